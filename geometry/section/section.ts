@@ -1,0 +1,52 @@
+import type { SurfacePoint } from "../frames"
+
+/** A band of hair: the line it is parted along, the side it is taken from, how deep it goes. Lengths mm on the scalp. */
+export type Band = {
+  id: string
+  /** The parting, from its first point to its last, on the scalp map. */
+  parting: readonly SurfacePoint[]
+  /** Whether the hair taken lies in front of the parting (toward the face) or behind it. */
+  taken: "front" | "behind"
+  depthMm: { start: number; end: number }
+  note: string
+}
+
+/** How a foil's worth of hair is held, coated and wrapped. */
+export type Treatment = {
+  /** The number printed on the map. The order of application is the order of the list, another thing. */
+  mapNumber: number
+  /** Where product begins, mm from the scalp. */
+  rootDistanceMm: number
+  /** Which part of the strand is coated: shares of its length, 0 at the root, 1 at the ends. */
+  strand: { from: number; to: number }
+  /** Faces of the strand coated: 2 for foils, 1 for painted work. */
+  faces: 1 | 2
+  carrier: { kind: CarrierKind; widthMm: number; lengthMm: number }
+  /** Angle at which the section is held from the head, and how far it is combed off its base. */
+  elevationDeg: number
+  overDirectionDeg: number
+  foilLie: FoilLie
+  mix: string
+}
+export type CarrierKind = "foil" | "board" | "open-air"
+export type FoilLie = "down" | "up" | "toward-face" | "away-from-face"
+
+/** A row of stitches picked out of the band: their width, the gap between, how deep the tail of the comb dips. */
+export type Stitching = { stitchMm: number; gapMm: number; dipMm: number }
+
+type Kinds = {
+  slice: Treatment
+  weave: Treatment & Stitching
+  /** A slice or a weave of which a share is pushed to the root, where it makes a cushion and stays uncoated. */
+  backcomb: Treatment & Stitching & { base: "slice" | "weave"; pushedShare: number; cushionMm: number }
+  /** Hair left alone on purpose. */
+  "left-out": { name: string }
+}
+
+export type SectionKind = keyof Kinds
+export type Section<K extends SectionKind = SectionKind> = { [P in K]: { kind: P } & Band & Kinds[P] }[K]
+export type FoilKind = Exclude<SectionKind, "left-out">
+/** A section that is coated: anything but hair left out. */
+export type Foil = Section<FoilKind>
+
+export const isFoil = (section: Section): section is Foil => section.kind !== "left-out"
