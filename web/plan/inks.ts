@@ -1,0 +1,39 @@
+/**
+ * How every kind of line and tone looks, on screen and on paper. Weights, dashes and letter heights are points
+ * of the page (1/72 inch) and do not grow with the head. Dark enough to be read in grey and by colour-blind eyes.
+ */
+export type Ink = { color: string; weightPt: number; dashPt?: readonly number[]; opacity?: number }
+
+export const paper = "#fbf8f2"
+export const black = "#1f1b17"
+export const accent = "#a8321a"
+
+/** One colour a mix, in the order of their letters; never the only sign: letter and hatch come first. */
+export const mixColors = ["#1d5692", "#8f4700", "#17654a", "#842a66", "#5a5300", "#3c4956"] as const
+
+const fixedInks = {
+  "head-bold": { color: black, weightPt: 1.5 },
+  "head-medium": { color: black, weightPt: 1 },
+  "head-fine": { color: "#4a443c", weightPt: 0.7 },
+  hairline: { color: "#6b5f50", weightPt: 0.9, dashPt: [1, 2.4] },
+  "left-out-edge": { color: "#4a443c", weightPt: 0.9, dashPt: [3.5, 2] },
+  "left-out-hatch": { color: "#4a443c", weightPt: 0.6 },
+  selected: { color: accent, weightPt: 2.2 },
+  handle: { color: accent, weightPt: 1.6 },
+  leader: { color: "#4a443c", weightPt: 0.6 },
+  number: { color: black, weightPt: 18 },
+  arrow: { color: black, weightPt: 1 },
+} satisfies Record<string, Ink>
+
+type MixInks = Record<`mix-${"edge" | "fill" | "hatch"}-${0 | 1 | 2 | 3 | 4 | 5}`, Ink>
+
+const mixInks = Object.fromEntries(
+  mixColors.flatMap((color, index) => [
+    [`mix-edge-${index}`, { color, weightPt: 1.6 }],
+    [`mix-fill-${index}`, { color, weightPt: 0, opacity: 0.3 }],
+    [`mix-hatch-${index}`, { color, weightPt: 0.7 }],
+  ]),
+) as MixInks
+
+export const inks = { ...fixedInks, ...mixInks } satisfies Record<string, Ink>
+export type InkName = keyof typeof fixedInks | keyof MixInks
