@@ -1,76 +1,73 @@
+import { add, cut, ellipsoid, type Field, paired, rod, sculpt } from "./fields"
+
 /**
- * The unscaled head as signed distance fields, mm in the head frame; negative inside. Mirror-symmetric.
- * `headDistance` is skull, face and neck in one smooth body; `earDistance` is one ear, apart from the scalp.
+ * The unscaled head, mm in the head frame: the mean woman of the 1988 survey, soft and sexless, at rest.
+ * Ellipsoids and rods with soft seams, mirror-symmetric. The skull was fitted to the survey's lengths and
+ * tape arcs and to thirteen heads digitised with electrode caps; the face was modelled by eye on its landmarks.
  */
-const cm = 10
+const skull = sculpt(
+  ellipsoid([0, -8.9, 50.2], [61.9, 86.5, 73.1]),
+  add(paired(ellipsoid([21.8, -18.4, 59.3], [46.7, 56.6, 47.8])), 23.6), // parietal bones
+  add(ellipsoid([0, -43.6, 12.5], [46.2, 40.5, 55.5]), 29.7), // occipital bone
+  add(ellipsoid([0, 38.2, 54.7], [53.5, 49.8, 45.9]), 28.7), // forehead
+  add(paired(ellipsoid([37.3, -7.2, 1.6], [25.7, 35.5, 48.1])), 33), // about the ears
+  add(paired(ellipsoid([31.7, 50.4, 20.6], [27.8, 36.3, 18.6])), 23.6), // brow bones, round to the temples
+)
 
-type Triple = readonly [number, number, number]
+const face = sculpt(
+  ellipsoid([0, 31.9, -18.7], [50.5, 44.9, 57.4]),
+  add(paired(rod([34, 56.4, -11.1], 8.8, [52.7, 27.9, -3.8], 8.8)), 25.9), // cheekbones
+  add(paired(ellipsoid([26, 35, -33], [24, 31, 31])), 22), // cheeks
+  add(paired(rod([43.2, 2.9, -18], 9.2, [34.9, 9, -49.4], 7.8)), 23.7), // jaw, from the ear down
+  add(paired(rod([34, 12, -54], 9, [9, 61, -80.5], 10)), 30), // jaw, to the chin
+  add(ellipsoid([0, 69, -80], [14, 14, 13.5]), 20), // chin
+  add(ellipsoid([0, 64, -44], [25, 24, 24]), 20), // mouth
+)
 
-const ellipsoid = (x: number, y: number, z: number, [cx, cy, cz]: Triple, [a, b, c]: Triple) => {
-  const u = (x - cx) / a
-  const v = (y - cy) / b
-  const w = (z - cz) / c
-  const unit = Math.sqrt(u * u + v * v + w * w)
-  if (unit < 1e-9) return -Math.min(a, b, c)
-  return (unit * (unit - 1)) / Math.sqrt((u / a) ** 2 + (v / b) ** 2 + (w / c) ** 2)
+const nose = sculpt(
+  rod([0, 79.5, 22], 5, [0, 97, -15], 6), // bridge
+  add(ellipsoid([0, 100.5, -18], [7.5, 7.5, 6.5]), 10), // tip
+  add(paired(ellipsoid([9, 91, -22.5], [6.5, 8.5, 6])), 10), // wings
+)
+
+const neck = sculpt(
+  rod([0, -13, -40], 44, [0, -33, -200], 45),
+  add(ellipsoid([0, -42, -252], [100, 75, 64]), 70), // shoulders
+)
+
+/** Skull, face and neck in one smooth body, mm. */
+export const headDistance: Field = sculpt(
+  skull,
+  add(face, 26),
+  add(paired(rod([12.1, 79, 31.6], 2.4, [40.8, 70.2, 32.4], 2.2)), 23.8), // brows
+  cut(paired(ellipsoid([30.5, 96, 10.5], [17.5, 16, 9.5])), 18), // eye sockets
+  add(paired(ellipsoid([31, 66.5, 9], [14.5, 13.2, 11])), 9), // closed lids
+  add(nose, 13),
+  add(paired(rod([3, 85.8, -47.3], 3.9, [20, 77, -49.6], 1.6)), 4), // upper lip
+  add(paired(rod([2, 85.6, -53.4], 4.6, [18, 77.2, -51.2], 1.6)), 4), // lower lip
+  add(neck, 28),
+)
+
+/** One ear upright in its own frame: x outward, y forward, z up, mm. */
+const uprightEar = sculpt(
+  ellipsoid([0, 0, 3], [5, 14.5, 26.5]),
+  add(ellipsoid([0, 3.5, -20], [4.2, 7.5, 9]), 8), // lobe
+  cut(ellipsoid([5.5, 1.2, 4], [5, 9.5, 18.5]), 3.5), // bowl
+)
+
+const [backward, flare] = [0.22, 0.38]
+const [sinBack, cosBack] = [Math.sin(backward), Math.cos(backward)]
+const [sinFlare, cosFlare] = [Math.sin(flare), Math.cos(flare)]
+
+/** Both ears, leaning back and flared from the head, mm; apart from the body, for hair does not grow on them. */
+export function earDistance(x: number, y: number, z: number): number {
+  const beside = Math.abs(x) - 69.5
+  const forward = y + 12.5
+  const up = z + 1.5
+  const along = forward * cosBack + up * sinBack
+  return uprightEar(
+    beside * cosFlare + along * sinFlare,
+    along * cosFlare - beside * sinFlare,
+    up * cosBack - forward * sinBack,
+  )
 }
-
-const capsule = (x: number, y: number, z: number, p: Triple, q: Triple, atP: number, atQ: number) => {
-  const [dx, dy, dz] = [q[0] - p[0], q[1] - p[1], q[2] - p[2]]
-  const [ex, ey, ez] = [x - p[0], y - p[1], z - p[2]]
-  const t = Math.min(1, Math.max(0, (ex * dx + ey * dy + ez * dz) / (dx * dx + dy * dy + dz * dz)))
-  return Math.sqrt((ex - dx * t) ** 2 + (ey - dy * t) ** 2 + (ez - dz * t) ** 2) - (atP + (atQ - atP) * t)
-}
-
-const blend = (a: number, b: number, reach: number) => {
-  const overlap = Math.max(reach - Math.abs(a - b), 0) / reach
-  return Math.min(a, b) - overlap * overlap * reach * 0.25
-}
-const carve = (a: number, b: number, reach: number) => -blend(-a, b, reach)
-
-export function headDistance(xMm: number, yMm: number, zMm: number): number {
-  const x = Math.abs(xMm) / cm
-  const y = yMm / cm
-  const z = zMm / cm
-  let d = ellipsoid(x, y, z, [0, -0.365, 4.429], [6.415, 9.239, 8.209]) // cranium
-  d = blend(d, ellipsoid(x, y, z, [2.363, -1.306, 4.576], [4.441, 5.45, 5.407]), 2.4) // parietal
-  d = blend(d, ellipsoid(x, y, z, [0, -4.52, 1.787], [4.916, 4.374, 4.688]), 2.8) // occiput
-  d = blend(d, ellipsoid(x, y, z, [0, 4.198, 3.457], [6.368, 4.212, 4.851]), 2.4) // forehead
-  d = blend(d, ellipsoid(x, y, z, [3.6, -0.4, -0.6], [2.73, 3.2, 4.6]), 2.6) // around the ear
-  let f = ellipsoid(x, y, z, [0, 3.4, -2.6], [5.3, 4.9, 6.6]) // face
-  f = blend(f, capsule(x, y, z, [3.9, 5.2, -1.6], [5.7, 2.6, -0.6], 1.25, 0.95), 2.2) // cheekbone
-  f = blend(f, capsule(x, y, z, [4.2, 1.6, -5.0], [1.0, 6.3, -8.1], 0.8, 1.0), 3.4) // jaw
-  f = blend(f, ellipsoid(x, y, z, [0, 7.05, -8.1], [1.5, 1.25, 1.25]), 1.8) // chin
-  f = blend(f, ellipsoid(x, y, z, [0, 7.0, -4.9], [2.3, 1.9, 2.1]), 1.6) // mouth
-  d = blend(d, f, 2.4)
-  d = blend(d, capsule(x, y, z, [0.8, 8.45, 3.0], [4.0, 7.2, 3.1], 0.35, 0.2), 1.8) // brow
-  d = carve(d, ellipsoid(x, y, z, [3.0, 9.7, 0.9], [1.9, 1.7, 1.0]), 1.9) // eye socket
-  d = blend(d, ellipsoid(x, y, z, [3.05, 6.7, 0.55], [1.45, 1.3, 0.9]), 0.9) // closed lid
-  d = blend(d, capsule(x, y, z, [0, 8.5, 2.0], [0, 10.0, -1.9], 0.38, 0.6), 1.3) // nose
-  d = blend(d, ellipsoid(x, y, z, [0.78, 8.95, -2.35], [0.6, 0.85, 0.5]), 0.6) // nostril
-  d = blend(d, ellipsoid(x, y, z, [0.62, 8.42, -4.45], [1.15, 0.62, 0.34]), 0.35) // upper lip
-  d = blend(d, ellipsoid(x, y, z, [0, 8.4, -5.15], [1.45, 0.66, 0.42]), 0.35) // lower lip
-  return cm * blend(d, capsule(x, y, z, [0, -1.6, -4.5], [0, -3.2, -18], 4.35, 4.7), 3.4) // neck
-}
-
-export function earDistance(xMm: number, yMm: number, zMm: number): number {
-  const [sinBack, cosBack, sinFlare, cosFlare] = [
-    Math.sin(0.22),
-    Math.cos(0.22),
-    Math.sin(0.38),
-    Math.cos(0.38),
-  ]
-  const beside = Math.abs(xMm) / cm - 6.95
-  const forward = yMm / cm + 1.25
-  const up = zMm / cm + 0.15
-  const turned = forward * cosBack + up * sinBack
-  const z = -forward * sinBack + up * cosBack
-  const x = beside * cosFlare + turned * sinFlare
-  const y = -beside * sinFlare + turned * cosFlare
-  let d = ellipsoid(x, y, z, [0, 0, 0.3], [0.5, 1.45, 2.65])
-  d = blend(d, ellipsoid(x, y, z, [0, 0.35, -2.0], [0.42, 0.75, 0.9]), 0.8)
-  return cm * carve(d, ellipsoid(x, y, z, [0.55, 0.12, 0.4], [0.5, 0.95, 1.85]), 0.35)
-}
-
-/** Length, breadth and tragion-to-top height of the unscaled shape as a caliper reads them, mm. */
-export const unscaledCaliper = { lengthMm: 191.9, breadthMm: 144.5, heightMm: 126.4 }
