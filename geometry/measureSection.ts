@@ -1,0 +1,72 @@
+import { sumBand } from "./bandSums"
+import { coatingOf } from "./coating"
+import { type Hair, linearGPerCm } from "./hair"
+import type { Head } from "./head/head"
+import { productG } from "./product"
+import { bandShape } from "./section/bandShape"
+import { isFoil, type Section } from "./section/section"
+import { takenShare } from "./section/sectionKinds"
+import type { Range, TradeFigures } from "./tradeFigures"
+
+/** All that is known of one section. Derived, never stored. */
+export type SectionFigures = {
+  partingMm: number
+  /** Scalp of the whole band. */
+  areaCm2: number
+  /** Share of the band's hair that is coated: what is taken, less what is pushed to the root. */
+  shareTaken: number
+  hairs: number
+  /** Mean length of the band's hair. */
+  lengthCm: number
+  /** The coated length of the hair taken. */
+  hairG: number
+  /** Hair to coat: width taken x length coated x faces. */
+  strandAreaCm2: number
+  /** Foils used; none for a board or open air. */
+  foils: number
+  productG: Range
+}
+
+/** Measure a section on a head of hair. */
+export function measureSection(
+  section: Section,
+  head: Head,
+  hair: Hair,
+  figures: TradeFigures,
+): SectionFigures {
+  const shape = bandShape(section, head)
+  const coating = coatingOf(section)
+  const band = sumBand(shape, { head, hair, figures, coating })
+  const shareTaken = takenShare(section, shape.depthMm)
+  const partingMm = shape.alongMm[shape.stations - 1]
+  const need = {
+    panels: panels(section, partingMm, meanOf(band.coatedHairCm, band.hairs), figures),
+    hairG: band.coatedHairCm * shareTaken * linearGPerCm(hair.fibreUm, figures.hairGPerCm3),
+    strandAreaCm2: band.coatedWidthCm2 * shareTaken * coating.faces,
+  }
+  return {
+    partingMm,
+    areaCm2: band.areaCm2,
+    shareTaken,
+    hairs: band.hairs * shareTaken,
+    lengthCm: meanOf(band.hairCm, band.hairs),
+    hairG: need.hairG,
+    strandAreaCm2: need.strandAreaCm2,
+    foils: isFoil(section) && section.carrier.kind === "foil" ? need.panels : 0,
+    productG: productG(need, figures),
+  }
+}
+
+/**
+ * Panels to lay: as many foils side by side and end to end as the ribbon asks for, or one board or open-air panel,
+ * which uses up no foil but loses product like one. Nothing coated, no panel.
+ */
+function panels(section: Section, partingMm: number, coatedCm: number, { foilMarginMm }: TradeFigures) {
+  if (!isFoil(section) || coatedCm === 0) return 0
+  const { kind, widthMm, lengthMm } = section.carrier
+  if (kind !== "foil") return 1
+  const wide = Math.ceil(partingMm / Math.max(1, widthMm - foilMarginMm))
+  return wide * Math.ceil((10 * coatedCm) / lengthMm)
+}
+
+const meanOf = (sum: number, count: number) => (count > 0 ? sum / count : 0)

@@ -1,0 +1,9 @@
+import type { KindRow } from "./kindRow"
+
+/** A slice takes all the hair of its band. */
+export const slice: KindRow<"slice"> = {
+  takenShare: () => 1,
+  stitches: (_, partingMm) => [{ fromMm: 0, toMm: partingMm, depthShare: 1 }],
+  isBrushed: false,
+  productStartMm: (section) => section.rootDistanceMm,
+}
