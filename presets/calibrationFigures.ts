@@ -1,0 +1,23 @@
+/** Assumptions behind learning grams from weighed bowls; no source. */
+export const calibrationFigures = {
+  /**
+   * Scatter of a weighing about its expected grams, as a share of them. Hairs a cm2 (200 +- 50 between people) and
+   * fibre are chosen from three words each, which leaves each known to about 15 %; the hand that spreads adds 10 %.
+   * The error is the same for all foils of a head, so scatter grows in step with grams, not with their root.
+   */
+  relativeScatter: 0.18,
+  /** How firmly that share is believed, in the shape of an inverse gamma; 2-3 is loose. */
+  scatterShape: 3,
+  /** Two readings of a scale that shows whole grams blur their difference by 0.4 g, as much as a foil of 2 g scatters. */
+  blurG: 2,
+  /** A figure is called trustworthy when its middle is within this share of the truth, with this probability. */
+  trust: { share: 0.15, probability: 0.9 },
+  /** A row is doubted when only 1 in 100 would stand so far from what the others say. */
+  doubtProbability: 0.01,
+  /** Probability of the ranges shown: 8 in 10. */
+  rangeProbability: 0.8,
+  /** What is weighed before anything was: a slice 7 cm by 5 mm of 30 cm medium hair, coated on both faces. */
+  usualNeed: { panels: 1, hairG: 1.2, strandAreaCm2: 420 },
+  /** Weighings beyond this are not asked for. */
+  mostWeighings: 200,
+}
