@@ -6,21 +6,21 @@ import { add, cut, ellipsoid, type Field, paired, rod, sculpt } from "./fields"
  * tape arcs and to thirteen heads digitised with electrode caps; the face was modelled by eye on its landmarks.
  */
 const skull = sculpt(
-  ellipsoid([0, -8.9, 50.2], [61.9, 86.5, 73.1]),
-  add(paired(ellipsoid([21.8, -18.4, 59.3], [46.7, 56.6, 47.8])), 23.6), // parietal bones
-  add(ellipsoid([0, -43.6, 12.5], [46.2, 40.5, 55.5]), 29.7), // occipital bone
-  add(ellipsoid([0, 38.2, 54.7], [53.5, 49.8, 45.9]), 28.7), // forehead
-  add(paired(ellipsoid([37.3, -7.2, 1.6], [25.7, 35.5, 48.1])), 33), // about the ears
-  add(paired(ellipsoid([31.7, 50.4, 20.6], [27.8, 36.3, 18.6])), 23.6), // brow bones, round to the temples
+  ellipsoid([0, -9, 50], [60.5, 86.5, 73.5]),
+  add(paired(ellipsoid([22.5, -17.5, 59.5], [47, 56.5, 47])), 24), // parietal bones
+  add(ellipsoid([0, -43.5, 13.5], [46.5, 41, 50.5]), 30), // occipital bone
+  add(ellipsoid([0, 36.5, 56.5], [51.5, 51.5, 44.5]), 30), // forehead
+  add(paired(ellipsoid([37.5, -7, 1.5], [24, 35, 46.5])), 33), // about the ears
+  add(paired(ellipsoid([28, 48.5, 24.5], [27.5, 39.5, 25])), 26), // brow bones, round to the temples
 )
 
 const face = sculpt(
-  ellipsoid([0, 31.9, -18.7], [50.5, 44.9, 57.4]),
-  add(paired(rod([34, 56.4, -11.1], 8.8, [52.7, 27.9, -3.8], 8.8)), 25.9), // cheekbones
+  ellipsoid([0, 30.5, -19], [49.5, 43.5, 57]),
+  add(paired(rod([34, 56, -11.5], 8, [55.5, 22, -2], 10.5)), 26), // cheekbones
   add(paired(ellipsoid([26, 35, -33], [24, 31, 31])), 22), // cheeks
-  add(paired(rod([43.2, 2.9, -18], 9.2, [34.9, 9, -49.4], 7.8)), 23.7), // jaw, from the ear down
-  add(paired(rod([34, 12, -54], 9, [9, 61, -80.5], 10)), 30), // jaw, to the chin
-  add(ellipsoid([0, 69, -80], [14, 14, 13.5]), 20), // chin
+  add(paired(rod([43, 3, -18.5], 9, [33.5, 9, -49], 6.5)), 23), // jaw, from the ear down
+  add(paired(rod([34, 12, -54], 9, [13, 59.5, -80], 10)), 30), // jaw, to the chin
+  add(ellipsoid([0, 69, -80], [15, 14, 13.5]), 20), // chin
   add(ellipsoid([0, 64, -44], [25, 24, 24]), 20), // mouth
 )
 
@@ -39,23 +39,23 @@ const neck = sculpt(
 export const headDistance: Field = sculpt(
   skull,
   add(face, 26),
-  add(paired(rod([12.1, 79, 31.6], 2.4, [40.8, 70.2, 32.4], 2.2)), 23.8), // brows
-  cut(paired(ellipsoid([30.5, 96, 10.5], [17.5, 16, 9.5])), 18), // eye sockets
-  add(paired(ellipsoid([31, 66.5, 9], [14.5, 13.2, 11])), 9), // closed lids
+  add(paired(rod([13, 77, 31], 2, [40, 69, 32.8], 2)), 24), // brows
+  cut(paired(rod([18, 96.5, 9.7], 9.5, [45, 91, 12], 11.5)), 18), // eye sockets
+  add(paired(ellipsoid([31, 66.5, 9], [15, 13, 11])), 12), // closed lids
   add(nose, 13),
-  add(paired(rod([3, 85.8, -47.3], 3.9, [20, 77, -49.6], 1.6)), 4), // upper lip
-  add(paired(rod([2, 85.6, -53.4], 4.6, [18, 77.2, -51.2], 1.6)), 4), // lower lip
+  add(paired(rod([4, 85.3, -47.3], 3.7, [20, 77.2, -49.8], 1.6)), 4), // upper lip
+  add(paired(rod([4, 85, -53.4], 4.2, [18.5, 77.4, -51.8], 1.6)), 4), // lower lip
   add(neck, 28),
 )
 
 /** One ear upright in its own frame: x outward, y forward, z up, mm. */
 const uprightEar = sculpt(
-  ellipsoid([0, 0, 3], [5, 14.5, 26.5]),
-  add(ellipsoid([0, 3.5, -20], [4.2, 7.5, 9]), 8), // lobe
-  cut(ellipsoid([5.5, 1.2, 4], [5, 9.5, 18.5]), 3.5), // bowl
+  ellipsoid([0, -1, 10], [5, 16.5, 19]),
+  add(ellipsoid([0, 3, -16.5], [4.6, 10, 15.5]), 16), // lobe
+  cut(ellipsoid([5, 1.5, 5], [4.6, 11, 15.5]), 5), // bowl
 )
 
-const [backward, flare] = [0.22, 0.38]
+const [backward, flare] = [0.2, 0.48]
 const [sinBack, cosBack] = [Math.sin(backward), Math.cos(backward)]
 const [sinFlare, cosFlare] = [Math.sin(flare), Math.cos(flare)]
 
@@ -63,7 +63,7 @@ const [sinFlare, cosFlare] = [Math.sin(flare), Math.cos(flare)]
 export function earDistance(x: number, y: number, z: number): number {
   const beside = Math.abs(x) - 69.5
   const forward = y + 12.5
-  const up = z + 1.5
+  const up = z - 1
   const along = forward * cosBack + up * sinBack
   return uprightEar(
     beside * cosFlare + along * sinFlare,
