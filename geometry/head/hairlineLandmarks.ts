@@ -16,6 +16,28 @@ export type LandmarkName =
   | "nape corner"
   | "centre nape"
 
+/** The same for every form: down the temple, round the ear, and to the nape. */
+const templeToNape: readonly HairlineLandmark[] = [
+  { at: [57.5, 51.5, 54] },
+  { name: "temple", at: [60, 46.5, 43] },
+  { at: [63.5, 36, 32] },
+  { at: [66.5, 25, 21] },
+  { at: [69, 17, 9] },
+  { at: [69.5, 13.5, -4] },
+  { name: "sideburn", at: [67.5, 9, -9.5] },
+  { at: [68, 4.5, -4] },
+  { at: [68.5, 2, 13] },
+  { at: [70.5, -4, 28] },
+  { name: "ear top", at: [71.5, -14.5, 35.5] },
+  { at: [70, -26, 29] },
+  { name: "behind ear", at: [66, -32, 13] },
+  { at: [59.5, -37, -9] },
+  { at: [50, -43.5, -26] },
+  { name: "nape corner", at: [39, -46, -41] },
+  { at: [20, -58.5, -47] },
+  { name: "centre nape", at: [0, -63, -48] },
+]
+
 /**
  * The hairline of each form on the head's right, from centre front to centre nape; the left is its mirror.
  * Centre front: crinion of the 1988 headboard survey (TR-89/044). The rest is an assumption, drawn to give the
@@ -23,31 +45,36 @@ export type LandmarkName =
  * millimetre or two off the skin does no harm.
  */
 export const hairlineLandmarks: Record<HairlineForm, readonly HairlineLandmark[]> = {
-  round: [...front([0, 82, 82], [33, 77, 84], [56, 60, 80], [63, 50, 45]), ...sideAndBack()],
-  straight: [...front([0, 82, 82], [33, 77, 84], [56, 60, 80], [63, 50, 45]), ...sideAndBack()],
-  receding: [...front([0, 82, 82], [33, 77, 84], [56, 60, 80], [63, 50, 45]), ...sideAndBack()],
-  peaked: [...front([0, 82, 82], [33, 77, 84], [56, 60, 80], [63, 50, 45]), ...sideAndBack()],
-}
-
-function front(centre: Vec3, mound: Vec3, recession: Vec3, temple: Vec3): HairlineLandmark[] {
-  return [
-    { name: "centre front", at: centre },
-    { at: mound },
-    { name: "recession", at: recession },
-    { name: "temple", at: temple },
-  ]
-}
-
-function sideAndBack(): HairlineLandmark[] {
-  return [
-    { at: [67, 20, 20] },
-    { at: [68, 11, -8] },
-    { name: "sideburn", at: [68, 5, -5] },
-    { at: [68, -2, 28] },
-    { name: "ear top", at: [70, -14, 36] },
-    { name: "behind ear", at: [70, -32, 10] },
-    { at: [66, -40, -25] },
-    { name: "nape corner", at: [48, -62, -58] },
-    { name: "centre nape", at: [0, -80, -62] },
-  ]
+  round: [
+    { name: "centre front", at: [0, 82.5, 82] },
+    { at: [24, 78, 80.5] },
+    { name: "recession", at: [40, 68.5, 75] },
+    { at: [51, 60, 64] },
+    ...templeToNape,
+  ],
+  straight: [
+    { name: "centre front", at: [0, 82.5, 82] },
+    { at: [22, 77, 82.5] },
+    { at: [38, 67, 83] },
+    { name: "recession", at: [48.5, 57, 78.5] },
+    { at: [54.5, 53, 67] },
+    ...templeToNape,
+  ],
+  receding: [
+    { name: "centre front", at: [0, 82, 83] },
+    { at: [17, 76, 86] },
+    { at: [34, 58, 92] },
+    { name: "recession", at: [47, 41, 91] },
+    { at: [54.5, 44, 77] },
+    { at: [57, 49, 64] },
+    ...templeToNape,
+  ],
+  peaked: [
+    { name: "centre front", at: [0, 87, 75] },
+    { at: [10.5, 81, 83.5] },
+    { at: [27, 73, 85.5] },
+    { name: "recession", at: [44.5, 59, 81] },
+    { at: [54, 54, 67] },
+    ...templeToNape,
+  ],
 }

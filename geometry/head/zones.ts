@@ -11,7 +11,7 @@ export type Zone = (typeof zones)[number]
  * The planes that part the zones, mm on the unscaled head: the top lies above one, the back below it and behind the
  * other. The score's drawing gives no planes; these give its shares (assumption).
  */
-export const zonePlanes = { topZ: 84.7, backY: -68.8 }
+export const zonePlanes = { topZ: 82.7, backY: -65 }
 
 /** The zone of a place on the scalp. The midline of a side belongs to the head's right. */
 export function zoneAt(head: Head, at: SurfacePoint): Zone {
