@@ -26,6 +26,7 @@ const face = sculpt(
 
 const nose = sculpt(
   rod([0, 79.5, 22], 5, [0, 97, -15], 6), // bridge
+  add(rod([0, 72, 14], 6, [0, 85, -17], 9.5), 8), // its root in the face
   add(ellipsoid([0, 100.5, -18], [7.5, 7.5, 6.5]), 10), // tip
   add(paired(ellipsoid([9, 91, -22.5], [6.5, 8.5, 6])), 10), // wings
 )
