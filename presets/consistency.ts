@@ -1,0 +1,12 @@
+import { commonPractice, figure } from "./figure"
+
+/**
+ * Parts of developer to one of lightener by how the mix should stand: thick for open air and backcombed work,
+ * like thick yoghurt for foils, loose when much hair must be covered fast.
+ */
+export const consistencies = {
+  thick: { words: "thick", developerParts: figure(1.5, [1, 1.5], commonPractice) },
+  creamy: { words: "like thick yoghurt", developerParts: figure(2, [1.5, 2.5], commonPractice) },
+  loose: { words: "loose", developerParts: figure(2.5, [2, 3], commonPractice) },
+}
+export type Consistency = keyof typeof consistencies

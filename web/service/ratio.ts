@@ -1,0 +1,19 @@
+import type { CarrierKind, FoilKind } from "../../geometry/section/section"
+import { type Consistency, consistencies } from "../../presets/consistency"
+import type { ProductSheet } from "../../presets/productSheet"
+import type { MixRatio } from "./strength"
+
+/** How a section is worked, as far as the thickness of its mix goes. */
+export type Working = { kind: FoilKind; carrier: CarrierKind; wideCoverage: boolean }
+
+/** How thick the mix for a section should stand. What may not run comes first. */
+export function consistencyFor({ kind, carrier, wideCoverage }: Working): Consistency {
+  if (kind === "backcomb" || carrier !== "foil") return "thick"
+  return wideCoverage ? "loose" : "creamy"
+}
+
+/** The ratio for a consistency, held inside what the sheet states. */
+export function ratioFor(consistency: Consistency, { ratio }: Pick<ProductSheet, "ratio">): MixRatio {
+  const wished = consistencies[consistency].developerParts.value
+  return { lightener: 1, developer: Math.min(ratio.high, Math.max(ratio.low, wished)) }
+}
