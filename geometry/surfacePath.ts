@@ -1,6 +1,6 @@
 import { mirrored, type SurfacePoint, surfacePoint } from "./frames"
 import type { Surface } from "./head/surface"
-import { headingLeft, walk } from "./surfaceWalk"
+import { headingLeft } from "./surfaceWalk"
 import { distance } from "./vec3"
 
 /** A line that hugs the surface: straight in the scalp map from each point to the next. */
@@ -62,11 +62,6 @@ export function smooth(path: SurfacePath, passes: number): SurfacePath {
   let points = path
   for (let pass = 0; pass < passes; pass++) points = points.map(relax)
   return points
-}
-
-/** The path `offsetMm` to its left on the surface, seen from outside in the direction of travel; negative to its right. */
-export function offset(surface: Surface, path: SurfacePath, offsetMm: number): SurfacePath {
-  return path.map((at, i) => walk(surface, { at, heading: leftOf(surface, path, i) }, offsetMm).at)
 }
 
 /** The unit vector square to a path at its point `index`, to the left seen from outside. */

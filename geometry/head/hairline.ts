@@ -1,9 +1,9 @@
 import { mirrored, type SurfacePoint, surfacePoint } from "../frames"
+import { nearestOnPath } from "../nearestOnPath"
 import { lengthMm, type MeasuredPath, measurePath, mirror, pointAlong, resample } from "../surfacePath"
 import type { Vec3 } from "../vec3"
 import type { HairlineForm, LandmarkName } from "./hairlineLandmarks"
 import { insideHalf } from "./insideHalf"
-import { nearestOnPath } from "./nearestOnPath"
 import { splineThrough } from "./spline"
 import type { Surface } from "./surface"
 

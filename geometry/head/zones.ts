@@ -1,5 +1,5 @@
 import { type SurfacePoint, surfacePoint } from "../frames"
-import { cross, length, type Vec3 } from "../vec3"
+import { areaElement } from "../surfacePatch"
 import type { Head } from "./head"
 import { mapReach } from "./headSurface"
 
@@ -33,13 +33,8 @@ export function zoneAreas(head: Head, step = 0.02): Record<Zone, number> {
   for (let u = -mapReach + step / 2; u < mapReach; u += step)
     for (let v = -mapReach + step / 2; v < mapReach; v += step) {
       const at = surfacePoint(u, v)
-      if (head.hairline.contains(at)) areas[zoneAt(head, at)] += (step * step * areaElement(head, at)) / 100
+      if (head.hairline.contains(at))
+        areas[zoneAt(head, at)] += (step * step * areaElement(head.surface, at)) / 100
     }
   return areas
-}
-
-/** mm2 of surface for a square radian of the map. */
-const areaElement = ({ surface }: Head, at: SurfacePoint) => {
-  const [along, across]: readonly [Vec3, Vec3] = surface.tangentsAt(at)
-  return length(cross(along, across))
 }

@@ -1,7 +1,8 @@
 import type { SurfacePoint } from "../frames"
 import { frontSide } from "../frontSide"
 import type { Head } from "../head/head"
-import { between, leftOf, measurePath, resampleMeasured, type SurfacePath } from "../surfacePath"
+import { shareInside } from "../longestRunInside"
+import { leftOf, measurePath, resampleMeasured, type SurfacePath } from "../surfacePath"
 import { type Walker, walk } from "../surfaceWalk"
 import { cross, normalize, scale } from "../vec3"
 import type { Band } from "./section"
@@ -94,7 +95,7 @@ function growRib(head: Head, foot: Walker, { depthMm, layers }: { depthMm: numbe
   for (let layer = 1; layer < layers; layer++) {
     const next = walk(head.surface, walker, stepMm)
     if (!head.hairline.contains(next.at)) {
-      const share = shareInside(head, walker.at, next.at)
+      const share = shareInside(head.hairline, walker.at, next.at)
       return shortRib(head, foot, { depthMm: stepMm * (layer - 1 + share), layers })
     }
     points.push(next.at)
@@ -115,17 +116,6 @@ function shortRib(
     points.push(walker.at)
   }
   return { depthMm, points }
-}
-
-/** The share of a short step, from inside the hairline to outside, that lies inside. */
-function shareInside({ hairline }: Head, from: SurfacePoint, to: SurfacePoint): number {
-  let [inside, outside] = [0, 1]
-  for (let i = 0; i < 14; i++) {
-    const middle = (inside + outside) / 2
-    if (hairline.contains(between(from, to, middle))) inside = middle
-    else outside = middle
-  }
-  return inside
 }
 
 function setGridPoint({ points, normals }: BandShape, { surface }: Head, index: number, at: SurfacePoint) {

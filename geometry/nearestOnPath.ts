@@ -1,6 +1,6 @@
-import type { MeasuredPath } from "../surfacePath"
-import type { Vec3 } from "../vec3"
-import type { Surface } from "./surface"
+import type { Surface } from "./head/surface"
+import type { MeasuredPath } from "./surfacePath"
+import type { Vec3 } from "./vec3"
 
 export type Nearest = { alongMm: number; chordMm: number }
 

@@ -1,0 +1,75 @@
+import { crossesItself } from "./crossesItself"
+import type { SurfacePoint } from "./frames"
+import { frontSide } from "./frontSide"
+import type { Head } from "./head/head"
+import { longestRunInside } from "./longestRunInside"
+import { offsetPath } from "./offsetPath"
+import { type MeasuredPath, measurePath, resampleMeasured, type SurfacePath, smooth } from "./surfacePath"
+import { add, normalize, scale, subtract } from "./vec3"
+
+/** A parting that can be combed, or the reason why there is none. */
+export type Parted = { parting: SurfacePath } | { refused: PartingRefusal }
+export type PartingRefusal = "too-short" | "outside-hairline" | "crosses-itself"
+
+const shortestMm = 4
+/** Points of a parting stand this far apart, unless that made more of them than a hand can move. */
+const spacingMm = 6
+const mostPoints = 48
+/** A hand's tremor is shorter than a few of these steps, and the bends it means are longer. */
+const handStepMm = 3
+const handPasses = 8
+
+/** The parting a tail comb draws straight from one place to another: the shorter way in the plane through the head's centre. */
+export const straightParting = (head: Head, from: SurfacePoint, to: SurfacePoint): Parted =>
+  clean(head, planeSection(head, from, to))
+
+/** The parting meant by a line drawn by hand. */
+export function freehandParting(head: Head, drawn: SurfacePath): Parted {
+  if (drawn.length < 2) return { refused: "too-short" }
+  const measured = measurePath(head.surface, drawn)
+  const even = resampleMeasured(measured, countFor(measured, handStepMm, 1000))
+  return clean(head, smooth(even, handPasses))
+}
+
+/** Where a parting runs that follows the hairline: from and to so far along it, so many mm inside. */
+export type AlongHairline = { fromAlongMm: number; toAlongMm: number; behindMm: number }
+
+/** The parting that keeps its distance from the hairline. */
+export function hairlineParting(head: Head, { fromAlongMm, toAlongMm, behindMm }: AlongHairline): Parted {
+  const steps = Math.max(2, Math.ceil(Math.abs(toAlongMm - fromAlongMm) / handStepMm))
+  const edge = Array.from({ length: steps + 1 }, (_, i) =>
+    head.hairline.pointAlong(fromAlongMm + ((toAlongMm - fromAlongMm) * i) / steps),
+  )
+  const inward = toAlongMm > fromAlongMm ? -behindMm : behindMm
+  return clean(head, offsetPath(head.surface, edge, inward))
+}
+
+/** The same parting moved back by so many mm, away from the face; a negative distance moves it forward. */
+export const partingBehind = (head: Head, parting: SurfacePath, behindMm: number): Parted =>
+  clean(head, offsetPath(head.surface, parting, -frontSide(parting, head) * behindMm))
+
+/** Keep what lies inside the hairline, at even steps, its ends where they are. */
+function clean(head: Head, line: SurfacePath): Parted {
+  const inside = longestRunInside(head.hairline, measurePath(head.surface, line).points)
+  if (inside.length < 2) return { refused: "outside-hairline" }
+  const measured = measurePath(head.surface, inside)
+  if (measured.lengthMm < shortestMm) return { refused: "too-short" }
+  const parting = resampleMeasured(measured, countFor(measured, spacingMm, mostPoints))
+  return crossesItself(parting) ? { refused: "crosses-itself" } : { parting }
+}
+
+const countFor = ({ lengthMm }: MeasuredPath, stepMm: number, most: number) =>
+  Math.min(most, Math.max(2, Math.ceil(lengthMm / stepMm) + 1))
+
+const sectionPieces = 64
+
+function planeSection({ surface }: Head, from: SurfacePoint, to: SurfacePoint): SurfacePath {
+  const { centre } = surface
+  const [a, b] = [from, to].map((at) => normalize(subtract(surface.pointAt(at), centre)))
+  const inner = Array.from({ length: sectionPieces - 1 }, (_, i) => {
+    const share = (i + 1) / sectionPieces
+    const chord = add(scale(a, 1 - share), scale(b, share))
+    return surface.toSurface(add(centre, chord))
+  })
+  return [from, ...inner, to]
+}
