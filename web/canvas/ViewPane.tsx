@@ -1,0 +1,86 @@
+import type { Context } from "konva/lib/Context"
+import type { Layer as KonvaLayer } from "konva/lib/Layer"
+import { type RefObject, useEffect, useMemo, useRef, useState } from "react"
+import { Layer, Shape, Stage } from "react-konva/lib/ReactKonvaCore"
+import type { ViewName } from "../../geometry/views"
+import { draftStore } from "../plan/draftStore"
+import { viewFrame } from "../plan/labelRings"
+import { headOf } from "../plan/measured"
+import { usePlan, useSession } from "../plan/usePlan"
+import { type Camera, fitCamera } from "./camera"
+import { drawInHand, drawSettled, type PaneState } from "./drawPane"
+import { pictureOf } from "./headPicture"
+import { nativeContext } from "./nativeContext"
+import { listenToPane } from "./paneGestures"
+
+type Props = { name: ViewName; enlarged: boolean }
+
+/** One view of the head: a settled layer under a draft layer, and the hands on them. */
+export function ViewPane({ name, enlarged }: Props) {
+  const container = useRef<HTMLDivElement>(null)
+  const draftLayer = useRef<KonvaLayer>(null)
+  const { width, height } = useSize(container)
+  const plan = usePlan((open) => open)
+  const selectedIds = useSession((state) => state.selectedIds)
+  const yaw = useSession((state) => (name === "turned" ? state.yaw : 0))
+  const pitch = useSession((state) => (name === "turned" ? state.pitch : 0))
+  const [moved, setMoved] = useState<Camera | null>(null)
+
+  const head = headOf(plan)
+  const picture = useMemo(() => pictureOf(head, name, yaw, pitch), [head, name, yaw, pitch])
+  const camera = useMemo(
+    () => (moved ? { ...moved, width, height } : fitCamera(viewFrame(name, head.axes), width, height)),
+    [moved, name, head, width, height],
+  )
+  const pane: PaneState = { name, enlarged, plan, head, picture, camera, selectedIds }
+  const latest = useRef(pane)
+  latest.current = pane
+
+  useEffect(() => draftStore.subscribe(() => draftLayer.current?.draw()), [])
+  useEffect(() => (container.current ? listenToPane(container.current, latest, setMoved) : undefined), [])
+
+  const settledKey = [plan, picture, camera, enlarged] as const
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new function is what makes Konva draw again
+  const settledScene = useMemo(() => sceneOf((context) => drawSettled(context, latest.current)), settledKey)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new function is what makes Konva draw again
+  const draftScene = useMemo(
+    () => sceneOf((context) => drawInHand(context, latest.current, draftStore.getState().draft)),
+    [...settledKey, selectedIds],
+  )
+
+  return (
+    <div className="pane-paper" ref={container}>
+      {width > 0 && (
+        <Stage width={width} height={height} listening={false} aria-hidden="true">
+          <Layer listening={false}>
+            <Shape listening={false} perfectDrawEnabled={false} sceneFunc={settledScene} />
+          </Layer>
+          <Layer listening={false} ref={draftLayer}>
+            <Shape listening={false} perfectDrawEnabled={false} sceneFunc={draftScene} />
+          </Layer>
+        </Stage>
+      )}
+      {moved && (
+        <button type="button" className="pane-fit" onClick={() => setMoved(null)}>
+          Whole head
+        </button>
+      )}
+    </div>
+  )
+}
+
+const sceneOf = (draw: (context: CanvasRenderingContext2D) => void) => (context: Context) =>
+  draw(nativeContext(context))
+
+function useSize(element: RefObject<HTMLElement | null>) {
+  const [size, setSize] = useState({ width: 0, height: 0 })
+  useEffect(() => {
+    if (!element.current) return
+    const observer = new ResizeObserver(([{ contentRect }]) =>
+      setSize({ width: Math.round(contentRect.width), height: Math.round(contentRect.height) }),
+    )
+    observer.observe(element.current)
+    return () => observer.disconnect()
+  }, [element])
+  return size
+}

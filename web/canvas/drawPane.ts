@@ -1,0 +1,80 @@
+import { viewPoint } from "../../geometry/frames"
+import type { Head } from "../../geometry/head/head"
+import { isFoil, type Section } from "../../geometry/section/section"
+import type { ViewName } from "../../geometry/views"
+import type { Draft } from "../plan/draftStore"
+import { labelRing } from "../plan/labelRings"
+import type { Mark } from "../plan/mark"
+import { bandRing, labelMarks, marksOfSection, planMarks } from "../plan/marks"
+import type { Plan } from "../plan/schema"
+import { type Camera, toScreen } from "./camera"
+import { drawMarks, type Pen } from "./drawMarks"
+import { handlesOf } from "./handles"
+import type { HeadPicture } from "./headPicture"
+
+/** Everything a pane shows at rest. */
+export type PaneState = {
+  name: ViewName
+  enlarged: boolean
+  plan: Plan
+  head: Head
+  picture: HeadPicture
+  camera: Camera
+  selectedIds: readonly string[]
+}
+
+const labelHeightPx = 26
+
+const penOf = ({ camera, enlarged }: PaneState): Pen => ({
+  camera,
+  weight: enlarged ? 1 : 0.62,
+  letters: enlarged ? 0.84 : 0.6,
+})
+
+/** The head and every section of the plan, with their numbers where there is room. */
+export function drawSettled(context: CanvasRenderingContext2D, pane: PaneState) {
+  const { picture, plan, camera } = pane
+  drawShade(context, picture, camera)
+  const pen = penOf(pane)
+  drawMarks(context, picture.lines, pen)
+  drawMarks(context, planMarks(plan, picture.scene), pen)
+  if (pane.enlarged) drawMarks(context, numbers(pane, plan), pen)
+}
+
+const numbers = ({ name, head, picture, camera }: PaneState, plan: Plan): Mark[] =>
+  labelMarks(plan, picture.scene, labelRing(name, head.axes), labelHeightPx / camera.pxPerMm)
+
+function drawShade(context: CanvasRenderingContext2D, { shade }: HeadPicture, camera: Camera) {
+  if (!shade) return
+  const [x, y] = toScreen(camera, viewPoint(shade.left, shade.top))
+  context.imageSmoothingEnabled = true
+  context.imageSmoothingQuality = "high"
+  context.drawImage(shade.image, x, y, shade.width * camera.pxPerMm, shade.height * camera.pxPerMm)
+}
+
+/** What is in hand: the selection, its handles, and the sections as they would be. */
+export function drawInHand(context: CanvasRenderingContext2D, pane: PaneState, draft: Draft | null) {
+  const { picture, selectedIds } = pane
+  const pen = penOf(pane)
+  const plan = draft?.plan ?? pane.plan
+  if (draft)
+    for (const section of draft.changed) drawMarks(context, marksOfSection(section, plan, picture.scene), pen)
+  const selected = draft ? draft.changed : plan.sections.filter(({ id }) => selectedIds.includes(id))
+  for (const section of selected) drawMarks(context, selectionMarks(section, plan, pane), pen)
+}
+
+function selectionMarks(section: Section, plan: Plan, { picture, enlarged, selectedIds }: PaneState): Mark[] {
+  const rings = bandRing(section, plan, picture.scene).map(
+    (path): Mark => ({ kind: "line", path, closed: true, ink: "selected" }),
+  )
+  if (!enlarged || selectedIds.length > 1) return rings
+  const dots = handlesOf(section, plan, picture.scene).map(
+    ({ at }): Mark => ({ kind: "dot", at, ink: "handle" }),
+  )
+  return [...rings, ...dots]
+}
+
+/** How many foils of the plan a view shows none of, for the words under it. */
+export const hiddenFoils = (plan: Plan, picture: HeadPicture) =>
+  plan.sections.filter((section) => isFoil(section) && bandRing(section, plan, picture.scene).length === 0)
+    .length

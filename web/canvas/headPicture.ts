@@ -1,0 +1,78 @@
+import type { Head } from "../../geometry/head/head"
+import { drawHead, type HeadDrawing } from "../../geometry/head/outline"
+import { fixedViews, turnedView, type ViewName } from "../../geometry/views"
+import type { InkName } from "../plan/inks"
+import type { Mark } from "../plan/mark"
+import { hairlineMarks, type Scene } from "../plan/marks"
+
+/** All that stays still on one page while sections are drawn: the head, its shade, its hairline. */
+export type HeadPicture = {
+  scene: Scene
+  lines: readonly Mark[]
+  shade: { image: HTMLCanvasElement; left: number; top: number; width: number; height: number } | null
+}
+
+const restingShadeMm = 1
+const turningShadeMm = 2
+
+const remembered = new WeakMap<Head, Map<ViewName, HeadPicture>>()
+
+/** The picture of a head in a view that never turns, made once. */
+function fixedPicture(head: Head, name: Exclude<ViewName, "turned">): HeadPicture {
+  let ofHead = remembered.get(head)
+  if (!ofHead) {
+    ofHead = new Map()
+    remembered.set(head, ofHead)
+  }
+  const known = ofHead.get(name)
+  if (known) return known
+  const fresh =
+    name === "unrolled" ? unrolledPicture(head) : drawnPicture(head, fixedViews[name], restingShadeMm)
+  ofHead.set(name, fresh)
+  return fresh
+}
+
+/** The picture of a head in any view; `yaw` and `pitch` (radians) count for the turntable alone, made anew for each turn. */
+export const pictureOf = (head: Head, name: ViewName, yaw: number, pitch: number): HeadPicture =>
+  name === "turned" ? drawnPicture(head, turnedView(yaw, pitch), turningShadeMm) : fixedPicture(head, name)
+
+function drawnPicture(head: Head, view: Parameters<typeof drawHead>[1], mmPerPixel: number): HeadPicture {
+  const drawing = drawHead(head.axes, view, mmPerPixel)
+  const scene: Scene = { head, view, hides: (point) => drawing.depth.hides(point) }
+  const lines = drawing.lines.map(({ weight, path }): Mark => ({ kind: "line", path, ink: headInks[weight] }))
+  return { scene, lines: [...lines, ...hairlineMarks(scene)], shade: shadeImage(drawing) }
+}
+
+function unrolledPicture(head: Head): HeadPicture {
+  const scene: Scene = { head, view: fixedViews.unrolled, hides: () => false }
+  const hairline = hairlineMarks(scene).map((mark): Mark => ({ ...mark, ink: "head-medium" }))
+  return { scene, lines: hairline, shade: null }
+}
+
+const headInks: Record<HeadDrawing["lines"][number]["weight"], InkName> = {
+  bold: "head-bold",
+  medium: "head-medium",
+  fine: "head-fine",
+}
+
+/** Warm grey of the shade under the lines. */
+const shadeColor = [92, 76, 58] as const
+
+function shadeImage({ shade }: HeadDrawing): HeadPicture["shade"] {
+  if (!shade) return null
+  const image = document.createElement("canvas")
+  image.width = shade.width
+  image.height = shade.height
+  const context = image.getContext("2d")
+  if (!context) return null
+  const pixels = context.createImageData(shade.width, shade.height)
+  for (let i = 0; i < shade.alpha.length; i++) {
+    pixels.data[4 * i] = shadeColor[0]
+    pixels.data[4 * i + 1] = shadeColor[1]
+    pixels.data[4 * i + 2] = shadeColor[2]
+    pixels.data[4 * i + 3] = shade.alpha[i]
+  }
+  context.putImageData(pixels, 0, 0)
+  const { mmPerPixel, left, top } = shade
+  return { image, left, top, width: shade.width * mmPerPixel, height: shade.height * mmPerPixel }
+}

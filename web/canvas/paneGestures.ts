@@ -1,0 +1,93 @@
+import type { ScreenPoint } from "../../geometry/frames"
+import { fromView } from "../../geometry/views"
+import { sessionStore } from "../plan/sessionStore"
+import { type Camera, fromScreen, panBy, zoomAbout } from "./camera"
+import type { PaneState } from "./drawPane"
+import { listenToGestures } from "./gestures"
+import { beginGesture, cancelGesture, endGesture, moveGesture } from "./toolRunner"
+import type { Pointer } from "./tools/tool"
+
+const fingerReachPx = 22
+const mouseReachPx = 9
+const radiansPerPx = 0.008
+
+/** The door: turns hands on one pane into pointers on the head, or into turning, moving and zooming its page. */
+export function listenToPane(
+  element: HTMLElement,
+  pane: { readonly current: PaneState },
+  setCamera: (change: (camera: Camera | null) => Camera | null) => void,
+): () => void {
+  let stroke: "tool" | "turn" | "page" | null = null
+  let last: ScreenPoint | null = null
+  let pending: Pointer | null = null
+  let frame = 0
+
+  const moveCamera = (change: (camera: Camera) => Camera) => setCamera(() => change(pane.current.camera))
+
+  const pointerAt = (at: ScreenPoint, event: PointerEvent): Pointer => {
+    const { name, camera, picture, head } = pane.current
+    const page = fromScreen(camera, at)
+    const reachPx = event.pointerType === "touch" ? fingerReachPx : mouseReachPx
+    return {
+      viewName: name,
+      scene: picture.scene,
+      page,
+      at: fromView(picture.scene.view, head.surface, page),
+      reachMm: reachPx / camera.pxPerMm,
+      shift: event.shiftKey,
+    }
+  }
+
+  const flush = () => {
+    frame = 0
+    if (pending) moveGesture(pending)
+    pending = null
+  }
+
+  return listenToGestures(element, {
+    strokeStart(at, event) {
+      last = at
+      if (beginGesture(pointerAt(at, event))) stroke = "tool"
+      else stroke = pane.current.name === "turned" ? "turn" : "page"
+    },
+    strokeMove(at, event) {
+      if (stroke === "tool") {
+        pending = pointerAt(at, event)
+        frame ||= requestAnimationFrame(flush)
+      } else if (last) {
+        const [dx, dy] = [at[0] - last[0], at[1] - last[1]]
+        if (stroke === "turn") turnBy(dx * radiansPerPx, dy * radiansPerPx)
+        else moveCamera((camera) => panBy(camera, dx, dy))
+      }
+      last = at
+    },
+    strokeEnd() {
+      cancelAnimationFrame(frame)
+      flush()
+      if (stroke === "tool") endGesture()
+      stroke = null
+    },
+    strokeCancel() {
+      cancelAnimationFrame(frame)
+      frame = 0
+      pending = null
+      if (stroke === "tool") cancelGesture()
+      stroke = null
+    },
+    pinch: (from, to, factor) =>
+      moveCamera((camera) => zoomAbout(panBy(camera, to[0] - from[0], to[1] - from[1]), to, factor)),
+    wheel: (at, event) => moveCamera((camera) => zoomAbout(camera, at, Math.exp(-event.deltaY * 0.0016))),
+    penSeen: () => sessionStore.setState({ penOnly: true }),
+    fingersOnlyMove: () => sessionStore.getState().penOnly,
+  })
+}
+
+const [lowest, highest] = [-0.6, 1.4]
+
+/** Walk the viewer round the head. */
+export function turnBy(yaw: number, pitch: number) {
+  sessionStore.setState((session) => ({
+    yaw: session.yaw + yaw,
+    pitch: Math.max(lowest, Math.min(highest, session.pitch + pitch)),
+  }))
+}

@@ -1,0 +1,87 @@
+import { act } from "../plan/act"
+import { announceRefusal } from "../plan/announcements"
+import { draftStore } from "../plan/draftStore"
+import { isRefusal, type Refusal } from "../plan/edit"
+import { headOf } from "../plan/measured"
+import { planStore } from "../plan/planStore"
+import type { Plan } from "../plan/schema"
+import { sessionStore } from "../plan/sessionStore"
+import { drawTool } from "./tools/drawTool"
+import { selectTool } from "./tools/selectTool"
+import type { Finished, Pointer, Situation, Tool } from "./tools/tool"
+
+/** A gesture under way: its tool with the tool's own draft inside, so that no one else needs to know its shape. */
+type Gesture = {
+  move(pointer: Pointer): void
+  finish(): Finished
+}
+
+let gesture: Gesture | null = null
+
+const situation = (): Situation => {
+  const plan = planStore.getState().present
+  return { plan, head: headOf(plan), selectedIds: sessionStore.getState().selectedIds }
+}
+
+/** A hand comes down. False when the tool has no use for it there. */
+export function beginGesture(pointer: Pointer): boolean {
+  const { tool, way, next } = sessionStore.getState()
+  gesture = tool === "select" ? gestureOf(selectTool, pointer) : gestureOf(drawTool(tool, way, next), pointer)
+  if (!gesture && tool === "select") sessionStore.setState({ selectedIds: [] })
+  return gesture !== null
+}
+
+function gestureOf<Draft>(tool: Tool<Draft>, pointer: Pointer): Gesture | null {
+  const world = situation()
+  const start = tool.start(pointer, world)
+  if (start === null) return null
+  let current: Draft = start
+  return {
+    move(next) {
+      current = tool.move(current, next, world)
+    },
+    finish: () => tool.finish(current, world),
+  }
+}
+
+/** The hand moves: the draft follows, and with it every page and figure. */
+export function moveGesture(pointer: Pointer) {
+  if (!gesture) return
+  gesture.move(pointer)
+  showDraft(gesture.finish())
+}
+
+function showDraft(finished: Finished) {
+  const plan = planStore.getState().present
+  const refuse = ({ refused }: Refusal) =>
+    draftStore.setState({ draft: { label: "", plan, changed: [], refused } })
+  if ("refused" in finished) return refuse(finished)
+  if (!("edit" in finished)) return
+  const next = finished.edit(plan)
+  if (isRefusal(next)) return refuse(next)
+  draftStore.setState({ draft: { label: finished.label, plan: next, changed: changedSections(plan, next) } })
+}
+
+const changedSections = (before: Plan, after: Plan) => {
+  const known = new Set(before.sections)
+  return after.sections.filter((section) => !known.has(section))
+}
+
+/** The hand lifts: one edit, one step of undo. */
+export function endGesture() {
+  if (!gesture) return
+  const finished = gesture.finish()
+  gesture = null
+  draftStore.setState({ draft: null })
+  if ("refused" in finished) announceRefusal(finished.refused)
+  else if ("edit" in finished) act(finished.label, finished.edit)
+  else sessionStore.setState({ selectedIds: finished.select })
+}
+
+/** The stroke is called off: nothing happened. True when there was one. */
+export function cancelGesture(): boolean {
+  const called = gesture !== null
+  gesture = null
+  draftStore.setState({ draft: null })
+  return called
+}

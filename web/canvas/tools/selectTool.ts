@@ -1,0 +1,81 @@
+import type { SurfacePoint, ViewPoint } from "../../../geometry/frames"
+import { bendSection } from "../../plan/edits/bendSection"
+import { dragSections } from "../../plan/edits/dragSections"
+import { thickenSections } from "../../plan/edits/thickenSections"
+import { handlesOf } from "../handles"
+import { sectionAt } from "../hitTest"
+import type { Finished, Pointer, Situation, Tool } from "./tool"
+
+/** What the hand has taken hold of, where it took hold, and where it is now. */
+export type Hold =
+  | {
+      kind: "section"
+      id: string
+      ids: readonly string[]
+      from: SurfacePoint
+      to: SurfacePoint
+      movedMm: number
+    }
+  | { kind: "bend"; id: string; pointIndex: number; to: SurfacePoint | null }
+  | { kind: "depth"; id: string; from: ViewPoint; outward: ViewPoint; byMm: number }
+
+/** A hand that moves less than this only selects, mm of the page. */
+const restMm = 1.5
+
+/** Selects what is touched, moves it, bends it by its handles, makes it deeper. Nothing under the hand: no gesture. */
+export const selectTool: Tool<Hold> = {
+  start: (pointer, situation) => takeHandle(pointer, situation) ?? takeSection(pointer, situation),
+  move(hold, pointer, { head }) {
+    if (hold.kind === "depth") return { ...hold, byMm: reachMm(hold, pointer.page) }
+    if (!pointer.at) return hold
+    if (hold.kind === "bend") return { ...hold, to: pointer.at }
+    const [from, to] = [head.surface.pointAt(hold.from), head.surface.pointAt(pointer.at)]
+    const movedMm = Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2])
+    return { ...hold, to: pointer.at, movedMm: Math.max(hold.movedMm, movedMm) }
+  },
+  finish(hold): Finished {
+    switch (hold.kind) {
+      case "section":
+        return hold.movedMm < restMm
+          ? { select: [hold.id] }
+          : { label: "Move", edit: dragSections(hold.ids, hold.from, hold.to) }
+      case "bend":
+        return hold.to
+          ? { label: "Bend", edit: bendSection(hold.id, hold.pointIndex, hold.to) }
+          : { select: [hold.id] }
+      case "depth":
+        return hold.byMm === 0
+          ? { select: [hold.id] }
+          : { label: "Change depth", edit: thickenSections([hold.id], hold.byMm) }
+    }
+  },
+}
+
+/** How far the depth handle was drawn outward, to half a millimetre. */
+function reachMm({ from, outward }: Extract<Hold, { kind: "depth" }>, [x, y]: ViewPoint) {
+  return Math.round(2 * ((x - from[0]) * outward[0] + (y - from[1]) * outward[1])) / 2
+}
+
+function takeHandle(pointer: Pointer, { plan, selectedIds }: Situation): Hold | null {
+  const section = selectedIds.length === 1 && plan.sections.find(({ id }) => id === selectedIds[0])
+  if (!section) return null
+  const apart = ([x, y]: ViewPoint) => Math.hypot(x - pointer.page[0], y - pointer.page[1])
+  const [nearest] = handlesOf(section, plan, pointer.scene).toSorted((a, b) => apart(a.at) - apart(b.at))
+  if (!nearest || apart(nearest.at) > pointer.reachMm) return null
+  return nearest.kind === "bend"
+    ? { kind: "bend", id: section.id, pointIndex: nearest.pointIndex, to: null }
+    : { kind: "depth", id: section.id, from: pointer.page, outward: nearest.outward, byMm: 0 }
+}
+
+function takeSection({ at, page, scene, reachMm }: Pointer, { plan, selectedIds }: Situation): Hold | null {
+  const id = sectionAt(plan, scene, page, reachMm)
+  if (id === null || !at) return null
+  return {
+    kind: "section",
+    id,
+    ids: selectedIds.includes(id) ? selectedIds : [id],
+    from: at,
+    to: at,
+    movedMm: 0,
+  }
+}

@@ -1,0 +1,30 @@
+import type { SurfacePoint, ViewPoint } from "../../../geometry/frames"
+import type { Head } from "../../../geometry/head/head"
+import type { ViewName } from "../../../geometry/views"
+import type { Edit, Refusal } from "../../plan/edit"
+import type { Scene } from "../../plan/marks"
+import type { Plan } from "../../plan/schema"
+
+/** Where a hand is, understood once: the place on the scalp (null beside the head) and on the page, mm. */
+export type Pointer = {
+  viewName: ViewName
+  scene: Scene
+  at: SurfacePoint | null
+  page: ViewPoint
+  /** How far a touch may miss what it means, mm of the page. */
+  reachMm: number
+  shift: boolean
+}
+
+/** What a tool sees of the world; it changes none of it. */
+export type Situation = { plan: Plan; head: Head; selectedIds: readonly string[] }
+
+/** How a gesture ends: an edit with its label, a plain selection, or a reason why nothing came of it. */
+export type Finished = { label: string; edit: Edit } | { select: readonly string[] } | Refusal
+
+/** A tool is a plain object of pure functions. A draft is its own small state while the hand is down. */
+export type Tool<Draft> = {
+  start(pointer: Pointer, situation: Situation): Draft | null
+  move(draft: Draft, pointer: Pointer, situation: Situation): Draft
+  finish(draft: Draft, situation: Situation): Finished
+}

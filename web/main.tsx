@@ -1,0 +1,9 @@
+import "./styles.css"
+import { createRoot } from "react-dom/client"
+import { App } from "./App"
+import { startUp } from "./startUp"
+
+const root = document.getElementById("root")
+if (!root) throw new Error("index.html has no element with id root")
+startUp()
+createRoot(root).render(<App />)

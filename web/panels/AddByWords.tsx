@@ -1,0 +1,104 @@
+import { useState } from "react"
+import type { LandmarkName } from "../../geometry/head/hairlineLandmarks"
+import { hairlineParting } from "../../geometry/parting"
+import type { SectionKind } from "../../geometry/section/section"
+import { act } from "../plan/act"
+import { announceRefusal } from "../plan/announcements"
+import { addSections } from "../plan/edits/addSections"
+import { headOf } from "../plan/measured"
+import { newSection } from "../plan/newSection"
+import { planStore } from "../plan/planStore"
+import { sessionStore } from "../plan/sessionStore"
+import { kindWords } from "../plan/words"
+import { Choices } from "./Choices"
+import { NumberField } from "./NumberField"
+
+const places: readonly LandmarkName[] = [
+  "centre front",
+  "recession",
+  "temple",
+  "sideburn",
+  "ear top",
+  "behind ear",
+  "nape corner",
+  "centre nape",
+]
+const placeOptions = places.map((value) => ({ value, label: value[0].toUpperCase() + value.slice(1) }))
+const sides = [
+  { value: "left", label: "Client’s left" },
+  { value: "right", label: "Client’s right" },
+] as const
+const kinds = (Object.keys(kindWords) as SectionKind[]).map((value) => ({ value, label: kindWords[value] }))
+
+/** Drawing without a pointer: a section parallel to the hairline, from one landmark to another. */
+export function AddByWords() {
+  const [kind, setKind] = useState<SectionKind>("slice")
+  const [side, setSide] = useState<"left" | "right">("left")
+  const [from, setFrom] = useState<LandmarkName>("recession")
+  const [to, setTo] = useState<LandmarkName>("temple")
+  const [behindMm, setBehindMm] = useState(6)
+  return (
+    <details>
+      <summary>Add by words</summary>
+      <form
+        className="editor"
+        onSubmit={(event) => {
+          event.preventDefault()
+          addAlongHairline(kind, { side, from, to, behindMm })
+        }}
+      >
+        <Choices legend="What" options={kinds} value={kind} onChange={setKind} />
+        <Choices legend="Side" options={sides} value={side} onChange={setSide} />
+        <div className="pairs">
+          <PlaceField name="From" value={from} onChange={setFrom} />
+          <PlaceField name="To" value={to} onChange={setTo} />
+        </div>
+        <NumberField
+          name="Behind the hairline"
+          unit="mm"
+          value={behindMm}
+          range={{ low: 1, high: 90 }}
+          onCommit={setBehindMm}
+        />
+        <button type="submit" className="button strong">
+          Add {kindWords[kind].toLowerCase()}
+        </button>
+      </form>
+    </details>
+  )
+}
+
+type Place = { side: "left" | "right"; from: LandmarkName; to: LandmarkName; behindMm: number }
+
+function addAlongHairline(kind: SectionKind, { side, from, to, behindMm }: Place) {
+  const plan = planStore.getState().present
+  const head = headOf(plan)
+  const alongMm = (name: LandmarkName) => {
+    const at = head.hairline.landmarks.get(name)
+    return at ? head.hairline.coordinates(at).alongMm * (side === "left" ? -1 : 1) : 0
+  }
+  const made = hairlineParting(head, { fromAlongMm: alongMm(from), toAlongMm: alongMm(to), behindMm })
+  if ("refused" in made) announceRefusal("Choose two different places, further from each other.")
+  else
+    act(
+      `Add a ${kindWords[kind].toLowerCase()}, ${side} ${from} to ${to}`,
+      addSections(newSection(kind, made.parting, plan, sessionStore.getState().next)),
+    )
+}
+
+type PlaceFieldProps = { name: string; value: LandmarkName; onChange: (value: LandmarkName) => void }
+
+function PlaceField({ name, value, onChange }: PlaceFieldProps) {
+  return (
+    <label className="field">
+      <span className="name">{name}</span>
+      <select value={value} onChange={(event) => onChange(placeOptions[event.target.selectedIndex].value)}>
+        {placeOptions.map((option) => (
+          <option key={option.value} value={option.value}>
+            {option.label}
+          </option>
+        ))}
+      </select>
+    </label>
+  )
+}

@@ -1,0 +1,192 @@
+import { type Foil, isFoil, type Section, type SectionKind } from "../../geometry/section/section"
+import { stitches } from "../../presets/foils"
+import { act } from "../plan/act"
+import { changeKind } from "../plan/edits/changeKind"
+import { changeSection, type SectionPatch } from "../plan/edits/changeSections"
+import { moveSections } from "../plan/edits/moveSections"
+import { repeatBehind } from "../plan/edits/repeatBehind"
+import { thickenSections } from "../plan/edits/thickenSections"
+import { areaText, cmText, gramsNumber, gramsRange, hairsNumber, mmText } from "../plan/figureText"
+import { limits } from "../plan/limits"
+import { figuresOf, headOf } from "../plan/measured"
+import type { Plan } from "../plan/schema"
+import { usePlan, useSession } from "../plan/usePlan"
+import { directionWords, kindWords, whereOf } from "../plan/words"
+import { Choices } from "./Choices"
+import { FoilDetails } from "./FoilDetails"
+import { mirrorSelected, removeSelected } from "./FoilList"
+import { NumberField } from "./NumberField"
+import { rootOptions, rootPatch, rootWordOf, stitchOptions, stitchWordOf } from "./sectionChoices"
+
+/** The selected sections: what they come to, and every way to change them without a pointer. */
+export function FoilEditor() {
+  const plan = usePlan((open) => open)
+  const selectedIds = useSession((session) => session.selectedIds)
+  const selected = plan.sections.filter(({ id }) => selectedIds.includes(id))
+  if (selected.length === 0) return null
+  return (
+    <section className="editor" aria-labelledby="editor-title">
+      {selected.length === 1 ? (
+        <OneSection section={selected[0]} plan={plan} />
+      ) : (
+        <Several sections={selected} />
+      )}
+    </section>
+  )
+}
+
+function Several({ sections }: { sections: readonly Section[] }) {
+  return (
+    <>
+      <h2 id="editor-title">{sections.length} sections selected</h2>
+      <Actions sections={sections} />
+    </>
+  )
+}
+
+function OneSection({ section, plan }: { section: Section; plan: Plan }) {
+  const number = isFoil(section) ? `${section.mapNumber} ` : ""
+  return (
+    <>
+      <h2 id="editor-title">
+        {number}
+        {kindWords[section.kind]}, {whereOf(section, headOf(plan))}
+      </h2>
+      <Figures section={section} plan={plan} />
+      <Actions sections={[section]} />
+      <Choices
+        legend="Taken up as"
+        options={kinds}
+        value={section.kind}
+        onChange={(kind) => changeKindOf(section, kind)}
+      />
+      <Shape section={section} />
+      {isFoil(section) && <Coating foil={section} plan={plan} />}
+      <FoilDetails section={section} plan={plan} />
+    </>
+  )
+}
+
+const kinds = (Object.keys(kindWords) as SectionKind[]).map((value) => ({ value, label: kindWords[value] }))
+
+const changeKindOf = (section: Section, kind: SectionKind) =>
+  act(`Take up as ${kindWords[kind].toLowerCase()}`, changeKind(section.id, kind))
+
+function Figures({ section, plan }: { section: Section; plan: Plan }) {
+  const figures = figuresOf(section, plan)
+  const shown: [string, string][] = [
+    ["Parting", mmText(figures.partingMm)],
+    ["Scalp", areaText(figures.areaCm2)],
+    ["Direction", directionWords(section, headOf(plan))],
+  ]
+  const coated: [string, string][] = [
+    ["Share coated", `${Math.round(figures.shareTaken * 100)} %`],
+    ["Hairs", hairsNumber(figures.hairs)],
+    ["Strand length", cmText(figures.lengthCm)],
+    ["Hair", `${gramsNumber(figures.hairG)} g`],
+    ["Hair to coat", areaText(figures.strandAreaCm2)],
+    ["Foils", String(figures.foils)],
+    ["Product", gramsRange(figures.productG)],
+  ]
+  return (
+    <dl className="figures">
+      {[...shown, ...(isFoil(section) ? coated : [])].map(([term, value]) => (
+        <div key={term}>
+          <dt>{term}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  )
+}
+
+const depthStepMm = 1
+const nudgeMm = 2
+const usualGapMm = 3
+
+function Actions({ sections }: { sections: readonly Section[] }) {
+  const ids = sections.map(({ id }) => id)
+  const key = ids.join(",")
+  const move = (label: string, step: { alongMm?: number; behindMm?: number }) =>
+    act(label, moveSections(ids, { alongMm: 0, behindMm: 0, ...step }), `move:${key}`)
+  const actions: [string, () => void][] = [
+    ["Same again behind", () => act("Same again behind", repeatBehind(ids[0], usualGapMm))],
+    ["Thinner", () => act("Thinner", thickenSections(ids, -depthStepMm), `depth:${key}`)],
+    ["Thicker", () => act("Thicker", thickenSections(ids, depthStepMm), `depth:${key}`)],
+    ["Mirror", mirrorSelected],
+    ["Toward hairline", () => move("Move toward the hairline", { behindMm: -nudgeMm })],
+    ["Away from it", () => move("Move away from the hairline", { behindMm: nudgeMm })],
+    ["Delete", removeSelected],
+  ]
+  return (
+    <div className="actions">
+      {(sections.length === 1 ? actions : actions.slice(1)).map(([label, onClick]) => (
+        <button type="button" className="button" key={label} onClick={onClick}>
+          {label}
+        </button>
+      ))}
+    </div>
+  )
+}
+
+function Shape({ section }: { section: Section }) {
+  const { start, end } = section.depthMm
+  const change = (label: string, patch: SectionPatch) => act(label, changeSection(section.id, patch))
+  const depth = (depthMm: { start: number; end: number }) => change("Change depth", { band: { depthMm } })
+  return (
+    <>
+      <Choices
+        legend="Hair taken"
+        options={[
+          { value: "front", label: "In front" },
+          { value: "behind", label: "Behind the parting" },
+        ]}
+        value={section.taken}
+        onChange={(taken) =>
+          change(`Take hair ${taken === "front" ? "in front" : "behind"}`, { band: { taken } })
+        }
+      />
+      <div className="pairs">
+        <NumberField
+          name="Depth at start"
+          unit="mm"
+          value={start}
+          range={limits.depthMm}
+          onCommit={(mm) => depth({ start: mm, end })}
+        />
+        <NumberField
+          name="Depth at end"
+          unit="mm"
+          value={end}
+          range={limits.depthMm}
+          onCommit={(mm) => depth({ start, end: mm })}
+        />
+      </div>
+      {"stitchMm" in section && (
+        <Choices
+          legend="Stitch"
+          options={stitchOptions}
+          value={stitchWordOf(section)}
+          onChange={(word) => {
+            const { stitchMm, gapMm } = stitches[word]
+            change("Change stitch", { stitching: { stitchMm: stitchMm.value, gapMm: gapMm.value } })
+          }}
+        />
+      )}
+    </>
+  )
+}
+
+function Coating({ foil, plan }: { foil: Foil; plan: Plan }) {
+  const { lengthCm } = figuresOf(foil, plan)
+  return (
+    <Choices
+      legend="Product starts"
+      options={rootOptions}
+      value={rootWordOf(foil)}
+      onChange={(word) =>
+        act("Change where product starts", changeSection(foil.id, { treatment: rootPatch(word, lengthCm) }))
+      }
+    />
+  )
+}

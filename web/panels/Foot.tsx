@@ -1,0 +1,77 @@
+import { useStore } from "zustand"
+import { isFoil, type Section } from "../../geometry/section/section"
+import { draftStore } from "../plan/draftStore"
+import {
+  areaText,
+  countText,
+  gramsNumber,
+  gramsRange,
+  hairsNumber,
+  hairsRangeText,
+  mmText,
+} from "../plan/figureText"
+import { figuresOf, measured } from "../plan/measured"
+import type { Plan } from "../plan/schema"
+import { usePlan } from "../plan/usePlan"
+import { kindWords } from "../plan/words"
+
+/** Figures at the foot of the map: of all foils, or of the one in hand while it is drawn. */
+export function Foot() {
+  const draft = useStore(draftStore, (state) => state.draft)
+  const section = draft?.changed[0]
+  if (draft?.refused) return <Words text={draft.refused} />
+  return section ? <LiveFigures section={section} plan={draft.plan} /> : <Totals />
+}
+
+function Words({ text }: { text: string }) {
+  return (
+    <div className="foot">
+      <strong className="live">{text}</strong>
+    </div>
+  )
+}
+
+function LiveFigures({ section, plan }: { section: Section; plan: Plan }) {
+  const { partingMm, areaCm2, hairs, strandAreaCm2, productG } = figuresOf(section, plan)
+  const { start, end } = section.depthMm
+  return (
+    <div className="foot" aria-hidden="true">
+      <strong className="live">
+        {kindWords[section.kind]}
+        {isFoil(section) && ` ${section.mapNumber}`}
+      </strong>
+      <Figure value={mmText(partingMm)} words={`× ${Math.round(((start + end) / 2) * 10) / 10} mm`} />
+      <Figure value={areaText(areaCm2)} words="scalp" />
+      {isFoil(section) && (
+        <>
+          <Figure value={hairsNumber(hairs)} words="hairs" />
+          <Figure value={areaText(strandAreaCm2)} words="hair to coat" />
+          <Figure value={`${gramsNumber(productG.mid)} g`} words={`product, ${gramsRange(productG)}`} />
+        </>
+      )}
+    </div>
+  )
+}
+
+function Totals() {
+  const plan = usePlan((open) => open)
+  const { totals } = measured(plan)
+  return (
+    <section className="foot" aria-label="Totals">
+      <Figure value={countText(totals.foils, "foil")} words="" />
+      <Figure value={hairsRangeText(totals.hairs)} words="hairs" />
+      <Figure value={areaText(totals.strandAreaCm2)} words="hair to coat" />
+      <Figure
+        value={`${gramsNumber(totals.productG.mid)} g`}
+        words={`product, ${gramsRange(totals.productG)}`}
+      />
+      <span className="aside">Estimates. Mix at the upper figure.</span>
+    </section>
+  )
+}
+
+const Figure = ({ value, words }: { value: string; words: string }) => (
+  <span className="figure">
+    <b>{value}</b> {words}
+  </span>
+)

@@ -1,0 +1,69 @@
+import { useEffect, useId, useState } from "react"
+
+type Props = {
+  name: string
+  unit: string
+  value: number
+  range: { low: number; high: number }
+  step?: number
+  onCommit: (value: number) => void
+}
+
+/** A number with its unit; what cannot be used is named with what can, and the old value stays. */
+export function NumberField({ name, unit, value, range, step = 1, onCommit }: Props) {
+  const id = useId()
+  const [text, setText] = useState(format(value))
+  const [fault, setFault] = useState("")
+  useEffect(() => {
+    setText(format(value))
+    setFault("")
+  }, [value])
+
+  const commit = () => {
+    const wanted = Number(text.trim().replace(",", "."))
+    if (text.trim() === "" || !Number.isFinite(wanted) || wanted < range.low || wanted > range.high) {
+      setFault(`${name}: expected ${format(range.low)} to ${format(range.high)} ${unit}.`)
+      return
+    }
+    setFault("")
+    if (wanted !== value) onCommit(wanted)
+    else setText(format(value))
+  }
+
+  return (
+    <div className="field">
+      <label className="name" htmlFor={id}>
+        {name}
+      </label>
+      <span className="with-unit">
+        <input
+          id={id}
+          type="text"
+          inputMode="decimal"
+          autoComplete="off"
+          value={text}
+          aria-invalid={fault !== ""}
+          aria-describedby={fault ? `${id}-fault` : undefined}
+          onChange={(event) => setText(event.target.value)}
+          onBlur={commit}
+          onKeyDown={(event) => {
+            if (event.key === "Enter") commit()
+            const move = { ArrowUp: step, ArrowDown: -step }[event.key]
+            if (!move) return
+            event.preventDefault()
+            const moved = Math.min(range.high, Math.max(range.low, value + move))
+            if (moved !== value) onCommit(Number(moved.toFixed(4)))
+          }}
+        />
+        {unit}
+      </span>
+      {fault && (
+        <span className="fault" id={`${id}-fault`}>
+          {fault}
+        </span>
+      )}
+    </div>
+  )
+}
+
+const format = (value: number) => String(Number(value.toFixed(2)))

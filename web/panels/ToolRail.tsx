@@ -1,0 +1,63 @@
+import { sliceDepthMm } from "../../presets/foils"
+import type { PartingWay, ToolName } from "../plan/sessionStore"
+import { sessionStore } from "../plan/sessionStore"
+import { useSession } from "../plan/usePlan"
+import { Choices } from "./Choices"
+import { depthOptions, depthWordOf } from "./sectionChoices"
+
+const tools: readonly { value: ToolName; label: string }[] = [
+  { value: "select", label: "Select" },
+  { value: "slice", label: "Slice" },
+  { value: "weave", label: "Weave" },
+  { value: "backcomb", label: "Backcomb" },
+  { value: "left-out", label: "Left out" },
+]
+
+const ways: readonly { value: PartingWay; label: string }[] = [
+  { value: "hairline", label: "Along hairline" },
+  { value: "straight", label: "Straight" },
+  { value: "freehand", label: "Freehand" },
+]
+
+/** What the hand does on the map: the section to draw, how its parting runs, what of it is taken. */
+export function ToolRail() {
+  const { tool, way, next } = useSession((session) => session)
+  const setNext = (change: Partial<typeof next>) => sessionStore.setState({ next: { ...next, ...change } })
+  return (
+    <div className="tools">
+      <Choices
+        legend="Draw"
+        options={tools}
+        value={tool}
+        onChange={(value) => sessionStore.setState({ tool: value })}
+      />
+      {tool !== "select" && (
+        <>
+          <Choices
+            legend="Parting"
+            options={ways}
+            value={way}
+            onChange={(value) => sessionStore.setState({ way: value })}
+          />
+          <Choices
+            legend="Take hair"
+            options={[
+              { value: "front", label: "In front" },
+              { value: "behind", label: "Behind" },
+            ]}
+            value={next.taken}
+            onChange={(taken) => setNext({ taken })}
+          />
+          {tool === "slice" && (
+            <Choices
+              legend="Depth"
+              options={depthOptions}
+              value={depthWordOf(next.depthMm.slice)}
+              onChange={(word) => setNext({ depthMm: { ...next.depthMm, slice: sliceDepthMm[word].value } })}
+            />
+          )}
+        </>
+      )}
+    </div>
+  )
+}

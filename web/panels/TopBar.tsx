@@ -1,0 +1,84 @@
+import { useState } from "react"
+import { redoAloud, undoAloud } from "../plan/act"
+import { type ScreenName, sessionStore } from "../plan/sessionStore"
+import { usePlan, useRedoLabel, useSession, useUndoLabel } from "../plan/usePlan"
+import { KeptStatus } from "./KeptStatus"
+import { PlansDialog } from "./PlansDialog"
+
+const screens: readonly { name: ScreenName; label: string }[] = [
+  { name: "client", label: "Client" },
+  { name: "placement", label: "Placement" },
+  { name: "mixture", label: "Mixture" },
+  { name: "sheets", label: "Sheets" },
+]
+
+/** Which plan, which part of the visit, one step back or forward. */
+export function TopBar() {
+  const planName = usePlan((plan) => plan.name)
+  const [choosing, setChoosing] = useState(false)
+  return (
+    <header className="bar">
+      <span className="wordmark">
+        Part<b>line</b>
+      </span>
+      <button type="button" className="button quiet plan-name" onClick={() => setChoosing(true)}>
+        <span>{planName}</span>
+        <span className="aside">Plans…</span>
+      </button>
+      <ScreenNav />
+      <UndoSteps />
+      <KeptStatus />
+      {choosing && <PlansDialog onClose={() => setChoosing(false)} />}
+    </header>
+  )
+}
+
+function ScreenNav() {
+  const current = useSession((session) => session.screen)
+  return (
+    <nav aria-label="The visit">
+      <ol>
+        {screens.map(({ name, label }) => (
+          <li key={name}>
+            <button
+              type="button"
+              aria-current={name === current ? "page" : undefined}
+              onClick={() => sessionStore.setState({ screen: name })}
+            >
+              {label}
+            </button>
+          </li>
+        ))}
+      </ol>
+    </nav>
+  )
+}
+
+function UndoSteps() {
+  const undoes = useUndoLabel()
+  const redoes = useRedoLabel()
+  return (
+    <div className="steps">
+      <button
+        type="button"
+        className="button"
+        disabled={!undoes}
+        onClick={undoAloud}
+        title={undoes ?? ""}
+        aria-label={undoes ? `Undo: ${undoes}` : "Undo"}
+      >
+        <span aria-hidden="true">↶</span> Undo
+      </button>
+      <button
+        type="button"
+        className="button"
+        disabled={!redoes}
+        onClick={redoAloud}
+        title={redoes ?? ""}
+        aria-label={redoes ? `Redo: ${redoes}` : "Redo"}
+      >
+        <span aria-hidden="true">↷</span> Redo
+      </button>
+    </div>
+  )
+}

@@ -1,0 +1,34 @@
+import { announce, announceRefusal } from "./announcements"
+import type { Edit } from "./edit"
+import { redoLabel, undoLabel } from "./history"
+import { edit, planStore, redo, undo } from "./planStore"
+import { sessionStore } from "./sessionStore"
+
+/** Make a change and say so; a refusal is said instead. Selects what the change made. True when it was made. */
+export function act(label: string, change: Edit, key?: string): boolean {
+  const before = planStore.getState().present
+  const refusal = edit(label, change, key)
+  if (refusal) {
+    announceRefusal(refusal.refused)
+    return false
+  }
+  const known = new Set(before.sections.map(({ id }) => id))
+  const made = planStore.getState().present.sections.filter(({ id }) => !known.has(id))
+  if (made.length > 0) sessionStore.setState({ selectedIds: made.map(({ id }) => id) })
+  announce(label)
+  return true
+}
+
+/** Take back the last change and say which. */
+export function undoAloud() {
+  const label = undoLabel(planStore.getState())
+  undo()
+  if (label) announce(`Undone: ${label}`)
+}
+
+/** Make the change again that was taken back last, and say which. */
+export function redoAloud() {
+  const label = redoLabel(planStore.getState())
+  redo()
+  if (label) announce(`Done again: ${label}`)
+}

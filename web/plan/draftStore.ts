@@ -1,0 +1,9 @@
+import { createStore } from "zustand/vanilla"
+import type { Section } from "../../geometry/section/section"
+import type { Plan } from "./schema"
+
+/** The stroke in hand: the plan as it would be, what would be new in it, or why nothing would come of it. */
+export type Draft = { label: string; plan: Plan; changed: readonly Section[]; refused?: string }
+
+/** Lives only while a hand is down; never saved, never undone. */
+export const draftStore = createStore<{ draft: Draft | null }>(() => ({ draft: null }))

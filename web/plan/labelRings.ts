@@ -1,0 +1,42 @@
+import { viewPoint } from "../../geometry/frames"
+import type { Vec3 } from "../../geometry/vec3"
+import type { ViewName } from "../../geometry/views"
+import type { LabelRing } from "./labels"
+
+/** Centre and half sizes, mm, of the oval that clears the drawing of the unscaled head in each view. */
+const rings: Record<ViewName, readonly [x: number, y: number, halfWidth: number, halfHeight: number]> = {
+  front: [0, 52, 96, 92],
+  left: [0, 46, 118, 98],
+  right: [0, 46, 118, 98],
+  back: [0, 46, 96, 98],
+  top: [0, 0, 92, 116],
+  turned: [0, 46, 116, 104],
+  unrolled: [0, -22, 172, 150],
+}
+
+/** Where numbers stand round the head in a view, for a head scaled by `axes`. */
+export function labelRing(name: ViewName, axes: Vec3): LabelRing {
+  const [x, y, halfWidth, halfHeight] = rings[name]
+  const grow = name === "unrolled" ? 1 : Math.max(...axes)
+  return {
+    centre: viewPoint(x * grow, y * grow),
+    halfWidthMm: halfWidth * grow,
+    halfHeightMm: halfHeight * grow,
+  }
+}
+
+/** The part of a view that a page or a pane must show, mm: left, bottom, right, top. */
+export function viewFrame(name: ViewName, axes: Vec3): readonly [number, number, number, number] {
+  const frames: Record<ViewName, readonly [number, number, number, number]> = {
+    front: [-112, -128, 112, 152],
+    left: [-130, -128, 130, 152],
+    right: [-130, -128, 130, 152],
+    back: [-112, -128, 112, 152],
+    top: [-106, -128, 106, 128],
+    turned: [-130, -128, 130, 158],
+    unrolled: [-190, -190, 190, 146],
+  }
+  const grow = name === "unrolled" ? 1 : Math.max(...axes)
+  const [left, bottom, right, top] = frames[name]
+  return [left * grow, bottom * grow, right * grow, top * grow]
+}
