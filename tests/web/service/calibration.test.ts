@@ -3,11 +3,11 @@ import {
   gramsFor,
   learn,
   learntFigures,
+  observationOf,
   type ProductFigures,
   priorBelief,
   scatterG,
   type Weighing,
-  weightOf,
 } from "../../../web/service/calibration"
 import { doubtfulWeighings } from "../../../web/service/doubtfulWeighings"
 import { weighingsNeeded } from "../../../web/service/weighingsNeeded"
@@ -74,7 +74,7 @@ describe("weighing", () => {
   })
 
   test("a weighing counts by the grams expected, never by what the scale said", () => {
-    const [light, heavy] = [5, 50].map((productG) => weightOf({ ...bowls[0], productG }, prior))
+    const [light, heavy] = [5, 50].map((productG) => observationOf({ ...bowls[0], productG }, prior).weight)
     expect(light).toBe(heavy)
   })
 
