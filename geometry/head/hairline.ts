@@ -1,10 +1,10 @@
 import { mirrored, type SurfacePoint, surfacePoint } from "../frames"
 import { nearestOnPath } from "../nearestOnPath"
+import { splineThrough } from "../spline"
 import { lengthMm, type MeasuredPath, measurePath, mirror, pointAlong, resample } from "../surfacePath"
 import type { Vec3 } from "../vec3"
 import type { HairlineForm, LandmarkName } from "./hairlineLandmarks"
 import { insideHalf } from "./insideHalf"
-import { splineThrough } from "./spline"
 import type { Surface } from "./surface"
 
 /** A place told by the hairline: mm along it from centre front, positive to the head's right, and mm inside it. */

@@ -1,10 +1,11 @@
 import type { SurfacePoint } from "../frames"
 import { frontSide } from "../frontSide"
 import type { Head } from "../head/head"
-import { shareInside } from "../longestRunInside"
-import { leftOf, measurePath, resampleMeasured, type SurfacePath } from "../surfacePath"
-import { type Walker, walk } from "../surfaceWalk"
+import { smoothLine } from "../spline"
+import { type MeasuredPath, measurePath, pointAlong } from "../surfacePath"
+import { headingLeft, type Walker } from "../surfaceWalk"
 import { cross, normalize, scale } from "../vec3"
+import { growRib } from "./rib"
 import type { Band } from "./section"
 
 /**
@@ -24,15 +25,23 @@ export type BandShape = {
   depthMm: Float64Array
 }
 
-/** How fine a grid is: the longest step along and across in mm, and the fewest and most of each. */
+/** How fine a grid is: the longest step along and across in mm, the fewest and most stations and layers, and how finely the line is cut. */
 export type Grain = {
   alongMm: number
-  stations: [number, number]
+  stations: readonly [number, number]
   acrossMm: number
-  layers: [number, number]
+  layers: readonly [number, number]
+  splinePieces: number
 }
 
-const usualGrain: Grain = { alongMm: 3, stations: [8, 64], acrossMm: 5, layers: [2, 24] }
+/** Fine enough that a grid ten times finer changes an area by less than 0.2 %, unless the hairline cuts it askew. */
+export const usualGrain: Grain = {
+  alongMm: 2,
+  stations: [8, 96],
+  acrossMm: 5,
+  layers: [2, 24],
+  splinePieces: 8,
+}
 
 const remembered = new WeakMap<Head, WeakMap<Band, BandShape>>()
 
@@ -47,30 +56,30 @@ export function bandShape(band: Band, head: Head): BandShape {
   return shape
 }
 
-/** Lay a band out afresh at any fineness. */
+/** Lay a band out afresh at any fineness. The parting is taken as the smooth line through its points. */
 export function layOutBand(band: Band, head: Head, grain: Grain): BandShape {
-  const measured = measurePath(head.surface, band.parting)
-  const stations = within(grain.stations, Math.ceil(measured.lengthMm / grain.alongMm) + 1)
+  const line = measurePath(head.surface, smoothLine(band.parting, grain.splinePieces))
+  const stations = within(grain.stations, Math.ceil(line.lengthMm / grain.alongMm) + 1)
   const { start, end } = band.depthMm
   const layers = within(grain.layers, Math.ceil(Math.max(start, end) / grain.acrossMm) + 1)
-  const path = resampleMeasured(measured, stations)
   const front = frontSide(band.parting, head)
+  const side = band.taken === "front" ? front : -front
   const shape = emptyShape(stations, layers)
   for (let station = 0; station < stations; station++) {
     const share = station / (stations - 1)
-    const rib = growRib(head, footOf(head, path, station, band.taken === "front" ? front : -front), {
-      depthMm: start + (end - start) * share,
-      layers,
-    })
-    shape.alongMm[station] = measured.lengthMm * share
+    const foot = footOf(head, line, line.lengthMm * share, side)
+    const rib = growRib(head, foot, start + (end - start) * share, layers)
+    shape.alongMm[station] = line.lengthMm * share
     shape.depthMm[station] = rib.depthMm
-    for (let layer = 0; layer < layers; layer++)
-      setGridPoint(shape, head, station * layers + layer, rib.points[layer])
+    rib.points.forEach((at, layer) => {
+      setGridPoint(shape, head, station * layers + layer, at)
+    })
   }
   return shape
 }
 
-const within = ([least, most]: [number, number], count: number) => Math.min(most, Math.max(least, count))
+const within = ([least, most]: readonly [number, number], count: number) =>
+  Math.min(most, Math.max(least, count))
 
 const emptyShape = (stations: number, layers: number): BandShape => ({
   stations,
@@ -81,41 +90,16 @@ const emptyShape = (stations: number, layers: number): BandShape => ({
   depthMm: new Float64Array(stations),
 })
 
-function footOf({ surface }: Head, path: SurfacePath, station: number, side: number): Walker {
-  return { at: path[station], heading: scale(leftOf(surface, path, station), side) }
-}
+/** Reach of the slope of a line, mm. */
+const slopeMm = 0.75
 
-type Rib = { depthMm: number; points: SurfacePoint[] }
-
-/** Walk a rib from its foot; where it leaves the hair, walk it again in shorter steps that end on the hairline. */
-function growRib(head: Head, foot: Walker, { depthMm, layers }: { depthMm: number; layers: number }): Rib {
-  const points = [foot.at]
-  const stepMm = depthMm / (layers - 1)
-  let walker = foot
-  for (let layer = 1; layer < layers; layer++) {
-    const next = walk(head.surface, walker, stepMm)
-    if (!head.hairline.contains(next.at)) {
-      const share = shareInside(head.hairline, walker.at, next.at)
-      return shortRib(head, foot, { depthMm: stepMm * (layer - 1 + share), layers })
-    }
-    points.push(next.at)
-    walker = next
-  }
-  return { depthMm, points }
-}
-
-function shortRib(
-  { surface }: Head,
-  foot: Walker,
-  { depthMm, layers }: { depthMm: number; layers: number },
-): Rib {
-  const points = [foot.at]
-  let walker = foot
-  for (let layer = 1; layer < layers; layer++) {
-    walker = walk(surface, walker, depthMm / (layers - 1))
-    points.push(walker.at)
-  }
-  return { depthMm, points }
+/** Where a rib starts, heading square to the parting; the slope is taken ahead, behind or both, as far as the line goes. */
+function footOf({ surface }: Head, line: MeasuredPath, alongMm: number, side: number): Walker {
+  const at = pointAlong(line, alongMm)
+  const before = pointAlong(line, alongMm - slopeMm)
+  const after = pointAlong(line, alongMm + slopeMm)
+  const heading = headingLeft(surface, at, after[0] - before[0], after[1] - before[1])
+  return { at, heading: scale(heading, side) }
 }
 
 function setGridPoint({ points, normals }: BandShape, { surface }: Head, index: number, at: SurfacePoint) {
