@@ -1,0 +1,20 @@
+import { assumption, commonPractice, figure } from "./figure"
+import { lengthCm } from "./hairTypes"
+
+/** What a plan starts from before anything is known of the client. */
+
+/** Medium hair to the collarbone all round. */
+export const startingLengthCm = {
+  front: lengthCm.collarbone.value,
+  sides: lengthCm.collarbone.value,
+  back: lengthCm.collarbone.value,
+}
+
+/** Parts of lightener to parts of developer for foils. */
+export const startingRatio = { lightener: 1, developer: figure(2, [1.5, 2.5], commonPractice) }
+
+/** How high a section is held from the head for foils. */
+export const usualElevationDeg = figure(90, [45, 135], commonPractice)
+
+/** How wide a band of hair is left out between foils or at the hairline. */
+export const leftOutDepthMm = figure(3, [1, 10], assumption)

@@ -1,0 +1,14 @@
+import { headOf } from "./measured"
+import { type Problem, problemAt } from "./problem"
+import type { Plan } from "./schema"
+
+/** What is wrong with a head whose measures are each possible but do not go together. */
+export function headProblems(plan: Pick<Plan, "head">): Problem[] {
+  try {
+    headOf(plan)
+    return []
+  } catch (error) {
+    if (error instanceof RangeError) return [problemAt(["head", "size"], error.message)]
+    throw error
+  }
+}

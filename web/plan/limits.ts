@@ -1,0 +1,51 @@
+/**
+ * What a plan may hold. These are the ends of what is possible on a head, not advice:
+ * advice lives in the presets and the cautions. Panels offer no more than this, the file door takes no more.
+ */
+export type Limit = { low: number; high: number; unit: string }
+
+const limit = (low: number, high: number, unit = ""): Limit => ({ low, high, unit })
+
+export const limits = {
+  // Surveyed adults run from 535 to 640 mm around (ANSUR 1988, 2012): room below for the young, above for hair.
+  lengthMm: limit(150, 240, "mm"),
+  breadthMm: limit(115, 190, "mm"),
+  heightMm: limit(90, 170, "mm"),
+  aroundMm: limit(460, 680, "mm"),
+  overMm: limit(260, 440, "mm"),
+  frontToNapeMm: limit(260, 480, "mm"),
+  // Counted scalps run from 95 to 300 hairs a cm2; below 40 there is nothing to section.
+  densityPerCm2: limit(40, 400, "hairs per cm²"),
+  // Single fibres run from 15 to 120 µm; this is the mean of a head.
+  fibreUm: limit(30, 120, "µm"),
+  hairLengthCm: limit(1, 150, "cm"),
+  // Under half a millimetre no comb parts; 60 mm is a whole side of the head.
+  depthMm: limit(0.5, 60, "mm"),
+  rootDistanceMm: limit(0, 300, "mm"),
+  strandShare: limit(0, 1),
+  carrierWidthMm: limit(20, 600, "mm"),
+  carrierLengthMm: limit(20, 1500, "mm"),
+  elevationDeg: limit(0, 180, "degrees"),
+  overDirectionDeg: limit(-90, 90, "degrees"),
+  stitchMm: limit(0.5, 60, "mm"),
+  // Something must be left to coat.
+  pushedShare: limit(0, 0.95),
+  cushionMm: limit(0, 200, "mm"),
+  mapNumber: limit(1, 999),
+  // The strongest developer sold is 40 volume; weaker ones are often blended down.
+  developerVolume: limit(1, 40, "volume"),
+  ratioPart: limit(0.1, 20, "parts"),
+} satisfies Record<string, Limit>
+
+export const counts = {
+  /** A parting is a short line: a point every 2 mm round the whole hairline is well under 200. */
+  partingPoints: { low: 2, high: 200 },
+  /** The finest work places under 200 foils. */
+  sections: { low: 0, high: 1000 },
+  mixes: { low: 1, high: 26 },
+}
+
+/** The least share of a strand that can be coated, so that from and to stay apart when rounded. */
+export const leastStrandShare = 0.01
+
+export const letters = { initials: 6, name: 80, note: 2000 }

@@ -1,0 +1,76 @@
+import { fitAxes } from "../../geometry/head/fit"
+import { type Head, makeHeadFromAxes } from "../../geometry/head/head"
+import { type Zone, zoneAt } from "../../geometry/head/zones"
+import { measureSection, type SectionFigures } from "../../geometry/measureSection"
+import { isFoil, type Section } from "../../geometry/section/section"
+import { headFigures } from "../../presets/headSizes"
+import { tradeFigures } from "../../presets/tradeFigures"
+import type { Plan } from "./schema"
+import { type TotalsFigures, totalsOf } from "./totals"
+
+/** All figures of a plan: of each section in order of application, and of its foils together. Left-out hair is in no total. */
+export type Measured = {
+  head: Head
+  sections: readonly { section: Section; figures: SectionFigures }[]
+  totals: TotalsFigures
+  byZone: Readonly<Record<Zone, TotalsFigures>>
+  byMix: ReadonlyMap<string, TotalsFigures>
+}
+
+const measuredPlans = new WeakMap<Plan, Measured>()
+
+/** Measures what has changed and remembers it for as long as the plan lives. */
+export function measured(plan: Plan): Measured {
+  const known = measuredPlans.get(plan) ?? measurePlan(plan)
+  measuredPlans.set(plan, known)
+  return known
+}
+
+function measurePlan(plan: Plan): Measured {
+  const head = headOf(plan)
+  const sections = plan.sections.map((section) => ({ section, figures: figuresOf(section, plan) }))
+  const foils = sections.filter(({ section }) => isFoil(section))
+  const total = (belongs: (section: Section) => boolean) =>
+    totalsOf(
+      foils.filter(({ section }) => belongs(section)).map(({ figures }) => figures),
+      tradeFigures,
+    )
+  const inZone = (zone: Zone) => total((section) => zoneAt(head, middleOf(section)) === zone)
+  return {
+    head,
+    sections,
+    totals: total(() => true),
+    byZone: { top: inZone("top"), left: inZone("left"), right: inZone("right"), back: inZone("back") },
+    byMix: new Map(
+      plan.mixes.map(({ id }) => [id, total((section) => isFoil(section) && section.mix === id)]),
+    ),
+  }
+}
+
+/** A section belongs to the zone in which the middle of its parting lies. */
+const middleOf = ({ parting }: Section) => parting[parting.length >> 1]
+
+const measuredSections = new WeakMap<Section, { head: Head; hair: Plan["hair"]; figures: SectionFigures }>()
+
+/** The figures of one section on the plan's head and hair, remembered until either is another. */
+export function figuresOf(section: Section, plan: Plan): SectionFigures {
+  const head = headOf(plan)
+  const known = measuredSections.get(section)
+  if (known?.head === head && known.hair === plan.hair) return known.figures
+  const figures = measureSection(section, head, plan.hair, tradeFigures)
+  measuredSections.set(section, { head, hair: plan.hair, figures })
+  return figures
+}
+
+const heads = new Map<string, Head>()
+const mostHeads = 8
+
+/** The head of a plan; the same object for the same size and hairline. */
+export function headOf({ head: { size, hairline } }: Pick<Plan, "head">): Head {
+  const key = JSON.stringify([size, hairline.form])
+  const head = heads.get(key) ?? makeHeadFromAxes(fitAxes(size, headFigures), hairline.form)
+  heads.delete(key)
+  heads.set(key, head)
+  for (const oldest of heads.keys()) if (heads.size > mostHeads) heads.delete(oldest)
+  return head
+}

@@ -1,0 +1,103 @@
+import type { z } from "./zod"
+
+/** What is wrong with a file: where, and one sentence that names the field, what was expected and what was found. */
+export type Problem = { path: string; expected: string }
+
+const mostListed = 20
+
+/** The first problems of a list, and how many more there are. */
+export const firstProblems = (problems: readonly Problem[]): Problem[] =>
+  problems.length <= mostListed
+    ? [...problems]
+    : [
+        ...problems.slice(0, mostListed),
+        { path: "file", expected: `and ${problems.length - mostListed} more problems like these` },
+      ]
+
+/** The problems that one issue of the schema stands for: one, or one for each field that should not be there. */
+export function problemsOf(issue: z.core.$ZodIssue, raw: unknown): Problem[] {
+  if (issue.code === "unrecognized_keys") return issue.keys.map((key) => extraField([...issue.path, key]))
+  return [problemAt(issue.path, `${issue.message}, ${found(valueAt(raw, issue.path))}`)]
+}
+
+/** A problem with the place put before the sentence in words. */
+export function problemAt(path: readonly PropertyKey[], sentence: string): Problem {
+  const place = placeInWords(path)
+  return { path: pathOf(path), expected: place ? `${place}: ${sentence}` : sentence }
+}
+
+const extraField = (path: readonly PropertyKey[]) =>
+  problemAt(path.slice(0, -1), `${quoted(String(path.at(-1)))} is not a field of a plan; take it out`)
+
+const pathOf = (path: readonly PropertyKey[]) =>
+  path.reduce<string>(
+    (text, key) =>
+      typeof key === "number" ? `${text}[${key}]` : text ? `${text}.${String(key)}` : String(key),
+    "",
+  ) || "file"
+
+const valueAt = (raw: unknown, path: readonly PropertyKey[]): unknown =>
+  path.reduce<unknown>(
+    (value, key) => (isGroup(value) && Object.hasOwn(value, key) ? value[key] : undefined),
+    raw,
+  )
+
+export const isGroup = (value: unknown): value is Record<PropertyKey, unknown> =>
+  typeof value === "object" && value !== null
+
+function found(value: unknown): string {
+  if (value === undefined) return "but it is missing"
+  if (typeof value === "string") return `found ${quoted(value)}`
+  if (typeof value === "number") return `found ${Number.isFinite(value) ? value : "a number without end"}`
+  if (Array.isArray(value)) return `found a list of ${value.length}`
+  return `found ${value === null ? "nothing (null)" : isGroup(value) ? "a group of fields" : String(value)}`
+}
+
+const quoted = (text: string) => {
+  const shown = text.replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]/gu, "�")
+  return `"${shown.length > 40 ? `${[...shown].slice(0, 40).join("")}…` : shown}"`
+}
+
+const numbered: Record<string, string> = { sections: "section", mixes: "mix", parting: "parting, point" }
+
+const words: Record<string, string> = {
+  depthMm: "depth",
+  start: "at the start",
+  end: "at the end",
+  taken: "side taken",
+  mapNumber: "map number",
+  rootDistanceMm: "distance off the scalp",
+  strand: "part of the strand coated",
+  faces: "faces coated",
+  widthMm: "width",
+  elevationDeg: "elevation",
+  overDirectionDeg: "over-direction",
+  foilLie: "foil lie",
+  stitchMm: "stitch",
+  gapMm: "gap",
+  dipMm: "dip",
+  pushedShare: "share pushed to the root",
+  cushionMm: "cushion",
+  lengthMm: "length",
+  breadthMm: "breadth",
+  heightMm: "height",
+  aroundMm: "tape around",
+  overMm: "tape over the top, ear to ear",
+  frontToNapeMm: "tape from front hairline to nape",
+  densityPerCm2: "density",
+  fibreUm: "fibre thickness",
+  lengthCm: "length",
+  developerVolume: "developer",
+}
+
+/** A path as a colourist reads it: "section 3, depth at the start". Lists count from 1. */
+const placeInWords = (path: readonly PropertyKey[]) =>
+  path
+    .flatMap((key, i) => {
+      if (typeof key === "number") return []
+      const name = String(key)
+      const next = path[i + 1]
+      return typeof next === "number" ? `${numbered[name] ?? name} ${next + 1}` : (words[name] ?? name)
+    })
+    .join(", ")
+    .replaceAll(", at the", " at the")

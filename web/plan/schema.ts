@@ -1,0 +1,143 @@
+import type { Hair } from "../../geometry/hair"
+import { hairlineForms } from "../../geometry/head/hairlineLandmarks"
+import type { HeadSize } from "../../geometry/head/headSize"
+import type { CarrierKind, FoilLie, Section, SectionKind } from "../../geometry/section/section"
+import { choice, day, id, line, lines, list, mixLetter, number, point, wholeNumber } from "./fields"
+import { counts, leastStrandShare, letters, limits } from "./limits"
+import { z } from "./zod"
+
+/** The plan as it is written to a file, version 1. The file door is the only place that checks against it. */
+
+export const planKind = "partline-plan"
+export const planVersion = 1
+
+const group = <Shape extends z.core.$ZodShape>(shape: Shape) =>
+  z.strictObject(shape, {
+    error: ({ code }) =>
+      code === "invalid_type" ? `expected a group of ${Object.keys(shape).join(", ")}` : undefined,
+  })
+
+const band = {
+  id,
+  parting: list(point, counts.partingPoints, "points"),
+  taken: choice(["front", "behind"]),
+  depthMm: group({ start: number(limits.depthMm), end: number(limits.depthMm) }),
+  note: lines(letters.note),
+}
+
+const strand = group({ from: number(limits.strandShare), to: number(limits.strandShare) }).refine(
+  ({ from, to }) => to - from >= leastStrandShare - 1e-9,
+  { error: `expected "from" below "to", the root being 0 and the ends 1` },
+)
+
+const carriers = ["foil", "board", "open-air"] as const satisfies readonly CarrierKind[]
+const lies = ["down", "up", "toward-face", "away-from-face"] as const satisfies readonly FoilLie[]
+
+const treatment = {
+  mapNumber: wholeNumber(limits.mapNumber),
+  rootDistanceMm: number(limits.rootDistanceMm),
+  strand,
+  faces: z.literal([1, 2], { error: "expected 1 or 2" }),
+  carrier: group({
+    kind: choice(carriers),
+    widthMm: number(limits.carrierWidthMm),
+    lengthMm: number(limits.carrierLengthMm),
+  }),
+  elevationDeg: number(limits.elevationDeg),
+  overDirectionDeg: number(limits.overDirectionDeg),
+  foilLie: choice(lies),
+  mix: mixLetter,
+}
+
+const stitching = {
+  stitchMm: number(limits.stitchMm),
+  gapMm: number(limits.stitchMm),
+  dipMm: number(limits.stitchMm),
+}
+
+const backcombing = {
+  base: choice(["slice", "weave"]),
+  pushedShare: number(limits.pushedShare),
+  cushionMm: number(limits.cushionMm),
+}
+
+/** One schema a kind: a kind without its schema does not compile. */
+const sections = {
+  slice: group({ kind: z.literal("slice"), ...band, ...treatment }),
+  weave: group({ kind: z.literal("weave"), ...band, ...treatment, ...stitching }),
+  backcomb: group({ kind: z.literal("backcomb"), ...band, ...treatment, ...stitching, ...backcombing }),
+  "left-out": group({ kind: z.literal("left-out"), ...band, name: line(letters.name) }),
+} satisfies { [K in SectionKind]: z.ZodType<Section<K>> }
+
+export const sectionSchema = z.discriminatedUnion(
+  "kind",
+  [sections.slice, sections.weave, sections.backcomb, sections["left-out"]],
+  { error: `expected a section of kind "slice", "weave", "backcomb" or "left-out"` },
+) satisfies z.ZodType<Section>
+
+const caliper = group({
+  kind: z.literal("caliper"),
+  lengthMm: number(limits.lengthMm),
+  breadthMm: number(limits.breadthMm),
+  heightMm: number(limits.heightMm),
+})
+const tape = group({
+  kind: z.literal("tape"),
+  aroundMm: number(limits.aroundMm),
+  overMm: number(limits.overMm),
+  frontToNapeMm: number(limits.frontToNapeMm),
+})
+
+const sizeSchema = z.discriminatedUnion("kind", [caliper, tape], {
+  error: `expected a head size of kind "caliper" or "tape"`,
+}) satisfies z.ZodType<HeadSize>
+
+const headSchema = group({ size: sizeSchema, hairline: group({ form: choice(hairlineForms) }) })
+
+const hairSchema = group({
+  densityPerCm2: number(limits.densityPerCm2),
+  fibreUm: number(limits.fibreUm),
+  lengthCm: group({
+    front: number(limits.hairLengthCm),
+    sides: number(limits.hairLengthCm),
+    back: number(limits.hairLengthCm),
+  }),
+}) satisfies z.ZodType<Hair>
+
+const mixSchema = group({
+  id: mixLetter,
+  product: line(letters.name),
+  developerVolume: number(limits.developerVolume),
+  ratio: group({ lightener: number(limits.ratioPart), developer: number(limits.ratioPart) }),
+})
+
+export const planSchema = group({
+  kind: z.literal(planKind),
+  version: z.literal(planVersion),
+  id,
+  name: line(letters.name),
+  date: day,
+  client: group({ initials: line(letters.initials) }),
+  head: headSchema,
+  hair: hairSchema,
+  mixes: list(mixSchema, counts.mixes, "mixes"),
+  sections: list(sectionSchema, counts.sections, "sections"),
+  note: lines(letters.note),
+})
+
+export type Plan = Readonly<z.infer<typeof planSchema>>
+export type Mix = Plan["mixes"][number]
+export type HeadChoice = Plan["head"]
+
+/** A change of the plan: a pure function to the plan after it, or the reason why it cannot be. */
+export type Edit = (plan: Plan) => Plan | Refusal
+export type Refusal = { refused: string }
+
+/** The published schema, for those who write plans with other tools. */
+export const planJsonSchema = () =>
+  z.toJSONSchema(planSchema, {
+    // In JSON Schema read-only means "changed by the server alone"; here it only says that lists do not change in place.
+    override: ({ jsonSchema }) => {
+      delete jsonSchema.readOnly
+    },
+  })

@@ -1,0 +1,30 @@
+import { hairsRange } from "../../geometry/hair"
+import type { SectionFigures } from "../../geometry/measureSection"
+import { addRanges } from "../../geometry/product"
+import type { Range, TradeFigures } from "../../geometry/tradeFigures"
+
+/** The figures of several foils together. */
+export type TotalsFigures = {
+  foils: number
+  areaCm2: number
+  hairs: Range
+  hairG: number
+  strandAreaCm2: number
+  productG: Range
+}
+
+export function totalsOf(figures: readonly SectionFigures[], trade: TradeFigures): TotalsFigures {
+  const sum = (of: (figures: SectionFigures) => number) =>
+    figures.reduce((total, each) => total + of(each), 0)
+  return {
+    foils: sum(({ foils }) => foils),
+    areaCm2: sum(({ areaCm2 }) => areaCm2),
+    hairs: hairsRange(
+      sum(({ hairs }) => hairs),
+      trade,
+    ),
+    hairG: sum(({ hairG }) => hairG),
+    strandAreaCm2: sum(({ strandAreaCm2 }) => strandAreaCm2),
+    productG: addRanges(figures.map(({ productG }) => productG)),
+  }
+}
