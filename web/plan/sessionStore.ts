@@ -1,0 +1,43 @@
+import { createStore } from "zustand/vanilla"
+import type { ViewName } from "../../geometry/views"
+import { type NextSection, usualSection } from "./newSection"
+
+export type ToolName = "select" | "slice" | "weave" | "backcomb" | "left-out"
+export type PartingWay = "hairline" | "straight" | "freehand"
+export type ScreenName = "client" | "placement" | "mixture" | "sheets"
+
+/** How the plan is looked at and what is in hand. Never saved, never undone. */
+export type Session = {
+  screen: ScreenName
+  tool: ToolName
+  way: PartingWay
+  selectedIds: readonly string[]
+  /** The view that fills the page, or null when all stand side by side. */
+  enlarged: ViewName | null
+  /** The turntable, radians: see turnedView. */
+  yaw: number
+  pitch: number
+  /** What the next section drawn starts from. */
+  next: NextSection
+  /** Only a pen draws; fingers move the page. */
+  penOnly: boolean
+  leftHanded: boolean
+  /** Left and right as the client sees them in the mirror. */
+  mirrorView: boolean
+}
+
+export const startSession = (): Session => ({
+  screen: "placement",
+  tool: "select",
+  way: "hairline",
+  selectedIds: [],
+  enlarged: null,
+  yaw: 0.7,
+  pitch: 0.3,
+  next: usualSection,
+  penOnly: false,
+  leftHanded: false,
+  mirrorView: false,
+})
+
+export const sessionStore = createStore<Session>(startSession)
