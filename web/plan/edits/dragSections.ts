@@ -10,9 +10,14 @@ const directionOf = ([u, v]: SurfacePoint) => directions.at(u, v)
 
 /** Turns partings about the head's centre so that the place first touched comes under the place touched now. */
 export function dragSections(ids: readonly string[], from: SurfacePoint, to: SurfacePoint): Edit {
+  const turn = turnBetween(from, to)
+  return replaceSections(ids, (section) => ({ ...section, parting: section.parting.map(turn) }))
+}
+
+/** The turn about the head's centre that takes one place to another by the shortest way. */
+export function turnBetween(from: SurfacePoint, to: SurfacePoint): (at: SurfacePoint) => SurfacePoint {
   const turn = rotationBetween(directionOf(from), directionOf(to))
-  const dragged = (at: SurfacePoint) => directions.inverse(turn(directionOf(at)))
-  return replaceSections(ids, (section) => ({ ...section, parting: section.parting.map(dragged) }))
+  return (at) => directions.inverse(turn(directionOf(at)))
 }
 
 /** The smallest rotation that takes one unit vector to another (Rodrigues). */

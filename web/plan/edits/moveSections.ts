@@ -1,0 +1,50 @@
+import { type SurfacePoint, surfacePoint } from "../../../geometry/frames"
+import { frontSide } from "../../../geometry/frontSide"
+import type { Head } from "../../../geometry/head/head"
+import { offsetPath } from "../../../geometry/offsetPath"
+import type { SurfacePath } from "../../../geometry/surfacePath"
+import { headingLeft, walk } from "../../../geometry/surfaceWalk"
+import type { Edit } from "../edit"
+import { headOf } from "../measured"
+import { turnBetween } from "./dragSections"
+import { replaceSections } from "./replaceSections"
+
+/** A small move over the scalp, mm: along the hairline to the head's right, and away from the face. */
+export type Step = { alongMm: number; behindMm: number }
+
+/** Moves sections over the scalp. A parting keeps its shape; near the hairline it keeps its distance from it. */
+export const moveSections =
+  (ids: readonly string[], { alongMm, behindMm }: Step): Edit =>
+  (plan) => {
+    const head = headOf(plan)
+    const move = (parting: SurfacePath) => backward(head, along(head, parting, alongMm), behindMm)
+    return replaceSections(ids, (section) => ({ ...section, parting: move(section.parting) }))(plan)
+  }
+
+const backward = (head: Head, parting: SurfacePath, mm: number) =>
+  mm === 0 ? parting : offsetPath(head.surface, parting, -frontSide(parting, head) * mm)
+
+/** Farther in than this, mm, the nearest place of the hairline changes too fast to be a guide. */
+const guidedMm = 60
+
+function along(head: Head, parting: SurfacePath, mm: number): SurfacePath {
+  if (mm === 0) return parting
+  const guided = parting.every((at) => head.hairline.coordinates(at).behindMm < guidedMm)
+  if (guided) return parting.map((at) => alongHairline(head, at, mm))
+  const middle = parting[parting.length >> 1]
+  return parting.map(turnBetween(middle, alongHairline(head, middle, mm)))
+}
+
+/** The same distance behind the hairline, so far along it. */
+function alongHairline(head: Head, at: SurfacePoint, mm: number): SurfacePoint {
+  const { alongMm, behindMm } = head.hairline.coordinates(at)
+  const [from, to] = [alongMm, alongMm + mm].map((placeMm) => behindHairline(head, placeMm, behindMm))
+  // Only the difference is used, so that a step and the step back meet.
+  return surfacePoint(at[0] + to[0] - from[0], at[1] + to[1] - from[1])
+}
+
+function behindHairline({ surface, hairline }: Head, alongMm: number, behindMm: number): SurfacePoint {
+  const [before, at, after] = [-1, 0, 1].map((mm) => hairline.pointAlong(alongMm + mm))
+  const outward = headingLeft(surface, at, after[0] - before[0], after[1] - before[1])
+  return walk(surface, { at, heading: outward }, -behindMm).at
+}
