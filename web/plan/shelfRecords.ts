@@ -1,0 +1,65 @@
+import { newId } from "./newId"
+import { savePlan } from "./planFile"
+import { isGroup } from "./problem"
+import type { Plan } from "./schema"
+import type { Database, PlanRecord } from "./shelfDatabase"
+import { changedElsewhere, ElsewhereError, removedElsewhere } from "./shelfWords"
+
+// Power can fail: saved means on the disk.
+const writing = { durability: "strict" } as const
+
+export const toRecord = (plan: Plan): PlanRecord => ({
+  id: plan.id,
+  rev: newId(),
+  savedAt: new Date().toISOString(),
+  name: plan.name,
+  initials: plan.client.initials,
+  text: savePlan(plan),
+})
+
+export const isRecord = (value: unknown): value is PlanRecord =>
+  isGroup(value) &&
+  ["id", "rev", "savedAt", "name", "initials", "text"].every((field) => typeof value[field] === "string")
+
+/**
+ * Puts a record in the tick of the call, and takes it back when the one it replaces is not among the `known` revs:
+ * then another tab has written since. `stood` says whether this tab has had the plan on the shelf.
+ */
+export async function putRecord(
+  database: Database,
+  record: PlanRecord,
+  known: ReadonlySet<string>,
+  stood: boolean,
+) {
+  const transaction = database.transaction(["plans", "settings"], "readwrite", writing)
+  const plans = transaction.objectStore("plans")
+  const before = plans.get(record.id)
+  const writes = [plans.put(record), transaction.objectStore("settings").put(record.id, "lastPlan")]
+  const clash = before.then((stored) => {
+    if (stored ? known.has(stored.rev) : !stood) return null
+    transaction.abort()
+    return new ElsewhereError(stored ? changedElsewhere : removedElsewhere)
+  })
+  const [outcome, elsewhere] = await Promise.allSettled([transaction.done, clash, ...writes])
+  if (elsewhere.status === "fulfilled" && elsewhere.value) throw elsewhere.value
+  if (outcome.status === "rejected") throw outcome.reason
+}
+
+/** Takes a record off the shelf and gives the way to put it back. */
+export async function removeRecord(database: Database, id: string): Promise<PlanRecord | undefined> {
+  const transaction = database.transaction("plans", "readwrite", writing)
+  const record = await transaction.store.get(id)
+  await Promise.all([transaction.store.delete(id), transaction.done])
+  return record
+}
+
+/** Moves a record that cannot be read out of the way, as it is. */
+export async function setRecordAside(database: Database, id: string) {
+  const transaction = database.transaction(["plans", "aside"], "readwrite", writing)
+  const record = await transaction.objectStore("plans").get(id)
+  await Promise.all([
+    transaction.objectStore("aside").put(record, `${id} ${newId()}`),
+    transaction.objectStore("plans").delete(id),
+    transaction.done,
+  ])
+}
