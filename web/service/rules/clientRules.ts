@@ -1,0 +1,150 @@
+import { commonPractice } from "../../../presets/figure"
+import { visitLimits } from "../../../presets/visitLimits"
+import { alertTestWanting } from "../alertTest"
+import type { Question } from "../consultation"
+import { caution, eachMix, finalStop, type PlannedMix, type Rule, stop, type Visit, when } from "./rule"
+
+const labelWords = "label words of Regulation (EC) 1223/2009, Annex III, as listed by Tukes (Finland)"
+const persulfates = "Cosmetic Ingredient Review, Int J Toxicol 2001;20 Suppl 3:7-21"
+
+const said = ({ consultation }: Visit, ...asked: readonly Question[]) =>
+  asked.some((question) => consultation.answers[question] === "yes")
+
+/** What the client's skin, breath, age and day say. */
+export const clientRules: readonly Rule[] = [
+  finalStop({
+    rule: "under-16",
+    decides: "the law and the label",
+    source: `${labelWords}; National Hair and Beauty Federation (UK)`,
+    finds: ({ consultation: { ageYears } }) =>
+      when(
+        ageYears !== null && ageYears < visitLimits.youngestYears,
+        `The client is under ${visitLimits.youngestYears}: neither colour nor an alert test. Plan another service.`,
+      ),
+  }),
+  finalStop({
+    rule: "past-reaction",
+    decides: "the client’s doctor",
+    source: labelWords,
+    finds: (visit) =>
+      when(
+        said(visit, "pastReaction", "blackHennaReaction") ||
+          visit.consultation.alertTests.some(({ result }) => result?.outcome === "reacted"),
+        "The client has reacted before, to colour, to a test or to black henna. Do not colour; a doctor can find out to what.",
+      ),
+  }),
+  finalStop({
+    rule: "breathing-reaction",
+    decides: "the client’s doctor",
+    source: `${persulfates}; HSE, COSHH and hairdressers`,
+    finds: (visit) =>
+      when(
+        said(visit, "breathingReaction", "colouristBreathing"),
+        "Lightener has made someone here wheeze, cough or come out in hives. Do not mix it near them; refer to a doctor.",
+      ),
+  }),
+  finalStop({
+    rule: "scalp",
+    decides: "the client’s doctor",
+    source: labelWords,
+    finds: ({ consultation: { scalp } }) =>
+      when(
+        scalp === "irritated" || scalp === "broken",
+        `The scalp is ${scalp}. Leave it alone until it has healed.`,
+      ),
+  }),
+  stop({
+    rule: "sensitive-skin",
+    decides: "the law and the label",
+    source: labelWords,
+    finds: (visit) =>
+      when(
+        visit.consultation.scalp === "sensitive" || said(visit, "faceRash"),
+        "The scalp is sensitive or there is a rash on the face. The label says not to colour; wait, or ask a doctor.",
+      ),
+  }),
+  stop({
+    rule: "alert-test",
+    decides: "the maker’s directions",
+    source: "National Hair and Beauty Federation (UK): at least 48 hours; FDA, Hair dyes: 2 days, every time",
+    finds: (visit) =>
+      eachMix(visit, (mix) =>
+        isTestAsked(mix) ? alertTestWanting(visit.consultation.alertTests, mix.product, visit.now) : null,
+      ),
+  }),
+  stop({
+    rule: "ask-a-doctor",
+    decides: "the client’s doctor",
+    source: commonPractice,
+    finds: (visit) =>
+      when(
+        said(visit, "expecting", "scalpCondition", "chemotherapy"),
+        "Expecting, breast feeding, a scalp condition or surgery, or chemotherapy: ask the client’s doctor first, or decline.",
+      ),
+  }),
+  caution({
+    rule: "asthma",
+    decides: "the client’s doctor",
+    source: persulfates,
+    finds: (visit) =>
+      when(
+        said(visit, "asthma"),
+        "The client has asthma. A clear alert test says nothing of lightener: fresh air, no dust, stop at the first cough.",
+      ),
+  }),
+  caution({
+    rule: "ask-about-breathing",
+    decides: "the colourist",
+    source: persulfates,
+    finds: ({ consultation: { answers }, mixes }) =>
+      when(
+        answers.breathingReaction === undefined &&
+          mixes.some(({ sheet }) => !sheet || sheet.kind === "lightener"),
+        "Nobody has asked about wheeze, cough or hives with lightener; a clear alert test says nothing of them. Ask.",
+      ),
+  }),
+  caution({
+    rule: "black-henna",
+    decides: "the colourist",
+    source: "National Hair and Beauty Federation (UK)",
+    finds: (visit) =>
+      when(
+        said(visit, "blackHennaTattoo"),
+        "The client has had a black henna tattoo. Only an alert test put on after it counts.",
+      ),
+  }),
+  caution({
+    rule: "changed-since-test",
+    decides: "the colourist",
+    source: "FDA, Hair dyes: a test every time",
+    finds: ({ consultation: { alertTests } }) =>
+      when(
+        alertTests.some(({ changedSince }) => changedSince === null),
+        "Nobody has asked whether anything changed since the alert test: illness, medicine, a tattoo. Ask.",
+      ),
+  }),
+  caution({
+    rule: "hairline-loss",
+    decides: "the colourist",
+    source: commonPractice,
+    finds: (visit) =>
+      when(
+        said(visit, "hairlineLoss"),
+        "Hair is being lost along the hairline. Leave a band out there, and no pull on what is left.",
+      ),
+  }),
+  caution({
+    rule: "eyes",
+    decides: "the colourist",
+    source: "FDA, Hair dyes: keep off brows and lashes; label words on eyes",
+    finds: (visit) =>
+      when(
+        said(visit, "lenses", "browsOrLashes"),
+        "Contact lenses out before mixing; keep product well off brows and lashes.",
+      ),
+  }),
+]
+
+/** Dye, toner and root shade always; anything else where its sheet asks. */
+const isTestAsked = ({ sheet }: PlannedMix) =>
+  sheet?.kind === "oxidative-toner" || sheet?.kind === "root-shade" || sheet?.alertTest === true

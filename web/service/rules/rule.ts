@@ -1,0 +1,63 @@
+import type { ProductSheet } from "../../../presets/productSheet"
+import type { Now } from "../alertTest"
+import type { Consultation } from "../consultation"
+import type { MixRatio } from "../strength"
+
+/** Everything the rules look at: the client, what is to be mixed, and when. */
+export type Visit = { consultation: Consultation; mixes: readonly PlannedMix[]; now: Now }
+
+/** A mix as the rules see it. A sheet of null: the product is not on the shelf. */
+export type PlannedMix = {
+  id: string
+  product: string
+  sheet: ProductSheet | null
+  developerVolume: number
+  ratio: MixRatio
+  heatMin: number
+  /** What the sections of this mix come near. */
+  near: { hairline: boolean; scalp: boolean; cushion: boolean }
+}
+
+export type Decider =
+  | "the law and the label"
+  | "the maker’s directions"
+  | "the client’s doctor"
+  | "the colourist"
+
+/** One row: a stop holds the mix until it is answered, a caution only says. `why` is one sentence with the cure. */
+export type Rule = {
+  rule: string
+  severity: "stop" | "caution"
+  /** Whether a written reason may pass it. */
+  passable: boolean
+  decides: Decider
+  source: string
+  finds(visit: Visit): readonly Found[]
+}
+export type Found = { why: string; mixes?: readonly string[] }
+
+export const stop = (row: Omit<Rule, "severity" | "passable">): Rule => ({
+  severity: "stop",
+  passable: true,
+  ...row,
+})
+export const finalStop = (row: Omit<Rule, "severity" | "passable">): Rule => ({
+  severity: "stop",
+  passable: false,
+  ...row,
+})
+export const caution = (row: Omit<Rule, "severity" | "passable">): Rule => ({
+  severity: "caution",
+  passable: true,
+  ...row,
+})
+
+export const when = (isFound: boolean | undefined, why: string): readonly Found[] =>
+  isFound ? [{ why }] : []
+
+/** A finding for each mix that gives a reason. */
+export const eachMix = ({ mixes }: Visit, whyOf: (mix: PlannedMix) => string | null): readonly Found[] =>
+  mixes.flatMap((mix) => {
+    const why = whyOf(mix)
+    return why === null ? [] : [{ why, mixes: [mix.id] }]
+  })
