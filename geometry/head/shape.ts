@@ -16,7 +16,7 @@ const skull = sculpt(
 
 const face = sculpt(
   ellipsoid([0, 30.5, -19], [49.5, 43.5, 57]),
-  add(paired(rod([34, 56, -11.5], 8, [55.5, 22, -2], 10.5)), 26), // cheekbones
+  add(paired(rod([34, 56, -11.5], 8, [55, 20, -3], 9.5)), 26), // cheekbones
   add(paired(ellipsoid([26, 35, -33], [24, 31, 31])), 22), // cheeks
   add(paired(rod([43, 3, -18.5], 9, [33.5, 9, -49], 6.5)), 23), // jaw, from the ear down
   add(paired(rod([34, 12, -54], 9, [13, 59.5, -80], 10)), 30), // jaw, to the chin
@@ -36,7 +36,7 @@ const neck = sculpt(
   add(ellipsoid([0, -42, -252], [100, 75, 64]), 70), // shoulders
 )
 
-/** Skull, face and neck in one smooth body, mm. */
+/** Skull, face and neck in one smooth body, mm. The ears are a body of their own: no hair grows on them. */
 export const headDistance: Field = sculpt(
   skull,
   add(face, 26),
@@ -45,30 +45,6 @@ export const headDistance: Field = sculpt(
   add(paired(ellipsoid([31, 66.5, 9], [15, 13, 11])), 12), // closed lids
   add(nose, 13),
   add(paired(rod([4, 85.3, -47.3], 3.7, [20, 77.2, -49.8], 1.6)), 4), // upper lip
-  add(paired(rod([4, 85, -53.4], 4.2, [18.5, 77.4, -51.8], 1.6)), 4), // lower lip
+  add(paired(rod([4, 85, -53.2], 4.2, [18.5, 77.4, -52], 1.6)), 4), // lower lip
   add(neck, 28),
 )
-
-/** One ear upright in its own frame: x outward, y forward, z up, mm. */
-const uprightEar = sculpt(
-  ellipsoid([0, -1, 10], [5, 16.5, 19]),
-  add(ellipsoid([0, 3, -16.5], [4.6, 10, 15.5]), 16), // lobe
-  cut(ellipsoid([5, 1.5, 5], [4.6, 11, 15.5]), 5), // bowl
-)
-
-const [backward, flare] = [0.2, 0.48]
-const [sinBack, cosBack] = [Math.sin(backward), Math.cos(backward)]
-const [sinFlare, cosFlare] = [Math.sin(flare), Math.cos(flare)]
-
-/** Both ears, leaning back and flared from the head, mm; apart from the body, for hair does not grow on them. */
-export function earDistance(x: number, y: number, z: number): number {
-  const beside = Math.abs(x) - 69.5
-  const forward = y + 12.5
-  const up = z - 1
-  const along = forward * cosBack + up * sinBack
-  return uprightEar(
-    beside * cosFlare + along * sinFlare,
-    along * cosFlare - beside * sinFlare,
-    up * cosBack - forward * sinBack,
-  )
-}
