@@ -19,11 +19,11 @@ export const headMeasureSources = {
   ),
 }
 
-/** By how much of itself a tape over hair reads more than on the skin: 0.01 to 0.03 on four surfaces scaled to the women of 1988. */
+/** By how much of itself a tape over hair reads more than on the skin. */
 export const hairUnderTape = figure(
   0.015,
   [0, 0.03],
-  "four head meshes scaled to ANSUR 1988 against its tapes; women of 2012, braids kept in, read 0.02 more again",
+  "tapes of ANSUR 1988 over hair against taut arcs on head meshes of the same length, breadth and height: 0.01 to 0.03 more",
 )
 
 /** How far an axis of the unscaled head, the mean woman, may be stretched: EN 960 headforms run from 445 to 645 mm around. */

@@ -37,7 +37,7 @@ export const paired =
   (x, y, z) =>
     part(Math.sqrt(x * x + 16), y, z)
 
-/** One step of a sculpture: the body so far and the new part's distance to the new body's distance. */
+/** One step of a sculpture: a part put on or cut away, and how soft the seam is, mm. */
 type Step = { part: Field; reach: number; cut: boolean }
 
 /** Adds a part with a seam as soft as `reach` mm. */
