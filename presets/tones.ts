@@ -1,0 +1,16 @@
+/** How a finish is toned, and for how long. Minutes: 5 to 20, common practice, no source. The rest assumptions. */
+export const toneMinutes = {
+  usual: { low: 5, mid: 10, high: 20 },
+  /** Porous hair takes tone fast: looked at first, taken off first. */
+  porous: { low: 5, mid: 7, high: 10 },
+}
+
+/** How much of the neutralising tone a finish takes. Warm keeps its pigment and is only glossed. */
+export const finishStrength = {
+  cool: "full strength",
+  neutral: "half strength, let down with clear",
+  warm: "clear or a sheer gold, no neutraliser",
+}
+
+/** How far a root melt is drawn down past the root. */
+export const dragDownMm = { low: 10, mid: 25, high: 50 }
