@@ -74,8 +74,11 @@ export const savePlan = (plan: Plan): string =>
 const pairOfNumbers = /\[\n\s*(-?[\d.e-]+),\n\s*(-?[\d.e-]+)\n\s*\]/g
 
 function rounded(value: unknown): unknown {
-  if (typeof value === "number") return Math.round(value * kept) / kept + 0
+  if (typeof value === "number") return roundNumber(value)
   if (Array.isArray(value)) return value.map(rounded)
   if (!isGroup(value)) return value
   return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, rounded(part)]))
 }
+
+/** Away from nothing, so that both sides of a head are rounded alike; never -0. */
+const roundNumber = (value: number) => (Math.sign(value) * Math.round(Math.abs(value) * kept)) / kept + 0
