@@ -3,45 +3,44 @@ import { type Problem, problemAt } from "./problem"
 import type { Plan } from "./schema"
 
 /** What must hold between the parts of a plan: nothing named twice, and every mix that is used listed. */
-export function planRules(plan: Plan): Problem[] {
-  const foils = plan.sections.map((section) => (isFoil(section) ? section : null))
-  return [
-    ...repeated(plan.mixes, (mix) => mix.id, "mixes", "id", "expected a letter of its own"),
-    ...repeated(plan.sections, (section) => section.id, "sections", "id", "expected an id of its own"),
-    ...repeated(foils, (foil) => foil?.mapNumber, "sections", "mapNumber", "expected a number of its own"),
-    ...unknownMixes(plan),
-  ]
-}
+export const planRules = ({ mixes, sections }: Plan): Problem[] => [
+  ...repeated(
+    ["mixes", "id"],
+    mixes.map(({ id }) => id),
+  ),
+  ...repeated(
+    ["sections", "id"],
+    sections.map(({ id }) => id),
+  ),
+  ...repeated(
+    ["sections", "mapNumber"],
+    sections.map((section) => (isFoil(section) ? section.mapNumber : null)),
+  ),
+  ...unknownMixes(mixes, sections),
+]
 
-function repeated<T>(
-  items: readonly T[],
-  keyOf: (item: T) => string | number | undefined,
-  list: string,
-  field: string,
-  expected: string,
-): Problem[] {
+function repeated([list, field]: readonly [string, string], values: readonly (string | number | null)[]) {
   const firstWith = new Map<string | number, number>()
-  return items.flatMap((item, i) => {
-    const key = keyOf(item)
-    if (key === undefined) return []
-    const first = firstWith.get(key)
-    if (first === undefined) firstWith.set(key, i)
+  return values.flatMap((value, i): Problem[] => {
+    if (value === null) return []
+    const first = firstWith.get(value)
+    if (first === undefined) firstWith.set(value, i)
     return first === undefined
       ? []
-      : [problemAt([list, i, field], `${expected}, found ${key} as in number ${first + 1} of the list`)]
+      : [
+          problemAt(
+            [list, i, field],
+            `expected one of its own, but ${value} is taken in number ${first + 1} of the list`,
+          ),
+        ]
   })
 }
 
-function unknownMixes({ mixes, sections }: Plan): Problem[] {
+function unknownMixes(mixes: Plan["mixes"], sections: Plan["sections"]): Problem[] {
   const known = mixes.map(({ id }) => id)
-  return sections.flatMap((section, i) =>
-    isFoil(section) && !known.includes(section.mix)
-      ? [
-          problemAt(
-            ["sections", i, "mix"],
-            `expected one of the mixes listed (${known.join(", ")}), found ${section.mix}`,
-          ),
-        ]
-      : [],
-  )
+  return sections.flatMap((section, i) => {
+    if (!isFoil(section) || known.includes(section.mix)) return []
+    const sentence = `expected one of the mixes listed (${known.join(", ")}), found ${section.mix}`
+    return [problemAt(["sections", i, "mix"], sentence)]
+  })
 }

@@ -16,7 +16,7 @@ export const firstProblems = (problems: readonly Problem[]): Problem[] =>
 
 /** The problems that one issue of the schema stands for: one, or one for each field that should not be there. */
 export function problemsOf(issue: z.core.$ZodIssue, raw: unknown): Problem[] {
-  if (issue.code === "unrecognized_keys") return issue.keys.map((key) => extraField([...issue.path, key]))
+  if (issue.code === "unrecognized_keys") return issue.keys.map((key) => extraField(issue.path, key))
   return [problemAt(issue.path, `${issue.message}, ${found(valueAt(raw, issue.path))}`)]
 }
 
@@ -26,8 +26,10 @@ export function problemAt(path: readonly PropertyKey[], sentence: string): Probl
   return { path: pathOf(path), expected: place ? `${place}: ${sentence}` : sentence }
 }
 
-const extraField = (path: readonly PropertyKey[]) =>
-  problemAt(path.slice(0, -1), `${quoted(String(path.at(-1)))} is not a field of a plan; take it out`)
+function extraField(path: readonly PropertyKey[], key: string): Problem {
+  const { expected } = problemAt(path, `${quoted(key)} is not a field of a plan; take it out`)
+  return { path: pathOf([...path, shown(key)]), expected }
+}
 
 const pathOf = (path: readonly PropertyKey[]) =>
   path.reduce<string>(
@@ -53,9 +55,12 @@ function found(value: unknown): string {
   return `found ${value === null ? "nothing (null)" : isGroup(value) ? "a group of fields" : String(value)}`
 }
 
-const quoted = (text: string) => {
-  const shown = text.replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]/gu, "�")
-  return `"${shown.length > 40 ? `${[...shown].slice(0, 40).join("")}…` : shown}"`
+const quoted = (text: string) => `"${shown(text)}"`
+
+/** The beginning of a text that may be anything, fit for one line. */
+const shown = (text: string) => {
+  const start = [...text.slice(0, 80).replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]/gu, "\uFFFD")]
+  return start.length > 40 ? `${start.slice(0, 40).join("")}…` : start.join("")
 }
 
 const numbered: Record<string, string> = { sections: "section", mixes: "mix", parting: "parting, point" }

@@ -27,7 +27,7 @@ const band = {
 
 const strand = group({ from: number(limits.strandShare), to: number(limits.strandShare) }).refine(
   ({ from, to }) => to - from >= leastStrandShare - 1e-9,
-  { error: `expected "from" below "to", the root being 0 and the ends 1` },
+  { path: ["from"], error: `expected less than "to"; the root is 0, the ends are 1` },
 )
 
 const carriers = ["foil", "board", "open-air"] as const satisfies readonly CarrierKind[]
@@ -127,7 +127,6 @@ export const planSchema = group({
 
 export type Plan = Readonly<z.infer<typeof planSchema>>
 export type Mix = Plan["mixes"][number]
-export type HeadChoice = Plan["head"]
 
 /** A change of the plan: a pure function to the plan after it, or the reason why it cannot be. */
 export type Edit = (plan: Plan) => Plan | Refusal

@@ -132,7 +132,7 @@ describe("a field out of order", () => {
     [
       "from past to",
       set(["sections", 0, "strand"], { from: 0.6, to: 0.4 }),
-      'section 1, part of the strand coated: expected "from" below "to", the root being 0 and the ends 1, found a group of fields',
+      'section 1, part of the strand coated, from: expected less than "to"; the root is 0, the ends are 1, found 0.6',
     ],
     [
       "an extra field",
@@ -147,12 +147,12 @@ describe("a field out of order", () => {
     [
       "an id twice",
       set(["sections", 1, "id"], "s1"),
-      "section 2, id: expected an id of its own, found s1 as in number 1 of the list",
+      "section 2, id: expected one of its own, but s1 is taken in number 1 of the list",
     ],
     [
       "a map number twice",
       set(["sections", 2, "mapNumber"], 1),
-      "section 3, map number: expected a number of its own, found 1 as in number 1 of the list",
+      "section 3, map number: expected one of its own, but 1 is taken in number 1 of the list",
     ],
     [
       "an unknown mix",
@@ -166,6 +166,10 @@ describe("a field out of order", () => {
   it("is named by its path, counted from 0", () => {
     const opened = openPlan(set(["sections", 2, "depthMm", "start"], 500), anywhere)
     expect(opened.ok || opened.problems[0].path).toBe("sections[2].depthMm.start")
+  })
+  it("is named by its own path when it should not be there", () => {
+    const opened = openPlan(set(["sections", 0, "depth"], 3), anywhere)
+    expect(opened.ok || opened.problems[0].path).toBe("sections[0].depth")
   })
   it("says what is missing", () => {
     expect(refusals(set(["hair"], undefined))).toEqual([

@@ -36,7 +36,7 @@ describe("adding", () => {
     )
   })
   it("is refused with an id that is there", () => {
-    expect(refusal(addSections(samplePlan.sections[0]))).toMatch(/^section 5, id: expected an id of its own/)
+    expect(refusal(addSections(samplePlan.sections[0]))).toMatch(/^section 5, id: expected one of its own/)
   })
 })
 
