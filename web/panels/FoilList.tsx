@@ -68,6 +68,7 @@ function FoilRow({ section, plan, selected }: { section: Section; plan: Plan; se
   const depth = start === end ? mmText(start) : `${start}–${mmText(end)}`
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: the listbox hears the keys for its options
+    // biome-ignore lint/a11y/useFocusableInteractive: the listbox keeps the focus and names its active option
     <div
       id={optionId(section.id)}
       role="option"
@@ -147,7 +148,7 @@ export function removeSelected() {
   if (selectedIds.length === 0) return
   act(
     selectedIds.length === 1 ? "Delete a section" : `Delete ${selectedIds.length} sections`,
-    removeSections(selectedIds),
+    removeSections(...selectedIds),
   )
   sessionStore.setState({ selectedIds: [] })
 }
@@ -155,5 +156,5 @@ export function removeSelected() {
 /** Put copies of the selected sections on the other side of the head. */
 export function mirrorSelected() {
   const { selectedIds } = sessionStore.getState()
-  if (selectedIds.length > 0) act("Mirror to the other side", mirrorSections(selectedIds))
+  if (selectedIds.length > 0) act("Mirror to the other side", mirrorSections(...selectedIds))
 }
