@@ -1,0 +1,110 @@
+import type { Mesh } from "./mesh"
+import type { SeenMesh } from "./seenMesh"
+
+/**
+ * A page of square pixels, rows from the top; `left` and `top` are the page mm of its edges.
+ * `depth` is mm toward the viewer, minus infinity where nothing is; `tone` is what was given for the points.
+ */
+export type Raster = {
+  width: number
+  height: number
+  mmPerPixel: number
+  left: number
+  top: number
+  depth: Float32Array
+  tone: Float32Array
+}
+
+/** What a raster is drawn from: a mesh, its points as the view sees them, and a tone for each point. */
+export type Subject = { mesh: Mesh; seen: SeenMesh; tones: Float64Array }
+
+/** Draws the nearest triangle in every pixel (a z-buffer), carrying the tones. */
+export function rasterOf(subjects: readonly Subject[], mmPerPixel: number): Raster {
+  const raster = emptyRaster(
+    subjects.map(({ seen }) => seen),
+    mmPerPixel,
+  )
+  for (const { mesh, seen, tones } of subjects)
+    for (let i = 0; i < mesh.triangles.length; i += 3)
+      drawTriangle(raster, seen, tones, mesh.triangles[i], mesh.triangles[i + 1], mesh.triangles[i + 2])
+  return raster
+}
+
+/** The page just holds the meshes and a pixel round them; x = 0 lies between two pixels so that mirror images agree. */
+function emptyRaster(meshes: readonly SeenMesh[], mmPerPixel: number): Raster {
+  let [reach, low, high] = [0, 0, 0]
+  for (const { x, y } of meshes)
+    for (let i = 0; i < x.length; i++) {
+      reach = Math.max(reach, Math.abs(x[i]))
+      low = Math.min(low, y[i])
+      high = Math.max(high, y[i])
+    }
+  const half = Math.ceil(reach / mmPerPixel) + 1
+  const rowsAbove = Math.ceil(high / mmPerPixel) + 1
+  const [width, height] = [2 * half, rowsAbove + Math.ceil(-low / mmPerPixel) + 1]
+  return {
+    width,
+    height,
+    mmPerPixel,
+    left: -half * mmPerPixel,
+    top: rowsAbove * mmPerPixel,
+    depth: new Float32Array(width * height).fill(Number.NEGATIVE_INFINITY),
+    tone: new Float32Array(width * height),
+  }
+}
+
+function drawTriangle(raster: Raster, seen: SeenMesh, tones: Float64Array, a: number, b: number, c: number) {
+  const { x, y, depth } = seen
+  const [bx, by, cx, cy] = [x[b] - x[a], y[b] - y[a], x[c] - x[a], y[c] - y[a]]
+  const area = bx * cy - by * cx
+  if (area <= 0) return
+  const { width, mmPerPixel: mm, left, top } = raster
+  const firstColumn = Math.ceil((Math.min(x[a], x[b], x[c]) - left) / mm - 0.5)
+  const lastColumn = Math.floor((Math.max(x[a], x[b], x[c]) - left) / mm - 0.5)
+  const firstRow = Math.ceil((top - Math.max(y[a], y[b], y[c])) / mm - 0.5)
+  const lastRow = Math.floor((top - Math.min(y[a], y[b], y[c])) / mm - 0.5)
+  for (let row = firstRow; row <= lastRow; row++) {
+    const py = top - (row + 0.5) * mm - y[a]
+    for (let column = firstColumn; column <= lastColumn; column++) {
+      const px = left + (column + 0.5) * mm - x[a]
+      const towardB = (px * cy - py * cx) / area
+      const towardC = (py * bx - px * by) / area
+      if (towardB < 0 || towardC < 0 || towardB + towardC > 1) continue
+      const near = depth[a] + (depth[b] - depth[a]) * towardB + (depth[c] - depth[a]) * towardC
+      const at = row * width + column
+      if (near <= raster.depth[at]) continue
+      raster.depth[at] = near
+      raster.tone[at] = tones[a] + (tones[b] - tones[a]) * towardB + (tones[c] - tones[a]) * towardC
+    }
+  }
+}
+
+/** The page turned left to right; its x = 0 lies in the middle. */
+export function mirroredRaster(raster: Raster): Raster {
+  const { width, height } = raster
+  const flip = (values: Float32Array) => {
+    const flipped = values.slice()
+    for (let row = 0; row < height; row++) flipped.subarray(row * width, (row + 1) * width).reverse()
+    return flipped
+  }
+  return { ...raster, depth: flip(raster.depth), tone: flip(raster.tone) }
+}
+
+/** Depth at the pixel that holds a page point, mm toward the viewer; minus infinity off the head. */
+export function depthAt({ left, top, mmPerPixel, width, height, depth }: Raster, x: number, y: number) {
+  const column = Math.floor((x - left) / mmPerPixel)
+  const row = Math.floor((top - y) / mmPerPixel)
+  const isOnPage = column >= 0 && row >= 0 && column < width && row < height
+  return isOnPage ? depth[row * width + column] : Number.NEGATIVE_INFINITY
+}
+
+/** The least depth of the four pixels whose middles lie round a page point, mm toward the viewer. */
+export function farthestAround(raster: Raster, x: number, y: number) {
+  const half = raster.mmPerPixel / 2
+  return Math.min(
+    depthAt(raster, x - half, y - half),
+    depthAt(raster, x + half, y - half),
+    depthAt(raster, x - half, y + half),
+    depthAt(raster, x + half, y + half),
+  )
+}
