@@ -1,16 +1,14 @@
+import { type ComponentType, lazy, Suspense } from "react"
 import { HeadMap } from "./canvas/HeadMap"
-import { ClientScreen } from "./panels/ClientScreen"
 import { FoilPanel } from "./panels/FoilPanel"
 import { Foot } from "./panels/Foot"
 import { LiveRegion } from "./panels/LiveRegion"
-import { MixtureScreen } from "./panels/MixtureScreen"
 import { ToolRail } from "./panels/ToolRail"
 import { TopBar } from "./panels/TopBar"
 import type { ScreenName } from "./plan/sessionStore"
 import { useSession } from "./plan/usePlan"
-import { SheetsScreen } from "./sheets/SheetsScreen"
 
-/** Places the parts of the visit; does nothing else. */
+/** Places the parts of the visit; does nothing else. Only the map is loaded before the head is drawn. */
 export function App() {
   const screen = useSession((session) => session.screen)
   const leftHanded = useSession((session) => session.leftHanded)
@@ -18,17 +16,19 @@ export function App() {
   return (
     <div className={leftHanded ? "app left-handed" : "app"}>
       <TopBar />
-      <Screen />
+      <Suspense fallback={<main aria-busy="true" />}>
+        <Screen />
+      </Suspense>
       <LiveRegion />
     </div>
   )
 }
 
-const screens: Record<ScreenName, () => React.JSX.Element> = {
-  client: ClientScreen,
+const screens: Record<ScreenName, ComponentType> = {
+  client: lazy(async () => ({ default: (await import("./panels/ClientScreen")).ClientScreen })),
   placement: PlacementScreen,
-  mixture: MixtureScreen,
-  sheets: SheetsScreen,
+  mixture: lazy(async () => ({ default: (await import("./panels/MixtureScreen")).MixtureScreen })),
+  sheets: lazy(async () => ({ default: (await import("./sheets/SheetsScreen")).SheetsScreen })),
 }
 
 function PlacementScreen() {

@@ -1,4 +1,5 @@
 import "./styles.css"
+import "./panels/screens.css"
 import { createRoot } from "react-dom/client"
 import { App } from "./App"
 import { startUp } from "./startUp"

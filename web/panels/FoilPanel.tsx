@@ -1,14 +1,19 @@
-import { AddByWords } from "./AddByWords"
-import { FoilEditor } from "./FoilEditor"
+import { lazy, Suspense } from "react"
 import { FoilList } from "./FoilList"
+
+/** Loaded beside the map, not before it. */
+const FoilEditor = lazy(async () => ({ default: (await import("./FoilEditor")).FoilEditor }))
+const AddByWords = lazy(async () => ({ default: (await import("./AddByWords")).AddByWords }))
 
 /** What stands beside the map: the foils in order, the one in hand, and drawing without a pointer. */
 export function FoilPanel() {
   return (
     <aside className="list" aria-label="Foils">
       <FoilList />
-      <FoilEditor />
-      <AddByWords />
+      <Suspense>
+        <FoilEditor />
+        <AddByWords />
+      </Suspense>
     </aside>
   )
 }

@@ -1,9 +1,10 @@
-import { useState } from "react"
+import { lazy, Suspense, useState } from "react"
 import { redoAloud, undoAloud } from "../plan/act"
 import { type ScreenName, sessionStore } from "../plan/sessionStore"
 import { usePlan, useRedoLabel, useSession, useUndoLabel } from "../plan/usePlan"
 import { KeptStatus } from "./KeptStatus"
-import { PlansDialog } from "./PlansDialog"
+
+const PlansDialog = lazy(async () => ({ default: (await import("./PlansDialog")).PlansDialog }))
 
 const screens: readonly { name: ScreenName; label: string }[] = [
   { name: "client", label: "Client" },
@@ -28,7 +29,7 @@ export function TopBar() {
       <ScreenNav />
       <UndoSteps />
       <KeptStatus />
-      {choosing && <PlansDialog onClose={() => setChoosing(false)} />}
+      <Suspense>{choosing && <PlansDialog onClose={() => setChoosing(false)} />}</Suspense>
     </header>
   )
 }

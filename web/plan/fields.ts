@@ -7,12 +7,12 @@ import { z } from "./zod"
 
 export function number(limit: Limit) {
   const error = `expected ${limit.low} to ${limit.high} ${limit.unit}`.trimEnd()
-  return z.number({ error }).min(limit.low, { error }).max(limit.high, { error })
+  return z.number({ error }).check(z.minimum(limit.low, { error }), z.maximum(limit.high, { error }))
 }
 
 export function wholeNumber(limit: Limit) {
   const error = `expected a whole number from ${limit.low} to ${limit.high}`
-  return z.int({ error }).min(limit.low, { error }).max(limit.high, { error })
+  return z.int({ error }).check(z.minimum(limit.low, { error }), z.maximum(limit.high, { error }))
 }
 
 export function choice<const Words extends readonly [string, ...string[]]>(words: Words) {
@@ -34,11 +34,11 @@ const countLetters = (text: string) => [...letterSplitter.segment(text)].length
 /** One line of words in any script. Nothing in it is ever interpreted. */
 export function line(most: number) {
   const error = `expected one line of at most ${most} letters`
-  return z
-    .string({ error })
-    .max(most * 8, { error })
-    .regex(/^[^\p{Cc}\p{Cs}\p{Zl}\p{Zp}]*$/u, { error: `${error}, without control characters` })
-    .refine((text) => text.length <= most || countLetters(text) <= most, { error })
+  return z.string({ error }).check(
+    z.maxLength(most * 8, { error }),
+    z.regex(/^[^\p{Cc}\p{Cs}\p{Zl}\p{Zp}]*$/u, { error: `${error}, without control characters` }),
+    z.refine((text) => text.length <= most || countLetters(text) <= most, { error }),
+  )
 }
 
 /** Several lines of words in any script. */
@@ -46,15 +46,19 @@ export function lines(most: number) {
   const error = `expected at most ${most} letters`
   return z
     .string({ error })
-    .max(most, { error })
-    .regex(/^(?:\n|[^\p{Cc}\p{Cs}])*$/u, { error: `${error}, without control characters` })
+    .check(
+      z.maxLength(most, { error }),
+      z.regex(/^(?:\n|[^\p{Cc}\p{Cs}])*$/u, { error: `${error}, without control characters` }),
+    )
 }
 
 const idError = "expected 1 to 64 letters, digits, hyphens or underscores"
-export const id = z.string({ error: idError }).regex(/^[A-Za-z0-9][A-Za-z0-9_-]{0,63}$/, { error: idError })
+export const id = z
+  .string({ error: idError })
+  .check(z.regex(/^[A-Za-z0-9][A-Za-z0-9_-]{0,63}$/, { error: idError }))
 
 const mixError = 'expected one capital letter, such as "A"'
-export const mixLetter = z.string({ error: mixError }).regex(/^[A-Z]$/, { error: mixError })
+export const mixLetter = z.string({ error: mixError }).check(z.regex(/^[A-Z]$/, { error: mixError }))
 
 export const day = z.iso.date({ error: 'expected a day written as "2026-03-09"' })
 
@@ -62,17 +66,22 @@ const pointError = "expected a point of the scalp map, two numbers of radians"
 const coordinateError = `expected a number of radians from -${mapReach} to ${mapReach}`
 const coordinate = z
   .number({ error: coordinateError })
-  .min(-mapReach, { error: coordinateError })
-  .max(mapReach, { error: coordinateError })
+  .check(z.minimum(-mapReach, { error: coordinateError }), z.maximum(mapReach, { error: coordinateError }))
 
 /** The door is where a pair of numbers becomes a place on the scalp. */
-export const point = z
-  .tuple([coordinate, coordinate], { error: pointError })
-  .readonly() as unknown as z.ZodType<SurfacePoint>
+export const point = z.readonly(
+  z.tuple([coordinate, coordinate], { error: pointError }),
+) as unknown as z.ZodMiniType<SurfacePoint>
 
 /** A list whose length is looked at before anything in it, so that a list of thousands gives one problem. */
-export function list<T>(element: z.ZodType<T>, { low, high }: { low: number; high: number }, what: string) {
+export function list<T>(
+  element: z.ZodMiniType<T>,
+  { low, high }: { low: number; high: number },
+  what: string,
+) {
   const error = `expected ${low ? `${low} to` : "at most"} ${high} ${what}`
-  const sized = z.array(z.unknown(), { error }).min(low, { error }).max(high, { error })
-  return sized.pipe(z.array(element).min(low).max(high)).readonly()
+  const sized = z
+    .array(z.unknown(), { error })
+    .check(z.minLength(low, { error }), z.maxLength(high, { error }))
+  return z.readonly(z.pipe(sized, z.array(element).check(z.minLength(low), z.maxLength(high))))
 }

@@ -25,9 +25,11 @@ const band = {
   note: lines(letters.note),
 }
 
-const strand = group({ from: number(limits.strandShare), to: number(limits.strandShare) }).refine(
-  ({ from, to }) => to - from >= leastStrandShare - 1e-9,
-  { path: ["from"], error: `expected less than "to"; the root is 0, the ends are 1` },
+const strand = group({ from: number(limits.strandShare), to: number(limits.strandShare) }).check(
+  z.refine(({ from, to }) => to - from >= leastStrandShare - 1e-9, {
+    path: ["from"],
+    error: `expected less than "to"; the root is 0, the ends are 1`,
+  }),
 )
 
 const carriers = ["foil", "board", "open-air"] as const satisfies readonly CarrierKind[]
@@ -67,13 +69,13 @@ const sections = {
   weave: group({ kind: z.literal("weave"), ...band, ...treatment, ...stitching }),
   backcomb: group({ kind: z.literal("backcomb"), ...band, ...treatment, ...stitching, ...backcombing }),
   "left-out": group({ kind: z.literal("left-out"), ...band, name: line(letters.name) }),
-} satisfies { [K in SectionKind]: z.ZodType<Section<K>> }
+} satisfies { [K in SectionKind]: z.ZodMiniType<Section<K>> }
 
 export const sectionSchema = z.discriminatedUnion(
   "kind",
   [sections.slice, sections.weave, sections.backcomb, sections["left-out"]],
   { error: `expected a section of kind "slice", "weave", "backcomb" or "left-out"` },
-) satisfies z.ZodType<Section>
+) satisfies z.ZodMiniType<Section>
 
 const caliper = group({
   kind: z.literal("caliper"),
@@ -90,7 +92,7 @@ const tape = group({
 
 const sizeSchema = z.discriminatedUnion("kind", [caliper, tape], {
   error: `expected a head size of kind "caliper" or "tape"`,
-}) satisfies z.ZodType<HeadSize>
+}) satisfies z.ZodMiniType<HeadSize>
 
 const headSchema = group({ size: sizeSchema, hairline: group({ form: choice(hairlineForms) }) })
 
@@ -102,7 +104,7 @@ const hairSchema = group({
     sides: number(limits.hairLengthCm),
     back: number(limits.hairLengthCm),
   }),
-}) satisfies z.ZodType<Hair>
+}) satisfies z.ZodMiniType<Hair>
 
 const mixSchema = group({
   id: mixLetter,

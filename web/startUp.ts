@@ -1,0 +1,37 @@
+import { announceRefusal } from "./plan/announcements"
+import { startAutosave } from "./plan/autosave"
+import { browserShelf } from "./plan/browserShelf"
+import { copyOf } from "./plan/newPlan"
+import { openInto, type PlanStore, planStore } from "./plan/planStore"
+import type { Plan } from "./plan/schema"
+import { openLast, type Shelf } from "./plan/shelf"
+import { readSetting } from "./plan/shelfList"
+
+/**
+ * Puts the last plan on the screen, the finished example on the very first start, and keeps every change from now on.
+ * Whoever drew before the shelf had answered keeps what they drew.
+ */
+export async function startUp(store: PlanStore = planStore, shelf: Shelf = browserShelf): Promise<void> {
+  const before = store.getState().present
+  startAutosave(store, shelf)
+  const plan = await firstPlan(shelf)
+  if (plan && store.getState().present === before) openInto(plan, store)
+}
+
+/** The finished example, loaded only by those who meet it. */
+const example = async () => copyOf((await import("./plan/examplePlan")).examplePlan())
+
+/** The plan to begin with; null for the empty one that is on the screen already. */
+async function firstPlan(shelf: Shelf): Promise<Plan | null> {
+  try {
+    const isFirstStart = (await readSetting(shelf, "lastPlan")) === undefined
+    if (isFirstStart) return example()
+    const last = await openLast(shelf)
+    if (last.ok) return last.plan
+    announceRefusal(`The last plan could not be opened: ${last.problems[0].expected}`)
+    return null
+  } catch {
+    // No shelf here, as in some private windows: autosave says so once the example is on the screen.
+    return example()
+  }
+}
