@@ -9,7 +9,12 @@ let browser: Browser | null = null
 
 /** Serve the build and start the browser: once for a test file. */
 export async function openBrowser() {
-  server = await preview({ root: "web", configFile: "vite.config.ts", logLevel: "warn", preview: { port: 0 } })
+  server = await preview({
+    root: "web",
+    configFile: "vite.config.ts",
+    logLevel: "warn",
+    preview: { port: 0 },
+  })
   browser = await chromium.launch({
     executablePath: process.env.CHROME_PATH ?? "/usr/bin/chromium",
     args: [
@@ -52,7 +57,8 @@ export async function visit(options: BrowserContextOptions = tablet): Promise<Vi
   page.on("pageerror", (error) => problems.push(String(error)))
   page.on("request", (request) => {
     const url = request.url()
-    if (!url.startsWith(address) && !url.startsWith("blob:") && !url.startsWith("data:")) problems.push(`request to ${url}`)
+    if (!url.startsWith(address) && !url.startsWith("blob:") && !url.startsWith("data:"))
+      problems.push(`request to ${url}`)
   })
   await page.goto(address)
   return { page, problems, close: () => context.close() }

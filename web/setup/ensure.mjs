@@ -28,8 +28,10 @@ export function ensureInstalled() {
 
 function runNpm(args) {
   const npm = process.env.npm_execpath
-  if (npm?.endsWith("js")) execFileSync(process.execPath, [npm, ...args], { cwd: root, stdio: "inherit" })
-  else execFileSync("npm", args, { cwd: root, stdio: "inherit", shell: process.platform === "win32" })
+  // What npm says goes to standard error: standard output may be somebody's JSON.
+  const stdio = ["inherit", 2, 2]
+  if (npm?.endsWith("js")) execFileSync(process.execPath, [npm, ...args], { cwd: root, stdio })
+  else execFileSync("npm", args, { cwd: root, stdio, shell: process.platform === "win32" })
 }
 
 /** Run a tool that was installed as a package, by its own script. */

@@ -1,0 +1,86 @@
+import { readFileSync } from "node:fs"
+import { jsPDF } from "jspdf"
+import { measureSection } from "../../geometry/measureSection"
+import type { Section } from "../../geometry/section/section"
+import { tradeFigures } from "../../presets/tradeFigures"
+import { examplePlan } from "../../web/plan/examplePlan"
+import { headOf, measured } from "../../web/plan/measured"
+import type { Plan } from "../../web/plan/schema"
+import { fontFiles } from "../../web/sheets/loadFonts"
+import { printPlan } from "../../web/sheets/printPlan"
+import { busyPlan } from "../support/busyPlan"
+import { median, type Row } from "./table"
+
+/** What the figures and the paper cost without a screen. */
+export async function nodeBench(): Promise<Row[]> {
+  return [throughput(), growth(), await paper()]
+}
+
+const timed = (work: () => void) => {
+  const start = performance.now()
+  work()
+  return performance.now() - start
+}
+
+/** New objects, so that nothing is remembered. */
+const fresh = (sections: readonly Section[]) => sections.map((section) => ({ ...section }))
+
+function throughput(): Row {
+  const plan = busyPlan(120)
+  const head = headOf(plan)
+  const measureAll = () => {
+    for (const section of fresh(plan.sections)) measureSection(section, head, plan.hair, tradeFigures)
+  }
+  measureAll()
+  const ms = median(Array.from({ length: 15 }, () => timed(measureAll))) / 120
+  const again = median(Array.from({ length: 15 }, () => timed(() => measured({ ...plan })))) / 120
+  return {
+    what: "`measureSection`, one of 120 sections",
+    value: ms,
+    unit: "ms",
+    limit: 0.5,
+    reference: "the same section measured before",
+    referenceValue: again,
+  }
+}
+
+function growth(): Row {
+  const cost = (count: number) => {
+    const plan = busyPlan(count)
+    const run = () => measured({ ...plan, sections: fresh(plan.sections) } as Plan)
+    run()
+    return median(Array.from({ length: 9 }, () => timed(run)))
+  }
+  const few = cost(50)
+  return {
+    what: "figures of a plan of 500 sections",
+    value: cost(500),
+    unit: "ms",
+    limit: 12 * few,
+    reference: "of 50 sections",
+    referenceValue: few,
+  }
+}
+
+async function paper(): Promise<Row> {
+  const readFont = async (weight: keyof typeof fontFiles) =>
+    new Uint8Array(readFileSync(`web/sheets/fonts/${fontFiles[weight]}`))
+  const plan = examplePlan()
+  const print = async () => {
+    const start = performance.now()
+    await printPlan(plan, { paper: "a4", mirror: false }, readFont)
+    return performance.now() - start
+  }
+  await print()
+  const runs = [await print(), await print(), await print(), await print(), await print()]
+  const bare = () => new jsPDF({ compress: true }).output("arraybuffer")
+  bare()
+  return {
+    what: "placement map of the example, Node",
+    value: median(runs),
+    unit: "ms",
+    limit: 300,
+    reference: "a bare jsPDF page",
+    referenceValue: median(Array.from({ length: 9 }, () => timed(bare))),
+  }
+}
