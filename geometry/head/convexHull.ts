@@ -1,19 +1,9 @@
 import type { Pair } from "../frames"
 
-/** The convex hull of points of a plane, anticlockwise from the leftmost (Andrew's monotone chain, 1979). */
+/** The convex hull of points of a plane, the same objects, anticlockwise from the leftmost (Andrew's monotone chain, 1979). */
 export function convexHull(points: readonly Pair[]): Pair[] {
   const sorted = [...points].sort(([ax, ay], [bx, by]) => ax - bx || ay - by)
   return [...chain(sorted), ...chain(sorted.reverse())]
-}
-
-/** Length round a closed polygon, in the unit of its points. */
-export function perimeter(polygon: readonly Pair[]): number {
-  let sum = 0
-  for (let i = 0; i < polygon.length; i++) {
-    const [[ax, ay], [bx, by]] = [polygon[i], polygon[(i + 1) % polygon.length]]
-    sum += Math.sqrt((bx - ax) ** 2 + (by - ay) ** 2)
-  }
-  return sum
 }
 
 /** One side of the hull, without its last point, which begins the other side. */

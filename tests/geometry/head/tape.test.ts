@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { makeSurface, sphereSurface } from "../../../geometry/head/surface"
-import { layTape, layTapeAround, tautMm } from "../../../geometry/head/tape"
-import type { Vec3 } from "../../../geometry/vec3"
+import { layTape, layTapeAround, pullTaut, tautMm } from "../../../geometry/head/tape"
+import { multiply, type Vec3 } from "../../../geometry/vec3"
 
 const sphere = sphereSurface(90)
 
@@ -68,14 +68,25 @@ describe("a tape on an ellipsoid", () => {
 describe("a taut tape", () => {
   it("bridges a hollow", () => {
     // Up 3, into a hollow, over to 8, down 3: the hollow is spanned, 3 + 8 + 3.
-    const points: Vec3[] = [
+    const points = pullTaut([
       [0, 0, 0],
       [0, 0, 3],
       [4, 0, 1],
       [8, 0, 3],
       [8, 0, 0],
-    ]
+    ])
+    expect(points).toHaveLength(4)
     expect(tautMm({ points, isClosed: false })).toBeCloseTo(14, 12)
     expect(tautMm({ points, isClosed: true })).toBeCloseTo(22, 12)
+  })
+
+  it("touches the same places when the head is stretched", () => {
+    const [cut, axes]: [Vec3[], Vec3] = [[], [0.8, 1.2, 1.1]]
+    for (let a = 0; a <= 3.1; a += 0.1) {
+      const radius = 80 + 9 * Math.cos(5 * a)
+      cut.push([radius * Math.cos(a), 0.4 * radius * Math.sin(a), radius * Math.sin(a)])
+    }
+    const stretched = cut.map((point) => multiply(point, axes))
+    expect(pullTaut(stretched)).toEqual(pullTaut(cut).map((point) => multiply(point, axes)))
   })
 })
