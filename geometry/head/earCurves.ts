@@ -1,5 +1,5 @@
 import type { Pair } from "../frames"
-import type { FaceCurve } from "./faceCurves"
+import type { FaceCurve } from "./faceCurve"
 
 /** The folds drawn on the right ear, in (forward, up) of the plain ear, mm; mirrored to the left. */
 export const earCurves: readonly Omit<FaceCurve, "seenFrom">[] = [

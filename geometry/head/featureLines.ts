@@ -1,28 +1,27 @@
 import { viewPoint } from "../frames"
-import type { Scene } from "./contourLines"
+import type { Scene } from "./contourWeights"
 import type { Feature } from "./features"
 import type { HeadLine } from "./headLine"
+import type { InkedPage } from "./inkedPage"
 import { farthestAround } from "./raster"
-import { runsOf, withoutShort } from "./runs"
+import { runsOf, stretch, withoutShort } from "./runs"
 import { seePoints } from "./seenMesh"
 
 /** The parts of a feature that a view shows, short of the lines drawn before. */
-export function featureLines(
-  feature: Feature,
-  { axes, view, raster }: Scene,
-  isInked: (x: number, y: number) => boolean,
-): HeadLine[] {
+export function featureLines(feature: Feature, { axes, view, raster }: Scene, page: InkedPage): HeadLine[] {
   const { x, y, depth, facing } = seePoints(feature, axes, view)
   const isSeen = Array.from(
     x,
-    (_, i) => facing[i] > 0.1 && !isInked(x[i], y[i]) && farthestAround(raster, x[i], y[i]) < depth[i] + 2.5,
+    (_, i) =>
+      facing[i] > 0.1 &&
+      !page.isInked({ x: x[i], y: y[i] }) &&
+      farthestAround(raster, x[i], y[i]) < depth[i] + 2.5,
   )
-  const isShown = withoutShort(withoutShort(isSeen, false, 4, false), true, Math.min(6, x.length / 2), false)
+  const bridged = withoutShort(isSeen, { value: false, least: 4, isClosed: false })
+  const least = Math.min(6, x.length / 2)
+  const isShown = withoutShort(bridged, { value: true, least, isClosed: false })
+  const path = Array.from(x, (_, i) => viewPoint(x[i], y[i]))
   return runsOf(isShown, false)
     .filter((run) => run.value)
-    .map(({ from, to }) => ({
-      part: feature.part,
-      weight: feature.weight,
-      path: Array.from({ length: to - from + 1 }, (_, i) => viewPoint(x[from + i], y[from + i])),
-    }))
+    .map((run) => ({ part: feature.part, weight: feature.weight, path: stretch(path, run) }))
 }

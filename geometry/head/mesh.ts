@@ -40,11 +40,13 @@ function settled(field: Field, { points, quads }: Quads): Faces {
   const places = new Float64Array(points)
   const normals = new Float64Array(points.length)
   for (let i = 0; i < points.length; i += 3) {
-    for (let pass = 0; pass < 5; pass++) {
+    for (let pass = 0; pass < 12; pass++) {
       const { height, slope } = feel(field, places[i], places[i + 1], places[i + 2])
-      for (let axis = 0; axis < 3; axis++) places[i + axis] -= slope[axis] * height
+      // In a sharp fold full steps may swing from side to side.
+      const step = pass < 3 ? height : height / 2
+      for (let axis = 0; axis < 3; axis++) places[i + axis] -= slope[axis] * step
       normals.set(slope, i)
-      if (Math.abs(height) < 0.05) break
+      if (Math.abs(height) < 0.04) break
     }
   }
   return { points: places, normals, triangles: new Uint32Array(trianglesOf(places, quads)) }

@@ -4,7 +4,7 @@ import type { OrthographicView } from "../views"
 import type { HeadLine } from "./headLine"
 
 const acrossMidline = ([x, y, z]: Vec3): Vec3 => [-x, y, z]
-const acrossPage = ([x, y]: ViewPoint) => viewPoint(-x, y)
+const acrossPage = ([x, y]: ViewPoint) => viewPoint(x === 0 ? 0 : -x, y)
 
 /** The view from the same place on the other side: of a symmetric head it shows the mirror image of the page. */
 export const mirroredView = ({ right: [x, y, z], up, toward }: OrthographicView): OrthographicView => ({

@@ -6,7 +6,7 @@ import { featureLines } from "./featureLines"
 import { features } from "./features"
 import type { HeadLine } from "./headLine"
 import { bodyParts } from "./headMesh"
-import { inkMask } from "./inkMask"
+import { blankPage } from "./inkedPage"
 import { isSymmetricView, mirroredLine, mirroredView, symmetricLines } from "./mirror"
 import { mirroredRaster, rasterOf } from "./raster"
 import { seePoints } from "./seenMesh"
@@ -37,8 +37,8 @@ function drawFromRight(axes: Vec3, view: OrthographicView, mmPerPixel: number) {
   })
   const raster = rasterOf(subjects, mmPerPixel)
   const scene = { axes, view, raster }
-  const contours = subjects.flatMap(({ part, seen }) => contourLines(part, seen, scene))
-  const isInked = inkMask(contours, raster, 1)
-  const lines = [...contours, ...features().flatMap((feature) => featureLines(feature, scene, isInked))]
+  const page = blankPage(raster, 1)
+  const contours = contourLines(subjects, scene, page)
+  const lines = [...contours, ...features().flatMap((feature) => featureLines(feature, scene, page))]
   return { lines, raster }
 }
