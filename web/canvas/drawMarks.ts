@@ -28,7 +28,7 @@ export function drawMarks(context: CanvasRenderingContext2D, marks: readonly Mar
         dot(context, mark.at, mark.ink, pen)
         break
       case "label":
-        if (mark.leader) stroke(context, [[mark.leader, mark.at]], false, "leader", pen)
+        if (mark.leader) leader(context, mark.leader, mark.at, pen)
         break
     }
   }
@@ -70,6 +70,16 @@ function stroke(
   context.lineWidth = weightPt * pxPerPt * weight
   context.setLineDash(dashPt ? dashPt.map((pt) => pt * pxPerPt) : [])
   context.stroke()
+}
+
+/** A thin line from a number to what it names, ending in a point that can be seen among others. */
+function leader(context: CanvasRenderingContext2D, from: ViewPoint, to: ViewPoint, pen: Pen) {
+  stroke(context, [[from, to]], false, "leader", pen)
+  const [x, y] = toScreen(pen.camera, from)
+  context.beginPath()
+  context.arc(x, y, 2.4, 0, 2 * Math.PI)
+  context.fillStyle = inkOf("leader").color
+  context.fill()
 }
 
 function dot(context: CanvasRenderingContext2D, at: ViewPoint, ink: InkName, { camera, weight }: Pen) {

@@ -68,7 +68,10 @@ function UndoSteps() {
         title={undoes ?? ""}
         aria-label={undoes ? `Undo: ${undoes}` : "Undo"}
       >
-        <span aria-hidden="true">↶</span> Undo
+        <span className="arrow" aria-hidden="true">
+          ↶
+        </span>{" "}
+        Undo
       </button>
       <button
         type="button"
@@ -78,7 +81,10 @@ function UndoSteps() {
         title={redoes ?? ""}
         aria-label={redoes ? `Redo: ${redoes}` : "Redo"}
       >
-        <span aria-hidden="true">↷</span> Redo
+        <span className="arrow" aria-hidden="true">
+          ↷
+        </span>{" "}
+        Redo
       </button>
     </div>
   )

@@ -28,10 +28,10 @@ export function labelRing(name: ViewName, axes: Vec3): LabelRing {
 /** The part of a view that a page or a pane must show, mm: left, bottom, right, top. */
 export function viewFrame(name: ViewName, axes: Vec3): readonly [number, number, number, number] {
   const frames: Record<ViewName, readonly [number, number, number, number]> = {
-    front: [-108, -118, 108, 154],
-    left: [-130, -118, 130, 154],
-    right: [-130, -118, 130, 154],
-    back: [-108, -118, 108, 154],
+    front: [-108, -118, 108, 160],
+    left: [-130, -118, 130, 160],
+    right: [-130, -118, 130, 160],
+    back: [-108, -118, 108, 160],
     top: [-106, -128, 106, 128],
     turned: [-130, -118, 130, 158],
     unrolled: [-190, -178, 190, 134],
