@@ -1,4 +1,4 @@
-import { mirrored, type SurfacePoint, surfacePoint } from "./frames"
+import { mirrored, type Pair, type SurfacePoint, surfacePoint } from "./frames"
 import type { Surface } from "./head/surface"
 import { headingLeft } from "./surfaceWalk"
 import { distance } from "./vec3"
@@ -40,6 +40,20 @@ export function pointAlong({ points, runMm }: MeasuredPath, alongMm: number): Su
     else high = middle
   }
   return between(points[low], points[high], (alongMm - runMm[low]) / (runMm[high] - runMm[low]))
+}
+
+/** Reach of a slope to either side, mm: past the corners between the short pieces of a smooth line. */
+const slopeMm = 1.5
+
+/** The direction of a path in the scalp map after so many mm, of no particular length: the slope of the parabola through three places. */
+export function slopeAlong(measured: MeasuredPath, alongMm: number): Pair {
+  const reach = Math.min(slopeMm, measured.lengthMm / 2)
+  const middleMm = Math.max(reach, Math.min(measured.lengthMm - reach, alongMm))
+  const [before, middle, after] = [-reach, 0, reach].map((step) => pointAlong(measured, middleMm + step))
+  const offMiddle = (alongMm - middleMm) / reach
+  const slope = (axis: 0 | 1) =>
+    (after[axis] - before[axis]) / 2 + offMiddle * (after[axis] - 2 * middle[axis] + before[axis])
+  return [slope(0), slope(1)]
 }
 
 /** The same path as `count` points at equal distances on the surface, its ends kept. */

@@ -2,7 +2,7 @@ import type { SurfacePoint } from "../frames"
 import { frontSide } from "../frontSide"
 import type { Head } from "../head/head"
 import { smoothLine } from "../spline"
-import { type MeasuredPath, measurePath, pointAlong } from "../surfacePath"
+import { type MeasuredPath, measurePath, pointAlong, slopeAlong } from "../surfacePath"
 import { headingLeft, type Walker } from "../surfaceWalk"
 import { cross, normalize, scale } from "../vec3"
 import { growRib } from "./rib"
@@ -90,16 +90,11 @@ const emptyShape = (stations: number, layers: number): BandShape => ({
   depthMm: new Float64Array(stations),
 })
 
-/** Reach of the slope of a line, mm. */
-const slopeMm = 0.75
-
-/** Where a rib starts, heading square to the parting; the slope is taken ahead, behind or both, as far as the line goes. */
+/** Where a rib starts, heading square to the parting. */
 function footOf({ surface }: Head, line: MeasuredPath, alongMm: number, side: number): Walker {
   const at = pointAlong(line, alongMm)
-  const before = pointAlong(line, alongMm - slopeMm)
-  const after = pointAlong(line, alongMm + slopeMm)
-  const heading = headingLeft(surface, at, after[0] - before[0], after[1] - before[1])
-  return { at, heading: scale(heading, side) }
+  const [du, dv] = slopeAlong(line, alongMm)
+  return { at, heading: scale(headingLeft(surface, at, du, dv), side) }
 }
 
 function setGridPoint({ points, normals }: BandShape, { surface }: Head, index: number, at: SurfacePoint) {
