@@ -30,7 +30,7 @@ export const mirroredMesh = ({ points, normals, triangles }: Mesh): Mesh =>
   withEdges({
     points: points.map((value, i) => (i % 3 === 0 ? -value : value)),
     normals: normals.map((value, i) => (i % 3 === 0 ? -value : value)),
-    triangles: triangles.map((_, i) => triangles[i % 3 === 0 ? i : i % 3 === 1 ? i + 1 : i - 1]),
+    triangles: turnedOver(triangles),
   })
 
 type Faces = Pick<Mesh, "points" | "normals" | "triangles">
@@ -83,20 +83,27 @@ function trianglesOf(points: Float64Array, quads: number[]) {
 function withMirrorImage({ points, normals, triangles }: Faces): Faces {
   const count = points.length / 3
   const imageOf = new Uint32Array(count)
-  const [allPoints, allNormals] = [[...points], [...normals]]
-  for (let i = 0; i < count; i++) {
-    imageOf[i] = points[3 * i] === 0 ? i : allPoints.length / 3
-    if (imageOf[i] === i) continue
-    allPoints.push(-points[3 * i], points[3 * i + 1], points[3 * i + 2])
-    allNormals.push(-normals[3 * i], normals[3 * i + 1], normals[3 * i + 2])
+  let total = count
+  for (let i = 0; i < count; i++) imageOf[i] = points[3 * i] === 0 ? i : total++
+  const withImages = (values: Float64Array) => {
+    const all = new Float64Array(3 * total)
+    all.set(values)
+    for (let i = 0; i < count; i++)
+      if (imageOf[i] !== i) all.set([-values[3 * i], values[3 * i + 1], values[3 * i + 2]], 3 * imageOf[i])
+    return all
   }
-  const image = triangles.map((_, i) => imageOf[triangles[i % 3 === 0 ? i : i % 3 === 1 ? i + 1 : i - 1]])
-  return {
-    points: new Float64Array(allPoints),
-    normals: new Float64Array(allNormals),
-    triangles: new Uint32Array([...triangles, ...image]),
-  }
+  const both = new Uint32Array(2 * triangles.length)
+  both.set(triangles)
+  both.set(
+    turnedOver(triangles).map((point) => imageOf[point]),
+    triangles.length,
+  )
+  return { points: withImages(points), normals: withImages(normals), triangles: both }
 }
+
+/** Triangles run the other way round, as a mirror image needs. */
+const turnedOver = (triangles: Uint32Array) =>
+  triangles.map((_, i) => triangles[i % 3 === 0 ? i : i % 3 === 1 ? i + 1 : i - 1])
 
 function withEdges(faces: Faces): Mesh {
   const { triangles, points } = faces

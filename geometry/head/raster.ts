@@ -24,9 +24,8 @@ export function rasterOf(subjects: readonly Subject[], mmPerPixel: number): Rast
     subjects.map(({ seen }) => seen),
     mmPerPixel,
   )
-  for (const { mesh, seen, tones } of subjects)
-    for (let i = 0; i < mesh.triangles.length; i += 3)
-      drawTriangle(raster, seen, tones, mesh.triangles[i], mesh.triangles[i + 1], mesh.triangles[i + 2])
+  for (const subject of subjects)
+    for (let i = 0; i < subject.mesh.triangles.length; i += 3) drawTriangle(raster, subject, i)
   return raster
 }
 
@@ -53,7 +52,9 @@ function emptyRaster(meshes: readonly SeenMesh[], mmPerPixel: number): Raster {
   }
 }
 
-function drawTriangle(raster: Raster, seen: SeenMesh, tones: Float64Array, a: number, b: number, c: number) {
+/** Draws the triangle whose corners start at an index of the mesh's triangles, if it faces the viewer. */
+function drawTriangle(raster: Raster, { mesh, seen, tones }: Subject, index: number) {
+  const [a, b, c] = [mesh.triangles[index], mesh.triangles[index + 1], mesh.triangles[index + 2]]
   const { x, y, depth } = seen
   const [bx, by, cx, cy] = [x[b] - x[a], y[b] - y[a], x[c] - x[a], y[c] - y[a]]
   const area = bx * cy - by * cx

@@ -34,11 +34,13 @@ export function planesBetween(from: number, to: number, stepAt: (place: number) 
   return planes
 }
 
-type Grid = { planes: Planes; strides: Vec3; values: Float64Array; field: Field }
+/** `corners` is room for the values of one cell, so that none is made for each. */
+type Grid = { planes: Planes; strides: Vec3; values: Float64Array; corners: Float64Array; field: Field }
 
 function makeGrid(field: Field, planes: Planes): Grid {
   const values = new Float64Array(planes.x.length * planes.y.length * planes.z.length).fill(Number.NaN)
-  return { planes, strides: [1, planes.x.length, planes.x.length * planes.y.length], values, field }
+  const strides: Vec3 = [1, planes.x.length, planes.x.length * planes.y.length]
+  return { planes, strides, values, corners: new Float64Array(8), field }
 }
 
 const indexOf = ({ strides }: Grid, x: number, y: number, z: number) => x + y * strides[1] + z * strides[2]
@@ -90,16 +92,15 @@ const cellEdges = [1, 2, 4].flatMap((bit) =>
 
 /** The mean of the places where the surface crosses the edges of a cell, or null. */
 function pointIn(grid: Grid, x: number, y: number, z: number): Vec3 | null {
-  const values: number[] = []
-  for (let n = 0; n < 8; n++) values.push(valueAt(grid, x + (n & 1), y + ((n >> 1) & 1), z + (n >> 2)))
+  const values = grid.corners
+  for (let n = 0; n < 8; n++) values[n] = valueAt(grid, x + (n & 1), y + ((n >> 1) & 1), z + (n >> 2))
   let [right, front, up, crossings] = [0, 0, 0, 0]
   for (const [a, b] of cellEdges) {
     if (values[a] < 0 === values[b] < 0) continue
     const t = values[a] / (values[a] - values[b])
-    const share = (bit: number) => (a & bit ? 1 : b & bit ? t : 0)
-    right += share(1)
-    front += share(2)
-    up += share(4)
+    right += a & 1 ? 1 : b & 1 ? t : 0
+    front += a & 2 ? 1 : b & 2 ? t : 0
+    up += a & 4 ? 1 : b & 4 ? t : 0
     crossings += 1
   }
   if (crossings === 0) return null
