@@ -1,0 +1,83 @@
+import { tradePairs } from "../../presets/developers"
+import { act } from "../plan/act"
+import { removeMix, setMix } from "../plan/edits/setMix"
+import { letters, limits } from "../plan/limits"
+import type { Mix } from "../plan/schema"
+import { Choices } from "./Choices"
+import { MixFigures } from "./MixFigures"
+import { NumberField } from "./NumberField"
+import { TextField } from "./TextField"
+
+const developers = tradePairs.map(({ volume, percent }) => ({
+  value: String(volume),
+  label: `${volume} vol, ${percent} %`,
+}))
+const ratios = [1, 1.5, 2, 2.5, 3].map((parts) => ({ value: String(parts), label: `1 : ${parts}` }))
+
+/** One mix: what goes into it, and how much of it the foils want. */
+export function MixFields({ mix, isOnly }: { mix: Mix; isOnly: boolean }) {
+  const title = `mix-${mix.id}`
+  const change = (label: string, part: Partial<Mix>) =>
+    act(`${label} of mix ${mix.id}`, setMix({ ...mix, ...part }))
+  const mixWith = (developer: number) => change("Change the ratio", { ratio: { lightener: 1, developer } })
+  const parts = mix.ratio.developer / mix.ratio.lightener
+  const pour = (developerVolume: number) => change("Change the developer", { developerVolume })
+  return (
+    <section className="mix" aria-labelledby={title}>
+      <header>
+        <h2 id={title}>Mix {mix.id}</h2>
+        {!isOnly && (
+          <button
+            type="button"
+            className="button quiet"
+            onClick={() => act(`Take out mix ${mix.id}`, removeMix(mix.id))}
+          >
+            Take out mix {mix.id}
+          </button>
+        )}
+      </header>
+      <div className="columns">
+        <div className="column">
+          <TextField
+            name="Product"
+            value={mix.product}
+            most={letters.name}
+            onCommit={(product) => change("Change the product", { product })}
+          />
+          <div className="word-or-number">
+            <Choices
+              legend="Developer"
+              options={developers}
+              value={String(mix.developerVolume)}
+              onChange={(volume) => pour(Number(volume))}
+            />
+            <NumberField
+              name="Developer"
+              unit="vol"
+              value={mix.developerVolume}
+              range={limits.developerVolume}
+              onCommit={pour}
+            />
+          </div>
+          <div className="word-or-number">
+            <Choices
+              legend="Lightener to developer, by weight"
+              options={ratios}
+              value={String(parts)}
+              onChange={(parts) => mixWith(Number(parts))}
+            />
+            <NumberField
+              name="Developer to 1 part of lightener"
+              unit="parts"
+              value={parts}
+              range={limits.ratioPart}
+              step={0.25}
+              onCommit={mixWith}
+            />
+          </div>
+        </div>
+        <MixFigures mix={mix} />
+      </div>
+    </section>
+  )
+}
