@@ -1,0 +1,71 @@
+import { areaText, countText, gramsNumber, hairsRangeText } from "../../plan/figureText"
+import type { Measured } from "../../plan/measured"
+import type { Fonts } from "../fontFile"
+import type { Block } from "./block"
+import { columnX, findColumn, type PlacedColumn, placeColumns } from "./tableColumns"
+import { rowBlock } from "./tableRow"
+import { tableRows } from "./tableRows"
+import { letters, rule, rulePt, type } from "./typesetting"
+
+/** The table in pieces that a page may break between; the head is set again on each page. */
+export type FoilTable = { head: Block; total: Block; count: number; rows(rowMm: number): Block[] }
+
+const firstLineMm = 3.6
+const lineMm = 4.5
+const headMm = 10.4
+const totalMm = 12
+const arrowKey =
+  "On the map an arrow shows how a foil lies; in the table, how the parting drops as that side is seen."
+
+/** The foils and the hair left out, in the order of application, `width` mm wide. */
+export function foilTable(figures: Measured, width: number, fonts: Fonts): FoilTable {
+  const rows = tableRows(figures)
+  const columns = placeColumns(rows, width, fonts)
+  return {
+    head: tableHead(columns, width),
+    total: totalRow(figures, columns),
+    count: rows.length,
+    rows: (rowMm) => rows.map((row) => rowBlock(row, columns, { rowMm, width, fonts })),
+  }
+}
+
+function tableHead(columns: readonly PlacedColumn[], width: number): Block {
+  const [low, high] = [findColumn(columns, "lowG"), findColumn(columns, "highG")]
+  const product = letters(
+    "Product, g",
+    [(low.leftMm + high.leftMm + high.widthMm) / 2, firstLineMm],
+    type.strong,
+    "center",
+  )
+  const words = columns.flatMap((column) =>
+    column.head.map((text, line) =>
+      letters(text, [columnX(column, 0), firstLineMm + line * lineMm], type.strong, column.align),
+    ),
+  )
+  return {
+    heightMm: headMm,
+    items: [
+      ...words.filter(({ text }) => text !== ""),
+      product,
+      rule([0, headMm], [width, headMm], rulePt.medium),
+    ],
+  }
+}
+
+function totalRow({ totals }: Measured, columns: readonly PlacedColumn[]): Block {
+  const { productG, hairs, areaCm2, foils, hairG } = totals
+  const sum = `${countText(foils, "foil")}, ${areaText(areaCm2)} of scalp, ${hairsRangeText(hairs)} hairs`
+  const at = (field: PlacedColumn["field"], grams: number) =>
+    letters(gramsNumber(grams), [columnX(findColumn(columns, field)), 5.4], type.strong, "right")
+  return {
+    heightMm: totalMm,
+    items: [
+      letters(sum, [0, 5.4], type.strong),
+      letters(arrowKey, [0, 10.2], type.small),
+      at("hairG", hairG),
+      at("lowG", productG.low),
+      at("midG", productG.mid),
+      at("highG", productG.high),
+    ],
+  }
+}

@@ -1,0 +1,29 @@
+import type { Plan } from "../../plan/schema"
+import type { Fonts } from "../fontFile"
+import { dateInWords } from "./numbers"
+import type { Item, Paper } from "./page"
+import { letters, rule, rulePt, shorten, type, widthMm } from "./typesetting"
+
+export const headingMm = 18
+
+/** The head of a page: what it is, whose it is, when, and which page of how many. */
+export function heading(
+  plan: Plan,
+  page: { paper: Paper; number: number; count: number; facing: string; fonts: Fonts },
+): Item[] {
+  const { paper, number, count, facing, fonts } = page
+  const [left, right, top] = [paper.marginMm, paper.widthMm - paper.marginMm, paper.marginMm]
+  const client = plan.client.initials ? `Client ${plan.client.initials}` : "Client"
+  const room = right - left - widthMm(client, type.heading, fonts) - 8
+  return [
+    letters(
+      shorten(plan.name.trim() || "Plan without a name", room, type.title, fonts),
+      [left, top + 6.2],
+      type.title,
+    ),
+    letters(client, [right, top + 6.2], type.heading, "right"),
+    letters(`Placement and formula map, ${facing}`, [left, top + 12.4], type.body),
+    letters(`${dateInWords(plan.date)}, page ${number} of ${count}`, [right, top + 12.4], type.body, "right"),
+    rule([left, top + 15], [right, top + 15], rulePt.bold),
+  ]
+}

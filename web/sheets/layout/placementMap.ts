@@ -1,0 +1,105 @@
+import { measured } from "../../plan/measured"
+import type { Plan } from "../../plan/schema"
+import type { Fonts } from "../fontFile"
+import { toPrintablePlan } from "../printable"
+import type { Block } from "./block"
+import { cautionBlock } from "./cautions"
+import { chooseViews, nameSections } from "./chooseViews"
+import { type FoilTable, foilTable } from "./foilTable"
+import { heading, headingMm } from "./heading"
+import { halfMm, innerMm, type MapSetting } from "./mapSetting"
+import { moved, type Page, type Paper } from "./page"
+import { sideColumn } from "./sideColumn"
+import { lowered, split, stack, sumMm } from "./stack"
+import { frontRow, rowHeightMm, rowsOf, viewRow } from "./viewRows"
+
+export type SheetOptions = { paper: Paper; mirror: boolean }
+
+/** What is printed on one page under its heading: from the top, and at the foot. */
+type Body = { blocks: readonly Block[]; foot?: Block }
+
+/** Scales to try, mm of paper for a mm of head; under the last the numbers crowd the drawing. */
+const scales = Array.from({ length: 14 }, (_, i) => 0.42 - 0.01 * i)
+const gapMm = 4
+const rowMm = { least: 6.4, most: 9 }
+
+/** The placement and formula map as pages: one where all fits, else the views first and the table on pages after. */
+export function layoutSheet(unchecked: Plan, { paper, mirror }: SheetOptions, fonts: Fonts): Page[] {
+  const { plan, isWhole } = toPrintablePlan(unchecked, fonts)
+  const figures = measured(plan)
+  const views = chooseViews(plan.sections, figures.head)
+  const named = nameSections(views, plan.sections, figures.head)
+  const setting: MapSetting = { plan, figures, paper, fonts, mirror, named }
+  const cautions = cautionBlock(innerMm(setting), !isWhole, fonts)
+  const table = foilTable(figures, innerMm(setting), fonts)
+  const bodies = onOnePage(setting, table, cautions) ?? onSeveralPages(setting, table, cautions)
+  return bodies.map((body, i) => setPage(body, setting, { number: i + 1, count: bodies.length }))
+}
+
+function setPage({ blocks, foot }: Body, setting: MapSetting, page: { number: number; count: number }): Page {
+  const { plan, paper, mirror, fonts } = setting
+  const facing = mirror ? "front as seen in the mirror" : "front as you face the client"
+  const footTop = paper.heightMm - paper.marginMm - (foot?.heightMm ?? 0)
+  return {
+    paper,
+    items: [
+      ...heading(plan, { paper, facing, fonts, ...page }),
+      ...moved(stack(blocks).items, paper.marginMm, paper.marginMm + headingMm),
+      ...moved(foot?.items ?? [], paper.marginMm, footTop),
+    ],
+  }
+}
+
+const bodyMm = ({ heightMm, marginMm }: Paper) => heightMm - 2 * marginMm - headingMm
+
+function onOnePage(setting: MapSetting, table: FoilTable, cautions: Block): Body[] | null {
+  const rows = table.rows(rowMm.least)
+  const tableMm = sumMm([table.head, ...rows, table.total])
+  const map = mapOf(setting, rowsOf(setting), bodyMm(setting.paper) - tableMm - cautions.heightMm - 2 * gapMm)
+  if (!map || map.left.length > 0) return null
+  return [{ blocks: [...map.blocks, lowered(table.head, gapMm), ...rows, table.total], foot: cautions }]
+}
+
+function onSeveralPages(setting: MapSetting, table: FoilTable, cautions: Block): Body[] {
+  const [front, sides, ...extra] = rowsOf(setting)
+  const map = mapOf(setting, [front, sides], bodyMm(setting.paper) - cautions.heightMm - gapMm)
+  if (!map) throw new Error(`the paper ${setting.paper.name} is too small for two rows of views`)
+  const more = extra.map((row) => lowered(viewRow(row, map.scale, setting), gapMm))
+  return [
+    { blocks: map.blocks, foot: cautions },
+    ...tablePages(table, [...more, ...map.left], bodyMm(setting.paper)),
+  ]
+}
+
+/** Rows of views at the largest scale that fits into a height, spread over it, with what the side column could not hold. */
+function mapOf(setting: MapSetting, rows: ReturnType<typeof rowsOf>, heightMm: number) {
+  const usedMm = (scale: number) =>
+    rows.reduce((sum, row) => sum + rowHeightMm(row, scale, setting), gapMm * (rows.length - 1))
+  const scale = scales.find((each) => usedMm(each) <= heightMm)
+  if (!scale) return null
+  const gap = gapMm + Math.min(6, (heightMm - usedMm(scale)) / rows.length)
+  const width = halfMm(setting)
+  const side = sideColumn(setting.plan, setting.figures, { width, scale, fonts: setting.fonts })
+  const [front, left] = frontRow(scale, side, setting)
+  const others = rows.slice(1).map((row) => lowered(viewRow(row, scale, setting), gap))
+  return { scale, blocks: [front, ...others], left }
+}
+
+/** The table under the blocks that come before it, its head set again on each page. */
+function tablePages(table: FoilTable, before: readonly Block[], roomMm: number): Body[] {
+  const { head, total, count } = table
+  const fixedMm = gapMm + head.heightMm + total.heightMm
+  const evenMm = (roomMm - sumMm(before) - fixedMm) / Math.max(count, 1)
+  const pages: Body[] = []
+  let above = before
+  let rows: readonly Block[] = table.rows(Math.min(rowMm.most, Math.max(rowMm.least, evenMm)))
+  do {
+    const [fitting, rest] = split(rows, roomMm - sumMm(above) - fixedMm)
+    pages.push({
+      blocks: [...above, lowered(head, gapMm), ...fitting, ...(rest.length === 0 ? [total] : [])],
+    })
+    above = []
+    rows = rest
+  } while (rows.length > 0)
+  return pages
+}

@@ -1,0 +1,81 @@
+import type { HeadLine } from "../../../geometry/head/headLine"
+import type { Section } from "../../../geometry/section/section"
+import type { InkName } from "../../plan/inks"
+import type { Mark } from "../../plan/mark"
+import { hairlineMarks, planMarks } from "../../plan/marks"
+import type { Plan } from "../../plan/schema"
+import type { Fonts } from "../fontFile"
+import type { PaperView, Picture } from "../headDrawing"
+import type { Block } from "./block"
+import type { Item } from "./page"
+import { letters, rectangle, type } from "./typesetting"
+import type { ViewFrame } from "./viewFrame"
+import { markItems, type ToPaper } from "./viewItems"
+import { viewLabels } from "./viewLabels"
+
+export type ViewSetting = {
+  plan: Plan
+  name: PaperView
+  picture: Picture
+  frame: ViewFrame
+  /** The sections whose number or name is written at this view. */
+  named: readonly Section[]
+  scale: number
+  /** Left and right changed over, as in the mirror. */
+  flipped: boolean
+  /** The side of the view toward the edge of the page. */
+  outer: "left" | "right"
+  widthMm: number
+  fonts: Fonts
+}
+
+const lineInks: Record<HeadLine["weight"], InkName> = {
+  bold: "head-bold",
+  medium: "head-medium",
+  fine: "head-fine",
+}
+
+/** One view of the head with the sections on it, its sides named in words. */
+export function viewBlock(setting: ViewSetting): Block {
+  const { plan, picture, frame, named, scale, flipped, widthMm, fonts } = setting
+  const { scene, lines } = picture
+  const drawnMm = (frame.right - frame.left) * scale
+  const heightMm = (frame.top - frame.bottom) * scale
+  const indent = (widthMm - drawnMm) / 2
+  const toPaper: ToPaper = ([x, y]) => [
+    indent + (flipped ? frame.right - x : x - frame.left) * scale,
+    (frame.top - y) * scale,
+  ]
+  const headMarks = lines.map(({ path, weight }): Mark => ({ kind: "line", path, ink: lineInks[weight] }))
+  const head = markItems([...headMarks, ...hairlineMarks(scene)], toPaper)
+  const sections = markItems(planMarks(plan, scene), toPaper)
+  const drawing: Item = {
+    kind: "clipped",
+    path: rectangle(0, 0, widthMm, heightMm),
+    items: [...sections.tones, ...head.lines, ...sections.lines],
+  }
+  const labels = viewLabels(named, { plan, scene, rings: { ...frame, scale }, toPaper, widthMm, fonts })
+  return {
+    heightMm,
+    items: [drawing, ...labels, ...captions(setting, heightMm)],
+  }
+}
+
+const below = 4
+
+/** What the view is, and which side of the client is where, in words in the corners that the head leaves free. */
+function captions({ name, flipped, outer, widthMm }: ViewSetting, heightMm: number): Item[] {
+  const outerX = outer === "left" ? 0 : widthMm
+  if (name === "left" || name === "right")
+    return [letters(`CLIENT’S ${name.toUpperCase()}`, [outerX, below], type.strong, outer)]
+  const rightFirst = (name === "front") !== flipped
+  const [first, second] = rightFirst ? ["RIGHT", "LEFT"] : ["LEFT", "RIGHT"]
+  return [
+    letters(name.toUpperCase(), [0, below], type.strong),
+    ...(flipped ? [letters("IN THE MIRROR", [0, below + 5], type.strong)] : []),
+    letters("CLIENT’S", [0, heightMm - 5], type.strong),
+    letters(first, [0, heightMm], type.strong),
+    letters("CLIENT’S", [widthMm, heightMm - 5], type.strong, "right"),
+    letters(second, [widthMm, heightMm], type.strong, "right"),
+  ]
+}

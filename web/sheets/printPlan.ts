@@ -1,0 +1,36 @@
+import type { Plan } from "../plan/schema"
+import { drawPage } from "./drawPage"
+import { fingerprint } from "./fingerprint"
+import type { Fonts } from "./fontFile"
+import { type Page, type PaperName, papers } from "./layout/page"
+import { layoutSheet } from "./layout/placementMap"
+import { loadFonts, type ReadFont } from "./loadFonts"
+import { openPdf } from "./pdfPen"
+
+export type PrintOptions = { paper: PaperName; mirror: boolean }
+
+/** The placement map of a plan as a PDF file. The same plan gives the same bytes. */
+export async function printPlan(plan: Plan, options: PrintOptions, readFont?: ReadFont): Promise<Uint8Array> {
+  const { pages, fonts } = await layoutPlan(plan, options, readFont)
+  return toPdf(pages, plan, fonts)
+}
+
+/** The pages of the placement map as data, for the preview. */
+export async function layoutPlan(
+  plan: Plan,
+  { paper, mirror }: PrintOptions,
+  readFont?: ReadFont,
+): Promise<{ pages: Page[]; fonts: Fonts }> {
+  const fonts = await loadFonts(readFont)
+  return { pages: layoutSheet(plan, { paper: papers[paper], mirror }, fonts), fonts }
+}
+
+export function toPdf(pages: readonly Page[], plan: Plan, fonts: Fonts): Uint8Array {
+  const about = { title: plan.name, date: plan.date, fileId: fingerprint(JSON.stringify(pages)) }
+  const pdf = openPdf(pages[0].paper, about, fonts)
+  for (const [i, page] of pages.entries()) {
+    if (i > 0) pdf.nextPage(page)
+    drawPage(page, pdf.pen)
+  }
+  return pdf.bytes()
+}
