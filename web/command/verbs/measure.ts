@@ -1,0 +1,31 @@
+import { isFoil } from "../../../geometry/section/section"
+import { figuresOf, measured } from "../../plan/measured"
+import type { Plan } from "../../plan/schema"
+import { sideOf } from "../../plan/words"
+import { readPlan } from "../openFile"
+import { done, refuse, type Verb } from "../verb"
+
+export const measure: Verb = {
+  usage: "FILE",
+  summary: "The figures of every section of a plan, in the order of application, and their totals.",
+  takesFile: true,
+  options: {},
+  run(request) {
+    const read = readPlan(request)
+    return read.ok ? done(measuresOf(read.plan)) : refuse(...read.problems)
+  },
+}
+
+function measuresOf(plan: Plan) {
+  const { totals } = measured(plan)
+  let order = 0
+  const sections = plan.sections.map((section) => ({
+    id: section.id,
+    number: isFoil(section) ? section.mapNumber : null,
+    order: isFoil(section) ? ++order : null,
+    side: sideOf(section),
+    kind: section.kind,
+    ...figuresOf(section, plan),
+  }))
+  return { sections, totals: { ...totals, hairs: totals.hairs.mid } }
+}

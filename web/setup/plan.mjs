@@ -1,0 +1,26 @@
+// npm run plan: the product without a screen. JSON on standard output, sentences on standard error.
+import { readFileSync, writeFileSync } from "node:fs"
+import { resolve } from "node:path"
+import { ensureInstalled, root } from "./ensure.mjs"
+
+ensureInstalled()
+const { runnerImport } = await import("vite")
+const { module } = await runnerImport(`${root}/web/command/command.ts`, {
+  root: `${root}/web`,
+  configFile: false,
+  logLevel: "error",
+})
+
+// npm moves to the project's folder first; paths are meant from where the person stands.
+const from = (path) => resolve(process.env.INIT_CWD ?? process.cwd(), path)
+const desk = {
+  readText: (path) => readFileSync(from(path), "utf8"),
+  writeBytes: (path, bytes) => writeFileSync(from(path), bytes),
+  readFont: async (file) => new Uint8Array(readFileSync(`${root}/web/sheets/fonts/${file}`)),
+}
+// Exit code 1 would say that the plan has a stop.
+const refuse = (fault) => ({ exit: 2, out: "", err: `Partline could not do this: ${fault.message}\n` })
+const { exit, out, err } = await module.runCommand(process.argv.slice(2), desk).catch(refuse)
+process.stdout.write(out)
+process.stderr.write(err)
+process.exitCode = exit
