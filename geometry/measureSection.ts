@@ -61,12 +61,13 @@ export function measureSection(
  * Panels to lay: as many foils side by side and end to end as the ribbon asks for, or one board or open-air panel,
  * which uses up no foil but loses product like one. Nothing coated, no panel.
  */
-function panels(section: Section, partingMm: number, coatedCm: number, { foilMarginMm }: TradeFigures) {
+function panels(section: Section, partingMm: number, coatedCm: number, figures: TradeFigures) {
   if (!isFoil(section) || coatedCm === 0) return 0
   const { kind, widthMm, lengthMm } = section.carrier
   if (kind !== "foil") return 1
-  const wide = Math.ceil(partingMm / Math.max(1, widthMm - foilMarginMm))
-  return wide * Math.ceil((10 * coatedCm) / lengthMm)
+  const wide = Math.ceil(partingMm / Math.max(1, widthMm - figures.foilMarginMm))
+  const long = Math.max(1, Math.ceil((10 * coatedCm - figures.foilFoldMm) / lengthMm))
+  return wide * long
 }
 
 const meanOf = (sum: number, count: number) => (count > 0 ? sum / count : 0)

@@ -20,6 +20,8 @@ export type TradeFigures = {
   coatMgPerCm2: Range
   /** Width of a foil kept free of hair, mm. */
   foilMarginMm: number
+  /** Length of ends that are folded back up into a foil too short for them, mm. */
+  foilFoldMm: number
   /** By which factor a count of hairs may be out. */
   hairsFactor: Range
 }

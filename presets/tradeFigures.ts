@@ -25,6 +25,7 @@ export const tradeFigureSources = {
   soakGPerG: figure(2, [1.3, 2.9], productPrior),
   coatMgPerCm2: figure(3, [1.9, 4.5], productPrior),
   foilMarginMm: figure(15, [10, 20], commonPractice),
+  foilFoldMm: figure(100, [50, 150], assumption),
   hairsFactor: figure(
     1,
     [0.75, 1.3],
@@ -53,6 +54,7 @@ export const tradeFigures: TradeFigures = {
   soakGPerG: rangeOf(figures.soakGPerG),
   coatMgPerCm2: rangeOf(figures.coatMgPerCm2),
   foilMarginMm: figures.foilMarginMm.value,
+  foilFoldMm: figures.foilFoldMm.value,
   hairsFactor: rangeOf(figures.hairsFactor),
 }
 
