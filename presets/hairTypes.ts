@@ -24,15 +24,12 @@ export const fibreUm = {
 /** How long the hair is by where it falls when combed straight, cm from the scalp. */
 export const lengthCm = {
   brow: figure(7, [5, 9], "from a hairline 6.45 cm above the brow (Natpracha 2020)"),
-  cheek: figure(14, [11, 16], assumption),
   ear: figure(12, [9, 14], assumption),
+  cheek: figure(15, [13, 18], assumption),
   chin: figure(22, [19, 25], assumption),
-  collarbone: figure(32, [28, 36], assumption),
+  shoulder: figure(28, [25, 31], assumption),
+  collarbone: figure(33, [30, 36], assumption),
   "shoulder blade": figure(42, [37, 46], assumption),
   "bra line": figure(50, [46, 55], assumption),
   waist: figure(65, [58, 72], assumption),
 } satisfies Record<string, Figure>
-
-export type DensityWord = keyof typeof densityPerCm2
-export type FibreWord = keyof typeof fibreUm
-export type LengthWord = keyof typeof lengthCm

@@ -1,0 +1,105 @@
+import { describe, expect, it } from "vitest"
+import { surfacePoint } from "../../geometry/frames"
+import { densityAt, linearGPerCm } from "../../geometry/hair"
+import { makeHeadFromAxes } from "../../geometry/head/head"
+import { areaElement } from "../../geometry/surfacePatch"
+import { densityPerCm2, fibreUm } from "../../presets/hairTypes"
+import { tradeFigures } from "../../presets/tradeFigures"
+import { groupBy } from "../support/groupBy"
+import { readCsv } from "../support/readCsv"
+import { evenHair } from "../support/sections"
+
+const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length
+const { hairGPerCm3 } = tradeFigures
+
+/** Diameter in um: ug a cm, and cm2 of lateral surface a gram, worked out at 1.32 g/cm3 (Robbins). */
+const table = [
+  [50, 25.9, 606],
+  [60, 37.3, 505],
+  [70, 50.8, 433],
+  [80, 66.4, 379],
+  [90, 84.0, 337],
+  [100, 103.7, 303],
+]
+
+describe("the mass and the surface of a fibre", () => {
+  it.each(table)("%d um: %d ug/cm, %d cm2/g", (um, ugPerCm, cm2PerG) => {
+    const gPerCm = linearGPerCm(um, hairGPerCm3)
+    expect(gPerCm * 1e6).toBeCloseTo(ugPerCm, 1)
+    expect((Math.PI * um * 1e-4) / gPerCm).toBeCloseTo(cm2PerG, 0)
+  })
+
+  it("make 152 to 267 g of 100,000 to 175,000 hairs of 70 um and 30 cm", () => {
+    expect(100_000 * 30 * linearGPerCm(70, hairGPerCm3)).toBeCloseTo(152, 0)
+    expect(175_000 * 30 * linearGPerCm(70, hairGPerCm3)).toBeCloseTo(267, 0)
+  })
+})
+
+describe("1566 measured cross-sections (Lasisi 2021)", () => {
+  const rows = readCsv("hair_cross_sections.csv")
+  const areas = rows.map(({ area_um2 }) => Number(area_um2))
+  const acrossUm = (areaUm2: number) => Math.sqrt((4 * areaUm2) / Math.PI)
+
+  it("have the mean area whose circle our fibre is: 3.5 % more mass than their mean diameter gives", () => {
+    const massRatio = mean(areas) / ((Math.PI / 4) * mean(areas.map(acrossUm)) ** 2)
+    expect(massRatio).toBeCloseTo(1.035, 3)
+    const gPerCm = linearGPerCm(acrossUm(mean(areas)), hairGPerCm3)
+    expect(gPerCm).toBeCloseTo(1.32 * mean(areas) * 1e-8, 12)
+  })
+
+  it("put medium in the middle third of people, fine below and coarse above", () => {
+    const people = [...groupBy(rows, ({ subject }) => `${subject}`).values()]
+      .map((hairs) => mean(hairs.map(({ area_um2 }) => acrossUm(Number(area_um2)))))
+      .sort((a, b) => a - b)
+    const [third, twoThirds] = [
+      people[Math.floor(people.length / 3)],
+      people[Math.floor((2 * people.length) / 3)],
+    ]
+    expect(fibreUm.fine.value).toBeLessThan(third)
+    expect(fibreUm.medium.value).toBeGreaterThan(third)
+    expect(fibreUm.medium.value).toBeLessThan(twoThirds)
+    expect(fibreUm.coarse.value).toBeGreaterThan(twoThirds)
+  })
+})
+
+describe("ten measured men (1983)", () => {
+  it("have medium hair on the mean", () => {
+    const means = readCsv("scalp_hair_diameter_1983.csv").map((row) =>
+      Number(row.scalp_hair_diameter_um_mean),
+    )
+    expect(Math.abs(mean(means) - fibreUm.medium.value)).toBeLessThan(1)
+  })
+})
+
+describe("20 counted women (1977)", () => {
+  const counts = readCsv("scalp_fibre_counts_1977.csv").map(({ fibres_per_cm2 }) => Number(fibres_per_cm2))
+
+  it("are 6 low, 8 medium and 6 high, as near to quarters as counts that tie allow", () => {
+    const within = ([least, most]: readonly [number, number]) =>
+      counts.filter((count) => count >= least && count <= most).length
+    const { low, medium, high } = densityPerCm2
+    expect([low, medium, high].map(({ range }) => within(range))).toEqual([6, 8, 6])
+    for (const { value, range } of Object.values(densityPerCm2)) {
+      expect(value).toBeGreaterThanOrEqual(range[0])
+      expect(value).toBeLessThanOrEqual(range[1])
+    }
+  })
+})
+
+describe("the hairs of a whole head", () => {
+  it("of medium density are the 100,000 to 120,000 of the textbooks", () => {
+    const head = makeHeadFromAxes([1, 1, 1], "round")
+    const hair = evenHair(30, { densityPerCm2: densityPerCm2.medium.value })
+    const step = 0.04
+    let hairs = 0
+    for (let u = -2.38; u < 2.4; u += step)
+      for (let v = -2.38; v < 2.4; v += step) {
+        const at = surfacePoint(u, v)
+        if (!head.hairline.contains(at)) continue
+        const cellCm2 = (step * step * areaElement(head.surface, at)) / 100
+        hairs += cellCm2 * densityAt(head, hair, tradeFigures, head.surface.pointAt(at))
+      }
+    expect(hairs).toBeGreaterThan(100_000)
+    expect(hairs).toBeLessThan(120_000)
+  })
+})
