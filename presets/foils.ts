@@ -9,7 +9,7 @@ export const foilSizes = [
 ] as const
 export const usualFoil = foilSizes[2]
 
-/** How deep a slice is parted, mm; over `sliceWarning` the inside of a solid slice stays dark. */
+/** How deep a slice is parted, mm; over `sliceWarningMm` the inside of a solid slice stays dark. */
 export const sliceDepthMm = {
   micro: figure(1.5, [1, 2], commonPractice),
   fine: figure(3, [2, 4], commonPractice),

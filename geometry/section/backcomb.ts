@@ -9,7 +9,6 @@ export const backcomb: KindRow<"backcomb"> = {
     section.base === "weave"
       ? layStitches(section, partingMm)
       : [{ fromMm: 0, toMm: partingMm, depthShare: 1 }],
-  isBrushed: true,
   productStartMm: (section) => Math.max(section.rootDistanceMm, section.cushionMm),
 }
 

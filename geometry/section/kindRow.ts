@@ -9,8 +9,6 @@ export type KindRow<K extends SectionKind> = {
   takenShare(section: Section<K>, depthsMm?: ArrayLike<number>): number
   /** The pick-ups along a parting of this length, in order. */
   stitches(section: Section<K>, partingMm: number): Stitch[]
-  /** Whether hair is pushed back to the root. */
-  isBrushed: boolean
   /** Where product begins at the earliest, mm from the scalp. */
   productStartMm(section: Section<K>): number
 }

@@ -4,6 +4,5 @@ import type { KindRow } from "./kindRow"
 export const leftOut: KindRow<"left-out"> = {
   takenShare: () => 0,
   stitches: () => [],
-  isBrushed: false,
   productStartMm: () => 0,
 }

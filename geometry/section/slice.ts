@@ -4,6 +4,5 @@ import type { KindRow } from "./kindRow"
 export const slice: KindRow<"slice"> = {
   takenShare: () => 1,
   stitches: (_, partingMm) => [{ fromMm: 0, toMm: partingMm, depthShare: 1 }],
-  isBrushed: false,
   productStartMm: (section) => section.rootDistanceMm,
 }

@@ -3,9 +3,8 @@ import type { Band, Stitching } from "./section"
 
 /** A weave takes stitches: their share of the parting, times the share of the depth to which the tail dips. */
 export const weave: KindRow<"weave"> = {
-  takenShare: (section, depthsMm) => stitchedShare(section, depthsMm),
-  stitches: (section, partingMm) => layStitches(section, partingMm),
-  isBrushed: false,
+  takenShare: stitchedShare,
+  stitches: layStitches,
   productStartMm: (section) => section.rootDistanceMm,
 }
 
