@@ -1,7 +1,7 @@
 import { useId } from "react"
 import { type HairlineForm, hairlineForms } from "../../geometry/head/hairlineLandmarks"
 import { act } from "../plan/act"
-import { setHead } from "../plan/edits/setHead"
+import { fitHairline } from "../plan/edits/fitHairline"
 import { usePlan } from "../plan/usePlan"
 import { hairlinePicture } from "./hairlinePicture"
 
@@ -26,9 +26,7 @@ export function HairlineChoice() {
               type="radio"
               name={name}
               checked={each === form}
-              onChange={() =>
-                act(`Choose a ${words[each].toLowerCase()} hairline`, setHead({ hairline: { form: each } }))
-              }
+              onChange={() => act(`Choose a ${words[each].toLowerCase()} hairline`, fitHairline(each))}
             />
             <span>
               <Picture form={each} />
