@@ -71,12 +71,12 @@ function Modal({ title, onClose, children }: ModalProps) {
       onClick={(event) => event.target === dialog.current && onClose()}
     >
       <div className="plans-body">
-        <header>
+        <div className="plans-head">
           <h2 id="dialog-title">{title}</h2>
           <button type="button" className="button quiet" onClick={onClose}>
             Close
           </button>
-        </header>
+        </div>
         {children}
       </div>
     </dialog>

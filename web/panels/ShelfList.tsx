@@ -1,3 +1,4 @@
+import { useEffect, useRef } from "react"
 import { saveFile } from "../plan/saveFile"
 import { ShelfRow } from "./ShelfRow"
 import type { ShelfOnScreen } from "./useShelf"
@@ -7,14 +8,24 @@ type Props = { shelf: ShelfOnScreen; openId: string; onOpened: () => void }
 /** The plans kept in this browser, the latest first, and the last one taken away. */
 export function ShelfList({ shelf, openId, onOpened }: Props) {
   const { entries, removed, aside } = shelf
+  const title = useRef<HTMLHeadingElement>(null)
+  const undo = useRef<HTMLButtonElement>(null)
+  // The button that had the focus goes with its row.
+  useEffect(() => {
+    if (!removed) return
+    undo.current?.focus()
+    return () => title.current?.focus()
+  }, [removed])
   return (
     <section aria-labelledby="shelf-title">
-      <h3 id="shelf-title">Kept in this browser</h3>
+      <h3 id="shelf-title" ref={title} tabIndex={-1}>
+        Kept in this browser
+      </h3>
       <div aria-live="polite">
         {removed && (
           <p className="removed">
             {removed.title} was deleted.
-            <button type="button" className="button" onClick={removed.putBack}>
+            <button ref={undo} type="button" className="button" onClick={removed.putBack}>
               Undo
             </button>
           </p>
