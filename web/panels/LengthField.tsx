@@ -12,7 +12,7 @@ function between(cm: number): string {
   if (after === 0) return `Above the ${words[0][0]}`
   return after < 0
     ? `Below the ${words[words.length - 1][0]}`
-    : `Between ${words[after - 1][0]} and ${words[after][0]}`
+    : `${capital(words[after - 1][0])} to ${words[after][0]}`
 }
 
 type Props = { name: string; cm: number; onCommit: (cm: number) => void }
