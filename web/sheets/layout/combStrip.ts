@@ -15,7 +15,7 @@ const spineMm = 2.6
 const toothMm = 4.2
 const fifthToothMm = 6
 const depthToothMm = 9
-const labelTopMm = 12.8
+const labelTopMm = 13.2
 
 /**
  * A comb at life size: a tooth each millimetre, long teeth at the depths of this plan. Held to the head it shows
@@ -41,8 +41,9 @@ export function combStrip(depths: readonly Depth[], width: number, fonts: Fonts)
       rulePt.bold,
     ),
     strokes(leaders, rulePt.fine),
-    letters("50 mm; if it is not,", [combMm + 3, 2.8], type.small),
-    letters("print at full size", [combMm + 3, 6.8], type.small),
+    letters("Depths, true size", [combMm + 4, 2.9], type.heading),
+    letters("50 mm long; if it is not,", [combMm + 4, 6.6], type.small),
+    letters("print at full size", [combMm + 4, 10.2], type.small),
     ...names.flatMap(({ lines }, i) =>
       lines.map((line, row) =>
         letters(

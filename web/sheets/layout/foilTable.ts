@@ -13,7 +13,7 @@ export type FoilTable = { head: Block; total: Block; count: number; rows(rowMm: 
 const firstLineMm = 3.6
 const lineMm = 4.5
 const headMm = 10.4
-const totalMm = 12
+const totalMm = 11
 const arrowKey =
   "On the map an arrow shows how a foil lies; in the table, how the parting drops as that side is seen."
 

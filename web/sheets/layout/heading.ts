@@ -4,7 +4,7 @@ import { dateInWords } from "./numbers"
 import type { Item, Paper } from "./page"
 import { letters, rule, rulePt, shorten, type, widthMm } from "./typesetting"
 
-export const headingMm = 18
+export const headingMm = 17.4
 
 /** The head of a page: what it is, whose it is, when, and which page of how many. */
 export function heading(

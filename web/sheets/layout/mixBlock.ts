@@ -25,7 +25,7 @@ export function mixBlocks(
     const room = page.width - textLeft
     const slice: Section<"slice"> = { ...sample, kind: "slice" }
     return {
-      heightMm: 14.6,
+      heightMm: 15,
       items: [
         letters(mix.id, [0, 4.4], type.number),
         ...moved(swatch(slice, index, swatchMm, page.scale), 0, 7),

@@ -19,7 +19,7 @@ export type SheetOptions = { paper: Paper; mirror: boolean }
 type Body = { blocks: readonly Block[]; foot?: Block }
 
 /** Scales to try, mm of paper for a mm of head; under the last the numbers crowd the drawing. */
-const scales = Array.from({ length: 14 }, (_, i) => 0.42 - 0.01 * i)
+const scales = Array.from({ length: 15 }, (_, i) => 0.42 - 0.01 * i)
 const gapMm = 4
 const rowMm = { least: 6.4, most: 9 }
 

@@ -18,7 +18,7 @@ export function sideColumn(plan: Plan, figures: Measured, { width, scale, fonts 
   const depths = depthsOf(plan)
   return [
     ...under("Mix, at the upper figure", mixBlocks(plan, figures, { width, scale, fonts })),
-    ...under("Depths, true size", depths.length > 0 ? [combStrip(depths, width, fonts)] : []),
+    ...(depths.length > 0 ? [{ ...combStrip(depths, width, fonts), startsGroup: true }] : []),
     ...under("Stitch/gap, mm, true size", stitchStrips(stitchesIn(plan), width, fonts)),
   ]
 }
@@ -26,7 +26,7 @@ export function sideColumn(plan: Plan, figures: Measured, { width, scale, fonts 
 /** The blocks with a heading over the first. */
 function under(title: string, [first, ...rest]: readonly Block[]): Block[] {
   if (!first) return []
-  const head: Block = { heightMm: 6.2, items: [letters(title, [0, 3.4], type.heading)] }
+  const head: Block = { heightMm: 6.2, items: [letters(title, [0, 3.6], type.heading)] }
   return [{ ...stack([head, first]), startsGroup: true }, ...rest]
 }
 

@@ -61,7 +61,7 @@ export function viewBlock(setting: ViewSetting): Block {
   }
 }
 
-const below = 4
+const below = 3.6
 
 /** What the view is, and which side of the client is where, in words in the corners that the head leaves free. */
 function captions({ name, flipped, outer, widthMm }: ViewSetting, heightMm: number): Item[] {

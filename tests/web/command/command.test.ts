@@ -1,0 +1,120 @@
+import { readFileSync } from "node:fs"
+import { describe, expect, it } from "vitest"
+import { runCommand } from "../../../web/command/command"
+import type { Desk } from "../../../web/command/verb"
+import { figuresOf } from "../../../web/plan/measured"
+import { savePlan } from "../../../web/plan/planFile"
+import { framePlan } from "../sheets/framePlan"
+
+const files: Record<string, string> = {
+  "plan.json": savePlan(framePlan),
+  "broken.json": savePlan(framePlan).replace(`"developerVolume": 20`, `"developerVolume": "strong"`),
+  "old.json": savePlan(framePlan).replace(`"version": 1`, `"version": 99`),
+}
+function deskWith(written: Map<string, Uint8Array> = new Map()): Desk {
+  return {
+    readText: (path) => files[path] ?? readFileSync(path, "utf8"),
+    writeBytes: (path, bytes) => {
+      if (path.startsWith("nowhere/")) throw new Error("no such folder")
+      written.set(path, bytes)
+    },
+    readFont: async (file) => new Uint8Array(readFileSync(`web/sheets/fonts/${file}`)),
+  }
+}
+const run = (line: string, written?: Map<string, Uint8Array>) =>
+  runCommand(line.split(" ").filter(Boolean), deskWith(written))
+
+describe("the command", () => {
+  it("measures a plan as the screen does", async () => {
+    const { exit, out, err } = await run("measure plan.json")
+    const { sections, totals } = JSON.parse(out)
+    expect([exit, err]).toEqual([0, ""])
+    expect(sections.map(({ order }: { order: number | null }) => order)).toEqual([1, 2, null, 3])
+    const { hairG, productG } = figuresOf(framePlan.sections[1], framePlan)
+    expect(sections[1]).toMatchObject({ number: 2, side: "right", kind: "weave" })
+    expect(sections[1].hairG).toBeCloseTo(hairG, 4)
+    expect(sections[1].productG.high).toBeCloseTo(productG.high, 4)
+    expect(Object.keys(totals)).toEqual(["foils", "areaCm2", "hairs", "hairG", "strandAreaCm2", "productG"])
+    expect(totals.foils).toBe(3)
+  })
+
+  it("describes a head from a caliper or from tapes", async () => {
+    const caliper = JSON.parse((await run("head --length 187.2 --breadth 144.4 --height 123.5")).out)
+    expect(caliper.lengthMm).toBeCloseTo(187.2, 2)
+    // Bitragion coronal arc of the women of 1988, 336.4 over hair; on the skin up to 3 % less.
+    expect(caliper.overMm).toBeGreaterThan(336.4 * 0.97)
+    expect(caliper.overMm).toBeLessThan(336.4)
+    const { top, left, right, back } = caliper.shares
+    expect(top + left + right + back).toBeCloseTo(1, 4)
+    expect(caliper.landmarks.crinion).toHaveLength(3)
+    const tape = JSON.parse(
+      (await run("head --around 550 --over 340 --front-to-nape 360 --hairline peaked")).out,
+    )
+    expect(tape.aroundMm).toBeGreaterThan(550 * 0.97)
+    expect(tape.aroundMm).toBeLessThan(550)
+  })
+
+  it("says in one sentence why a head cannot be", async () => {
+    for (const [line, sentence] of [
+      ["head --length 187", "--breadth is missing: expected millimetres."],
+      ["head --length 187 --around 550", "The size of the head: expected either --length"],
+      ["head --length x --breadth 144 --height 123", `--length: expected millimetres above 0, found "x".`],
+      ["head --length 187 --breadth 144 --height 123 --hairline wavy", "--hairline: expected round"],
+      ["head --around 90 --over 340 --front-to-nape 360", "Around the head, 90 mm"],
+    ]) {
+      const { exit, out, err } = await run(line)
+      expect([exit, out]).toEqual([2, ""])
+      expect(err).toContain(sentence)
+    }
+  })
+
+  it("writes the sheet and says how many pages it has", async () => {
+    const written = new Map<string, Uint8Array>()
+    const { exit, out } = await run("sheet plan.json --kind placement --paper letter --out map.pdf", written)
+    expect([exit, JSON.parse(out)]).toEqual([0, { out: "map.pdf", pages: 1 }])
+    expect(new TextDecoder().decode(written.get("map.pdf")?.slice(0, 5))).toBe("%PDF-")
+  })
+
+  it("writes no sheet it cannot", async () => {
+    expect((await run("sheet plan.json --kind poster --paper a5")).err.split("\n")).toEqual([
+      `--kind: expected placement, found "poster".`,
+      `--paper: expected a4 or letter, found "a5".`,
+      "--out is missing: expected the path of the PDF to write.",
+      "",
+    ])
+    const { exit, err } = await run("sheet plan.json --kind placement --out nowhere/map.pdf")
+    expect([exit, err]).toEqual([
+      2,
+      `--out: "nowhere/map.pdf" cannot be written: expected a path in a folder that exists.\n`,
+    ])
+  })
+
+  it("tells a good plan from a bad one, naming the field", async () => {
+    expect(JSON.parse((await run("validate plan.json")).out)).toEqual({ ok: true, version: 1, problems: [] })
+    const broken = await run("validate broken.json")
+    expect(broken.exit).toBe(2)
+    expect(JSON.parse(broken.out).problems[0].path).toBe("mixes[0].developerVolume")
+    expect(broken.err).toContain("developer")
+    expect(JSON.parse((await run("validate old.json")).out)).toMatchObject({ ok: false, version: 99 })
+    expect((await run("measure broken.json")).exit).toBe(2)
+    expect(await run("measure lost.json")).toEqual({
+      exit: 2,
+      out: "",
+      err: `"lost.json" cannot be read: expected the path of a plan saved by Partline.\n`,
+    })
+  })
+
+  it("refuses what it does not know and explains itself", async () => {
+    expect((await run("bake plan.json")).exit).toBe(2)
+    expect((await run("toString")).exit).toBe(2)
+    expect((await run("")).exit).toBe(2)
+    expect((await run("measure plan.json --paper a4")).err).toBe(
+      "--paper is not an option of this verb: expected no option.\n",
+    )
+    for (const verb of ["head", "measure", "sheet", "validate"]) {
+      const { exit, out, err } = await run(`${verb} --help`)
+      expect([exit, out]).toEqual([0, ""])
+      expect(err).toContain(`plan -- ${verb}`)
+    }
+  })
+})

@@ -1,0 +1,156 @@
+import { describe, expect, it } from "vitest"
+import { drawHead } from "../../../../geometry/head/outline"
+import { isFoil } from "../../../../geometry/section/section"
+import { fixedViews } from "../../../../geometry/views"
+import { figuresOf, headOf } from "../../../../web/plan/measured"
+import { type Item, type Page, papers, type TextItem } from "../../../../web/sheets/layout/page"
+import { layoutSheet } from "../../../../web/sheets/layout/placementMap"
+import { toPrintable } from "../../../../web/sheets/printable"
+import { backPlan, framePlan, manyPlan } from "../framePlan"
+import { sheetFonts } from "../sheetFonts"
+
+const lay = (plan = framePlan, options: Partial<Parameters<typeof layoutSheet>[1]> = {}) =>
+  layoutSheet(plan, { paper: papers.a4, mirror: false, ...options }, sheetFonts)
+
+const flat = (items: readonly Item[]): Item[] =>
+  items.flatMap((item) => (item.kind === "clipped" ? flat(item.items) : [item]))
+const texts = (pages: readonly Page[]): TextItem[] =>
+  pages.flatMap((page) => flat(page.items)).filter((item) => item.kind === "text")
+const words = (pages: readonly Page[]) => texts(pages).map(({ text }) => text)
+
+/** Where a text is printed, from its left end to its right. */
+function spanOf({ text, at, align, sizePt, weight }: TextItem): [number, number] {
+  const width = (sheetFonts[weight].widthEm(text) * sizePt * 25.4) / 72
+  const left = align === "left" ? at[0] : align === "right" ? at[0] - width : at[0] - width / 2
+  return [left, left + width]
+}
+
+describe("the placement map", () => {
+  it("says whose it is, and which page of how many", () => {
+    expect(words(lay())).toEqual(
+      expect.arrayContaining(["Face frame", "Client K.W.", "9 March 2026, page 1 of 1"]),
+    )
+    const pages = lay(manyPlan(60))
+    expect(pages.length).toBeGreaterThan(2)
+    expect(words([pages[2]])).toContain(`9 March 2026, page 3 of ${pages.length}`)
+  })
+
+  it("names the client's left and right in words at every view", () => {
+    const shown = words(lay())
+    expect(shown.filter((text) => text === "CLIENT’S LEFT")).toHaveLength(1)
+    expect(shown.filter((text) => text === "CLIENT’S RIGHT")).toHaveLength(1)
+    expect(shown.filter((text) => text === "CLIENT’S")).toHaveLength(2)
+  })
+
+  it("numbers every foil on the drawing in 18 point or more", () => {
+    const numbers = texts(lay()).filter(({ sizePt }) => sizePt >= 18)
+    for (const number of ["1", "2", "3"]) expect(numbers.map(({ text }) => text)).toContain(number)
+  })
+
+  it("prints a scale bar that is true for the head beside it", () => {
+    const [page] = lay()
+    const xs = (paths: readonly (readonly (readonly number[])[])[]) => paths.flat().map(([x]) => x)
+    const spread = (values: readonly number[]) => Math.max(...values) - Math.min(...values)
+    const profile = page.items.filter((item) => item.kind === "clipped")[1]
+    const outline = profile.items.filter((item) => item.kind === "lines" && item.weightPt === 1.5)
+    const printedMm = spread(xs(outline.flatMap((item) => (item.kind === "lines" ? item.paths : []))))
+    const drawn = drawHead(headOf(framePlan).axes, fixedViews.right).lines
+    const headMm = spread(xs(drawn.filter(({ weight }) => weight === "bold").map(({ path }) => path)))
+    const bar = page.items.find(
+      (item) =>
+        item.kind === "lines" &&
+        item.closed &&
+        Math.abs(spread(item.paths[0].map(([, y]) => y)) - 1.8) < 1e-9,
+    )
+    const barMm = bar?.kind === "lines" ? spread(xs(bar.paths)) : 0
+    expect(barMm / 50).toBeCloseTo(printedMm / headMm, 6)
+  })
+
+  it("changes left and right over as in the mirror, and says so", () => {
+    const placeOf = (text: string, mirror: boolean) =>
+      texts(lay(framePlan, { mirror })).find((item) => item.text === text && item.sizePt === 18)?.at[0]
+    expect(words(lay(framePlan, { mirror: true }))).toContain("IN THE MIRROR")
+    expect(words(lay())).not.toContain("IN THE MIRROR")
+    const [facing, mirrored] = [placeOf("1", false), placeOf("1", true)]
+    const middle = papers.a4.marginMm + (210 - 16 - 4) / 2 / 2
+    expect((facing ?? 0) - middle).toBeCloseTo(middle - (mirrored ?? 0), 3)
+  })
+
+  it("gives every foil its row of figures, and hair left out its name", () => {
+    const shown = words(lay())
+    for (const section of framePlan.sections.filter(isFoil)) {
+      const { partingMm, hairG, productG } = figuresOf(section, framePlan)
+      expect(shown).toContain(String(Math.round(partingMm)))
+      for (const grams of [hairG, productG.low, productG.mid, productG.high])
+        expect(shown).toContain(grams.toFixed(1))
+    }
+    expect(shown).toEqual(expect.arrayContaining(["2–3.5", "Weave 3/2", "Left out: Veil", "Veil"]))
+  })
+
+  it("gives the mix with product, strength, ratio and grams at the upper figure", () => {
+    const shown = words(lay()).join("\n")
+    expect(shown).toContain("House clay\n10 volume (3 %), 2 : 3")
+    const upperG = figuresOf(framePlan.sections[3], framePlan).productG.high
+    const lightenerG = Math.ceil((upperG * 2) / 5)
+    expect(shown).toContain(`= ${lightenerG} g lightener + ${Math.round((lightenerG * 3) / 2)} g developer`)
+  })
+
+  it("carries cautions, and neither notes nor anything about health", () => {
+    const shown = words(lay()).join(" ")
+    expect(shown).toContain("The maker’s directions come first.")
+    expect(shown).toContain("No heat unless the product’s sheet allows it.")
+    expect(shown).not.toContain("asthma")
+    expect(shown).not.toContain("sore spot")
+    expect(shown).not.toMatch(/\b(safe|guaranteed|no damage)\b/i)
+  })
+
+  it("runs on over as many pages as it needs, the head of the table on each", () => {
+    const pages = lay(manyPlan(60))
+    const heads = pages.filter((page) => words([page]).includes("Parting"))
+    expect(heads.length).toBeGreaterThan(1)
+    const rows = texts(pages).filter(({ sizePt }) => sizePt === 14)
+    expect(rows.map(({ text }) => Number(text))).toEqual(Array.from({ length: 60 }, (_, i) => i + 1))
+  })
+
+  it("shows the back only when a foil lies there", () => {
+    expect(words(lay())).not.toContain("BACK")
+    expect(words(lay(backPlan))).toContain("BACK")
+  })
+
+  it("keeps every word inside the margins of either paper, in type of 9.5 point or more", () => {
+    for (const paper of [papers.a4, papers.letter])
+      for (const plan of [framePlan, backPlan, manyPlan(60)])
+        for (const item of texts(lay(plan, { paper }))) {
+          const [left, right] = spanOf(item)
+          expect(left, item.text).toBeGreaterThanOrEqual(paper.marginMm - 0.01)
+          expect(right, item.text).toBeLessThanOrEqual(paper.widthMm - paper.marginMm + 0.01)
+          expect(item.at[1]).toBeLessThanOrEqual(paper.heightMm - paper.marginMm)
+          expect(item.sizePt).toBeGreaterThanOrEqual(9.5)
+        }
+  })
+
+  it("prints no number over another", () => {
+    for (const page of lay(manyPlan(40))) {
+      const numbers = texts([page]).filter(({ sizePt }) => sizePt === 18)
+      for (const [i, one] of numbers.entries())
+        for (const other of numbers.slice(i + 1)) {
+          const isBeside = spanOf(one)[1] < spanOf(other)[0] || spanOf(other)[1] < spanOf(one)[0]
+          expect(isBeside || Math.abs(one.at[1] - other.at[1]) > 4.2, `${one.text} ${other.text}`).toBe(true)
+        }
+    }
+  })
+
+  it("can be printed before a foil is drawn", () => {
+    const pages = lay({ ...framePlan, name: "", sections: [] })
+    expect(pages).toHaveLength(1)
+    expect(words(pages)).toContain("Plan without a name")
+  })
+
+  it("says so when letters cannot be printed", () => {
+    const note = "Some letters cannot be printed. Each of them shows as □."
+    expect(words(lay())).not.toContain(note)
+    const pages = lay({ ...framePlan, name: "Łucja 🌟" })
+    expect(words(pages)).toEqual(expect.arrayContaining([note, "Łucja □"]))
+    expect(toPrintable("سلمى", sheetFonts)).toBe("□□□□")
+  })
+})
