@@ -9,10 +9,16 @@ const slackMm = 0.2
 
 /**
  * The path `offsetMm` to its left on the surface, seen from outside in the direction of travel; negative to its
- * right. Inside a bend tighter than the offset the loop is cut off: what came too near to the path is left out.
+ * right. Inside a bend tighter than the offset the loop is cut off: what came too near to the path is left out. The
+ * path may be a part of a longer line, `clearOf`, that the offset must not come near to either.
  */
-export function offsetPath(surface: Surface, path: SurfacePath, offsetMm: number): SurfacePath {
-  const nearest = nearestOnPath(surface, measurePath(surface, path))
+export function offsetPath(
+  surface: Surface,
+  path: SurfacePath,
+  offsetMm: number,
+  clearOf: SurfacePath = path,
+): SurfacePath {
+  const nearest = nearestOnPath(surface, measurePath(surface, clearOf))
   const leastMm = Math.abs(offsetMm) * (1 - arcAgainstChord) - slackMm
   return path
     .map((at, i) => walk(surface, { at, heading: leftOf(surface, path, i) }, offsetMm).at)

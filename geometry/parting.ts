@@ -25,7 +25,7 @@ export const straightParting = (head: Head, from: SurfacePoint, to: SurfacePoint
 
 /** The parting meant by a line drawn by hand. */
 export function freehandParting(head: Head, drawn: SurfacePath): Parted {
-  if (drawn.length < 2) return { refused: "too-short" }
+  if (drawn.length === 0) return { refused: "too-short" }
   const measured = measurePath(head.surface, drawn)
   const even = resampleMeasured(measured, countFor(measured, handStepMm, 1000))
   return clean(head, smooth(even, handPasses))
@@ -34,14 +34,20 @@ export function freehandParting(head: Head, drawn: SurfacePath): Parted {
 /** Where a parting runs that follows the hairline: from and to so far along it, so many mm inside. */
 export type AlongHairline = { fromAlongMm: number; toAlongMm: number; behindMm: number }
 
-/** The parting that keeps its distance from the hairline. */
+/** The parting that keeps its distance from the hairline, and from where the hairline goes on past its ends. */
 export function hairlineParting(head: Head, { fromAlongMm, toAlongMm, behindMm }: AlongHairline): Parted {
-  const steps = Math.max(2, Math.ceil(Math.abs(toAlongMm - fromAlongMm) / handStepMm))
-  const edge = Array.from({ length: steps + 1 }, (_, i) =>
-    head.hairline.pointAlong(fromAlongMm + ((toAlongMm - fromAlongMm) * i) / steps),
-  )
   const inward = toAlongMm > fromAlongMm ? -behindMm : behindMm
-  return clean(head, offsetPath(head.surface, edge, inward))
+  const pastMm = Math.sign(inward) * 2 * behindMm
+  const edge = hairlineBetween(head, fromAlongMm, toAlongMm)
+  const longer = hairlineBetween(head, fromAlongMm + pastMm, toAlongMm - pastMm)
+  return clean(head, offsetPath(head.surface, edge, inward, longer))
+}
+
+function hairlineBetween({ hairline }: Head, fromMm: number, toMm: number): SurfacePath {
+  const steps = Math.max(2, Math.ceil(Math.abs(toMm - fromMm) / handStepMm))
+  return Array.from({ length: steps + 1 }, (_, i) =>
+    hairline.pointAlong(fromMm + ((toMm - fromMm) * i) / steps),
+  )
 }
 
 /** The same parting moved back by so many mm, away from the face; a negative distance moves it forward. */
@@ -50,6 +56,7 @@ export const partingBehind = (head: Head, parting: SurfacePath, behindMm: number
 
 /** Keep what lies inside the hairline, at even steps, its ends where they are. */
 function clean(head: Head, line: SurfacePath): Parted {
+  if (line.length < 2) return { refused: "too-short" }
   const inside = longestRunInside(head.hairline, measurePath(head.surface, line).points)
   if (inside.length < 2) return { refused: "outside-hairline" }
   const measured = measurePath(head.surface, inside)

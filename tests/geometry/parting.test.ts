@@ -104,6 +104,15 @@ describe("a parting along the hairline", () => {
     expect(hairline.coordinates(last(parting)).alongMm).toBeCloseTo(71, 0)
   })
 
+  it("stays on its own side of a peak", () => {
+    const peaked = makeHeadFromAxes([1, 1, 1], "peaked")
+    const parting = combed(hairlineParting(peaked, { fromAlongMm: 4, toAlongMm: 70, behindMm: 20 }))
+    for (const at of parting) {
+      expect(at[0]).toBeGreaterThan(-0.01)
+      expect(peaked.hairline.coordinates(at).behindMm).toBeGreaterThan(18.5)
+    }
+  })
+
   it("runs the way it was dragged", () => {
     const there = combed(hairlineParting(head, { fromAlongMm: 20, toAlongMm: 90, behindMm: 4 }))
     const back = combed(hairlineParting(head, { fromAlongMm: 90, toAlongMm: 20, behindMm: 4 }))
