@@ -1,4 +1,11 @@
-import type { Page } from "playwright-core"
+import type { Locator, Page } from "playwright-core"
+import { viewPoint } from "../../geometry/frames"
+import { hairlineParting } from "../../geometry/parting"
+import { fixedViews, fromView, toView, type ViewName } from "../../geometry/views"
+import { fitCamera, toScreen } from "../../web/canvas/camera"
+import { viewFrame } from "../../web/plan/labelRings"
+import { headOf } from "../../web/plan/measured"
+import { newPlan } from "../../web/plan/newPlan"
 
 /** The screen by what a person sees on it: words, roles and places on the head. */
 
@@ -8,4 +15,78 @@ export async function openPlanFile(page: Page, file: string) {
   await page.getByLabel("Plan file").setInputFiles(file)
   await page.getByRole("dialog").waitFor({ state: "hidden" })
   await page.locator(".pane.large canvas").first().waitFor()
+}
+
+export async function startNewPlan(page: Page) {
+  await page.getByRole("button", { name: /Plans…/ }).click()
+  await page.getByRole("button", { name: "New plan" }).click()
+  await page.getByText("None yet.").waitFor()
+}
+
+export const goTo = (page: Page, screen: "Client" | "Placement" | "Mixture" | "Sheets") =>
+  page.getByRole("navigation", { name: "The visit" }).getByRole("button", { name: screen }).click()
+
+/** Choose what the hand does. */
+export const takeTool = (page: Page, name: "Select" | "Slice" | "Weave" | "Backcomb" | "Left out") =>
+  page.locator(".tools").getByRole("radio", { name, exact: true }).check()
+
+export const options = (page: Page): Locator =>
+  page.getByRole("listbox", { name: /^Foils/ }).getByRole("option")
+
+const axes = headOf(newPlan()).axes
+
+/** Where a place of the large view (mm of its page, default head) lies on the screen. */
+export async function onLargeView(
+  page: Page,
+  view: ViewName,
+  x: number,
+  y: number,
+): Promise<[number, number]> {
+  const box = await page.locator(".pane.large .pane-paper").boundingBox()
+  if (!box) throw new Error("the large view is not on the screen")
+  const [left, top] = toScreen(fitCamera(viewFrame(view, axes), box.width, box.height), viewPoint(x, y))
+  return [box.x + left, box.y + top]
+}
+
+/** Draw with the mouse through places of the front view, mm. Lifts at the end unless told to hold. */
+export async function drawOnFront(page: Page, places: readonly (readonly [number, number])[], hold = false) {
+  for (const [i, [x, y]] of places.entries()) {
+    await page.mouse.move(...(await onLargeView(page, "front", x, y)), { steps: 6 })
+    if (i === 0) await page.mouse.down()
+  }
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done, 20))))
+  if (!hold) await page.mouse.up()
+}
+
+/** Where, in the front view, a share of the way along the parting lies that a stroke along the hairline makes, mm. */
+export function placeOfHairlineParting(places: readonly (readonly [number, number])[], share: number) {
+  const head = headOf(newPlan())
+  const { front } = fixedViews
+  const [from, to] = [places[0], places[places.length - 1]].map(([x, y]) => {
+    const at = fromView(front, head.surface, viewPoint(x, y))
+    if (!at) throw new Error("the stroke leaves the head")
+    return head.hairline.coordinates(at)
+  })
+  const { alongMm, behindMm } = from
+  const made = hairlineParting(head, { fromAlongMm: alongMm, toAlongMm: to.alongMm, behindMm })
+  if ("refused" in made) throw new Error(made.refused)
+  return toView(front, head.surface, made.parting[Math.round(share * (made.parting.length - 1))])
+}
+
+/** Press Tab until the focus is on something of this name; a person at the keyboard does no more. */
+export async function tabTo(page: Page, name: RegExp, most = 80, key = "Tab") {
+  for (let i = 0; i < most; i++) {
+    const focused = await page.evaluate(() => {
+      const element = document.activeElement
+      if (!element) return ""
+      const labels =
+        element instanceof HTMLInputElement
+          ? [...(element.labels ?? [])].map((label) => label.textContent)
+          : []
+      return [element.getAttribute("aria-label"), ...labels, element.textContent].filter(Boolean).join(" ")
+    })
+    if (name.test(focused)) return
+    await page.keyboard.press(key)
+  }
+  throw new Error(`Tab never reached ${name}`)
 }

@@ -74,8 +74,10 @@ export function endGesture() {
   gesture = null
   draftStore.setState({ draft: null })
   if ("refused" in finished) announceRefusal(finished.refused)
-  else if ("edit" in finished) act(finished.label, finished.edit)
-  else sessionStore.setState({ selectedIds: finished.select })
+  else {
+    if ("edit" in finished) act(finished.label, finished.edit)
+    if (finished.select) sessionStore.setState({ selectedIds: finished.select })
+  }
 }
 
 /** The stroke is called off: nothing happened. True when there was one. */

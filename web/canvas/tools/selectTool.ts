@@ -38,7 +38,7 @@ export const selectTool: Tool<Hold> = {
       case "section":
         return hold.movedMm < restMm
           ? { select: [hold.id] }
-          : { label: "Move", edit: dragSections(hold.ids, hold.from, hold.to) }
+          : { label: "Move", edit: dragSections(hold.ids, hold.from, hold.to), select: hold.ids }
       case "bend":
         return hold.to
           ? { label: "Bend", edit: bendSection(hold.id, hold.pointIndex, hold.to) }

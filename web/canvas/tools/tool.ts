@@ -20,7 +20,10 @@ export type Pointer = {
 export type Situation = { plan: Plan; head: Head; selectedIds: readonly string[] }
 
 /** How a gesture ends: an edit with its label, a plain selection, or a reason why nothing came of it. */
-export type Finished = { label: string; edit: Edit } | { select: readonly string[] } | Refusal
+export type Finished =
+  | { label: string; edit: Edit; select?: readonly string[] }
+  | { select: readonly string[] }
+  | Refusal
 
 /** A tool is a plain object of pure functions. A draft is its own small state while the hand is down. */
 export type Tool<Draft> = {
