@@ -2,6 +2,7 @@ import type { Plan } from "../plan/schema"
 import { drawPage } from "./drawPage"
 import { fingerprint } from "./fingerprint"
 import type { Fonts } from "./fontFile"
+import { titleOf } from "./layout/heading"
 import { type Page, type PaperName, papers } from "./layout/page"
 import { layoutSheet } from "./layout/placementMap"
 import { loadFonts, type ReadFont } from "./loadFonts"
@@ -26,7 +27,7 @@ export async function layoutPlan(
 }
 
 export function toPdf(pages: readonly Page[], plan: Plan, fonts: Fonts): Uint8Array {
-  const about = { title: plan.name, date: plan.date, fileId: fingerprint(JSON.stringify(pages)) }
+  const about = { title: titleOf(plan), date: plan.date, fileId: fingerprint(JSON.stringify(pages)) }
   const pdf = openPdf(pages[0].paper, about, fonts)
   for (const [i, page] of pages.entries()) {
     if (i > 0) pdf.nextPage(page)

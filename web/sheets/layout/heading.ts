@@ -6,6 +6,8 @@ import { letters, rule, rulePt, shorten, type, widthMm } from "./typesetting"
 
 export const headingMm = 17.4
 
+export const titleOf = ({ name }: Pick<Plan, "name">) => name.trim() || "Plan without a name"
+
 /** The head of a page: what it is, whose it is, when, and which page of how many. */
 export function heading(
   plan: Plan,
@@ -13,15 +15,11 @@ export function heading(
 ): Item[] {
   const { paper, number, count, facing, fonts } = page
   const [left, right, top] = [paper.marginMm, paper.widthMm - paper.marginMm, paper.marginMm]
-  const client = plan.client.initials ? `Client ${plan.client.initials}` : "Client"
+  const client = plan.client.initials && `Client ${plan.client.initials}`
   const room = right - left - widthMm(client, type.heading, fonts) - 8
   return [
-    letters(
-      shorten(plan.name.trim() || "Plan without a name", room, type.title, fonts),
-      [left, top + 6.2],
-      type.title,
-    ),
-    letters(client, [right, top + 6.2], type.heading, "right"),
+    letters(shorten(titleOf(plan), room, type.title, fonts), [left, top + 6.2], type.title),
+    ...(client ? [letters(client, [right, top + 6.2], type.heading, "right")] : []),
     letters(`Placement and formula map, ${facing}`, [left, top + 12.4], type.body),
     letters(`${dateInWords(plan.date)}, page ${number} of ${count}`, [right, top + 12.4], type.body, "right"),
     rule([left, top + 15], [right, top + 15], rulePt.bold),

@@ -37,13 +37,14 @@ export function mixBlocks(
   })
 }
 
-export const strengthWords = ({ developerVolume, ratio }: Mix) =>
-  `${developerVolume} volume (${percent(developerVolume)} %), ${ratio.lightener} : ${ratio.developer}`
+const strengthWords = ({ developerVolume, ratio }: Mix) =>
+  `${developerVolume} volume (${short(developerVolume * labelPercentPerVolume)} %), ` +
+  `${short(ratio.lightener)} : ${short(ratio.developer)}`
 
-const percent = (volume: number) => String(Math.round(volume * labelPercentPerVolume * 10) / 10)
+const short = (value: number) => String(Math.round(value * 100) / 100)
 
 /** What to weigh for the upper figure. */
-export function gramsWords({ ratio }: Mix, upperG: number): string {
+function gramsWords({ ratio }: Mix, upperG: number): string {
   const { lightenerG, developerG } = mixGrams(upperG, ratio)
   return `${lightenerG + developerG} g = ${lightenerG} g lightener + ${developerG} g developer`
 }

@@ -17,16 +17,8 @@ export type Rings = { ring: LabelRing; count: 1 | 2; scale: number }
 
 /** Where to centre names round a drawing (view mm) so that none covers another and no leader crosses another. */
 export function placeNames(names: readonly Name[], rings: Rings): ViewPoint[] {
-  const first = placeInRow(
-    names,
-    needs(
-      names,
-      names.map(({ anchor }) => anchor),
-      rings,
-    ),
-    rings,
-  )
-  const slots = needs(names, first, rings)
+  const anchors = names.map(({ anchor }) => anchor)
+  const slots = needs(names, placeInRow(names, needs(names, anchors, rings), rings), rings)
   const places = uncross(names, slots, placeInRow(names, slots, rings))
   return places.map((place, i) => moveOut(place, outMm(names[i], place, places, rings), rings))
 }

@@ -22,6 +22,8 @@ type Body = { blocks: readonly Block[]; foot?: Block }
 const scales = Array.from({ length: 15 }, (_, i) => 0.42 - 0.01 * i)
 const gapMm = 4
 const rowMm = { least: 6.4, most: 9 }
+/** Fewer rows than this are not begun at the foot of a page. */
+const fewestRows = 3
 
 /** The placement and formula map as pages: one where all fits, else the views first and the table on pages after. */
 export function layoutSheet(unchecked: Plan, { paper, mirror }: SheetOptions, fonts: Fonts): Page[] {
@@ -89,17 +91,15 @@ function mapOf(setting: MapSetting, rows: ReturnType<typeof rowsOf>, heightMm: n
 function tablePages(table: FoilTable, before: readonly Block[], roomMm: number): Body[] {
   const { head, total, count } = table
   const fixedMm = gapMm + head.heightMm + total.heightMm
-  const evenMm = (roomMm - sumMm(before) - fixedMm) / Math.max(count, 1)
-  const pages: Body[] = []
-  let above = before
-  let rows: readonly Block[] = table.rows(Math.min(rowMm.most, Math.max(rowMm.least, evenMm)))
-  do {
-    const [fitting, rest] = split(rows, roomMm - sumMm(above) - fixedMm)
-    pages.push({
-      blocks: [...above, lowered(head, gapMm), ...fitting, ...(rest.length === 0 ? [total] : [])],
-    })
-    above = []
-    rows = rest
-  } while (rows.length > 0)
-  return pages
+  const [above, later] = split(before, roomMm - fixedMm - fewestRows * rowMm.least)
+  if (later.length > 0) return [{ blocks: above }, ...tablePages(table, later, roomMm)]
+  const evenMm = (roomMm - sumMm(above) - fixedMm) / Math.max(count, 1)
+  const rows = table.rows(Math.min(rowMm.most, Math.max(rowMm.least, evenMm)))
+  return rowPages(rows, above)
+
+  function rowPages(left: readonly Block[], top: readonly Block[]): Body[] {
+    const [fitting, rest] = split(left, roomMm - sumMm(top) - fixedMm)
+    const blocks = [...top, lowered(head, gapMm), ...fitting]
+    return rest.length === 0 ? [{ blocks: [...blocks, total] }] : [{ blocks }, ...rowPages(rest, [])]
+  }
 }

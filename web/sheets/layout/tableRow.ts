@@ -37,15 +37,11 @@ function leftOutItems(
   const { leftMm } = findColumn(columns, "side")
   const length = findColumn(columns, "lengthMm")
   const name = shorten(text.side ?? "", length.leftMm - leftMm - 2, type.body, fonts)
-  const figures = [length, findColumn(columns, "depthMm")].map((column) =>
-    letters(
-      column.field === "lengthMm" ? (text.lengthMm ?? "") : (text.depthMm ?? ""),
-      [columnX(column), y],
-      type.body,
-      "right",
-    ),
-  )
-  return [letters(name, [leftMm, y], type.body), ...figures]
+  return [
+    letters(name, [leftMm, y], type.body),
+    letters(text.lengthMm ?? "", [columnX(length), y], type.body, "right"),
+    letters(text.depthMm ?? "", [columnX(findColumn(columns, "depthMm")), y], type.body, "right"),
+  ]
 }
 
 const boxInsetMm = 0.8

@@ -146,6 +146,19 @@ describe("the placement map", () => {
     expect(words(pages)).toContain("Plan without a name")
   })
 
+  it("keeps a crowd of mixes on its pages", () => {
+    const letters = Array.from("ABCDEFGHIJKLMNOPQRSTUVWXYZ")
+    const many = manyPlan(26)
+    const plan = {
+      ...many,
+      mixes: letters.map((id) => ({ ...many.mixes[0], id, product: `Powder ${id}` })),
+      sections: many.sections.map((section, i) => ({ ...section, mix: letters[i] })),
+    }
+    const items = texts(lay(plan))
+    for (const id of letters) expect(items.map(({ text }) => text)).toContain(`Powder ${id}`)
+    for (const { at } of items) expect(at[1]).toBeLessThanOrEqual(papers.a4.heightMm - papers.a4.marginMm)
+  })
+
   it("says so when letters cannot be printed", () => {
     const note = "Some letters cannot be printed. Each of them shows as □."
     expect(words(lay())).not.toContain(note)
