@@ -1,12 +1,14 @@
 import { parseArguments } from "./parseArguments"
 import { toJson } from "./significant"
 import type { Desk, Outcome, Verb } from "./verb"
+import { blend } from "./verbs/blend"
+import { calibrate } from "./verbs/calibrate"
 import { head } from "./verbs/head"
 import { measure } from "./verbs/measure"
 import { sheet } from "./verbs/sheet"
 import { validate } from "./verbs/validate"
 
-const verbs: Readonly<Record<string, Verb>> = { head, measure, sheet, validate }
+const verbs: Readonly<Record<string, Verb>> = { head, measure, sheet, validate, blend, calibrate }
 
 export type Answer = { exit: number; out: string; err: string }
 

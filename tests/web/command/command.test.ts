@@ -104,6 +104,23 @@ describe("the command", () => {
     })
   })
 
+  it("blends bottles by mass, and refuses what they cannot reach", async () => {
+    // 12 % and 3 % to 6 %: the lever rule gives 3 parts to 6, so 30 g and 60 g of 90 g.
+    expect(JSON.parse((await run("blend --have 12,3 --want 6 --grams 90")).out)).toEqual({
+      parts: [
+        { percent: 12, grams: 30 },
+        { percent: 3, grams: 60 },
+      ],
+    })
+    expect((await run("blend --have 3,6 --want 9 --grams 90")).exit).toBe(2)
+  })
+
+  it("learns from weighed foils", async () => {
+    files["weighed.csv"] = "hairG,strandAreaCm2,productG\n1.2,280,3.7\n0.6,150,1.9\n2.1,510,6.4\n"
+    const { exit, out } = await run("calibrate weighed.csv")
+    expect([exit, JSON.parse(out).n]).toEqual([0, 3])
+  })
+
   it("refuses what it does not know and explains itself", async () => {
     expect((await run("bake plan.json")).exit).toBe(2)
     expect((await run("toString")).exit).toBe(2)
@@ -111,7 +128,7 @@ describe("the command", () => {
     expect((await run("measure plan.json --paper a4")).err).toBe(
       "--paper is not an option of this verb: expected no option.\n",
     )
-    for (const verb of ["head", "measure", "sheet", "validate"]) {
+    for (const verb of ["head", "measure", "sheet", "validate", "blend", "calibrate"]) {
       const { exit, out, err } = await run(`${verb} --help`)
       expect([exit, out]).toEqual([0, ""])
       expect(err).toContain(`plan -- ${verb}`)
