@@ -1,0 +1,45 @@
+import type { Service, TimedFoil, TimedMix } from "./scheduleInput"
+
+/** A bowl before its time is known: which mix, and which foils in order it serves. */
+export type BowlShare = { mix: TimedMix; foils: readonly TimedFoil[] }
+
+/** The bowls as they were shared out, or else bowl after bowl of each mix filled in the order of the foils. */
+export function shareBowls({ foils, mixes, bowls }: Service): BowlShare[] {
+  const mixOf = new Map(mixes.map((mix) => [mix.id, mix]))
+  return bowls ? sharedOut(foils, mixOf, bowls) : filled(foils, mixOf)
+}
+
+function sharedOut(
+  foils: readonly TimedFoil[],
+  mixOf: ReadonlyMap<string, TimedMix>,
+  bowls: NonNullable<Service["bowls"]>,
+): BowlShare[] {
+  return bowls
+    .map(({ mix, foils: ids }) => ({
+      mix: known(mixOf, mix),
+      foils: foils.filter(({ id }) => ids.includes(id)),
+    }))
+    .filter((bowl) => bowl.foils.length > 0)
+}
+
+function filled(foils: readonly TimedFoil[], mixOf: ReadonlyMap<string, TimedMix>): BowlShare[] {
+  const bowls: { mix: TimedMix; foils: TimedFoil[]; filledG: number }[] = []
+  const open = new Map<string, (typeof bowls)[number]>()
+  for (const foil of foils) {
+    let bowl = open.get(foil.mix)
+    if (!bowl || bowl.filledG + foil.productG > bowl.mix.bowlG + 1e-9) {
+      bowl = { mix: known(mixOf, foil.mix), foils: [], filledG: 0 }
+      bowls.push(bowl)
+      open.set(foil.mix, bowl)
+    }
+    bowl.foils.push(foil)
+    bowl.filledG += foil.productG
+  }
+  return bowls
+}
+
+function known(mixOf: ReadonlyMap<string, TimedMix>, id: string): TimedMix {
+  const mix = mixOf.get(id)
+  if (!mix) throw new Error(`Mix ${id} is used but is not in the service`)
+  return mix
+}

@@ -1,0 +1,126 @@
+import type { Range } from "../../geometry/tradeFigures"
+import { heatHabits } from "../../presets/pace"
+import type { Step } from "./scheduleFinish"
+import { scheduleFinish } from "./scheduleFinish"
+import type { End, Service } from "./scheduleInput"
+import { readyOf } from "./scheduleInput"
+import { isSeen, lookRounds } from "./scheduleLooks"
+import type { MixedBowl, PlacedFoil } from "./schedulePlacing"
+import { schedulePlacing } from "./schedulePlacing"
+import { heatRefusal } from "./scheduleProblems"
+
+/** The clock of a service. `…AtMin` is a minute of the service; other minutes are minutes on. */
+export type Schedule = {
+  /** In order of application. */
+  foils: readonly FoilTimes[]
+  bowls: readonly BowlTimes[]
+  /** Rounds of looking. */
+  looksAtMin: readonly number[]
+  heat: HeatTimes | null
+  firstOnMin: number
+  lastOnMin: number
+  /** When the last foil is off and the rinse begins. */
+  rinseMin: number
+  /** Foils in the order they come off. */
+  offOrder: readonly string[]
+  steps: readonly Step[]
+  /** From the first parting to dry hair. */
+  chairMin: Range
+}
+
+export type FoilTimes = {
+  id: string
+  /** Which pair of hands placed it; null where that has already happened. */
+  person: number | null
+  bowl: number
+  onAtMin: number
+  placedAtMin: number
+  readyMin: Range
+  readyAtMin: Range
+  limitAtMin: number
+  offAtMin: number
+  onMin: number
+  looksAtMin: readonly number[]
+}
+
+export type BowlTimes = {
+  mix: string
+  foils: readonly string[]
+  /** When to begin mixing. */
+  atMin: number
+  mixedAtMin: number
+  lastUseMin: number
+  useByMin: number
+}
+
+export type HeatTimes = { onAtMin: number; offAtMin: number; lookAtMin: number; coolUntilMin: number }
+
+/** The whole service in minutes. The input must have no `serviceProblems`. */
+export function planService(service: Service): Schedule {
+  const { foils, bowls } = schedulePlacing(service, "mid")
+  const looksAtMin = lookRounds(foils, service.looks)
+  const rinseMin = lastOff(foils)
+  const steps = scheduleFinish(service, rinseMin, "mid")
+  return {
+    foils: foils.map((placed) => foilTimes(placed, looksAtMin, service)),
+    bowls: bowls.map((bowl, at) => bowlTimes(bowl, at, foils)),
+    looksAtMin,
+    heat: heatTimes(service, foils),
+    firstOnMin: Math.min(...foils.map(({ onAtMin }) => onAtMin)),
+    lastOnMin: Math.max(...foils.map(({ onAtMin }) => onAtMin)),
+    rinseMin,
+    offOrder: [...foils].sort((a, b) => a.offAtMin - b.offAtMin).map(({ foil }) => foil.id),
+    steps,
+    chairMin: {
+      low: chairMin(service, "low"),
+      mid: lastStep(steps, rinseMin),
+      high: chairMin(service, "high"),
+    },
+  }
+}
+
+function foilTimes(placed: PlacedFoil, rounds: readonly number[], { looks }: Service): FoilTimes {
+  const { foil, person, bowl, onAtMin, placedAtMin, offAtMin } = placed
+  const { low, mid, high } = readyOf(foil)
+  return {
+    id: foil.id,
+    person,
+    bowl,
+    onAtMin,
+    placedAtMin,
+    readyMin: { low, mid, high },
+    readyAtMin: { low: onAtMin + low, mid: onAtMin + mid, high: onAtMin + high },
+    limitAtMin: onAtMin + foil.limitMin,
+    offAtMin,
+    onMin: offAtMin - onAtMin,
+    looksAtMin: rounds.filter((atMin) => isSeen(placed, atMin, looks)),
+  }
+}
+
+function bowlTimes(
+  { mix, foils, atMin, mixedAtMin }: MixedBowl,
+  bowl: number,
+  placed: readonly PlacedFoil[],
+): BowlTimes {
+  const uses = placed.filter((foil) => foil.bowl === bowl).map(({ placedAtMin }) => placedAtMin)
+  const ids = foils.map(({ id }) => id)
+  const useByMin = mixedAtMin + mix.potLifeMin
+  return { mix: mix.id, foils: ids, atMin, mixedAtMin, lastUseMin: Math.max(...uses), useByMin }
+}
+
+/** Heat comes when every foil is on, then off, look, cool. Nothing is counted as faster for it. */
+function heatTimes(service: Service, foils: readonly PlacedFoil[]): HeatTimes | null {
+  if (!service.heat || heatRefusal(service)) return null
+  const onAtMin = Math.max(...foils.map(({ placedAtMin }) => placedAtMin))
+  const offAtMin = onAtMin + service.heat.minutes
+  return { onAtMin, offAtMin, lookAtMin: offAtMin, coolUntilMin: offAtMin + heatHabits.coolingMin }
+}
+
+function chairMin(service: Service, end: End): number {
+  const rinseMin = lastOff(schedulePlacing(service, end).foils)
+  return lastStep(scheduleFinish(service, rinseMin, end), rinseMin)
+}
+
+const lastOff = (foils: readonly PlacedFoil[]) => Math.max(...foils.map(({ offAtMin }) => offAtMin))
+const lastStep = (steps: readonly Step[], rinseMin: number) =>
+  Math.max(rinseMin, ...steps.map(({ toMin }) => toMin))
