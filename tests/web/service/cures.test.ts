@@ -1,0 +1,127 @@
+import fc from "fast-check"
+import { describe, expect, it } from "vitest"
+import type { ConflictRule } from "../../../web/service/conflicts"
+import { findConflicts } from "../../../web/service/conflicts"
+import { findCures } from "../../../web/service/cures"
+import type { Service } from "../../../web/service/scheduleInput"
+import { planService } from "../../../web/service/timing"
+import { always, foilsAlike, person, timedFoil, timedMix, timedService } from "../../support/timedService"
+
+const rulesOf = (service: Service) => findConflicts(service, planService(service)).map(({ rule }) => rule)
+const kindsOf = (service: Service, rule: ConflictRule) => findCures(service, rule).map(({ kind }) => kind)
+const cureOf = (service: Service, rule: ConflictRule, kind: string) => {
+  const cure = findCures(service, rule).find((each) => each.kind === kind)
+  if (!cure) throw new Error(`No cure ${kind}`)
+  return cure
+}
+
+describe("a last foil under-processed, 25 foils in one rinse", () => {
+  const service = timedService(foilsAlike(25), { rinse: "together" })
+  it("is cured by each off when ready first, then a second pair of hands, leaving some for another day, fewer", () =>
+    // Two pairs: the last on at 12 x 1.5 = 18, 27 minutes left. Thirteen fit today and twelve another day.
+    expect(kindsOf(service, "under-processed")).toEqual([
+      "each-off",
+      "second-hands",
+      "another-day",
+      "fewer-foils",
+    ]))
+  it("keeps as many foils as fit", () => {
+    const fewer = cureOf(service, "under-processed", "fewer-foils")
+    expect(fewer.label).toBe("Leave out the last 12 foils")
+    expect(fewer.change(service).foils).toHaveLength(13)
+    expect(fewer.left[0]).toBe("f14")
+  })
+  it("costs that someone must be free, and until the last is on", () =>
+    expect(cureOf(service, "under-processed", "second-hands").costMin).toBe(20 + 18))
+})
+
+describe("one cure each", () => {
+  it("places the slow ones first where that lets all fit", () => {
+    // In this order the slow foil has 45 - 16 = 29 minutes of its 40; first, it has all it needs.
+    const foils = [
+      ...foilsAlike(4, { placeMin: always(4), readyMin: { A: always(20) } }),
+      timedFoil("slow", { group: "two", readyMin: { A: always(40) } }),
+    ]
+    const service = timedService(foils, { rinse: "together" })
+    const reorder = cureOf(service, "under-processed", "reorder")
+    expect(reorder.change(service).foils[0].id).toBe("slow")
+    expect(rulesOf(reorder.change(service))).toEqual([])
+  })
+  it("weakens the early mix where the hairline would be ahead of the back", () => {
+    const mixes = [timedMix("A", { onHeadPercent: 4 }), timedMix("B", { onHeadPercent: 2 })]
+    const front = timedFoil("front", { zone: "hairline", readyMin: { A: always(20), B: always(28) } })
+    const service = timedService([front, timedFoil("nape", { zone: "back", group: "two" })], {
+      mixes,
+      rinse: "together",
+    })
+    const weaker = cureOf(service, "hairline-ahead", "weaker-early")
+    expect(weaker.change(service).foils.map(({ mix }) => mix)).toEqual(["B", "A"])
+    expect(weaker.label).toBe("Weaker developer for the first foil")
+  })
+  it("mixes afresh in time for a bowl that would go stale, in the largest bowls that do", () => {
+    // 5 minutes a foil, good for 12: two foils a bowl.
+    const service = timedService(foilsAlike(6, { placeMin: always(5) }), {
+      mixes: [timedMix("A", { potLifeMin: 12 })],
+    })
+    const fresh = cureOf(service, "pot-life", "fresh-bowl")
+    expect(fresh.label).toBe("Mix A afresh for every 2 foils")
+    expect(planService(fresh.change(service)).bowls.map(({ foils }) => foils.length)).toEqual([2, 2, 2])
+  })
+  it("asks for a second pair of hands or fewer foils where the booking is too short", () => {
+    const service = timedService(foilsAlike(20), { bookingMin: 45 }) // 28.5 + 26 = 54.5; with two 13.5 + 26
+    expect(kindsOf(service, "booking")).toEqual(["second-hands", "another-day", "fewer-foils"])
+  })
+  it("moves no foil that is already on", () => {
+    const soFar = { nowMin: 12, onAtMin: { f1: 0, f2: 2, f3: 9 }, offAtMin: {}, mixedAtMin: [] }
+    const service = timedService(foilsAlike(25), { rinse: "together", soFar })
+    for (const { change } of findCures(service, "under-processed"))
+      expect(
+        change(service)
+          .foils.slice(0, 3)
+          .map(({ id }) => id),
+      ).toEqual(["f1", "f2", "f3"])
+  })
+})
+
+describe("every cure of any service", () => {
+  const foil = fc.record({
+    placeMin: fc.integer({ min: 2, max: 12 }).map((half) => always(half / 2)),
+    ready: fc.integer({ min: 10, max: 44 }),
+    zone: fc.constantFrom("hairline" as const, "top" as const, "back" as const),
+    group: fc.constantFrom("one", "two", "three"),
+  })
+  const service = fc
+    .record({
+      foils: fc.array(foil, { minLength: 1, maxLength: 16 }),
+      rinse: fc.constantFrom("each" as const, "together" as const),
+      hands: fc.constantFrom([person()], [person(), person()]),
+      bookingMin: fc.constantFrom(null, 60, 90),
+    })
+    .map(({ foils, ...change }) =>
+      timedService(
+        foils.map(({ ready, ...foil }, at) =>
+          timedFoil(`f${at}`, { ...foil, readyMin: { A: always(ready), B: always(ready * 1.3) } }),
+        ),
+        { ...change, mixes: [timedMix("A", { potLifeMin: 30 }), timedMix("B", { onHeadPercent: 3 })] },
+      ),
+    )
+  it("removes its conflict, brings no other, leaves the service as it was, and they are ranked", () =>
+    fc.assert(
+      fc.property(service, (given) => {
+        const before = rulesOf(given)
+        const copy = structuredClone(given)
+        for (const rule of before) {
+          const cures = findCures(given, rule)
+          for (const { change } of cures) {
+            const after = rulesOf(change(given))
+            expect(after).not.toContain(rule)
+            expect(before).toEqual(expect.arrayContaining(after))
+          }
+          const costs = cures.map(({ costMin }) => costMin)
+          expect(costs).toEqual([...costs].sort((a, b) => a - b))
+        }
+        expect(given).toEqual(copy)
+      }),
+      { numRuns: 40 },
+    ))
+})
