@@ -18,6 +18,8 @@ export const calibrationFigures = {
   rangeProbability: 0.8,
   /** What is weighed before anything was: a slice 7 cm by 5 mm of 30 cm medium hair, coated on both faces. */
   usualNeed: { panels: 1, hairG: 1.2, strandAreaCm2: 420 },
+  /** More than any row of a salon's list can hold: a slip of the pen. */
+  most: { foils: 500, hairG: 5_000, strandAreaCm2: 1_000_000, productG: 5_000 },
   /** Weighings beyond this are not asked for. */
   mostWeighings: 200,
 }

@@ -66,6 +66,18 @@ export const learntFigures = (belief: Belief): ProductFigures => ({
 export const gramsFor = (belief: Belief, need: ProductNeed, prior: Belief): Range =>
   rangeOf(predicted(belief, factorsOf(need), weightOf(need, prior)))
 
+/** The need of the weighing in the middle: the mean of all, or the usual slice while there are none. */
+export function usualNeedOf(weighings: readonly ProductNeed[]): ProductNeed {
+  if (weighings.length === 0) return calibrationFigures.usualNeed
+  const mean = (quantityOf: (need: ProductNeed) => number) =>
+    weighings.reduce((sum, weighing) => sum + quantityOf(weighing), 0) / weighings.length
+  return {
+    panels: mean(({ panels }) => panels),
+    hairG: mean(({ hairG }) => hairG),
+    strandAreaCm2: mean(({ strandAreaCm2 }) => strandAreaCm2),
+  }
+}
+
 /** One standard deviation of a weighing of a need about its expected grams. */
 export const scatterG = ({ shape, scale }: Belief, need: ProductNeed, prior: Belief) =>
   Math.sqrt(scale / shape / weightOf(need, prior))

@@ -73,6 +73,22 @@ function spread({ mean, precision, shape, scale }: Belief, x: Vector, ownVarianc
   return { centre: dot(x, mean), scale: Math.sqrt(variance), df: 2 * shape }
 }
 
+/**
+ * What all the other rows say of one that the belief holds: it is taken out again, by its leverage h, the share of
+ * its own prediction that it makes itself.
+ */
+export function othersOn(belief: Belief, row: Observation): StudentT {
+  const leverage = row.weight * inverseForm(cholesky(belief.precision), row.x)
+  const gap = residual(row, belief.mean) / (1 - leverage)
+  const shape = belief.shape - 0.5
+  const scale = belief.scale - (row.weight * (1 - leverage) * gap ** 2) / 2
+  return {
+    centre: row.y - gap,
+    scale: Math.sqrt(scale / shape / (row.weight * (1 - leverage))),
+    df: 2 * shape,
+  }
+}
+
 /** One coefficient by its place. */
 export const coefficient = (belief: Belief, index: number): StudentT =>
   believed(

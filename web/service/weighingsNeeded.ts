@@ -1,6 +1,6 @@
 import type { ProductNeed } from "../../geometry/product"
 import { calibrationFigures } from "../../presets/calibrationFigures"
-import { factorsOf, learn, type Weighing, weightOf } from "./calibration"
+import { factorsOf, learn, usualNeedOf, type Weighing, weightOf } from "./calibration"
 import { addOuter, cholesky, dot, inverseForm, type Vector } from "./matrix"
 import type { Belief } from "./regression"
 import { studentQuantile } from "./studentT"
@@ -17,7 +17,7 @@ const { trust, usualNeed, mostWeighings } = calibrationFigures
 export function weighingsNeeded(prior: Belief, weighings: readonly Weighing[]): Trust {
   const needs: readonly ProductNeed[] = weighings.length > 0 ? weighings : [usualNeed]
   const belief = learn(prior, weighings)
-  const usual = meanOf(needs.map(factorsOf))
+  const usual = factorsOf(usualNeedOf(weighings))
   for (let more = 0; more <= mostWeighings; more++) {
     const share = withinShare(withMore(belief, prior, needs, more), usual)
     if (share <= trust.share) return { withinShare: withinShare(belief, usual), more }
@@ -44,6 +44,3 @@ function withinShare({ mean, precision, shape, scale }: Belief, x: Vector): numb
   const reach = studentQuantile((1 + trust.probability) / 2, 2 * shape)
   return (reach * Math.sqrt((scale / shape) * inverseForm(cholesky(precision), x))) / Math.abs(dot(x, mean))
 }
-
-const meanOf = (vectors: readonly Vector[]): Vector =>
-  vectors[0].map((_, j) => vectors.reduce((sum, vector) => sum + vector[j], 0) / vectors.length)

@@ -9,6 +9,7 @@ import {
   logEvidence,
   meanVariance,
   type Observation,
+  othersOn,
   predicted,
   update,
 } from "../../../web/service/regression"
@@ -110,6 +111,23 @@ describe("laws", () => {
     const repeated = update(twoPrior, [row, row, row, ...others])
     expect(weighted.mean[1]).toBeCloseTo(repeated.mean[1], 12)
     expect(weighted.scale).toBeCloseTo(repeated.scale, 12)
+  })
+
+  test("what the others say of a row is the prediction learnt without it", () => {
+    two.forEach((row, i) => {
+      const others = predicted(
+        update(
+          twoPrior,
+          two.filter((_, j) => j !== i),
+        ),
+        row.x,
+        row.weight,
+      )
+      const found = othersOn(update(twoPrior, two), row)
+      expect(found.df).toBe(others.df)
+      expect(found.centre).toBeCloseTo(others.centre, 11)
+      expect(found.scale).toBeCloseTo(others.scale, 11)
+    })
   })
 
   test("rows that tell nothing of a coefficient are refused under a flat prior", () => {

@@ -72,6 +72,8 @@ const doubtWords = ({ line, weighedG, expectedG }: Doubt & { line: number }) =>
 function trustWords({ withinShare, more }: Trust): string {
   const percent = (share: number) => `${numberText(100 * share, 0)} %`
   const { share, probability } = calibrationFigures.trust
+  if (!(withinShare < 1))
+    return "These weighings do not agree well enough to say how far the middle figure may be out."
   const stands = `The middle figure is within ${percent(withinShare)} of the truth, 9 times in 10.`
   if (more === 0) return `${stands} It can be trusted.`
   const remaining =
