@@ -1,0 +1,77 @@
+import type { Chair } from "./chairClock"
+import type { FoilRecord } from "./chairRecord"
+import { foilRecords } from "./chairRecord"
+import type { SoFar } from "./scheduleInput"
+import type { Schedule } from "./timing"
+
+/** What a foil asks for next, and in how many milliseconds; below 0 it is late. */
+export type Due = { kind: "take-off" | "limit" | "look"; foil: string; inMs: number }
+
+/** Everything due within a time ahead, most urgent first. A foil at or past its limit stays due until it is off. */
+export function dueWithin(chair: Chair, everyMin: number, aheadMs: number): Due[] {
+  const firstLook = new Map(chair.foils.map(({ id, firstLookMin }) => [id, firstLookMin * 60_000]))
+  return [...foilRecords(chair).values()]
+    .filter(({ onAtMs, offAtMs }) => onAtMs !== null && offAtMs === null)
+    .flatMap((record) => duesOf(record, firstLook.get(record.id) ?? 0, everyMin * 60_000))
+    .map(({ atMs, ...due }) => ({ ...due, inMs: atMs - chair.elapsedMs }))
+    .filter(({ inMs }) => inMs <= aheadMs)
+    .sort((a, b) => urgency.indexOf(a.kind) - urgency.indexOf(b.kind) || a.inMs - b.inMs)
+}
+
+const urgency: readonly Due["kind"][] = ["take-off", "limit", "look"]
+
+function duesOf(
+  record: FoilRecord,
+  firstLookMs: number,
+  everyMs: number,
+): (Omit<Due, "inMs"> & { atMs: number })[] {
+  const onAtMs = record.onAtMs ?? 0
+  const last = record.looks.at(-1)
+  const limit = { kind: "limit" as const, foil: record.id, atMs: onAtMs + record.limitMs }
+  if (last && (last.seen.stretch === "stop" || last.seen.comfort === "burning"))
+    return [{ kind: "take-off", foil: record.id, atMs: last.atMs }, limit]
+  return [limit, { kind: "look", foil: record.id, atMs: last ? last.atMs + everyMs : onAtMs + firstLookMs }]
+}
+
+/** What has happened, for planning the rest of the service again. */
+export function soFarOf(chair: Chair): SoFar {
+  const records = [...foilRecords(chair).values()]
+  return {
+    nowMin: toMin(chair.elapsedMs),
+    onAtMin: minutesBy(records, ({ onAtMs }) => onAtMs),
+    offAtMin: minutesBy(records, ({ offAtMs }) => offAtMs),
+    mixedAtMin: chair.log
+      .filter(({ tap, undone }) => tap.kind === "mixed" && !undone)
+      .map(({ atMs }) => toMin(atMs)),
+  }
+}
+
+/** Planned against real, by foil; null where it did not happen. */
+export type PlannedAndReal = {
+  id: string
+  plannedOnMin: number
+  realOnMin: number | null
+  plannedMinutesOn: number
+  realMinutesOn: number | null
+}
+
+export function plannedAndReal({ foils }: Schedule, chair: Chair): PlannedAndReal[] {
+  const { onAtMin, offAtMin } = soFarOf(chair)
+  return foils.map(({ id, onAtMin: plannedOnMin, onMin }) => ({
+    id,
+    plannedOnMin,
+    realOnMin: onAtMin[id] ?? null,
+    plannedMinutesOn: onMin,
+    realMinutesOn: id in offAtMin ? offAtMin[id] - onAtMin[id] : null,
+  }))
+}
+
+const minutesBy = (records: readonly FoilRecord[], timeMs: (record: FoilRecord) => number | null) =>
+  Object.fromEntries(
+    records.flatMap((record) => {
+      const ms = timeMs(record)
+      return ms === null ? [] : [[record.id, toMin(ms)] as const]
+    }),
+  )
+
+const toMin = (ms: number) => ms / 60_000

@@ -1,0 +1,86 @@
+import type { Chair, ChairFoil, LogEntry, Look } from "./chairClock"
+
+/** What the log says of one foil; times on the service's own clock. */
+export type FoilRecord = {
+  id: string
+  name: string
+  limitMs: number
+  /** First contact: as tapped, or the earliest it can have been where the tap is missing; null while not on. */
+  onAtMs: number | null
+  /** A tap said that it is on, or that it was: first contact no longer moves. */
+  isSettled: boolean
+  isTapped: boolean
+  earliestOnMs: number
+  offAtMs: number | null
+  looks: readonly FoilLook[]
+  recoated: number
+}
+export type FoilLook = { atMs: number; seen: Look }
+
+/**
+ * The record of every foil, in order of application. A foil without its tap counts as on from the first contact of
+ * the foil before it: from the moment a later foil is on, until its own tap comes, or for good once it is handled.
+ */
+export function foilRecords({ foils, log }: Pick<Chair, "foils" | "log">): Map<string, FoilRecord> {
+  const live = log.filter(({ undone }) => !undone)
+  const entries = entriesByFoil(live)
+  const rinsedAtMs = live.findLast(({ tap }) => tap.kind === "rinsed")?.atMs ?? null
+  const skippedAtMs = skipTimes(foils.map(({ id }) => atOf(entries.get(id) ?? [], "on")))
+  const records: FoilRecord[] = []
+  for (const [at, foil] of foils.entries()) {
+    const earliestOnMs = earliestOn(records, skippedAtMs[at])
+    const place = { at, isSkipped: skippedAtMs[at] < Number.POSITIVE_INFINITY, earliestOnMs, rinsedAtMs }
+    records.push(recordOf(foil, entries.get(foil.id) ?? [], place))
+  }
+  return new Map(records.map((record) => [record.id, record]))
+}
+
+/** When each foil was first passed over: the earliest tap "on" of those after it; infinite while there is none. */
+function skipTimes(onAtMs: readonly (number | null)[]): number[] {
+  const times: number[] = []
+  let soonest = Number.POSITIVE_INFINITY
+  for (let at = onAtMs.length - 1; at >= 0; at--) {
+    times[at] = soonest
+    soonest = Math.min(soonest, onAtMs[at] ?? Number.POSITIVE_INFINITY)
+  }
+  return times
+}
+
+/** The first contact of the nearest foil before that was on when this one was passed over: later taps move nothing. */
+const earliestOn = (before: readonly FoilRecord[], skippedAtMs: number) =>
+  before.findLast(({ onAtMs }) => onAtMs !== null && onAtMs <= skippedAtMs)?.onAtMs ?? 0
+
+type Place = { at: number; isSkipped: boolean; earliestOnMs: number; rinsedAtMs: number | null }
+
+function recordOf(foil: ChairFoil, entries: readonly LogEntry[], place: Place): FoilRecord {
+  const { at, isSkipped, earliestOnMs, rinsedAtMs } = place
+  const settledMs = entries.find((entry) => entry.onAtMs !== null)?.onAtMs ?? null
+  const onAtMs = settledMs ?? (isSkipped ? earliestOnMs : null)
+  const isRinsed = rinsedAtMs !== null && onAtMs !== null && onAtMs <= rinsedAtMs
+  return {
+    id: foil.id,
+    name: `Foil ${at + 1}`,
+    limitMs: foil.limitMin * 60_000,
+    onAtMs,
+    isSettled: settledMs !== null,
+    isTapped: atOf(entries, "on") !== null,
+    earliestOnMs,
+    offAtMs: atOf(entries, "off") ?? (isRinsed ? rinsedAtMs : null),
+    looks: entries.flatMap(({ tap, atMs }) => (tap.kind === "looked" ? [{ atMs, seen: tap.seen }] : [])),
+    recoated: entries.filter(({ tap }) => tap.kind === "re-coated").length,
+  }
+}
+
+function entriesByFoil(log: readonly LogEntry[]): Map<string, LogEntry[]> {
+  const entries = new Map<string, LogEntry[]>()
+  for (const entry of log) {
+    if (!("foil" in entry.tap)) continue
+    const own = entries.get(entry.tap.foil)
+    if (own) own.push(entry)
+    else entries.set(entry.tap.foil, [entry])
+  }
+  return entries
+}
+
+const atOf = (entries: readonly LogEntry[], kind: LogEntry["tap"]["kind"]) =>
+  entries.find(({ tap }) => tap.kind === kind)?.atMs ?? null
