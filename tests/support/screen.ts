@@ -78,7 +78,7 @@ export async function tabTo(page: Page, name: RegExp, most = 80, key = "Tab") {
   for (let i = 0; i < most; i++) {
     const focused = await page.evaluate(() => {
       const element = document.activeElement
-      if (!element) return ""
+      if (!element || element === document.body) return ""
       const labels =
         element instanceof HTMLInputElement
           ? [...(element.labels ?? [])].map((label) => label.textContent)

@@ -31,7 +31,7 @@ export function listenToGestures(element: HTMLElement, handlers: GestureHandlers
   }
 
   const down = (event: PointerEvent) => {
-    if (event.button > 0 || (strokeIsPen && stroke !== null)) return
+    if (event.button > 0 || (strokeIsPen && stroke !== null) || isOnButton(event)) return
     element.setPointerCapture(event.pointerId)
     const at = placeOf(event)
     if (event.pointerType === "pen") handlers.penSeen()
@@ -96,6 +96,10 @@ export function listenToGestures(element: HTMLElement, handlers: GestureHandlers
     element.removeEventListener("touchmove", keepTouch)
   }
 }
+
+/** A button that lies on the page keeps its clicks to itself. */
+const isOnButton = ({ target }: PointerEvent) =>
+  target instanceof Element && target.closest("button") !== null
 
 const middleOf = (points: readonly ScreenPoint[]) =>
   screenPoint(

@@ -6,7 +6,8 @@ type Props = {
   value: number
   range: { low: number; high: number }
   step?: number
-  onCommit: (value: number) => void
+  /** Gives false when the value was refused: the field then shows the old one again. */
+  onCommit: (value: number) => unknown
 }
 
 /** A number with its unit; what cannot be used is named with what can, and the old value stays. */
@@ -26,8 +27,7 @@ export function NumberField({ name, unit, value, range, step = 1, onCommit }: Pr
       return
     }
     setFault("")
-    if (wanted !== value) onCommit(wanted)
-    else setText(format(value))
+    if (wanted === value || onCommit(wanted) === false) setText(format(value))
   }
 
   return (

@@ -22,8 +22,13 @@ export function TopBar() {
       <span className="wordmark">
         Part<b>line</b>
       </span>
-      <button type="button" className="button quiet plan-name" onClick={() => setChoosing(true)}>
-        <span>{planName}</span>
+      <button
+        type="button"
+        className="button quiet plan-name"
+        aria-label={`${planName || "Plan without a name"}: Plans…`}
+        onClick={() => setChoosing(true)}
+      >
+        <span>{planName || "Plan without a name"}</span>
         <span className="aside">Plans…</span>
       </button>
       <ScreenNav />

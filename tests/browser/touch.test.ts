@@ -1,0 +1,64 @@
+import type { CDPSession } from "playwright-core"
+import { afterAll, beforeAll, expect, it } from "vitest"
+import { closeBrowser, openBrowser, phone, visit } from "../support/browser"
+import { onLargeView, options, startNewPlan, takeTool } from "../support/screen"
+
+beforeAll(openBrowser)
+afterAll(closeBrowser)
+
+type Finger = { x: number; y: number; id: number }
+
+async function fingers(session: CDPSession, steps: readonly (readonly Finger[])[]) {
+  let down = 0
+  for (const touchPoints of steps) {
+    const type =
+      touchPoints.length > down ? "touchStart" : touchPoints.length < down ? "touchEnd" : "touchMove"
+    await session.send("Input.dispatchTouchEvent", { type, touchPoints: [...touchPoints] })
+    down = touchPoints.length
+  }
+}
+
+it("draws with a finger, zooms with two, and a second finger calls the stroke off", async () => {
+  const { page, problems, close } = await visit(phone)
+  await options(page).first().waitFor()
+  await startNewPlan(page)
+  await takeTool(page, "Slice")
+  const session = await page.context().newCDPSession(page)
+  const along = await Promise.all(
+    [
+      [-10, 90],
+      [-22, 90],
+      [-35, 88],
+      [-48, 80],
+      [-58, 70],
+    ].map(async ([x, y]) => {
+      const [left, top] = await onLargeView(page, "front", x, y)
+      return [{ x: left, y: top, id: 1 }]
+    }),
+  )
+
+  await fingers(session, [...along, []])
+  await page.waitForTimeout(200)
+  expect(await options(page).count()).toBe(1)
+
+  const [middle] = along[2]
+  const second = { x: middle.x + 60, y: middle.y + 120, id: 2 }
+  await fingers(session, [
+    [along[0][0]],
+    [along[1][0]],
+    [along[1][0], second],
+    [
+      { ...along[1][0], x: along[1][0].x - 40 },
+      { ...second, x: second.x + 60 },
+    ],
+    [{ ...along[1][0], x: along[1][0].x - 40 }],
+    [],
+  ])
+  await page.waitForTimeout(200)
+  expect(await options(page).count()).toBe(1)
+  await page.getByRole("button", { name: "Whole head" }).click()
+  expect(await page.getByRole("button", { name: "Whole head" }).count()).toBe(0)
+  expect(await page.evaluate(() => window.visualViewport?.scale)).toBe(1)
+  expect(problems).toEqual([])
+  await close()
+})
