@@ -68,6 +68,6 @@ export const cureCosts = {
   /** Someone has to be free; each minute of theirs counts as much as one of the chair. */
   secondHands: 20,
   secondHandsPerMin: 1,
-  foilLeftOut: 15,
+  foilLeftOut: 40,
   anotherVisit: 90,
 }

@@ -7,6 +7,7 @@ export const always = (minutes: number): Range => ({ low: minutes, mid: minutes,
 
 export const timedFoil = (id: string, change: Partial<TimedFoil> = {}): TimedFoil => ({
   id,
+  mapNumber: 1,
   kind: "slice",
   zone: "top",
   group: "one",
@@ -14,7 +15,7 @@ export const timedFoil = (id: string, change: Partial<TimedFoil> = {}): TimedFoi
   limitMin: 45,
   mix: "A",
   readyMin: { A: { low: 18, mid: 26, high: 34 } },
-  productG: 1,
+  productG: always(1),
   delicate: false,
   ...change,
 })
@@ -51,4 +52,4 @@ export const timedService = (foils: readonly TimedFoil[], change: Partial<Servic
 
 /** So many foils alike, named f1, f2, … */
 export const foilsAlike = (count: number, change: Partial<TimedFoil> = {}) =>
-  Array.from({ length: count }, (_, at) => timedFoil(`f${at + 1}`, change))
+  Array.from({ length: count }, (_, at) => timedFoil(`f${at + 1}`, { mapNumber: at + 1, ...change }))

@@ -17,7 +17,7 @@ export type Chair = {
   /** Counts the taps taken, so that two windows cannot both go on from the same state. */
   revision: number
 }
-export type ChairFoil = { id: string; limitMin: number; firstLookMin: number }
+export type ChairFoil = { id: string; mapNumber: number; limitMin: number; firstLookMin: number }
 
 export type Look = {
   level: number

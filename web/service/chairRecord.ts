@@ -29,7 +29,7 @@ export function foilRecords({ foils, log }: Pick<Chair, "foils" | "log">): Map<s
   const records: FoilRecord[] = []
   for (const [at, foil] of foils.entries()) {
     const earliestOnMs = earliestOn(records, skippedAtMs[at])
-    const place = { at, isSkipped: skippedAtMs[at] < Number.POSITIVE_INFINITY, earliestOnMs, rinsedAtMs }
+    const place = { isSkipped: skippedAtMs[at] < Number.POSITIVE_INFINITY, earliestOnMs, rinsedAtMs }
     records.push(recordOf(foil, entries.get(foil.id) ?? [], place))
   }
   return new Map(records.map((record) => [record.id, record]))
@@ -50,16 +50,16 @@ function skipTimes(onAtMs: readonly (number | null)[]): number[] {
 const earliestOn = (before: readonly FoilRecord[], skippedAtMs: number) =>
   before.findLast(({ onAtMs }) => onAtMs !== null && onAtMs <= skippedAtMs)?.onAtMs ?? 0
 
-type Place = { at: number; isSkipped: boolean; earliestOnMs: number; rinsedAtMs: number | null }
+type Place = { isSkipped: boolean; earliestOnMs: number; rinsedAtMs: number | null }
 
 function recordOf(foil: ChairFoil, entries: readonly LogEntry[], place: Place): FoilRecord {
-  const { at, isSkipped, earliestOnMs, rinsedAtMs } = place
+  const { isSkipped, earliestOnMs, rinsedAtMs } = place
   const settledMs = entries.find((entry) => entry.onAtMs !== null)?.onAtMs ?? null
   const onAtMs = settledMs ?? (isSkipped ? earliestOnMs : null)
   const isRinsed = rinsedAtMs !== null && onAtMs !== null && onAtMs <= rinsedAtMs
   return {
     id: foil.id,
-    name: `Foil ${at + 1}`,
+    name: `Foil ${foil.mapNumber}`,
     limitMs: foil.limitMin * 60_000,
     onAtMs,
     isSettled: settledMs !== null,

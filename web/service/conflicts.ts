@@ -13,15 +13,15 @@ type Late = { times: FoilTimes; byMin: number }
 export function findConflicts(service: Service, schedule: Schedule): Conflict[] {
   const open = schedule.foils.filter(({ id }) => service.soFar?.offAtMin[id] === undefined)
   return [
-    overRun(open, schedule),
-    underProcessed(open, schedule),
+    overRun(open, service),
+    underProcessed(open, service),
     hairlineAhead(service, open),
     potLife(schedule),
     booking(service, schedule),
   ].filter((conflict) => conflict !== null)
 }
 
-function overRun(foils: readonly FoilTimes[], schedule: Schedule): Conflict | null {
+function overRun(foils: readonly FoilTimes[], service: Service): Conflict | null {
   const late = over(foils, ({ offAtMin, limitAtMin }) => offAtMin - limitAtMin)
   if (late.length === 0) return null
   const [{ times, byMin }] = late
@@ -29,11 +29,11 @@ function overRun(foils: readonly FoilTimes[], schedule: Schedule): Conflict | nu
   return conflict(
     "over-run",
     late,
-    `Foil ${place(schedule, times)} would pass its longest time of ${said(limitMin)} by ${said(byMin)} before all are ready${others(late)}.`,
+    `Foil ${numberOf(service, times)} would pass its longest time of ${said(limitMin)} by ${said(byMin)} before all are ready${others(late)}.`,
   )
 }
 
-function underProcessed(foils: readonly FoilTimes[], schedule: Schedule): Conflict | null {
+function underProcessed(foils: readonly FoilTimes[], service: Service): Conflict | null {
   const early = over(foils, ({ onMin, readyMin }) => readyMin.mid - onMin)
   if (early.length === 0) return null
   const [{ times }] = early
@@ -43,7 +43,7 @@ function underProcessed(foils: readonly FoilTimes[], schedule: Schedule): Confli
   return conflict(
     "under-processed",
     early,
-    `Foil ${place(schedule, times)} would have ${said(times.onMin)} on, and is ${wants}${others(early)}.`,
+    `Foil ${numberOf(service, times)} would have ${said(times.onMin)} on, and is ${wants}${others(early)}.`,
   )
 }
 
@@ -100,7 +100,7 @@ const conflict = (rule: ConflictRule, late: readonly Late[], why: string): Confl
   byMin: late[0].byMin,
 })
 
-const place = ({ foils }: Schedule, { id }: FoilTimes) => foils.findIndex((foil) => foil.id === id) + 1
+const numberOf = ({ foils }: Service, { id }: FoilTimes) => foils.find((foil) => foil.id === id)?.mapNumber
 const said = (minutes: number) => `${numberText(minutes, 1)} ${minutes === 1 ? "minute" : "minutes"}`
 const others = ({ length }: readonly Late[]) =>
   length === 1 ? "" : `; so would ${length - 1} more ${length === 2 ? "foil" : "foils"}`

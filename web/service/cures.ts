@@ -193,5 +193,5 @@ const withBowl = (service: Service, mix: string, bowlG: number): Service => ({
   mixes: service.mixes.map((row) => (row.id === mix ? { ...row, bowlG } : row)),
 })
 
-const sumG = (foils: Service["foils"]) => foils.reduce((total, { productG }) => total + productG, 0)
+const sumG = (foils: Service["foils"]) => foils.reduce((total, { productG }) => total + productG.high, 0)
 const foilCount = (count: number) => (count === 1 ? "foil" : `${count} foils`)

@@ -3,7 +3,7 @@ import type { Service, TimedFoil, TimedMix } from "./scheduleInput"
 /** A bowl before its time is known: which mix, and which foils in order it serves. */
 export type BowlShare = { mix: TimedMix; foils: readonly TimedFoil[] }
 
-/** The bowls as they were shared out, or else bowl after bowl of each mix filled in the order of the foils. */
+/** The bowls in order of first use: as they were shared out, or else bowl after bowl of each mix filled in the order of the foils. */
 export function shareBowls({ foils, mixes, bowls }: Service): BowlShare[] {
   const mixOf = new Map(mixes.map((mix) => [mix.id, mix]))
   return bowls ? sharedOut(foils, mixOf, bowls) : filled(foils, mixOf)
@@ -20,6 +20,7 @@ function sharedOut(
       foils: foils.filter(({ id }) => ids.includes(id)),
     }))
     .filter((bowl) => bowl.foils.length > 0)
+    .sort((a, b) => foils.indexOf(a.foils[0]) - foils.indexOf(b.foils[0]))
 }
 
 function filled(foils: readonly TimedFoil[], mixOf: ReadonlyMap<string, TimedMix>): BowlShare[] {
@@ -27,13 +28,13 @@ function filled(foils: readonly TimedFoil[], mixOf: ReadonlyMap<string, TimedMix
   const open = new Map<string, (typeof bowls)[number]>()
   for (const foil of foils) {
     let bowl = open.get(foil.mix)
-    if (!bowl || bowl.filledG + foil.productG > bowl.mix.bowlG + 1e-9) {
+    if (!bowl || bowl.filledG + foil.productG.high > bowl.mix.bowlG + 1e-9) {
       bowl = { mix: known(mixOf, foil.mix), foils: [], filledG: 0 }
       bowls.push(bowl)
       open.set(foil.mix, bowl)
     }
     bowl.foils.push(foil)
-    bowl.filledG += foil.productG
+    bowl.filledG += foil.productG.high
   }
   return bowls
 }

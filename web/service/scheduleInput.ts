@@ -29,6 +29,8 @@ export type Zone = "hairline" | "top" | "left" | "right" | "back"
 
 export type TimedFoil = {
   id: string
+  /** The number on the map, by which people call it. */
+  mapNumber: number
   kind: FoilKind
   zone: Zone
   /** The working section it belongs to. */
@@ -39,7 +41,8 @@ export type TimedFoil = {
   mix: string
   /** Minutes on until ready, by each mix it may be given; an end is infinite where the goal is not reached in time. */
   readyMin: Readonly<Record<string, Range>>
-  productG: number
+  /** Bowls are filled at the upper figure. */
+  productG: Range
   /** Fine, porous or already lightened: looked at sooner. */
   delicate: boolean
 }

@@ -9,7 +9,7 @@ export function serviceProblems(service: Service): readonly string[] {
   const mixes = new Map(service.mixes.map((mix) => [mix.id, mix]))
   return [
     ...handsProblems(service),
-    ...repeated(service.foils.map(({ id }) => id)).map((id) => `Foil ${id} is in the plan twice.`),
+    ...repeated(service.foils).map(({ mapNumber }) => `Foil ${mapNumber} is in the plan twice.`),
     ...service.foils.flatMap((foil) => foilProblems(foil, mixes)),
     ...service.mixes.flatMap(mixProblems),
     ...bowlProblems(service),
@@ -48,14 +48,14 @@ function foilProblems(foil: TimedFoil, mixes: ReadonlyMap<string, TimedMix>): st
   const problems: string[] = []
   if (!(isRange(foil.placeMin) && foil.placeMin.low > 0 && Number.isFinite(foil.placeMin.high)))
     problems.push(
-      `Foil ${foil.id}: the pace is ${numberText(foil.placeMin.mid)}; give minutes a foil above 0.`,
+      `Foil ${foil.mapNumber}: the pace is ${numberText(foil.placeMin.mid)}; give minutes a foil above 0.`,
     )
   if (!(foil.limitMin > 0))
-    problems.push(`Foil ${foil.id}: the product's longest time must be above 0 minutes.`)
-  if (!mixes.has(foil.mix)) problems.push(`Foil ${foil.id}: there is no mix ${foil.mix}.`)
+    problems.push(`Foil ${foil.mapNumber}: the product's longest time must be above 0 minutes.`)
+  if (!mixes.has(foil.mix)) problems.push(`Foil ${foil.mapNumber}: there is no mix ${foil.mix}.`)
   const ready = foil.readyMin[foil.mix]
   if (!(ready && isRange(ready) && ready.low >= 0))
-    problems.push(`Foil ${foil.id}: with mix ${foil.mix} it is not known when it may be ready.`)
+    problems.push(`Foil ${foil.mapNumber}: with mix ${foil.mix} it is not known when it may be ready.`)
   return problems
 }
 
@@ -63,7 +63,7 @@ function bowlProblems({ foils, bowls }: Service): string[] {
   const served = new Set(bowls?.flatMap((bowl) => bowl.foils.map((id) => `${bowl.mix} ${id}`)))
   return foils
     .filter(({ id, mix }) => bowls && !served.has(`${mix} ${id}`))
-    .map(({ id, mix }) => `Foil ${id}: no bowl of mix ${mix} serves it.`)
+    .map(({ mapNumber, mix }) => `Foil ${mapNumber}: no bowl of mix ${mix} serves it.`)
 }
 
 function mixProblems({ id, bowlG, potLifeMin }: TimedMix): string[] {
@@ -75,4 +75,5 @@ function mixProblems({ id, bowlG, potLifeMin }: TimedMix): string[] {
 
 const isRange = ({ low, mid, high }: Range) => low <= mid && mid <= high
 
-const repeated = (ids: readonly string[]) => [...new Set(ids.filter((id, at) => ids.indexOf(id) !== at))]
+const repeated = (foils: readonly TimedFoil[]) =>
+  foils.filter(({ id }, at) => foils.findIndex((foil) => foil.id === id) < at)

@@ -13,7 +13,12 @@ const at = (minutes: number) => ({
   monotonicMs: minutes * minute,
   wallMs: 1e12 + minutes * minute,
 })
-const foils = ["a", "b", "c", "d"].map((id) => ({ id, limitMin: 45, firstLookMin: 10 }))
+const foils = ["a", "b", "c", "d"].map((id, at) => ({
+  id,
+  mapNumber: at + 1,
+  limitMin: 45,
+  firstLookMin: 10,
+}))
 const fine: Look = { level: 7, stretch: "ok", comfort: "ok", moist: true }
 
 type Step = readonly [minutes: number, tap: Tap | { kind: "undo" }]
@@ -254,7 +259,12 @@ describe("the rest of the service", () => {
     expect(compared[3]).toMatchObject({ realOnMin: null, realMinutesOn: null })
   })
   it("costs a repaint at most 2 ms of script with 120 foils", () => {
-    const many = foilsAlike(120).map(({ id, limitMin }) => ({ id, limitMin, firstLookMin: 10 }))
+    const many = foilsAlike(120).map(({ id, mapNumber, limitMin }) => ({
+      id,
+      mapNumber,
+      limitMin,
+      firstLookMin: 10,
+    }))
     let chair = startChair(many, at(0))
     for (const [index, { id }] of many.entries()) chair = tapAt(chair, [index / 2, on(id)]).chair
     const times = Array.from({ length: 15 }, (_, second) => {

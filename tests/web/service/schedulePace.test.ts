@@ -16,7 +16,7 @@ describe("pace", () => {
     expect(learnPace({ low: 1, mid: 2, high: 3 }, [])).toEqual({ low: 1, mid: 2, high: 3 })
   })
   it("is timed from one foil on to the next, where no bowl was mixed between", () => {
-    const foils = ["a", "b", "c", "d"].map((id) => ({ id, limitMin: 45, firstLookMin: 10 }))
+    const foils = ["a", "b", "c", "d"].map((id) => ({ id, mapNumber: 1, limitMin: 45, firstLookMin: 10 }))
     const at = (minutes: number) => ({ load: "one", monotonicMs: minutes * 60_000, wallMs: minutes * 60_000 })
     const on = (foil: string): Tap => ({ kind: "on", foil })
     const taps: [number, Tap][] = [

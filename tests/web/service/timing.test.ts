@@ -22,7 +22,9 @@ describe("one pair of hands", () => {
     expect(schedule).toMatchObject({ firstOnMin: 0, lastOnMin: 4.5, rinseMin: 30.5 })
   })
   it("prepares, mixes, parts each working section, and mixes again when the bowl is empty", () => {
-    const foils = [..."abc"].map((id) => timedFoil(id, { group: id === "c" ? "two" : "one", productG: 4 }))
+    const foils = [..."abc"].map((id) =>
+      timedFoil(id, { group: id === "c" ? "two" : "one", productG: always(4) }),
+    )
     const schedule = planService(
       timedService(foils, {
         preparingMin: always(5),
@@ -220,15 +222,15 @@ describe("a service that cannot be timed", () => {
     [
       "pace 0",
       { foils: foilsAlike(1, { placeMin: always(0) }) },
-      "Foil f1: the pace is 0; give minutes a foil above 0.",
+      "Foil 1: the pace is 0; give minutes a foil above 0.",
     ],
     [
       "a limit of 0",
       { foils: foilsAlike(1, { limitMin: 0 }) },
-      "Foil f1: the product's longest time must be above 0",
+      "Foil 1: the product's longest time must be above 0",
     ],
-    ["an unknown mix", { foils: foilsAlike(1, { mix: "Z" }) }, "Foil f1: there is no mix Z."],
-    ["the same foil twice", { foils: [timedFoil("a"), timedFoil("a")] }, "Foil a is in the plan twice."],
+    ["an unknown mix", { foils: foilsAlike(1, { mix: "Z" }) }, "Foil 1: there is no mix Z."],
+    ["the same foil twice", { foils: [timedFoil("a"), timedFoil("a")] }, "Foil 1 is in the plan twice."],
     ["three pairs of hands", { hands: [person(), person(), person()] }, "not 3"],
     [
       "a break that ends before it begins",
@@ -237,7 +239,7 @@ describe("a service that cannot be timed", () => {
     ],
     ["looks that are not apart", { looks: { firstMin: 10, firstDelicateMin: 5, everyMin: 0 } }, "Looks"],
     ["a bowl that holds nothing", { mixes: [timedMix("A", { bowlG: 0 })] }, "Mix A: a bowl must hold"],
-    ["a foil no bowl serves", { bowls: [{ mix: "A", foils: [] }] }, "Foil f1: no bowl of mix A serves it."],
+    ["a foil no bowl serves", { bowls: [{ mix: "A", foils: [] }] }, "Foil 1: no bowl of mix A serves it."],
   ]
   for (const [name, change, sentence] of cases)
     it(`says so: ${name}`, () =>

@@ -1,0 +1,74 @@
+import { describe, expect, it } from "vitest"
+import { isFoil } from "../../../geometry/section/section"
+import { houseProducts } from "../../../presets/houseProducts"
+import { foilMin, type Skill } from "../../../presets/pace"
+import type { Plan } from "../../../web/plan/schema"
+import { serviceOf } from "../../../web/service/scheduleFromPlan"
+import { serviceProblems } from "../../../web/service/scheduleProblems"
+import { planService } from "../../../web/service/timing"
+import { busyPlan } from "../../support/busyPlan"
+
+const busy = busyPlan(160)
+const withFoils = (count: number, change: Partial<Plan> = {}): Plan => ({
+  ...busy,
+  sections: busy.sections.filter(({ kind }) => kind !== "backcomb").slice(0, count),
+  ...change,
+})
+const serviceWith = (plan: Plan, skill: Skill = "usual", hands: 1 | 2 = 1) =>
+  serviceOf(plan, houseProducts, { paceMin: foilMin[skill], hands, rinse: "each", bookingMin: null })
+
+describe("a plan as the clock sees it", () => {
+  const service = serviceWith(busy)
+  it("can be timed", () => expect(serviceProblems(service)).toEqual([]))
+  it("takes each mix's figures from its sheet", () => {
+    // 20 volume is 6 %, mixed 1 : 2 it is 4 % on the head; the house powder prints 45 minutes, heat for 10.
+    expect(service.mixes[0]).toMatchObject({
+      developerVolume: 20,
+      onHeadPercent: 4,
+      potLifeMin: 45,
+      heatMostMin: 10,
+    })
+    expect(new Set(service.foils.map(({ limitMin }) => limitMin))).toEqual(new Set([45]))
+  })
+  it("takes 35 minutes, and no heat, where there is no sheet", () => {
+    const mixes = busy.mixes.map((mix) => ({ ...mix, product: "Something else" }))
+    const unknown = serviceWith({ ...busy, mixes })
+    expect(unknown.foils[0].limitMin).toBe(35)
+    expect(unknown.mixes[0].heatMostMin).toBe(0)
+  })
+  it("gives a backcomb half a minute to a minute more, and hairline foils their zone", () => {
+    const backcomb = service.foils.find(({ kind }) => kind === "backcomb")
+    expect(backcomb?.placeMin).toEqual({ low: 2, mid: 2.75, high: 3.5 })
+    expect(service.foils[0].zone).toBe("hairline") // parted 6 mm behind it
+    expect(service.foils[20].zone).not.toBe("hairline") // 18 mm
+  })
+  it("looks sooner at fine hair", () => {
+    const fine = serviceWith({ ...busy, hair: { ...busy.hair, fibreUm: 55 } })
+    expect([service.foils[0].delicate, fine.foils[0].delicate]).toEqual([false, true])
+  })
+  it("has every foil in one bowl, of its own mix", () => {
+    const served = service.bowls?.flatMap(({ foils }) => foils) ?? []
+    expect([...served].sort()).toEqual(
+      busy.sections
+        .filter(isFoil)
+        .map(({ id }) => id)
+        .sort(),
+    )
+  })
+})
+
+describe("the whole visit, with drying (common practice)", () => {
+  const cases: [string, number, Skill, 1 | 2, number, number][] = [
+    ["a frame of 6 to 12 foils, 1.5 to 2 hours", 6, "usual", 1, 1.5, 2],
+    ["a frame of 6 to 12 foils, 1.5 to 2 hours", 12, "usual", 1, 1.5, 2],
+    ["a half head of 25 foils, 2 to 2.5 hours", 25, "usual", 1, 2, 2.5],
+    ["a full head of 60 foils by an expert, 2.5 to 3.5 hours", 60, "expert", 1, 2.5, 3.5],
+    ["a full head of 80 foils with two pairs of hands, 2.5 to 3.5 hours", 80, "usual", 2, 2.5, 3.5],
+  ]
+  for (const [name, count, skill, hands, least, most] of cases)
+    it(`${name}: ${count} foils`, () => {
+      const { chairMin } = planService(serviceWith(withFoils(count), skill, hands))
+      expect(chairMin.mid / 60).toBeGreaterThanOrEqual(least)
+      expect(chairMin.mid / 60).toBeLessThanOrEqual(most)
+    })
+})

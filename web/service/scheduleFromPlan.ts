@@ -1,0 +1,124 @@
+import { zoneAt } from "../../geometry/head/zones"
+import { type Foil, isFoil } from "../../geometry/section/section"
+import type { Range } from "../../geometry/tradeFigures"
+import { bowlFigures } from "../../presets/bowlFigures"
+import { fibreUm } from "../../presets/hairTypes"
+import * as pace from "../../presets/pace"
+import type { ProductSheet } from "../../presets/productSheet"
+import { tradeFigures } from "../../presets/tradeFigures"
+import { figuresOf, headOf } from "../plan/measured"
+import type { Mix, Plan } from "../plan/schema"
+import { placedInTurn, planBowls } from "./bowls"
+import type { Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
+import { labelPercent, onHeadPercent } from "./strength"
+
+export type ServiceChoices = {
+  /** Minutes a foil, before what its kind takes more. */
+  paceMin: Range
+  hands: 1 | 2
+  rinse: Service["rinse"]
+  bookingMin: number | null
+}
+
+/**
+ * A plan as the clock sees it, with the usual figures where nothing is known: no goal is set in a plan, so foils are
+ * ready when most are. A section wider than one foil takes as long as its foils.
+ */
+export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: ServiceChoices): Service {
+  const sheetOf = new Map(plan.mixes.map((mix) => [mix.id, sheets.find(({ name }) => name === mix.product)]))
+  const foils = plan.sections.filter(isFoil).map((foil) => timedFoil(foil, plan, { sheetOf, choices }))
+  const mixes = plan.mixes.map((mix) => timedMix(mix, sheetOf.get(mix.id)))
+  return {
+    foils,
+    mixes,
+    bowls: plan.mixes.flatMap((mix) => bowlsOf(mix, foils, sheetOf.get(mix.id))),
+    hands: Array.from({ length: choices.hands }, () => ({ paceShare: 1, breaks: [] })),
+    preparingMin: pace.roundTheFoils.preparingMin,
+    partingMin: pace.roundTheFoils.partingMin,
+    wipingMin: pace.roundTheFoils.wipingMin,
+    rinse: choices.rinse,
+    looks: pace.looks,
+    heat: null,
+    finish: finishOf(foils),
+    bookingMin: choices.bookingMin,
+    soFar: null,
+  }
+}
+
+/** The longest time of a mix: its sheet's, or where that is silent the usual one. */
+export const longestMin = (sheet: ProductSheet | undefined) =>
+  sheet?.longestMin ?? pace.longestWithoutSheetMin
+
+const potLifeMin = (sheet: ProductSheet | undefined) => sheet?.potLifeMin ?? pace.bowl.potLifeMin
+
+const { mostMixG, stayG, stayShare } = bowlFigures
+
+type Known = { sheetOf: ReadonlyMap<string, ProductSheet | undefined>; choices: ServiceChoices }
+
+function timedFoil(foil: Foil, plan: Plan, { sheetOf, choices }: Known): TimedFoil {
+  const { productG, foils } = figuresOf(foil, plan)
+  const zone = zoneOf(foil, plan)
+  return {
+    id: foil.id,
+    mapNumber: foil.mapNumber,
+    kind: foil.kind,
+    zone,
+    group: zone,
+    placeMin: placing(choices.paceMin, pace.extraMin[foil.kind], Math.max(1, foils)),
+    limitMin: longestMin(sheetOf.get(foil.mix)),
+    mix: foil.mix,
+    readyMin: { [foil.mix]: pace.readyWithoutGoalMin },
+    productG,
+    delicate: plan.hair.fibreUm <= fibreUm.fine.range[1],
+  }
+}
+
+const placing = (foil: Range, extra: Range, foils: number): Range => ({
+  low: foil.low * foils + extra.low,
+  mid: foil.mid * foils + extra.mid,
+  high: foil.high * foils + extra.high,
+})
+
+/** A foil belongs to the hairline where the middle of its parting lies within the sparser band along it. */
+function zoneOf({ parting }: Foil, plan: Plan): Zone {
+  const head = headOf(plan)
+  const middle = parting[parting.length >> 1]
+  const { behindMm } = head.hairline.coordinates(middle)
+  return behindMm <= tradeFigures.hairlineBandMm ? "hairline" : zoneAt(head, middle)
+}
+
+function timedMix({ id, developerVolume, ratio }: Mix, sheet: ProductSheet | undefined): TimedMix {
+  return {
+    id,
+    developerVolume,
+    onHeadPercent: onHeadPercent(labelPercent(developerVolume), ratio),
+    mixingMin: pace.roundTheFoils.mixingMin,
+    bowlG: (mostMixG.value - stayG.value) / (1 + stayShare.value),
+    potLifeMin: potLifeMin(sheet),
+    heatMostMin: sheet?.heatMin ?? 0,
+  }
+}
+
+/** The same bowls as are weighed out for the mix. */
+function bowlsOf(mix: Mix, foils: readonly TimedFoil[], sheet: ProductSheet | undefined) {
+  const inTurn = placedInTurn(foils.map((foil) => ({ ...foil, placeMin: foil.placeMin.mid })))
+  const recipe = {
+    ratio: mix.ratio,
+    developerPercent: labelPercent(mix.developerVolume),
+    additives: sheet?.additives ?? [],
+    scaleStepG: bowlFigures.scaleStepG.value,
+  }
+  const limits = { potLifeMin: potLifeMin(sheet), mostMixG: mostMixG.value }
+  const bowls = planBowls(
+    inTurn.filter((foil) => foil.mix === mix.id),
+    recipe,
+    limits,
+  )
+  return bowls.map(({ sections }) => ({ mix: mix.id, foils: sections }))
+}
+
+function finishOf(foils: readonly TimedFoil[]): Service["finish"] {
+  const { detanglingMin, rinsingMin, toningMin, dryingMin } = pace.roundTheFoils
+  const zones = [...new Set(foils.map(({ zone }) => zone))]
+  return { detanglingMin, rinsingMin, dryingMin, toners: zones.map((zone) => ({ zone, minutes: toningMin })) }
+}
