@@ -6,9 +6,10 @@ import { calibrate } from "./verbs/calibrate"
 import { head } from "./verbs/head"
 import { measure } from "./verbs/measure"
 import { sheet } from "./verbs/sheet"
+import { timing } from "./verbs/timing"
 import { validate } from "./verbs/validate"
 
-const verbs: Readonly<Record<string, Verb>> = { head, measure, sheet, validate, blend, calibrate }
+const verbs: Readonly<Record<string, Verb>> = { head, measure, sheet, validate, blend, calibrate, timing }
 
 export type Answer = { exit: number; out: string; err: string }
 
