@@ -54,9 +54,14 @@ function emptyRaster(meshes: readonly SeenMesh[], mmPerPixel: number): Raster {
 
 /** Draws the triangle whose corners start at an index of the mesh's triangles, if it faces the viewer. */
 function drawTriangle(raster: Raster, { mesh, seen, tones }: Subject, index: number) {
-  const [a, b, c] = [mesh.triangles[index], mesh.triangles[index + 1], mesh.triangles[index + 2]]
+  const a = mesh.triangles[index]
+  const b = mesh.triangles[index + 1]
+  const c = mesh.triangles[index + 2]
   const { x, y, depth } = seen
-  const [bx, by, cx, cy] = [x[b] - x[a], y[b] - y[a], x[c] - x[a], y[c] - y[a]]
+  const bx = x[b] - x[a]
+  const by = y[b] - y[a]
+  const cx = x[c] - x[a]
+  const cy = y[c] - y[a]
   const area = bx * cy - by * cx
   if (area <= 0) return
   const { width, mmPerPixel: mm, left, top } = raster

@@ -15,26 +15,39 @@ export type SeenMesh = {
   facing: Float64Array
 }
 
-/** Looks at a mesh scaled by `axes` about the origin; normals scale the other way. */
-export function seePoints(
-  { points, normals }: Pick<Mesh, "points" | "normals">,
-  axes: Vec3,
-  view: OrthographicView,
-): SeenMesh {
-  return {
-    x: along(points, multiply(view.right, axes)),
-    y: along(points, multiply(view.up, axes)),
-    depth: along(points, multiply(view.toward, axes)),
-    outX: along(normals, divide(view.right, axes)),
-    outY: along(normals, divide(view.up, axes)),
-    facing: along(normals, divide(view.toward, axes)),
-  }
+type Points = Pick<Mesh, "points" | "normals">
+
+/** One set of arrays a mesh, lent for one look: a turning head would otherwise leave megabytes a second behind. */
+const lent = new WeakMap<Float64Array, SeenMesh>()
+
+/**
+ * Looks at a mesh scaled by `axes` about the origin; normals scale the other way. The next look at the same mesh
+ * overwrites what this one gave.
+ */
+export function seePoints({ points, normals }: Points, axes: Vec3, view: OrthographicView): SeenMesh {
+  const seen = lent.get(points) ?? blank(points.length / 3)
+  lent.set(points, seen)
+  along(points, multiply(view.right, axes), seen.x)
+  along(points, multiply(view.up, axes), seen.y)
+  along(points, multiply(view.toward, axes), seen.depth)
+  along(normals, divide(view.right, axes), seen.outX)
+  along(normals, divide(view.up, axes), seen.outY)
+  along(normals, divide(view.toward, axes), seen.facing)
+  return seen
 }
 
-/** The dot product of every point with one vector. */
-export function along(points: Float64Array, [x, y, z]: Vec3): Float64Array {
-  const products = new Float64Array(points.length / 3)
-  for (let i = 0, j = 0; i < products.length; i++, j += 3)
-    products[i] = points[j] * x + points[j + 1] * y + points[j + 2] * z
-  return products
+function blank(count: number): SeenMesh {
+  const fresh = () => new Float64Array(count)
+  return { x: fresh(), y: fresh(), depth: fresh(), outX: fresh(), outY: fresh(), facing: fresh() }
+}
+
+/** The dot product of every point with one vector, into an array of their number. */
+export function along(points: Float64Array, direction: Vec3, into: Float64Array): Float64Array {
+  const x = direction[0]
+  const y = direction[1]
+  const z = direction[2]
+  const count = into.length
+  for (let i = 0, j = 0; i < count; i++, j += 3)
+    into[i] = points[j] * x + points[j + 1] * y + points[j + 2] * z
+  return into
 }

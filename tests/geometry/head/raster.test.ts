@@ -13,7 +13,7 @@ const balls = [ellipsoid([0, -30, 0], [30, 30, 30]), ellipsoid([10, 20, 4], [11,
 const subjects = balls.map((ball) => {
   const mesh = meshOf(ball, planes)
   const seen = seePoints(mesh, [1, 1, 1], fixedViews.front)
-  return { mesh, seen, tones: along(mesh.points, [0, 1, 0]) }
+  return { mesh, seen, tones: along(mesh.points, [0, 1, 0], new Float64Array(mesh.points.length / 3)) }
 })
 const raster = rasterOf(subjects, 0.5)
 
