@@ -10,6 +10,8 @@ import { figuresOf, headOf } from "../plan/measured"
 import type { Mix, Plan } from "../plan/schema"
 import { placedInTurn, planBowls } from "./bowls"
 import type { Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
+import type { LiftGoal } from "./scheduleReady"
+import { readyWith } from "./scheduleReady"
 import { labelPercent, onHeadPercent } from "./strength"
 
 export type ServiceChoices = {
@@ -18,15 +20,21 @@ export type ServiceChoices = {
   hands: 1 | 2
   rinse: Service["rinse"]
   bookingMin: number | null
+  goal: LiftGoal | null
 }
 
 /**
- * A plan as the clock sees it, with the usual figures where nothing is known: no goal is set in a plan, so foils are
- * ready when most are. A section wider than one foil takes as long as its foils.
+ * A plan as the clock sees it, with the usual figures where nothing is known. A section wider than one foil takes as
+ * long as its foils.
  */
 export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: ServiceChoices): Service {
   const sheetOf = new Map(plan.mixes.map((mix) => [mix.id, sheets.find(({ name }) => name === mix.product)]))
-  const foils = plan.sections.filter(isFoil).map((foil) => timedFoil(foil, plan, { sheetOf, choices }))
+  const readyMin = Object.fromEntries(
+    plan.mixes.map((mix) => [mix.id, readyWith(mix, sheetOf.get(mix.id), choices.goal)]),
+  )
+  const foils = plan.sections
+    .filter(isFoil)
+    .map((foil) => timedFoil(foil, plan, { sheetOf, readyMin, choices }))
   const mixes = plan.mixes.map((mix) => timedMix(mix, sheetOf.get(mix.id)))
   return {
     foils,
@@ -53,9 +61,13 @@ const potLifeMin = (sheet: ProductSheet | undefined) => sheet?.potLifeMin ?? pac
 
 const { mostMixG, stayG, stayShare } = bowlFigures
 
-type Known = { sheetOf: ReadonlyMap<string, ProductSheet | undefined>; choices: ServiceChoices }
+type Known = {
+  sheetOf: ReadonlyMap<string, ProductSheet | undefined>
+  readyMin: TimedFoil["readyMin"]
+  choices: ServiceChoices
+}
 
-function timedFoil(foil: Foil, plan: Plan, { sheetOf, choices }: Known): TimedFoil {
+function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known): TimedFoil {
   const { productG, foils } = figuresOf(foil, plan)
   const zone = zoneOf(foil, plan)
   return {
@@ -67,7 +79,7 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, choices }: Known): TimedFo
     placeMin: placing(choices.paceMin, pace.extraMin[foil.kind], Math.max(1, foils)),
     limitMin: longestMin(sheetOf.get(foil.mix)),
     mix: foil.mix,
-    readyMin: { [foil.mix]: pace.readyWithoutGoalMin },
+    readyMin: choices.goal ? readyMin : { [foil.mix]: readyMin[foil.mix] },
     productG,
     delicate: plan.hair.fibreUm <= fibreUm.fine.range[1],
   }

@@ -144,14 +144,15 @@ function insertDue(dues: Due[], due: Due) {
 }
 
 function giveAfterDue(floor: Floor, work: Work): Turn {
-  while (isDueBefore(floor, work)) takeNextOff(floor)
+  while (isAnyDueBefore(floor, work)) takeNextOff(floor)
   return give(floor, work)
 }
 
-function isDueBefore({ dues, crew }: Floor, work: Work): boolean {
+/** Whether a foil is ready before the work begins, or would pass its limit while it goes on. */
+function isAnyDueBefore({ dues, crew }: Floor, work: Work): boolean {
   if (dues.length === 0) return false
   const { fromMin, toMin } = nextTurn(crew, work)
-  return dues[0].fromMin <= fromMin || dues[0].latestMin < toMin
+  return dues.some((due) => due.fromMin <= fromMin || due.latestMin < toMin)
 }
 
 function takeNextOff(floor: Floor) {

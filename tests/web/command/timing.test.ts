@@ -35,7 +35,7 @@ describe("timing", () => {
     expect(timed.firstOnMin).toBe(timed.foils[0].onAtMin)
     expect(timed.looks[0]).toBe(timed.firstOnMin + 10)
     expect(timed.conflicts).toEqual([])
-    expect(err).toContain("A plan states no goal")
+    expect(err).toContain("Without --from and --to foils are taken as ready when most are")
   })
 
   // Limit 45, 1.5 minutes a foil: the last of 40 goes on at 58.5; the last of 25 at 36 and has 9; of 13 at 18 and has 27.
@@ -66,6 +66,16 @@ describe("timing", () => {
     expect(rulesOf(one)).toEqual(["booking"])
   })
 
+  test("takes a goal: the nearer it is, the sooner a foil may be ready; and says what is out of reach", async () => {
+    const readyOf = async (...levels: string[]) =>
+      JSON.parse((await run(slices(3), "--from", levels[0], "--to", levels[1])).out)
+    const [near, far] = [await readyOf("6", "7"), await readyOf("6", "8.5")]
+    expect(near.foils[0].readyMin.mid).toBeLessThan(far.foils[0].readyMin.mid)
+    const beyond = await readyOf("4", "9") // 20 volume prints 3 to 4 levels, not 5
+    expect(beyond.foils[0].readyMin.mid).toBeNull()
+    expect(beyond.conflicts[0].why).toContain("not expected to be ready in time")
+  })
+
   test("refuses what it cannot use, one sentence a problem", async () => {
     const refused = async (text: string, ...options: string[]) => {
       const { exit, out, err } = await run(text, ...options)
@@ -79,6 +89,11 @@ describe("timing", () => {
     expect(await refused(slices(3), "--rinse", "twice")).toBe(
       '--rinse: expected each or together, found "twice".',
     )
+    expect(await refused(slices(3), "--from", "6")).toBe("--from and --to: expected both levels, or neither.")
+    expect(await refused(slices(3), "--from", "6", "--to", "11")).toBe(
+      "The level to lift to is 11: the scale runs from 1 to 10.",
+    )
+    expect(await refused(slices(3), "--from", "8", "--to", "6")).toContain("must be lighter")
     expect(await refused(slices(0))).toBe("There are no foils to time: draw one first.")
   })
 })

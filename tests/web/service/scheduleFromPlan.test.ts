@@ -5,6 +5,7 @@ import { foilMin, type Skill } from "../../../presets/pace"
 import type { Plan } from "../../../web/plan/schema"
 import { serviceOf } from "../../../web/service/scheduleFromPlan"
 import { serviceProblems } from "../../../web/service/scheduleProblems"
+import type { LiftGoal } from "../../../web/service/scheduleReady"
 import { planService } from "../../../web/service/timing"
 import { busyPlan } from "../../support/busyPlan"
 
@@ -14,8 +15,14 @@ const withFoils = (count: number, change: Partial<Plan> = {}): Plan => ({
   sections: busy.sections.filter(({ kind }) => kind !== "backcomb").slice(0, count),
   ...change,
 })
-const serviceWith = (plan: Plan, skill: Skill = "usual", hands: 1 | 2 = 1) =>
-  serviceOf(plan, houseProducts, { paceMin: foilMin[skill], hands, rinse: "each", bookingMin: null })
+const serviceWith = (plan: Plan, skill: Skill = "usual", hands: 1 | 2 = 1, goal: LiftGoal | null = null) =>
+  serviceOf(plan, houseProducts, {
+    goal,
+    paceMin: foilMin[skill],
+    hands,
+    rinse: "each",
+    bookingMin: null,
+  })
 
 describe("a plan as the clock sees it", () => {
   const service = serviceWith(busy)
@@ -41,6 +48,20 @@ describe("a plan as the clock sees it", () => {
     expect(backcomb?.placeMin).toEqual({ low: 2, mid: 2.75, high: 3.5 })
     expect(service.foils[0].zone).toBe("hairline") // parted 6 mm behind it
     expect(service.foils[20].zone).not.toBe("hairline") // 18 mm
+  })
+  it("knows with a goal when a foil may be ready in each mix, and without one only that most are by then", () => {
+    const [strong] = busy.mixes
+    const mixes = [
+      strong,
+      { ...strong, id: "B", developerVolume: 10 },
+      { ...strong, id: "C", developerVolume: 25 },
+    ]
+    const { A, B, C } = serviceWith({ ...busy, mixes }, "usual", 1, { fromLevel: 6, toLevel: 7.5 }).foils[0]
+      .readyMin
+    expect(A.mid).toBeLessThan(45) // 1.5 of the 3 to 4 levels printed for 20 volume
+    expect(B.mid).toBeGreaterThan(A.mid) // 1.5 of the 1 to 2 printed for 10 volume
+    expect(C).toEqual({ low: 18, mid: 26, high: 34 }) // no lift is printed for 25 volume
+    expect(serviceWith({ ...busy, mixes }).foils[0].readyMin).toEqual({ A: { low: 18, mid: 26, high: 34 } })
   })
   it("looks sooner at fine hair", () => {
     const fine = serviceWith({ ...busy, hair: { ...busy.hair, fibreUm: 55 } })

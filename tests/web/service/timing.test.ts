@@ -54,6 +54,14 @@ describe("one pair of hands", () => {
     expect(onAt(schedule)).toEqual([0, 10])
     expect(offAt(schedule)).toEqual([10, 20])
   })
+  it("sees a shorter limit behind a foil that is ready sooner", () => {
+    // b may be on for 12: from 1 to 13. c would take from 2 to 14, so b comes off at 13 and a, ready at 12, before it.
+    const [a, b, c] = ["a", "b", "c"].map((id) => timedFoil(id, { placeMin: always(id === "c" ? 12 : 1) }))
+    const short = { ...b, limitMin: 12, readyMin: { A: always(12) } }
+    const schedule = planService(timedService([{ ...a, readyMin: { A: always(12) } }, short, c]))
+    expect(offAt(schedule).slice(0, 2)).toEqual([12, 13])
+    expect(onAt(schedule)[2]).toBe(13)
+  })
   it("takes a foil off at its limit when it is not ready by then", () => {
     const never = Number.POSITIVE_INFINITY
     const slow = timedFoil("a", { readyMin: { A: { low: 40, mid: never, high: never } } })

@@ -1,18 +1,20 @@
 import type { Range } from "../../../geometry/tradeFigures"
 import { houseProducts } from "../../../presets/houseProducts"
 import { foilMin } from "../../../presets/pace"
-import type { Plan } from "../../plan/schema"
+import type { Plan, Refusal } from "../../plan/schema"
 import { findConflicts } from "../../service/conflicts"
 import { findCures } from "../../service/cures"
 import { longestMin, type ServiceChoices, serviceOf } from "../../service/scheduleFromPlan"
 import type { Service } from "../../service/scheduleInput"
 import { serviceProblems } from "../../service/scheduleProblems"
+import { goalRefusal, type LiftGoal } from "../../service/scheduleReady"
 import { planService, type Schedule } from "../../service/timing"
 import { readPlan } from "../openFile"
 import { done, refuse, type Verb } from "../verb"
 
 export const timing: Verb = {
-  usage: "FILE [--pace MINUTES] [--hands N] [--rinse each|together] [--booking MINUTES]",
+  usage:
+    "FILE [--pace MINUTES] [--hands N] [--rinse each|together] [--from LEVEL --to LEVEL] [--booking MINUTES]",
   summary:
     "When each foil goes on, may be ready and comes off, the bowls and looks, and what cannot be kept.",
   takesFile: true,
@@ -20,6 +22,8 @@ export const timing: Verb = {
     pace: "minutes a foil, from one to the next; the usual 1.5 to 2.5 if not given",
     hands: "pairs of hands, 1 or 2; 1 if not given",
     rinse: "each: every foil off when it is ready; together: one rinse; each if not given",
+    from: "level of the hair now, 1 to 10; with --to",
+    to: "level to lift to; without it foils are ready when most are",
     booking: "minutes booked for the chair; not checked if not given",
   },
   run(request) {
@@ -30,7 +34,7 @@ export const timing: Verb = {
     const service = serviceOf(read.plan, houseProducts, chosen.choices)
     const problems = serviceProblems(service)
     if (problems.length > 0) return refuse(...problems)
-    return { ...done(objectOf(service, planService(service))), problems: notesOn(read.plan) }
+    return { ...done(objectOf(service, planService(service))), problems: notesOn(read.plan, chosen.choices) }
   },
 }
 
@@ -62,8 +66,10 @@ function objectOf(service: Service, schedule: Schedule) {
 }
 
 /** What the clock had to assume. */
-const notesOn = ({ mixes }: Plan) => [
-  "A plan states no goal: foils are taken as ready when most are (common practice). Look, and take off what is ready.",
+const notesOn = ({ mixes }: Plan, { goal }: ServiceChoices) => [
+  goal
+    ? "When a foil may be ready is an estimate from the lift its sheet prints. A strand test narrows it; look, and take off what is ready."
+    : "Without --from and --to foils are taken as ready when most are (common practice). Look, and take off what is ready.",
   ...mixes
     .filter(({ product }) => !houseProducts.some(({ name }) => name === product))
     .map(
@@ -74,7 +80,9 @@ const notesOn = ({ mixes }: Plan) => [
 
 type Chosen = { ok: true; choices: ServiceChoices } | { ok: false; problems: string[] }
 
-function choicesOf({ pace, hands = "1", rinse = "each", booking }: Readonly<Record<string, string>>): Chosen {
+function choicesOf(options: Readonly<Record<string, string>>): Chosen {
+  const { pace, hands = "1", rinse = "each", booking } = options
+  const goal = goalOf(options)
   const problems = [
     ...(isMinutes(pace) ? [] : [`--pace: expected minutes a foil above 0, found "${pace}".`]),
     ...(hands === "1" || hands === "2" ? [] : [`--hands: expected 1 or 2, found "${hands}".`]),
@@ -83,6 +91,7 @@ function choicesOf({ pace, hands = "1", rinse = "each", booking }: Readonly<Reco
       : [`--rinse: expected each or together, found "${rinse}".`]),
     ...(isMinutes(booking) ? [] : [`--booking: expected minutes above 0, found "${booking}".`]),
   ]
+  if (goal && "refused" in goal) problems.push(goal.refused)
   if (problems.length > 0) return { ok: false, problems }
   return {
     ok: true,
@@ -90,9 +99,18 @@ function choicesOf({ pace, hands = "1", rinse = "each", booking }: Readonly<Reco
       paceMin: pace === undefined ? foilMin.usual : always(Number(pace)),
       hands: hands === "2" ? 2 : 1,
       rinse: rinse === "together" ? "together" : "each",
+      goal: goal && "fromLevel" in goal ? goal : null,
       bookingMin: booking === undefined ? null : Number(booking),
     },
   }
+}
+
+function goalOf({ from, to }: Readonly<Record<string, string>>): LiftGoal | Refusal | null {
+  if (from === undefined && to === undefined) return null
+  if (from === undefined || to === undefined)
+    return { refused: "--from and --to: expected both levels, or neither." }
+  const goal = { fromLevel: Number(from), toLevel: Number(to) }
+  return goalRefusal(goal) ?? goal
 }
 
 const isMinutes = (typed: string | undefined) =>

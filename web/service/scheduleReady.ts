@@ -1,0 +1,38 @@
+import type { Range } from "../../geometry/tradeFigures"
+import { liftReference } from "../../presets/lift"
+import { longestWithoutSheetMin, readyWithoutGoalMin } from "../../presets/pace"
+import type { ProductSheet } from "../../presets/productSheet"
+import type { Mix, Refusal } from "../plan/schema"
+import type { LiftConditions } from "./lift"
+import { levelRefusal } from "./lift"
+import { priorTraits, readyRange } from "./liftGrid"
+import { labelPercent, onHeadPercent } from "./strength"
+
+/** From which level to which, before toning. */
+export type LiftGoal = { fromLevel: number; toLevel: number }
+
+export const goalRefusal = ({ fromLevel, toLevel }: LiftGoal): Refusal | null =>
+  levelRefusal("The level to start from", fromLevel) ??
+  levelRefusal("The level to lift to", toLevel) ??
+  (toLevel > fromLevel
+    ? null
+    : { refused: "The level to lift to must be lighter than the one to start from." })
+
+/** What lift a sheet promises to a mix, or null where it prints none for that developer. */
+export function liftConditions(mix: Mix, sheet: ProductSheet | undefined): LiftConditions | null {
+  const printed = sheet?.developers.find(({ volume }) => volume === mix.developerVolume)?.levels
+  if (!printed) return null
+  return {
+    onHeadPercent: onHeadPercent(labelPercent(mix.developerVolume), mix.ratio),
+    temperatureC: liftReference.temperatureC,
+    longestMin: sheet?.longestMin ?? longestWithoutSheetMin,
+    printed,
+  }
+}
+
+/** Minutes on until the goal with a mix; without a goal or a printed lift, when most foils are ready. */
+export function readyWith(mix: Mix, sheet: ProductSheet | undefined, goal: LiftGoal | null): Range {
+  const conditions = goal && liftConditions(mix, sheet)
+  if (!goal || !conditions) return readyWithoutGoalMin
+  return readyRange(priorTraits(conditions.printed), conditions, goal.toLevel - goal.fromLevel)
+}
