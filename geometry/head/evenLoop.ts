@@ -22,7 +22,7 @@ function spread(loop: readonly ContourPoint[], spacingMm: number): ContourPoint[
 const smoothLoop = (loop: readonly ContourPoint[]) =>
   loop.map((point, i) => mix(point, mix(loop.at(i - 1) ?? point, loop[(i + 1) % loop.length], 0.5), 0.5))
 
-const apart = (a: ContourPoint, b: ContourPoint) => Math.hypot(b.x - a.x, b.y - a.y)
+const apart = (a: ContourPoint, b: ContourPoint) => Math.sqrt((b.x - a.x) ** 2 + (b.y - a.y) ** 2)
 
 const mix = (a: ContourPoint, b: ContourPoint, t: number): ContourPoint => ({
   x: a.x + (b.x - a.x) * t,

@@ -26,12 +26,16 @@ export function zeroLoops(mesh: Mesh, values: Float64Array): ZeroLoop[] {
   return loops
 }
 
+/** One table a mesh; walking the loops leaves it as it was, all -1. */
+const lent = new WeakMap<Mesh["edges"], Int32Array>()
+
 /**
  * For each crossed edge the edge crossed next, and the triangle between. Every loop is walked with the
  * positive side on the same hand, so each edge has one next edge.
  */
 function crossings({ triangles, triangleEdges, edges }: Mesh, values: Float64Array) {
-  const onward = new Int32Array(edges.length).fill(-1)
+  const onward = lent.get(edges) ?? new Int32Array(edges.length).fill(-1)
+  lent.set(edges, onward)
   const crossed: number[] = []
   for (let i = 0; i < triangles.length; i += 3) {
     const a = values[triangles[i]] >= 0

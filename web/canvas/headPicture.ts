@@ -1,6 +1,6 @@
 import type { Head } from "../../geometry/head/head"
 import { drawHead, type HeadDrawing } from "../../geometry/head/outline"
-import { fixedViews, turnedView, type ViewName } from "../../geometry/views"
+import { fixedViews, type OrthographicView, turnedView, type ViewName } from "../../geometry/views"
 import type { InkName } from "../plan/inks"
 import type { Mark } from "../plan/mark"
 import { hairlineMarks, type Scene } from "../plan/marks"
@@ -34,13 +34,20 @@ function fixedPicture(head: Head, name: Exclude<ViewName, "turned">): HeadPictur
 
 /** The picture of a head in any view; `yaw` and `pitch` (radians) count for the turntable alone, made anew for each turn. */
 export const pictureOf = (head: Head, name: ViewName, yaw: number, pitch: number): HeadPicture =>
-  name === "turned" ? drawnPicture(head, turnedView(yaw, pitch), turningShadeMm) : fixedPicture(head, name)
+  name === "turned"
+    ? drawnPicture(head, turnedView(yaw, pitch), turningShadeMm, turnedImage())
+    : fixedPicture(head, name)
 
-function drawnPicture(head: Head, view: Parameters<typeof drawHead>[1], mmPerPixel: number): HeadPicture {
+function drawnPicture(
+  head: Head,
+  view: OrthographicView,
+  mmPerPixel: number,
+  image = newImage(),
+): HeadPicture {
   const drawing = drawHead(head.axes, view, mmPerPixel)
   const scene: Scene = { head, view, hides: (point) => drawing.depth.hides(point) }
   const lines = drawing.lines.map(({ weight, path }): Mark => ({ kind: "line", path, ink: headInks[weight] }))
-  return { scene, lines: [...lines, ...hairlineMarks(scene)], shade: shadeImage(drawing) }
+  return { scene, lines: [...lines, ...hairlineMarks(scene)], shade: shadeImage(drawing, image) }
 }
 
 function unrolledPicture(head: Head): HeadPicture {
@@ -58,9 +65,16 @@ const headInks: Record<HeadDrawing["lines"][number]["weight"], InkName> = {
 /** Warm grey of the shade under the lines. */
 const shadeColor = [92, 76, 58] as const
 
-function shadeImage({ shade }: HeadDrawing): HeadPicture["shade"] {
-  if (!shade) return null
-  const image = document.createElement("canvas")
+const newImage = () => document.createElement("canvas")
+
+/** One image for all turns: there is one turntable, and each turn takes the place of the last. */
+let ofTurntable: HTMLCanvasElement | null = null
+const turnedImage = () => {
+  ofTurntable ??= newImage()
+  return ofTurntable
+}
+
+function shadeImage({ shade }: HeadDrawing, image: HTMLCanvasElement): HeadPicture["shade"] {
   image.width = shade.width
   image.height = shade.height
   const context = image.getContext("2d")
