@@ -2,7 +2,7 @@
 import { readFileSync, rmSync } from "node:fs"
 import { tmpdir } from "node:os"
 import { join } from "node:path"
-import { ensureInstalled, root, runTool } from "./ensure.mjs"
+import { ensureInstalled, runTool } from "./ensure.mjs"
 import { findOrInstallBrowser } from "./findBrowser.mjs"
 
 ensureInstalled()
