@@ -2,7 +2,7 @@ import type { Vec3 } from "../vec3"
 import { add, cut, ellipsoid, type Field, sculpt } from "./fields"
 
 /** The right ear's own frame: forward, up and outward from its middle; it leans back and flares from the head. */
-const middle: Vec3 = [71.5, -12.5, -1]
+const middle: Vec3 = [71.5, -12.5, 0.8]
 const [backward, flare] = [0.18, 0.42]
 const [sinBack, cosBack] = [Math.sin(backward), Math.cos(backward)]
 const [sinFlare, cosFlare] = [Math.sin(flare), Math.cos(flare)]

@@ -31,11 +31,11 @@ const templeToNape: readonly HairlineLandmark[] = [
   { name: "ear top", at: [71.5, -14.5, 35.5] },
   { at: [70, -26, 29] },
   { name: "behind ear", at: [66, -32, 13] },
-  { at: [59.5, -37, -9] },
-  { at: [50, -43.5, -26] },
-  { name: "nape corner", at: [39, -46, -41] },
-  { at: [20, -58.5, -47] },
-  { name: "centre nape", at: [0, -63, -48] },
+  { at: [59.5, -37.5, -9] },
+  { at: [50, -44, -27] },
+  { name: "nape corner", at: [38, -48, -43] },
+  { at: [20.5, -58.5, -54] },
+  { name: "centre nape", at: [0, -62.5, -57] },
 ]
 
 /**

@@ -13,7 +13,7 @@ const places = {
   vertex: [0, -9.8, 123.7],
   opisthocranion: [0, -96.7, 42.9],
   inion: [0, -81.6, -12],
-  nape: [0, -61.2, -69], // lowest hair in the middle: 57 mm under the inion, an assumption
+  nape: [0, -61.2, -69], // hollow of the nape, where a tape ends: a centimetre under the hairline, 57 mm under the inion; an assumption
   euryon: [72.2, -14.2, 52],
   tragion: [68, 0, 0], // the notch in front of the ear hole: the frame's origin lies between the two
   earTop: [69, -8, 28.7], // level: "ear length above tragion" of the 1988 survey; depth an assumption

@@ -29,7 +29,7 @@ export function TapeFields({ size, onCommit }: Props) {
       />
       <MeasureField
         name="Front to nape"
-        hint="from the front hairline to the nape hairline"
+        hint="from the front hairline to the hollow of the nape"
         unit="cm"
         mm={size.frontToNapeMm}
         limit={limits.frontToNapeMm}
