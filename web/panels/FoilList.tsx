@@ -91,7 +91,11 @@ function FoilRow({ section, plan, selected }: { section: Section; plan: Plan; se
       </span>
       <span className="aside">
         {mmText(partingMm)} × {depth}, {directionWords(section, head)}
-        {isFoil(section) && `; ${gramsRange(productG)}`}
+        {isFoil(section) && (
+          <>
+            ; <span className="nowrap">{gramsRange(productG)}</span>
+          </>
+        )}
       </span>
     </div>
   )

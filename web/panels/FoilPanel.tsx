@@ -4,6 +4,7 @@ import { FoilList } from "./FoilList"
 /** Loaded beside the map, not before it. */
 const FoilEditor = lazy(async () => ({ default: (await import("./FoilEditor")).FoilEditor }))
 const AddByWords = lazy(async () => ({ default: (await import("./AddByWords")).AddByWords }))
+const ZoneTotals = lazy(async () => ({ default: (await import("./ZoneTotals")).ZoneTotals }))
 
 /** What stands beside the map: the foils in order, the one in hand, and drawing without a pointer. */
 export function FoilPanel() {
@@ -13,6 +14,7 @@ export function FoilPanel() {
       <Suspense>
         <FoilEditor />
         <AddByWords />
+        <ZoneTotals />
       </Suspense>
     </aside>
   )

@@ -1,9 +1,12 @@
+import { lazy, Suspense } from "react"
 import { sliceDepthMm } from "../../presets/foils"
 import type { PartingWay, ToolName } from "../plan/sessionStore"
 import { sessionStore } from "../plan/sessionStore"
 import { useSession } from "../plan/usePlan"
 import { Choices } from "./Choices"
 import { depthOptions, depthWordOf } from "./sectionChoices"
+
+const HandSwitches = lazy(async () => ({ default: (await import("./HandSwitches")).HandSwitches }))
 
 const tools: readonly { value: ToolName; label: string }[] = [
   { value: "select", label: "Select" },
@@ -58,6 +61,9 @@ export function ToolRail() {
           )}
         </>
       )}
+      <Suspense>
+        <HandSwitches />
+      </Suspense>
     </div>
   )
 }
