@@ -117,7 +117,7 @@ function FoilFields({ foil, plan, change }: { foil: Foil; plan: Plan; change: Ch
         />
         <NumberField
           name="Coated from"
-          unit="% of length"
+          unit="%"
           value={Math.round(strand.from * 100)}
           range={{ low: 0, high: 99 }}
           step={5}
@@ -127,7 +127,7 @@ function FoilFields({ foil, plan, change }: { foil: Foil; plan: Plan; change: Ch
         />
         <NumberField
           name="Coated to"
-          unit="% of length"
+          unit="%"
           value={Math.round(strand.to * 100)}
           range={{ low: 1, high: 100 }}
           step={5}
