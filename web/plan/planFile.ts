@@ -2,7 +2,7 @@ import { headProblems } from "./headProblems"
 import { liftToPresent } from "./lifts"
 import { partingProblems } from "./partingProblems"
 import { planRules } from "./planRules"
-import { firstProblems, isGroup, type Problem, problemAt, problemsOf } from "./problem"
+import { firstProblems, isGroup, nameOf, type Problem, problemAt, problemsOf } from "./problem"
 import { type Plan, planKind, planSchema, planVersion } from "./schema"
 
 export type Opened = { ok: true; plan: Plan } | { ok: false; problems: Problem[] }
@@ -41,9 +41,16 @@ function readJson(text: string): Read {
     return { ok: true, raw: JSON.parse(text.replace(/^\uFEFF/, "")) }
   } catch {
     return refuseFile(
-      "the file is cut short or is not a plan: expected the JSON text that Partline saves; save it again where it was made",
+      noNumberIn(text) ??
+        "the file is cut short or is not a plan: expected the JSON text that Partline saves; save it again where it was made",
     )
   }
+}
+
+/** JSON has no word for what is no number, but careless programs write one; the field before it is named. */
+function noNumberIn(text: string): string | null {
+  const [, field, word] = /"(\w{1,40})"\s*:\s*(-?(?:NaN|Infinity))\b/.exec(text) ?? []
+  return field ? `${nameOf(field)}: expected a number, found ${word}` : null
 }
 
 const versionOf = (raw: unknown) =>

@@ -95,6 +95,9 @@ const words: Record<string, string> = {
   developerVolume: "developer",
 }
 
+/** A field as a colourist calls it. */
+export const nameOf = (field: string) => words[field] ?? field
+
 /** A path as a colourist reads it: "section 3, depth at the start". Lists count from 1. */
 const placeInWords = (path: readonly PropertyKey[]) =>
   path
@@ -102,7 +105,7 @@ const placeInWords = (path: readonly PropertyKey[]) =>
       if (typeof key === "number") return []
       const name = String(key)
       const next = path[i + 1]
-      return typeof next === "number" ? `${numbered[name] ?? name} ${next + 1}` : (words[name] ?? name)
+      return typeof next === "number" ? `${numbered[name] ?? name} ${next + 1}` : nameOf(name)
     })
     .join(", ")
     .replaceAll(", at the", " at the")

@@ -50,6 +50,8 @@ describe("what is not a plan", () => {
     expect(refusals("")[0]).toMatch(/^the file is empty/)
     expect(refusals("brown hair")[0]).toMatch(/^the file is cut short or is not a plan/)
     expect(refusals(sample.slice(0, 400))[0]).toMatch(/^the file is cut short/)
+    expect(refusals(`{"hair":{"densityPerCm2": NaN}}`)).toEqual(["density: expected a number, found NaN"])
+    expect(refusals(`{"stitchMm":-Infinity}`)).toEqual(["stitch: expected a number, found -Infinity"])
     expect(refusals("[]")).toEqual(['this is not a Partline plan: expected "kind": "partline-plan"'])
     expect(refusals('{"kind":"recipe"}')).toEqual([
       'this is not a Partline plan: expected "kind": "partline-plan"',
