@@ -1,6 +1,6 @@
 import type { CDPSession } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
-import { closeBrowser, openBrowser, phone, visit } from "../support/browser"
+import { closeBrowser, openBrowser, phone, tablet, visit } from "../support/browser"
 import { onLargeView, options, startNewPlan, takeTool } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -59,6 +59,51 @@ it("draws with a finger, zooms with two, and a second finger calls the stroke of
   await page.getByRole("button", { name: "Whole head" }).click()
   expect(await page.getByRole("button", { name: "Whole head" }).count()).toBe(0)
   expect(await page.evaluate(() => window.visualViewport?.scale)).toBe(1)
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("draws with a pen, and from then on a finger only moves the page until the switch is turned off", async () => {
+  const { page, problems, close } = await visit({ ...tablet, hasTouch: true })
+  await options(page).first().waitFor()
+  await startNewPlan(page)
+  await takeTool(page, "Slice")
+  const session = await page.context().newCDPSession(page)
+  const places = await Promise.all(
+    [
+      [-10, 90],
+      [-35, 88],
+      [-58, 70],
+    ].map(([x, y]) => onLargeView(page, "front", x, y)),
+  )
+  const pen = (type: "mousePressed" | "mouseMoved" | "mouseReleased", [x, y]: [number, number]) =>
+    session.send("Input.dispatchMouseEvent", {
+      type,
+      x,
+      y,
+      button: "left",
+      buttons: 1,
+      clickCount: 1,
+      pointerType: "pen",
+    })
+  await pen("mousePressed", places[0])
+  await pen("mouseMoved", places[1])
+  await pen("mouseMoved", places[2])
+  await pen("mouseReleased", places[2])
+  await page.waitForTimeout(200)
+  expect(await options(page).count()).toBe(1)
+
+  const finger = async () => {
+    const steps = places.map(([x, y]) => [{ x, y: y + 30, id: 1 }])
+    await fingers(session, [...steps, []])
+    await page.waitForTimeout(200)
+  }
+  await finger()
+  expect(await options(page).count()).toBe(1)
+  await page.getByRole("button", { name: "Whole head" }).click()
+  await page.getByRole("checkbox", { name: "Pen only" }).uncheck()
+  await finger()
+  expect(await options(page).count()).toBe(2)
   expect(problems).toEqual([])
   await close()
 })
