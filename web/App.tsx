@@ -28,6 +28,7 @@ const screens: Record<ScreenName, ComponentType> = {
   client: lazy(async () => ({ default: (await import("./panels/ClientScreen")).ClientScreen })),
   placement: PlacementScreen,
   mixture: lazy(async () => ({ default: (await import("./panels/MixtureScreen")).MixtureScreen })),
+  timing: lazy(async () => ({ default: (await import("./panels/timing/TimingScreen")).TimingScreen })),
   sheets: lazy(async () => ({ default: (await import("./sheets/SheetsScreen")).SheetsScreen })),
 }
 

@@ -33,7 +33,7 @@ describe.each([
     await options(page).nth(1).click()
     await page.getByText("Add by words").click()
     expect(await faults(page)).toEqual([])
-    for (const screen of ["Client", "Mixture", "Sheets"] as const) {
+    for (const screen of ["Client", "Mixture", "Timing", "Sheets"] as const) {
       await goTo(page, screen)
       await page.getByRole("heading", { name: screen, level: 1 }).waitFor()
       expect(await faults(page)).toEqual([])
@@ -48,7 +48,7 @@ describe.each([
   it("nothing is wider than the page", async () => {
     const { page, close } = await visit(size)
     await options(page).first().waitFor()
-    for (const screen of ["Placement", "Client", "Mixture", "Sheets"] as const) {
+    for (const screen of ["Placement", "Client", "Mixture", "Timing", "Sheets"] as const) {
       await goTo(page, screen)
       await page.getByRole("heading", { name: screen, level: 1 }).waitFor({ state: "attached" })
       const [wide, seen] = await page.evaluate(() => [

@@ -23,7 +23,7 @@ export async function startNewPlan(page: Page) {
   await page.getByText("None yet.").waitFor()
 }
 
-export const goTo = (page: Page, screen: "Client" | "Placement" | "Mixture" | "Sheets") =>
+export const goTo = (page: Page, screen: "Client" | "Placement" | "Mixture" | "Timing" | "Sheets") =>
   page.getByRole("navigation", { name: "The visit" }).getByRole("button", { name: screen }).click()
 
 /** Choose what the hand does. */

@@ -10,6 +10,7 @@ const screens: readonly { name: ScreenName; label: string }[] = [
   { name: "client", label: "Client" },
   { name: "placement", label: "Placement" },
   { name: "mixture", label: "Mixture" },
+  { name: "timing", label: "Timing" },
   { name: "sheets", label: "Sheets" },
 ]
 

@@ -34,6 +34,10 @@ export const limits = {
   mapNumber: limit(1, 999),
   // The strongest developer sold is 40 volume; weaker ones are often blended down.
   developerVolume: limit(1, 40, "volume"),
+  // Ten hours is more than any chair is booked for.
+  bookingMin: limit(15, 600, "minutes"),
+  // The scale of ten levels, black to lightest blonde.
+  level: limit(1, 10),
   ratioPart: limit(0.1, 20, "parts"),
 } satisfies Record<string, Limit>
 

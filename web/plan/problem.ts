@@ -93,6 +93,9 @@ const words: Record<string, string> = {
   fibreUm: "fibre thickness",
   lengthCm: "length",
   developerVolume: "developer",
+  bookingMin: "minutes booked",
+  fromLevel: "level now",
+  toLevel: "level to lift to",
 }
 
 /** A field as a colourist calls it. */

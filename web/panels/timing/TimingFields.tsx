@@ -1,0 +1,121 @@
+import { foilMin, type Skill } from "../../../presets/pace"
+import { act } from "../../plan/act"
+import { setTiming } from "../../plan/edits/setTiming"
+import { limits } from "../../plan/limits"
+import type { Plan, TimingChoices } from "../../plan/schema"
+import { usualTiming } from "../../plan/usualTiming"
+import { Choices } from "../Choices"
+import { NumberField } from "../NumberField"
+
+const skills = (Object.keys(foilMin) as Skill[]).map((value) => ({
+  value,
+  label: `${value[0].toUpperCase()}${value.slice(1)} ${foilMin[value].low}–${foilMin[value].high} min a foil`,
+}))
+const hands = [
+  { value: "1", label: "One pair" },
+  { value: "2", label: "Two pairs" },
+] as const
+const rinses = [
+  { value: "each", label: "Each when it is ready" },
+  { value: "together", label: "All in one rinse" },
+] as const
+const usualBookingMin = 120
+const usualLift = { fromLevel: 7, toLevel: 9 }
+
+/** How fast, how many hands, how the foils come off, and what is wanted of the hair. */
+export function TimingFields({ plan }: { plan: Plan }) {
+  const timing = plan.timing ?? usualTiming
+  const change = (label: string, part: Partial<TimingChoices>) => act(label, setTiming(part))
+  return (
+    <section className="timing-fields" aria-label="How the visit goes">
+      <Choices
+        legend="Pace"
+        options={skills}
+        value={timing.skill}
+        onChange={(skill) => change("Change the pace", { skill })}
+      />
+      <Choices
+        legend="Hands"
+        options={hands}
+        value={timing.hands === 2 ? "2" : "1"}
+        onChange={(value) => change("Change the hands", { hands: value === "2" ? 2 : 1 })}
+      />
+      <Choices
+        legend="Foils come off"
+        options={rinses}
+        value={timing.rinse}
+        onChange={(rinse) => change("Change how foils come off", { rinse })}
+      />
+      <Goal lift={timing.lift} change={change} />
+      <Booking bookingMin={timing.bookingMin} change={change} />
+    </section>
+  )
+}
+
+type Change = (label: string, part: Partial<TimingChoices>) => boolean
+const yesNo = [
+  { value: "no", label: "Not said" },
+  { value: "yes", label: "From level to level" },
+] as const
+const booked = [
+  { value: "no", label: "Not said" },
+  { value: "yes", label: "Minutes in the chair" },
+] as const
+
+function Goal({ lift, change }: { lift: TimingChoices["lift"]; change: Change }) {
+  return (
+    <div className="with-fields">
+      <Choices
+        legend="Lift"
+        options={yesNo}
+        value={lift ? "yes" : "no"}
+        onChange={(value) => change("Change the lift wanted", { lift: value === "yes" ? usualLift : null })}
+      />
+      {lift && (
+        <>
+          <NumberField
+            name="Level now"
+            unit=""
+            value={lift.fromLevel}
+            range={limits.level}
+            step={1}
+            onCommit={(fromLevel) => change("Change the level now", { lift: { ...lift, fromLevel } })}
+          />
+          <NumberField
+            name="Lift to"
+            unit=""
+            value={lift.toLevel}
+            range={limits.level}
+            step={1}
+            onCommit={(toLevel) => change("Change the level to lift to", { lift: { ...lift, toLevel } })}
+          />
+        </>
+      )}
+    </div>
+  )
+}
+
+function Booking({ bookingMin, change }: { bookingMin: number | null; change: Change }) {
+  return (
+    <div className="with-fields">
+      <Choices
+        legend="Booked"
+        options={booked}
+        value={bookingMin === null ? "no" : "yes"}
+        onChange={(value) =>
+          change("Change the booking", { bookingMin: value === "yes" ? usualBookingMin : null })
+        }
+      />
+      {bookingMin !== null && (
+        <NumberField
+          name="Minutes booked"
+          unit="min"
+          value={bookingMin}
+          range={limits.bookingMin}
+          step={15}
+          onCommit={(min) => change("Change the booking", { bookingMin: min })}
+        />
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,79 @@
+import "./timing.css"
+import type { Plan } from "../../plan/schema"
+import { usePlan } from "../../plan/usePlan"
+import { type TimedPlan, timedPlan } from "../../service/timedPlan"
+import { ConflictList } from "./ConflictList"
+import { minutesText, spanText } from "./minutes"
+import { TimeChart } from "./TimeChart"
+import { TimeTable } from "./TimeTable"
+import { TimingFields } from "./TimingFields"
+
+/** The visit on the clock: when each foil goes on, may be ready and comes off, and what cannot be kept. */
+export function TimingScreen() {
+  const plan = usePlan((open) => open)
+  const timed = timedPlan(plan)
+  return (
+    <main className="page timing">
+      <h1>Timing</h1>
+      <TimingFields plan={plan} />
+      {timed.ok ? <OnTheClock plan={plan} timed={timed} /> : <Untimed problems={timed.problems} />}
+    </main>
+  )
+}
+
+const Untimed = ({ problems }: { problems: readonly string[] }) => (
+  <ul className="cautions" aria-label="Why there is no clock">
+    {problems.map((problem) => (
+      <li key={problem}>{problem}</li>
+    ))}
+  </ul>
+)
+
+type Timed = Extract<TimedPlan, { ok: true }>
+
+function OnTheClock({ plan, timed }: { plan: Plan; timed: Timed }) {
+  return (
+    <>
+      <Summary timed={timed} />
+      <ConflictList timed={timed} />
+      <section aria-labelledby="chart-title">
+        <h2 id="chart-title">Minute by minute</h2>
+        <TimeChart plan={plan} timed={timed} />
+      </section>
+      <section aria-labelledby="times-title">
+        <h2 id="times-title">Foil by foil</h2>
+        <TimeTable plan={plan} timed={timed} />
+      </section>
+      <ul className="cautions" aria-label="What is assumed">
+        {[
+          ...timed.assumed,
+          "Look early and often; take off what is ready. Nothing here lengthens a product’s longest time.",
+        ].map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </>
+  )
+}
+
+function Summary({ timed: { schedule } }: { timed: Timed }) {
+  const { firstOnMin, lastOnMin, rinseMin, chairMin, foils } = schedule
+  const figures: [string, string][] = [
+    ["First foil on", minutesText(firstOnMin)],
+    ["Last foil on", minutesText(lastOnMin)],
+    ["First look", minutesText(Math.min(...schedule.looksAtMin))],
+    ["Last foil off", minutesText(rinseMin)],
+    ["Longest on", `${Math.round(Math.max(...foils.map(({ onMin }) => onMin)))} min`],
+    ["In the chair", spanText(chairMin)],
+  ]
+  return (
+    <dl className="summary">
+      {figures.map(([term, value]) => (
+        <div key={term}>
+          <dt>{term}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  )
+}

@@ -1,0 +1,66 @@
+import type { Edit } from "../plan/edit"
+import { isRefusal } from "../plan/edit"
+import { changeSection } from "../plan/edits/changeSections"
+import { removeSections } from "../plan/edits/removeSections"
+import { setTiming } from "../plan/edits/setTiming"
+import type { Plan } from "../plan/schema"
+import type { Cure } from "./cures"
+import type { Service } from "./scheduleInput"
+
+/** A cure of the clock as an edit of the plan: whatever it changed in the service is changed where the plan keeps it. */
+export const cureEdit = (cure: Cure, service: Service): Edit => {
+  const after = cure.change(service)
+  const edits = [
+    ...timingEdits(service, after),
+    ...mixEdits(service, after),
+    leaveOut(service, after),
+    order(after),
+  ]
+  return (plan) => inTurn(plan, edits)
+}
+
+/** Whether the plan can take a cure up by itself, or a person has to. */
+export const canBeTaken = ({ kind }: Cure) => kind !== "fresh-bowl"
+
+function inTurn(plan: Plan, edits: readonly Edit[]): ReturnType<Edit> {
+  let now = plan
+  for (const edit of edits) {
+    const next = edit(now)
+    if (isRefusal(next)) return next
+    now = next
+  }
+  return now
+}
+
+function timingEdits(before: Service, after: Service): Edit[] {
+  const isRinseNew = before.rinse !== after.rinse
+  const isSecondHere = after.hands.length === 2 && before.hands.length === 1
+  return [
+    ...(isRinseNew ? [setTiming({ rinse: after.rinse })] : []),
+    ...(isSecondHere ? [setTiming({ hands: 2 })] : []),
+  ]
+}
+
+function mixEdits(before: Service, after: Service): Edit[] {
+  const mixBefore = new Map(before.foils.map(({ id, mix }) => [id, mix]))
+  return after.foils
+    .filter(({ id, mix }) => mixBefore.get(id) !== mix)
+    .map(({ id, mix }) => changeSection(id, { treatment: { mix } }))
+}
+
+function leaveOut(before: Service, after: Service): Edit {
+  const kept = new Set(after.foils.map(({ id }) => id))
+  return removeSections(...before.foils.map(({ id }) => id).filter((id) => !kept.has(id)))
+}
+
+/** Foils in the order of the service; hair left out keeps its places in the list. */
+function order({ foils }: Service): Edit {
+  return (plan) => {
+    const byId = new Map(plan.sections.map((section) => [section.id, section]))
+    const inOrder = foils.map(({ id }) => byId.get(id)).filter((section) => section !== undefined)
+    const moved = new Set(inOrder)
+    let next = 0
+    const sections = plan.sections.map((section) => (moved.has(section) ? inOrder[next++] : section))
+    return sections.every((section, i) => section === plan.sections[i]) ? plan : { ...plan, sections }
+  }
+}
