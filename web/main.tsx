@@ -6,9 +6,10 @@ import "./styles/foils.css"
 import "./panels/screens.css"
 import { createRoot } from "react-dom/client"
 import { App } from "./App"
-import { startUp } from "./startUp"
 
 const root = document.getElementById("root")
 if (!root) throw new Error("index.html has no element with id root")
-startUp()
 createRoot(root).render(<App />)
+
+// The shelf is fetched beside the first drawing of the head, not before it.
+void import("./startUp").then(({ startUp }) => startUp())

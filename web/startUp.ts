@@ -12,10 +12,11 @@ import { readSetting } from "./plan/shelfList"
  * Whoever drew before the shelf had answered keeps what they drew.
  */
 export async function startUp(store: PlanStore = planStore, shelf: Shelf = browserShelf): Promise<void> {
-  const before = store.getState().present
+  const { present: before, past } = store.getState()
+  const isUntouched = () => past.length === 0 && store.getState().present === before
   startAutosave(store, shelf)
   const plan = await firstPlan(shelf)
-  if (plan && store.getState().present === before) openInto(plan, store)
+  if (plan && isUntouched()) openInto(plan, store)
 }
 
 /** The finished example, loaded only by those who meet it. */

@@ -3,13 +3,23 @@ import { toJson } from "./significant"
 import type { Desk, Outcome, Verb } from "./verb"
 import { blend } from "./verbs/blend"
 import { calibrate } from "./verbs/calibrate"
+import { check } from "./verbs/check"
 import { head } from "./verbs/head"
 import { measure } from "./verbs/measure"
 import { sheet } from "./verbs/sheet"
 import { timing } from "./verbs/timing"
 import { validate } from "./verbs/validate"
 
-const verbs: Readonly<Record<string, Verb>> = { head, measure, sheet, validate, blend, calibrate, timing }
+const verbs: Readonly<Record<string, Verb>> = {
+  head,
+  measure,
+  check,
+  sheet,
+  validate,
+  blend,
+  calibrate,
+  timing,
+}
 
 export type Answer = { exit: number; out: string; err: string }
 

@@ -1,4 +1,5 @@
 import { planningCaution } from "../../presets/cautions"
+import { Consultation } from "./consultation/Consultation"
 import { HairFields } from "./HairFields"
 import { HairlineChoice } from "./HairlineChoice"
 import { HeadSizeFields } from "./HeadSizeFields"
@@ -21,6 +22,7 @@ export function ClientScreen() {
           <HairFields />
         </div>
       </div>
+      <Consultation />
       <p className="aside">{planningCaution}</p>
     </main>
   )

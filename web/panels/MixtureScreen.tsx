@@ -3,6 +3,7 @@ import { act } from "../plan/act"
 import { freeMixLetter, setMix } from "../plan/edits/setMix"
 import { usePlan } from "../plan/usePlan"
 import { MixFields } from "./MixFields"
+import { StopsPanel } from "./StopsPanel"
 
 /** What is mixed, how strong, how thick and how much. */
 export function MixtureScreen() {
@@ -11,6 +12,7 @@ export function MixtureScreen() {
   return (
     <main className="page mixture">
       <h1>Mixture</h1>
+      <StopsPanel />
       {mixes.map((mix) => (
         <MixFields key={mix.id} mix={mix} isOnly={mixes.length === 1} />
       ))}

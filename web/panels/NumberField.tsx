@@ -6,28 +6,31 @@ type Props = {
   value: number
   range: { low: number; high: number }
   step?: number
+  /** Nothing is known yet: the field stays empty and `value` is where the arrows start. */
+  isUnset?: boolean
   /** Gives false when the value was refused: the field then shows the old one again. */
   onCommit: (value: number) => unknown
 }
 
 /** A number with its unit; what cannot be used is named with what can, and the old value stays. */
-export function NumberField({ name, unit, value, range, step = 1, onCommit }: Props) {
+export function NumberField({ name, unit, value, range, step = 1, isUnset = false, onCommit }: Props) {
   const id = useId()
-  const [text, setText] = useState(format(value))
+  const [text, setText] = useState(isUnset ? "" : format(value))
   const [fault, setFault] = useState("")
   useEffect(() => {
-    setText(format(value))
+    setText(isUnset ? "" : format(value))
     setFault("")
-  }, [value])
+  }, [value, isUnset])
 
   const commit = () => {
+    if (isUnset && text.trim() === "") return
     const wanted = Number(text.trim().replace(",", "."))
     if (text.trim() === "" || !Number.isFinite(wanted) || wanted < range.low || wanted > range.high) {
       setFault(`${name}: expected ${format(range.low)} to ${format(range.high)} ${unit}.`)
       return
     }
     setFault("")
-    if (wanted === value || onCommit(wanted) === false) setText(format(value))
+    if ((wanted === value && !isUnset) || onCommit(wanted) === false) setText(format(value))
   }
 
   return (

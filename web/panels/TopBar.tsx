@@ -2,8 +2,8 @@ import { lazy, Suspense, useState } from "react"
 import { redoAloud, undoAloud } from "../plan/act"
 import { type ScreenName, sessionStore } from "../plan/sessionStore"
 import { usePlan, useRedoLabel, useSession, useUndoLabel } from "../plan/usePlan"
-import { KeptStatus } from "./KeptStatus"
 
+const KeptStatus = lazy(async () => ({ default: (await import("./KeptStatus")).KeptStatus }))
 const PlansDialog = lazy(async () => ({ default: (await import("./PlansDialog")).PlansDialog }))
 
 const screens: readonly { name: ScreenName; label: string }[] = [
@@ -34,7 +34,9 @@ export function TopBar() {
       </button>
       <ScreenNav />
       <UndoSteps />
-      <KeptStatus />
+      <Suspense fallback={<span className="kept" />}>
+        <KeptStatus />
+      </Suspense>
       <Suspense>{choosing && <PlansDialog onClose={() => setChoosing(false)} />}</Suspense>
     </header>
   )

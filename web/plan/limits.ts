@@ -38,6 +38,8 @@ export const limits = {
   bookingMin: limit(15, 600, "minutes"),
   // The scale of ten levels, black to lightest blonde.
   level: limit(1, 10),
+  ageYears: limit(1, 120, "years"),
+  upkeepWeeks: limit(1, 104, "weeks"),
   ratioPart: limit(0.1, 20, "parts"),
 } satisfies Record<string, Limit>
 
@@ -47,9 +49,13 @@ export const counts = {
   /** The finest work places under 200 foils. */
   sections: { low: 0, high: 1000 },
   mixes: { low: 1, high: 26 },
+  zones: { low: 0, high: 5 },
+  histories: { low: 0, high: 6 },
+  tests: { low: 0, high: 40 },
+  passes: { low: 0, high: 100 },
 }
 
 /** The least share of a strand that can be coated, so that from and to stay apart when rounded. */
 export const leastStrandShare = 0.01
 
-export const letters = { initials: 6, name: 80, note: 2000 }
+export const letters = { moment: 40, initials: 6, name: 80, note: 2000 }

@@ -94,6 +94,9 @@ const words: Record<string, string> = {
   lengthCm: "length",
   developerVolume: "developer",
   bookingMin: "minutes booked",
+  ageYears: "age",
+  upkeepWeeks: "weeks until the next visit",
+  liftToLevel: "level to lift to",
   fromLevel: "level now",
   toLevel: "level to lift to",
 }

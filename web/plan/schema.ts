@@ -2,6 +2,7 @@ import type { Hair } from "../../geometry/hair"
 import { hairlineForms } from "../../geometry/head/hairlineLandmarks"
 import type { HeadSize } from "../../geometry/head/headSize"
 import type { CarrierKind, FoilLie, Section, SectionKind } from "../../geometry/section/section"
+import { consultationSchema } from "./consultationSchema"
 import { choice, day, id, line, lines, list, mixLetter, number, point, wholeNumber } from "./fields"
 import { counts, leastStrandShare, letters, limits } from "./limits"
 import { z } from "./zod"
@@ -133,6 +134,7 @@ export const planSchema = group({
   hair: hairSchema,
   mixes: list(mixSchema, counts.mixes, "mixes"),
   sections: list(sectionSchema, counts.sections, "sections"),
+  consultation: z.optional(consultationSchema),
   timing: z.optional(timingSchema),
   note: lines(letters.note),
 })

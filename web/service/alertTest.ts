@@ -1,6 +1,6 @@
 import { visitLimits } from "../../presets/visitLimits"
+import type { AlertTest } from "../plan/consultation"
 import { addHoursMs, dayIn, hoursBetweenMs, inWords, momentMs } from "./clock"
-import type { AlertTest } from "./consultation"
 
 /** When it is and where, for clocks. */
 export type Now = { moment: string; zone: string }

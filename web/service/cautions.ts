@@ -1,4 +1,4 @@
-import { type Consultation, type Pass, type Question, questions } from "./consultation"
+import { type Consultation, type Pass, type Question, questions } from "../plan/consultation"
 import { clientRules } from "./rules/clientRules"
 import { hairRules } from "./rules/hairRules"
 import { mixRules } from "./rules/mixRules"

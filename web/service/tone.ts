@@ -1,7 +1,7 @@
 import type { Range } from "../../geometry/tradeFigures"
 import { levels } from "../../presets/levels"
 import { dragDownMm, finishStrength, toneMinutes } from "../../presets/tones"
-import type { FinishTone } from "./consultation"
+import type { FinishTone } from "../plan/consultation"
 import { numberText } from "./numberText"
 
 /** Hair to be toned after rinsing, zone by zone. A root melt softens the root downward instead. */

@@ -1,6 +1,8 @@
 import { useEffect, useMemo, useState } from "react"
 import { sessionStore } from "../plan/sessionStore"
 import { usePlan, useSession } from "../plan/usePlan"
+import { stopsWords } from "../service/stopsWords"
+import { nowHere } from "../service/visitOfPlan"
 import type { Fonts } from "./fontFile"
 import { type Page, papers } from "./layout/page"
 import { layoutSheet } from "./layout/placementMap"
@@ -17,7 +19,10 @@ export function SheetsScreen() {
   const [paper, choosePaper] = usePaper()
   const [fonts, fault] = useFonts()
   const pages = useMemo<Page[]>(
-    () => (fonts ? layoutSheet(plan, { paper: papers[paper], mirror }, fonts) : []),
+    () =>
+      fonts
+        ? layoutSheet(plan, { paper: papers[paper], mirror, stops: stopsWords(plan, nowHere()) }, fonts)
+        : [],
     [plan, paper, mirror, fonts],
   )
   return (

@@ -1,4 +1,6 @@
 import type { Plan } from "../plan/schema"
+import { stopsWords } from "../service/stopsWords"
+import { nowHere } from "../service/visitOfPlan"
 import { drawPage } from "./drawPage"
 import { fingerprint } from "./fingerprint"
 import type { Fonts } from "./fontFile"
@@ -23,7 +25,10 @@ export async function layoutPlan(
   readFont?: ReadFont,
 ): Promise<{ pages: Page[]; fonts: Fonts }> {
   const fonts = await loadFonts(readFont)
-  return { pages: layoutSheet(plan, { paper: papers[paper], mirror }, fonts), fonts }
+  return {
+    pages: layoutSheet(plan, { paper: papers[paper], mirror, stops: stopsWords(plan, nowHere()) }, fonts),
+    fonts,
+  }
 }
 
 export function toPdf(pages: readonly Page[], plan: Plan, fonts: Fonts): Uint8Array {

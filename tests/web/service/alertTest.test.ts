@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest"
+import type { AlertTest } from "../../../web/plan/consultation"
 import { alertTestWanting } from "../../../web/service/alertTest"
 import { momentAt } from "../../../web/service/clock"
-import type { AlertTest } from "../../../web/service/consultation"
 
 const zone = "Europe/London"
 const at = (clock: string) => momentAt(zone, clock)

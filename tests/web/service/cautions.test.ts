@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest"
 import { houseProducts } from "../../../presets/houseProducts"
-import { checkVisit, notKnown, rules } from "../../../web/service/cautions"
 import {
   type AlertTest,
   type Consultation,
   type HairState,
   newConsultation,
-} from "../../../web/service/consultation"
+} from "../../../web/plan/consultation"
+import { checkVisit, notKnown, rules } from "../../../web/service/cautions"
 import type { PlannedMix, Visit } from "../../../web/service/rules/rule"
 
 const [powder, , cream, toner, rootShade] = houseProducts

@@ -6,7 +6,7 @@ import { framePlan, manyPlan } from "./framePlan"
 import { sheetFonts } from "./sheetFonts"
 
 const draw = (plan = framePlan) =>
-  svgPages(layoutSheet(plan, { paper: papers.a4, mirror: false }, sheetFonts))
+  svgPages(layoutSheet(plan, { paper: papers.a4, mirror: false, stops: "" }, sheetFonts))
 
 describe("the pages on the screen", () => {
   it("are as many as will be printed, each the size of the paper in mm", () => {

@@ -1,7 +1,7 @@
 import { commonPractice } from "../../../presets/figure"
 import { visitLimits } from "../../../presets/visitLimits"
+import type { Question } from "../../plan/consultation"
 import { alertTestWanting } from "../alertTest"
-import type { Question } from "../consultation"
 import { caution, eachMix, finalStop, type PlannedMix, type Rule, stop, type Visit, when } from "./rule"
 
 const labelWords = "label words of Regulation (EC) 1223/2009, Annex III, as listed by Tukes (Finland)"

@@ -1,5 +1,5 @@
 import { commonPractice } from "../../../presets/figure"
-import { hairStates, hasHistory } from "../consultation"
+import { hairStates, hasHistory } from "../../plan/consultation"
 import { caution, finalStop, type Rule, stop, when } from "./rule"
 
 /** What the hair has been through. */

@@ -1,6 +1,6 @@
 import type { ProductSheet } from "../../../presets/productSheet"
+import type { Consultation } from "../../plan/consultation"
 import type { Now } from "../alertTest"
-import type { Consultation } from "../consultation"
 import type { MixRatio } from "../strength"
 
 /** Everything the rules look at: the client, what is to be mixed, and when. */

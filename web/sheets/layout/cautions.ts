@@ -1,6 +1,6 @@
 import type { Fonts } from "../fontFile"
 import type { Block } from "./block"
-import { letters, rule, rulePt, type, wrap } from "./typesetting"
+import { letters, rule, rulePt, type Type, type, wrap } from "./typesetting"
 
 /**
  * What a placement map must say, in the fewest words. Gloves and eyes: label words required by Regulation (EC)
@@ -25,22 +25,29 @@ const gutterMm = 6
 const bullet = "·"
 const indentMm = 2.6
 
-/** The cautions in two columns under a rule. */
-export function cautionBlock(width: number, lettersMissing: boolean, fonts: Fonts): Block {
+export type CautionWords = { stops: string; lettersMissing: boolean }
+type Line = { text: string; isFirst: boolean; setting: Type }
+
+/** Whether the mix is held, then the cautions, in two columns under a rule. */
+export function cautionBlock(width: number, { stops, lettersMissing }: CautionWords, fonts: Fonts): Block {
   const columnMm = (width - gutterMm) / 2
   const sentences = lettersMissing ? [...cautions, missingLetters] : cautions
   const half = Math.ceil(sentences.length / 2)
-  const columns = [sentences.slice(0, half), sentences.slice(half)].map((column) =>
-    column.flatMap((sentence) =>
-      wrap(sentence, columnMm - indentMm, type.small, fonts).map((text, i) => ({ text, isFirst: i === 0 })),
-    ),
-  )
+  const linesOf = (text: string, setting: Type): Line[] =>
+    wrap(text, columnMm - indentMm, setting, fonts).map((part, i) => ({
+      text: part,
+      isFirst: i === 0,
+      setting,
+    }))
+  const small = (column: readonly string[]) => column.flatMap((sentence) => linesOf(sentence, type.small))
+  const held = stops ? linesOf(stops, type.smallStrong) : []
+  const columns = [[...held, ...small(sentences.slice(0, half))], small(sentences.slice(half))]
   const items = columns.flatMap((lines, column) =>
-    lines.flatMap(({ text, isFirst }, i) => {
+    lines.flatMap(({ text, isFirst, setting }, i) => {
       const [x, y] = [column * (columnMm + gutterMm), topMm + 3.2 + i * lineMm]
       return [
         ...(isFirst ? [letters(bullet, [x, y], type.smallStrong)] : []),
-        letters(text, [x + indentMm, y], type.small),
+        letters(text, [x + indentMm, y], setting),
       ]
     }),
   )

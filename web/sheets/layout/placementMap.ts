@@ -13,7 +13,8 @@ import { sideColumn } from "./sideColumn"
 import { lowered, split, stack, sumMm } from "./stack"
 import { frontRow, rowHeightMm, rowsOf, viewRow } from "./viewRows"
 
-export type SheetOptions = { paper: Paper; mirror: boolean }
+/** `stops` says in a sentence whether the mix is held; empty says nothing. */
+export type SheetOptions = { paper: Paper; mirror: boolean; stops: string }
 
 /** What is printed on one page under its heading: from the top, and at the foot. */
 type Body = { blocks: readonly Block[]; foot?: Block }
@@ -26,13 +27,13 @@ const rowMm = { least: 6.4, most: 9 }
 const fewestRows = 3
 
 /** The placement and formula map as pages: one where all fits, else the views first and the table on pages after. */
-export function layoutSheet(unchecked: Plan, { paper, mirror }: SheetOptions, fonts: Fonts): Page[] {
+export function layoutSheet(unchecked: Plan, { paper, mirror, stops }: SheetOptions, fonts: Fonts): Page[] {
   const { plan, isWhole } = toPrintablePlan(unchecked, fonts)
   const figures = measured(plan)
   const views = chooseViews(plan.sections, figures.head)
   const named = nameSections(views, plan.sections, figures.head)
   const setting: MapSetting = { plan, figures, paper, fonts, mirror, named }
-  const cautions = cautionBlock(innerMm(setting), !isWhole, fonts)
+  const cautions = cautionBlock(innerMm(setting), { stops, lettersMissing: !isWhole }, fonts)
   const table = foilTable(figures, innerMm(setting), fonts)
   const bodies = onOnePage(setting, table, cautions) ?? onSeveralPages(setting, table, cautions)
   return bodies.map((body, i) => setPage(body, setting, { number: i + 1, count: bodies.length }))

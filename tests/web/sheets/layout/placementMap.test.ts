@@ -10,7 +10,7 @@ import { backPlan, framePlan, manyPlan } from "../framePlan"
 import { sheetFonts } from "../sheetFonts"
 
 const lay = (plan = framePlan, options: Partial<Parameters<typeof layoutSheet>[1]> = {}) =>
-  layoutSheet(plan, { paper: papers.a4, mirror: false, ...options }, sheetFonts)
+  layoutSheet(plan, { paper: papers.a4, mirror: false, stops: "", ...options }, sheetFonts)
 
 const flat = (items: readonly Item[]): Item[] =>
   items.flatMap((item) => (item.kind === "clipped" ? flat(item.items) : [item]))

@@ -18,9 +18,12 @@ export type Consultation = {
   passes: readonly Pass[]
 }
 
-export type Zone = "hairline" | "top" | "left" | "right" | "back"
-export type StrandPart = "roots" | "midLengths" | "ends"
-export type FinishTone = "cool" | "neutral" | "warm"
+export const zoneNames = ["hairline", "top", "left", "right", "back"] as const
+export type Zone = (typeof zoneNames)[number]
+export const strandParts = ["roots", "midLengths", "ends"] as const
+export type StrandPart = (typeof strandParts)[number]
+export const finishTones = ["cool", "neutral", "warm"] as const
+export type FinishTone = (typeof finishTones)[number]
 
 export type HairState = {
   level: number | null
@@ -31,14 +34,16 @@ export type HairState = {
   stretch: "springs-back" | "stays-stretched" | "breaks" | null
 }
 
-export type HairHistory =
-  | "coloured"
-  | "lightened"
-  | "permed"
-  | "relaxed"
-  /** Henna of which nobody knows whether metal salts were in it. */
-  | "henna"
-  | "metallic-salts"
+/** "henna" is henna of which nobody knows whether metal salts were in it. */
+export const hairHistories = [
+  "coloured",
+  "lightened",
+  "permed",
+  "relaxed",
+  "henna",
+  "metallic-salts",
+] as const
+export type HairHistory = (typeof hairHistories)[number]
 
 /** An alert test on skin. Times are moments: ISO 8601 with their offset. */
 export type AlertTest = {
@@ -75,6 +80,7 @@ export const questions = {
   colouristBreathing: "Does whoever mixes cough or wheeze with lightener?",
 } as const
 export type Question = keyof typeof questions
+export const questionNames = Object.keys(questions) as [Question, ...Question[]]
 
 export const newConsultation = (): Consultation => ({
   hair: {},

@@ -1,0 +1,30 @@
+import type { Finding } from "../../service/cautions"
+import { checkPlan, nowHere } from "../../service/visitOfPlan"
+import { readPlan } from "../openFile"
+import { refuse, type Verb } from "../verb"
+
+export const check: Verb = {
+  usage: "FILE",
+  summary: "The stops that hold the mix and the cautions beside it; exit 1 when there is a stop.",
+  takesFile: true,
+  options: {},
+  run(request) {
+    const read = readPlan(request)
+    if (!read.ok) return refuse(...read.problems)
+    const { stops, cautions, notKnown } = checkPlan(read.plan, nowHere())
+    return {
+      exit: stops.length > 0 ? 1 : 0,
+      object: { stops: stops.map(findingOf), cautions: cautions.map(findingOf), notKnown },
+      problems: stops.map(({ why }) => why),
+    }
+  },
+}
+
+const findingOf = ({ rule, why, decides, source, mixes, pass }: Finding) => ({
+  rule,
+  why,
+  decides,
+  source,
+  ...(mixes ? { mixes } : {}),
+  ...(pass ? { passed: { reason: pass.reason, by: pass.by } } : {}),
+})

@@ -1,0 +1,98 @@
+import { useState } from "react"
+import { act } from "../plan/act"
+import { newConsultation, type Pass } from "../plan/consultation"
+import { setConsultation } from "../plan/edits/setConsultation"
+import type { Plan } from "../plan/schema"
+import { usePlan } from "../plan/usePlan"
+import type { Finding } from "../service/cautions"
+import { checkPlan, nowHere } from "../service/visitOfPlan"
+import { TextField } from "./TextField"
+
+/** What holds the mix and what must be said beside it, each with its reason, who decides, and where it is from. */
+export function StopsPanel() {
+  const plan = usePlan((open) => open)
+  const { stops, cautions, notKnown } = checkPlan(plan, nowHere())
+  return (
+    <section aria-labelledby="stops-title">
+      <h2 id="stops-title">{titleOf(stops.length)}</h2>
+      {stops.map((finding) => (
+        <Stop key={`${finding.rule}${finding.mixes ?? ""}`} finding={finding} plan={plan} />
+      ))}
+      {cautions.length > 0 && (
+        <details>
+          <summary>{cautions.length === 1 ? "One caution" : `${cautions.length} cautions`}</summary>
+          <ul className="cautions">
+            {cautions.map((finding) => (
+              <li key={`${finding.rule}${finding.mixes ?? ""}`}>
+                {finding.why} <Authority finding={finding} />
+                {finding.pass && ` Passed by ${finding.pass.by}: ${finding.pass.reason}`}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {notKnown.length > 0 && (
+        <details>
+          <summary>{notKnown.length === 1 ? "One thing" : `${notKnown.length} things`} not known yet</summary>
+          <ul className="cautions">
+            {notKnown.map((thing) => (
+              <li key={thing}>{thing}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </section>
+  )
+}
+
+const titleOf = (stops: number) =>
+  stops === 0 ? "No stop is open" : stops === 1 ? "A stop holds the mix" : `${stops} stops hold the mix`
+
+const Authority = ({ finding: { decides, source } }: { finding: Finding }) => (
+  <span className="aside">
+    Decides: {decides}. Source: {source}.
+  </span>
+)
+
+function Stop({ finding, plan }: { finding: Finding; plan: Plan }) {
+  return (
+    <div className="conflict">
+      <p>
+        <strong>{finding.why}</strong>
+      </p>
+      <p>
+        <Authority finding={finding} />
+      </p>
+      {finding.passable ? <PassForm rule={finding.rule} plan={plan} /> : <p>This stop cannot be passed.</p>}
+    </div>
+  )
+}
+
+/** A stop that may be passed is passed in writing, by someone with a name. */
+function PassForm({ rule, plan }: { rule: string; plan: Plan }) {
+  const [pass, setPass] = useState<Pass>({ rule, reason: "", by: "" })
+  const isWritten = pass.reason.trim() !== "" && pass.by.trim() !== ""
+  const others = (plan.consultation ?? newConsultation()).passes.filter((each) => each.rule !== rule)
+  return (
+    <details>
+      <summary>Pass it with a written reason</summary>
+      <div className="pairs">
+        <TextField
+          name="Reason"
+          value={pass.reason}
+          most={200}
+          onCommit={(reason) => setPass({ ...pass, reason })}
+        />
+        <TextField name="By" value={pass.by} most={40} onCommit={(by) => setPass({ ...pass, by })} />
+      </div>
+      <button
+        type="button"
+        className="button"
+        disabled={!isWritten}
+        onClick={() => act("Pass a stop with a reason", setConsultation({ passes: [...others, pass] }))}
+      >
+        Pass this stop
+      </button>
+    </details>
+  )
+}

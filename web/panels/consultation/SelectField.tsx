@@ -1,0 +1,41 @@
+import { useId } from "react"
+
+type Props<Value extends string> = {
+  name: string
+  options: readonly { value: Value; label: string }[]
+  value: Value | null
+  onChange: (value: Value | null) => void
+  isNameUnseen?: boolean
+}
+
+/** One of several words, or not known. */
+export function SelectField<Value extends string>({
+  name,
+  options,
+  value,
+  onChange,
+  isNameUnseen,
+}: Props<Value>) {
+  const id = useId()
+  return (
+    <div className="field">
+      <label className={isNameUnseen ? "unseen" : "name"} htmlFor={id}>
+        {name}
+      </label>
+      <select
+        id={id}
+        value={value ?? ""}
+        onChange={({ target }) =>
+          onChange(options.find((option) => option.value === target.value)?.value ?? null)
+        }
+      >
+        <option value="">Not known</option>
+        {options.map((option) => (
+          <option key={option.value} value={option.value}>
+            {option.label}
+          </option>
+        ))}
+      </select>
+    </div>
+  )
+}
