@@ -6,6 +6,7 @@ import { calibrate } from "./verbs/calibrate"
 import { check } from "./verbs/check"
 import { head } from "./verbs/head"
 import { measure } from "./verbs/measure"
+import { mix } from "./verbs/mix"
 import { sheet } from "./verbs/sheet"
 import { timing } from "./verbs/timing"
 import { validate } from "./verbs/validate"
@@ -14,6 +15,7 @@ const verbs: Readonly<Record<string, Verb>> = {
   head,
   measure,
   check,
+  mix,
   sheet,
   validate,
   blend,

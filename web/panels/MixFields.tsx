@@ -1,12 +1,15 @@
 import { tradePairs } from "../../presets/developers"
 import { act } from "../plan/act"
 import { removeMix, setMix } from "../plan/edits/setMix"
-import { letters, limits } from "../plan/limits"
+import { limits } from "../plan/limits"
 import type { Mix } from "../plan/schema"
+import { usePlan } from "../plan/usePlan"
+import { mixesOfPlan } from "../service/mixesOfPlan"
 import { Choices } from "./Choices"
+import { DeveloperAdvice } from "./DeveloperAdvice"
 import { MixFigures } from "./MixFigures"
 import { NumberField } from "./NumberField"
-import { TextField } from "./TextField"
+import { ProductField } from "./ProductField"
 
 const developers = tradePairs.map(({ volume, percent }) => ({
   value: String(volume),
@@ -17,6 +20,8 @@ const ratios = [1, 1.5, 2, 2.5, 3].map((parts) => ({ value: String(parts), label
 /** One mix: what goes into it, and how much of it the foils want. */
 export function MixFields({ mix, isOnly }: { mix: Mix; isOnly: boolean }) {
   const title = `mix-${mix.id}`
+  const plan = usePlan((open) => open)
+  const proposed = mixesOfPlan(plan).find((each) => each.mix === mix)?.proposed ?? null
   const change = (label: string, part: Partial<Mix>) =>
     act(`${label} of mix ${mix.id}`, setMix({ ...mix, ...part }))
   const mixWith = (developer: number) => change("Change the ratio", { ratio: { lightener: 1, developer } })
@@ -38,10 +43,8 @@ export function MixFields({ mix, isOnly }: { mix: Mix; isOnly: boolean }) {
       </header>
       <div className="columns">
         <div className="column">
-          <TextField
-            name="Product"
-            value={mix.product}
-            most={letters.name}
+          <ProductField
+            product={mix.product}
             onCommit={(product) => change("Change the product", { product })}
           />
           <div className="word-or-number">
@@ -59,6 +62,7 @@ export function MixFields({ mix, isOnly }: { mix: Mix; isOnly: boolean }) {
               onCommit={pour}
             />
           </div>
+          <DeveloperAdvice proposed={proposed} volume={mix.developerVolume} onUse={pour} />
           <div className="word-or-number">
             <Choices
               legend="Lightener to developer, by weight"

@@ -4,6 +4,7 @@ import { freeMixLetter, setMix } from "../plan/edits/setMix"
 import { usePlan } from "../plan/usePlan"
 import { MixFields } from "./MixFields"
 import { StopsPanel } from "./StopsPanel"
+import { TonePanel } from "./TonePanel"
 
 /** What is mixed, how strong, how thick and how much. */
 export function MixtureScreen() {
@@ -25,6 +26,7 @@ export function MixtureScreen() {
           Add mix {letter}
         </button>
       )}
+      <TonePanel />
       <section aria-labelledby="mixing-title">
         <h2 id="mixing-title">Before you mix</h2>
         <ul className="cautions">

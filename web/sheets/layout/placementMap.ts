@@ -82,7 +82,7 @@ function mapOf(setting: MapSetting, rows: ReturnType<typeof rowsOf>, heightMm: n
   if (!scale) return null
   const gap = gapMm + Math.min(6, (heightMm - usedMm(scale)) / rows.length)
   const width = halfMm(setting)
-  const side = sideColumn(setting.plan, setting.figures, { width, scale, fonts: setting.fonts })
+  const side = sideColumn(setting.plan, { width, scale, fonts: setting.fonts })
   const [front, left] = frontRow(scale, side, setting)
   const others = rows.slice(1).map((row) => lowered(viewRow(row, scale, setting), gap))
   return { scale, blocks: [front, ...others], left }

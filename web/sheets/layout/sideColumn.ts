@@ -1,5 +1,4 @@
 import { isFoil } from "../../../geometry/section/section"
-import type { Measured } from "../../plan/measured"
 import type { Plan } from "../../plan/schema"
 import type { Fonts } from "../fontFile"
 import type { Block } from "./block"
@@ -14,10 +13,10 @@ import { letters, type } from "./typesetting"
 type Column = { width: number; scale: number; fonts: Fonts }
 
 /** What stands beside the front view: the mixes, the comb and the stitches of the plan. */
-export function sideColumn(plan: Plan, figures: Measured, { width, scale, fonts }: Column): Block[] {
+export function sideColumn(plan: Plan, { width, scale, fonts }: Column): Block[] {
   const depths = depthsOf(plan)
   return [
-    ...under("Mix, at the upper figure", mixBlocks(plan, figures, { width, scale, fonts })),
+    ...under("Bowls, at the upper figure", mixBlocks(plan, { width, scale, fonts })),
     ...(depths.length > 0 ? [{ ...combStrip(depths, width, fonts), startsGroup: true }] : []),
     ...under("Stitch/gap, mm, true size", stitchStrips(stitchesIn(plan), width, fonts)),
   ]

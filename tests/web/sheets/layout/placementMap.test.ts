@@ -87,12 +87,15 @@ describe("the placement map", () => {
     expect(shown).toEqual(expect.arrayContaining(["2–3.5", "Weave 3/2", "Left out: Veil", "Veil"]))
   })
 
-  it("gives the mix with product, strength, ratio and grams at the upper figure", () => {
+  it("gives the mix with product, strength, ratio and the bowl at the upper figure", () => {
     const shown = words(lay()).join("\n")
     expect(shown).toContain("House clay\n10 volume (3 %), 2 : 3")
     const upperG = figuresOf(framePlan.sections[3], framePlan).productG.high
-    const lightenerG = Math.ceil((upperG * 2) / 5)
-    expect(shown).toContain(`= ${lightenerG} g lightener + ${Math.round((lightenerG * 3) / 2)} g developer`)
+    // 5 % and 6 g stay in bowl and brush, and no bowl is under 30 g: 2 parts of 5 are lightener (common practice).
+    const lightenerG = Math.ceil((Math.max(30, upperG * 1.05 + 6) * 2) / 5)
+    expect(shown).toContain(
+      `${lightenerG} g lightener + ${Math.round((lightenerG * 3) / 2)} g developer, minute`,
+    )
   })
 
   it("carries cautions, and neither notes nor anything about health", () => {

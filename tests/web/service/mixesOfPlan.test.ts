@@ -1,0 +1,77 @@
+import { describe, expect, it } from "vitest"
+import { runCommand } from "../../../web/command/command"
+import { setConsultation } from "../../../web/plan/edits/setConsultation"
+import { setMix } from "../../../web/plan/edits/setMix"
+import { examplePlan } from "../../../web/plan/examplePlan"
+import { measured } from "../../../web/plan/measured"
+import { savePlan } from "../../../web/plan/planFile"
+import type { Plan } from "../../../web/plan/schema"
+import { mixesOfPlan } from "../../../web/service/mixesOfPlan"
+import { timedPlan } from "../../../web/service/timedPlan"
+import { busyPlan } from "../../support/busyPlan"
+import { done, emptyPlan } from "../plan/samples"
+
+const rows = (plan: Plan) =>
+  mixesOfPlan(plan).map((row) => {
+    if (!row.made) throw new Error(`mix ${row.mix.id} is not made`)
+    return { ...row, made: row.made }
+  })
+
+describe("the mixes of a plan", () => {
+  it("serve every foil once, from the smallest sensible bowl of 10 + 20 g (common practice, no source)", () => {
+    const plan = examplePlan()
+    const served = rows(plan).flatMap(({ made }) => made.bowls.flatMap(({ sections }) => sections))
+    expect(served.toSorted()).toEqual(
+      plan.sections.flatMap(({ id, kind }) => (kind === "left-out" ? [] : [id])).toSorted(),
+    )
+    for (const { made } of rows(plan))
+      expect(made.bowls.map(({ lightenerG, developerG }) => [lightenerG, developerG])).toEqual([[10, 20]])
+  })
+
+  it("want what the foils want, and mix at the minutes of the clock", () => {
+    const plan = busyPlan(60)
+    const timed = timedPlan(plan)
+    if (!timed.ok) throw new Error(timed.problems[0])
+    const [{ made }] = rows(plan)
+    expect(made.wantedG.high).toBeCloseTo(measured(plan).totals.productG.high, 6)
+    expect(made.mixedG).toBeGreaterThan(made.wantedG.high)
+    expect(made.bowls.map(({ atMin }) => atMin)).toEqual(timed.schedule.bowls.map(({ atMin }) => atMin))
+    expect(made.bowls.length).toBeGreaterThan(2)
+  })
+
+  it("make nothing where no foil uses them", () => {
+    expect(mixesOfPlan(emptyPlan)).toMatchObject([{ users: 0, made: null, problems: [] }])
+  })
+
+  it("say when a ratio is upside down", () => {
+    const [mix] = examplePlan().mixes
+    const plan = done(setMix({ ...mix, ratio: { lightener: 2, developer: 1 } }), examplePlan())
+    expect(mixesOfPlan(plan)[0].problems[0]).toContain("as if turned upside down")
+  })
+
+  it("propose the weakest developer that reaches the goal by the sheet: level 7 to 10, 20 vol (common practice)", () => {
+    const level = { level: 7, history: [], porosity: null, stretch: null }
+    const plan = done(setConsultation({ hair: { top: { roots: level } }, liftToLevel: 10 }), examplePlan())
+    expect(mixesOfPlan(plan)[0].proposed).toMatchObject({ kind: "chosen", volume: 20 })
+  })
+})
+
+describe("mix", () => {
+  it("prints each mix with its bowls", async () => {
+    const { exit, out } = await runCommand(["mix", "plan.json"], {
+      readText: () => savePlan(examplePlan()),
+      writeBytes: () => {},
+      readFont: async () => new Uint8Array(),
+    })
+    const { mixes } = JSON.parse(out)
+    expect(exit).toBe(0)
+    // 20 vol is 6 %; two parts of it in three make 4 % (lightening by mass).
+    expect(mixes[0]).toMatchObject({
+      id: "A",
+      ratio: 2,
+      onHeadPercent: 4,
+      developer: { volume: 20, percent: 6 },
+    })
+    expect(mixes[0].bowls[0]).toMatchObject({ lightenerG: 10, developerG: 20 })
+  })
+})
