@@ -1,4 +1,5 @@
 import type { ProductSheet } from "./productSheet"
+import { startingProduct } from "./startingPlan"
 
 /**
  * Invented products, to plan with until the salon has typed in its own. No figure here is any maker's: the lift
@@ -7,7 +8,7 @@ import type { ProductSheet } from "./productSheet"
 export const houseProducts: readonly ProductSheet[] = [
   {
     id: "house-powder",
-    name: "House powder (invented)",
+    name: startingProduct,
     kind: "lightener",
     form: "powder",
     ratio: { low: 1.5, high: 2.5 },

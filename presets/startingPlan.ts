@@ -10,6 +10,9 @@ export const startingLengthCm = {
   back: lengthCm.collarbone.value,
 }
 
+/** The sheet a plan starts from, in houseProducts.ts: its name alone, since the map does not wait for the sheets. */
+export const startingProduct = "House powder (invented)"
+
 /** Parts of lightener to parts of developer for foils. */
 export const startingRatio = { lightener: 1, developer: figure(2, [1.5, 2.5], commonPractice) }
 

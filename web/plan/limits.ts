@@ -36,6 +36,11 @@ export const limits = {
   developerVolume: limit(1, 40, "volume"),
   // Ten hours is more than any chair is booked for.
   bookingMin: limit(15, 600, "minutes"),
+  visitMin: limit(0, 1440, "minutes"),
+  // Nothing is left on hair for longer than two hours.
+  heldMin: limit(1, 120, "minutes"),
+  placeMin: limit(0.1, 60, "minutes"),
+  serviceMs: limit(0, 86_400_000, "milliseconds"),
   // The scale of ten levels, black to lightest blonde.
   level: limit(1, 10),
   ageYears: limit(1, 120, "years"),
@@ -53,6 +58,10 @@ export const counts = {
   histories: { low: 0, high: 6 },
   tests: { low: 0, high: 40 },
   passes: { low: 0, high: 100 },
+  breaks: { low: 0, high: 8 },
+  /** As many as presets/lift.ts narrows by. */
+  strandRows: { low: 0, high: 6 },
+  taps: { low: 0, high: 5000 },
 }
 
 /** The least share of a strand that can be coated, so that from and to stay apart when rounded. */

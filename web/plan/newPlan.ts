@@ -1,8 +1,7 @@
 import { developerHabits } from "../../presets/developers"
 import { densityPerCm2, fibreUm } from "../../presets/hairTypes"
 import { startingHeadSize } from "../../presets/headSizes"
-import { houseProducts } from "../../presets/houseProducts"
-import { startingLengthCm, startingRatio } from "../../presets/startingPlan"
+import { startingLengthCm, startingProduct, startingRatio } from "../../presets/startingPlan"
 import { newId } from "./newId"
 import { type Plan, planKind, planVersion } from "./schema"
 
@@ -23,7 +22,7 @@ export const newPlan = (today = new Date()): Plan => ({
   mixes: [
     {
       id: "A",
-      product: houseProducts[0].name,
+      product: startingProduct,
       developerVolume: developerHabits.usualVolume,
       ratio: { lightener: startingRatio.lightener, developer: startingRatio.developer.value },
     },

@@ -63,7 +63,14 @@ const shown = (text: string) => {
   return start.length > 40 ? `${start.slice(0, 40).join("")}…` : start.join("")
 }
 
-const numbered: Record<string, string> = { sections: "section", mixes: "mix", parting: "parting, point" }
+const numbered: Record<string, string> = {
+  sections: "section",
+  mixes: "mix",
+  parting: "parting, point",
+  rows: "row",
+  breaks: "break",
+  log: "tap",
+}
 
 const words: Record<string, string> = {
   depthMm: "depth",
@@ -94,6 +101,12 @@ const words: Record<string, string> = {
   lengthCm: "length",
   developerVolume: "developer",
   bookingMin: "minutes booked",
+  heatMin: "minutes of heat",
+  strandTest: "strand test",
+  startLevel: "level to start from",
+  fromMin: "from minute",
+  toMin: "to minute",
+  clockNotes: "clock notes",
   ageYears: "age",
   upkeepWeeks: "weeks until the next visit",
   liftToLevel: "level to lift to",

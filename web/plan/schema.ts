@@ -5,6 +5,7 @@ import type { CarrierKind, FoilLie, Section, SectionKind } from "../../geometry/
 import { consultationSchema } from "./consultationSchema"
 import { choice, day, id, line, lines, list, mixLetter, number, point, wholeNumber } from "./fields"
 import { counts, leastStrandShare, letters, limits } from "./limits"
+import { serviceSchema, timingSchema } from "./timingSchema"
 import { z } from "./zod"
 
 /** The plan as it is written to a file, version 1. The file door is the only place that checks against it. */
@@ -114,15 +115,6 @@ const mixSchema = group({
   ratio: group({ lightener: number(limits.ratioPart), developer: number(limits.ratioPart) }),
 })
 
-/** How the visit is to be timed; a plan without it is timed in the usual way. */
-const timingSchema = group({
-  skill: choice(["expert", "usual", "learner"]),
-  hands: z.literal([1, 2], { error: "expected 1 or 2 pairs of hands" }),
-  rinse: choice(["each", "together"]),
-  bookingMin: z.nullable(number(limits.bookingMin)),
-  lift: z.nullable(group({ fromLevel: number(limits.level), toLevel: number(limits.level) })),
-}) satisfies z.ZodMiniType<TimingChoices>
-
 export const planSchema = group({
   kind: z.literal(planKind),
   version: z.literal(planVersion),
@@ -135,21 +127,15 @@ export const planSchema = group({
   mixes: list(mixSchema, counts.mixes, "mixes"),
   sections: list(sectionSchema, counts.sections, "sections"),
   consultation: z.optional(consultationSchema),
+  /** How the visit is to be timed; a plan without it is timed in the usual way. */
   timing: z.optional(timingSchema),
+  /** What happened at the chair the last time. */
+  service: z.optional(serviceSchema),
   note: lines(letters.note),
 })
 
 export type Plan = Readonly<z.infer<typeof planSchema>>
 export type Mix = Plan["mixes"][number]
-
-/** Pace and hands, one rinse or each foil off when it is ready, the minutes booked, and the levels to lift from and to. */
-export type TimingChoices = {
-  skill: "expert" | "usual" | "learner"
-  hands: 1 | 2
-  rinse: "each" | "together"
-  bookingMin: number | null
-  lift: { fromLevel: number; toLevel: number } | null
-}
 
 /** A change of the plan: a pure function to the plan after it, or the reason why it cannot be. */
 export type Edit = (plan: Plan) => Plan | Refusal

@@ -1,5 +1,5 @@
 import { zoneAt } from "../../geometry/head/zones"
-import { type Foil, isFoil } from "../../geometry/section/section"
+import { type Foil, type FoilKind, isFoil } from "../../geometry/section/section"
 import type { Range } from "../../geometry/tradeFigures"
 import { bowlFigures } from "../../presets/bowlFigures"
 import { fibreUm } from "../../presets/hairTypes"
@@ -8,19 +8,25 @@ import type { ProductSheet } from "../../presets/productSheet"
 import { tradeFigures } from "../../presets/tradeFigures"
 import { figuresOf, headOf } from "../plan/measured"
 import type { Mix, Plan } from "../plan/schema"
+import type { StrandTest, TimingChoices } from "../plan/timingChoices"
 import { placedInTurn, planBowls } from "./bowls"
+import { readyWith } from "./liftOfPlan"
 import type { Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
 import type { LiftGoal } from "./scheduleReady"
-import { readyWith } from "./scheduleReady"
 import { labelPercent, onHeadPercent } from "./strength"
 
 export type ServiceChoices = {
   /** Minutes a foil, before what its kind takes more. */
   paceMin: Range
+  /** What was learnt of each kind, in place of it. */
+  learntMin: TimingChoices["pace"]
   hands: 1 | 2
+  breaks: TimingChoices["breaks"]
   rinse: Service["rinse"]
+  heatMin: number | null
   bookingMin: number | null
   goal: LiftGoal | null
+  strandTest: StrandTest | null
 }
 
 /**
@@ -30,7 +36,7 @@ export type ServiceChoices = {
 export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: ServiceChoices): Service {
   const sheetOf = new Map(plan.mixes.map((mix) => [mix.id, sheets.find(({ name }) => name === mix.product)]))
   const readyMin = Object.fromEntries(
-    plan.mixes.map((mix) => [mix.id, readyWith(mix, sheetOf.get(mix.id), choices.goal)]),
+    plan.mixes.map((mix) => [mix.id, readyWith(mix, sheetOf.get(mix.id), choices)]),
   )
   const foils = plan.sections
     .filter(isFoil)
@@ -40,13 +46,13 @@ export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: 
     foils,
     mixes,
     bowls: plan.mixes.flatMap((mix) => bowlsOf(mix, foils, sheetOf.get(mix.id))),
-    hands: Array.from({ length: choices.hands }, () => ({ paceShare: 1, breaks: [] })),
+    hands: Array.from({ length: choices.hands }, () => ({ paceShare: 1, breaks: choices.breaks })),
     preparingMin: pace.roundTheFoils.preparingMin,
     partingMin: pace.roundTheFoils.partingMin,
     wipingMin: pace.roundTheFoils.wipingMin,
     rinse: choices.rinse,
     looks: pace.looks,
-    heat: null,
+    heat: choices.heatMin === null ? null : { minutes: choices.heatMin },
     finish: finishOf(foils),
     bookingMin: choices.bookingMin,
     soFar: null,
@@ -76,20 +82,27 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known
     kind: foil.kind,
     zone,
     group: zone,
-    placeMin: placing(choices.paceMin, pace.extraMin[foil.kind], Math.max(1, foils)),
+    placeMin: placing(foil.kind, Math.max(1, foils), choices),
     limitMin: longestMin(sheetOf.get(foil.mix)),
     mix: foil.mix,
     readyMin: choices.goal ? readyMin : { [foil.mix]: readyMin[foil.mix] },
     productG,
-    delicate: plan.hair.fibreUm <= fibreUm.fine.range[1],
+    delicate: plan.hair.fibreUm <= fibreUm.fine.range[1] || isOpened(plan, zone),
   }
 }
 
-const placing = (foil: Range, extra: Range, foils: number): Range => ({
-  low: foil.low * foils + extra.low,
-  mid: foil.mid * foils + extra.mid,
-  high: foil.high * foils + extra.high,
-})
+function placing(kind: FoilKind, foils: number, { paceMin, learntMin }: ServiceChoices): Range {
+  const learnt = learntMin?.[kind]
+  const minutes = (end: keyof Range) =>
+    learnt ? learnt[end] * foils : paceMin[end] * foils + pace.extraMin[kind][end]
+  return { low: minutes("low"), mid: minutes("mid"), high: minutes("high") }
+}
+
+/** Hair of a zone that was written down as porous or lightened before. */
+const isOpened = ({ consultation }: Plan, zone: Zone) =>
+  Object.values(consultation?.hair[zone] ?? {}).some(
+    ({ porosity, history }) => porosity === "high" || history?.includes("lightened"),
+  )
 
 /** A foil belongs to the hairline where the middle of its parting lies within the sparser band along it. */
 function zoneOf({ parting }: Foil, plan: Plan): Zone {

@@ -1,11 +1,9 @@
-import type { Range } from "../../geometry/tradeFigures"
 import { liftReference } from "../../presets/lift"
-import { longestWithoutSheetMin, readyWithoutGoalMin } from "../../presets/pace"
+import { longestWithoutSheetMin } from "../../presets/pace"
 import type { ProductSheet } from "../../presets/productSheet"
 import type { Mix, Refusal } from "../plan/schema"
 import type { LiftConditions } from "./lift"
 import { levelRefusal } from "./lift"
-import { priorTraits, readyRange } from "./liftGrid"
 import { labelPercent, onHeadPercent } from "./strength"
 
 /** From which level to which, before toning. */
@@ -28,11 +26,4 @@ export function liftConditions(mix: Mix, sheet: ProductSheet | undefined): LiftC
     longestMin: sheet?.longestMin ?? longestWithoutSheetMin,
     printed,
   }
-}
-
-/** Minutes on until the goal with a mix; without a goal or a printed lift, when most foils are ready. */
-export function readyWith(mix: Mix, sheet: ProductSheet | undefined, goal: LiftGoal | null): Range {
-  const conditions = goal && liftConditions(mix, sheet)
-  if (!goal || !conditions) return readyWithoutGoalMin
-  return readyRange(priorTraits(conditions.printed), conditions, goal.toLevel - goal.fromLevel)
 }

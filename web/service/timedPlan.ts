@@ -1,11 +1,10 @@
 import { houseProducts } from "../../presets/houseProducts"
-import { foilMin } from "../../presets/pace"
 import type { Plan } from "../plan/schema"
-import { usualTiming } from "../plan/usualTiming"
+import { choicesOfPlan } from "./choicesOfPlan"
 import { type Conflict, findConflicts } from "./conflicts"
-import { longestMin, serviceOf } from "./scheduleFromPlan"
+import { longestMin, type ServiceChoices, serviceOf } from "./scheduleFromPlan"
 import type { Service } from "./scheduleInput"
-import { serviceProblems } from "./scheduleProblems"
+import { heatRefusal, serviceProblems } from "./scheduleProblems"
 import { goalRefusal } from "./scheduleReady"
 import { planService, type Schedule } from "./timing"
 
@@ -30,16 +29,10 @@ export function timedPlan(plan: Plan): TimedPlan {
 }
 
 function time(plan: Plan): TimedPlan {
-  const { skill, hands, rinse, bookingMin, lift } = plan.timing ?? usualTiming
-  const refused = lift && goalRefusal(lift)
+  const choices = choicesOfPlan(plan)
+  const refused = choices.goal && goalRefusal(choices.goal)
   if (refused) return { ok: false, problems: [refused.refused] }
-  const service = serviceOf(plan, houseProducts, {
-    paceMin: foilMin[skill],
-    hands,
-    rinse,
-    bookingMin,
-    goal: lift,
-  })
+  const service = serviceOf(plan, houseProducts, choices)
   const problems = serviceProblems(service)
   if (problems.length > 0) return { ok: false, problems }
   const schedule = planService(service)
@@ -48,17 +41,26 @@ function time(plan: Plan): TimedPlan {
     service,
     schedule,
     conflicts: findConflicts(service, schedule),
-    assumed: assumedOf(plan),
+    assumed: assumedOf(plan, service, choices),
   }
 }
 
 /** What the clock had to assume, in sentences. */
-function assumedOf({ mixes, timing }: Plan): string[] {
+function assumedOf(
+  { mixes }: Plan,
+  service: Service,
+  { goal, learntMin, strandTest }: ServiceChoices,
+): string[] {
   const unknown = mixes.filter(({ product }) => houseProducts.every(({ name }) => name !== product))
+  const heat = heatRefusal(service)
   return [
-    timing?.lift
-      ? "When a foil may be ready is an estimate from the lift its sheet prints."
-      : "No levels are given: foils are taken as ready when most are (common practice).",
+    ...(goal
+      ? [
+          `From level ${goal.fromLevel} to ${goal.toLevel}: when a foil may be ready is an estimate from the lift its sheet prints${strandTest?.rows.length ? " and from the strand test" : ""}.`,
+        ]
+      : ["No levels are given: foils are taken as ready when most are (common practice)."]),
+    ...(learntMin ? ["The pace is the one learnt at the chair."] : []),
+    ...(heat ? [`${heat} It is left out of the clock.`] : []),
     ...unknown.map(
       ({ id, product }) =>
         `Mix ${id}: there is no sheet for “${product}”; ${longestMin(undefined)} minutes are taken as its longest time.`,

@@ -20,7 +20,7 @@ export function visitOf(plan: Plan, now: Now): Visit {
       sheet: houseProducts.find(({ name }) => name === product) ?? null,
       developerVolume,
       ratio,
-      heatMin: 0,
+      heatMin: plan.timing?.heatMin ?? 0,
       near: {
         hairline: own.some((foil) => isAtHairline(foil, plan)),
         scalp: own.some((foil) => foil.rootDistanceMm < rootDistanceMm.tight.range[0]),

@@ -3,6 +3,7 @@ import { examplePlanText } from "../../../presets/examplePlan"
 import { runCommand } from "../../../web/command/command"
 import { savePlan } from "../../../web/plan/planFile"
 import type { Plan } from "../../../web/plan/schema"
+import { usualTiming } from "../../../web/plan/usualTiming"
 import { busyPlan } from "../../support/busyPlan"
 
 const run = (text: string, ...options: string[]) =>
@@ -96,4 +97,12 @@ describe("timing", () => {
     expect(await refused(slices(3), "--from", "8", "--to", "6")).toContain("must be lighter")
     expect(await refused(slices(0))).toBe("There are no foils to time: draw one first.")
   })
+})
+
+test("times a plan as it says itself, save where an option says otherwise", async () => {
+  const plan: Plan = { ...busy, sections: busy.sections.slice(0, 12), timing: { ...usualTiming, hands: 2 } }
+  const lastOnMin = async (...options: string[]) =>
+    JSON.parse((await run(savePlan(plan), ...options)).out).lastOnMin
+  expect(await lastOnMin()).toBe(await lastOnMin("--hands", "2"))
+  expect(await lastOnMin("--hands", "1")).toBeGreaterThan(await lastOnMin())
 })

@@ -3,6 +3,7 @@ import { isFoil } from "../../../geometry/section/section"
 import { houseProducts } from "../../../presets/houseProducts"
 import { foilMin, type Skill } from "../../../presets/pace"
 import type { Plan } from "../../../web/plan/schema"
+import { choicesOfPlan } from "../../../web/service/choicesOfPlan"
 import { serviceOf } from "../../../web/service/scheduleFromPlan"
 import { serviceProblems } from "../../../web/service/scheduleProblems"
 import type { LiftGoal } from "../../../web/service/scheduleReady"
@@ -16,13 +17,7 @@ const withFoils = (count: number, change: Partial<Plan> = {}): Plan => ({
   ...change,
 })
 const serviceWith = (plan: Plan, skill: Skill = "usual", hands: 1 | 2 = 1, goal: LiftGoal | null = null) =>
-  serviceOf(plan, houseProducts, {
-    goal,
-    paceMin: foilMin[skill],
-    hands,
-    rinse: "each",
-    bookingMin: null,
-  })
+  serviceOf(plan, houseProducts, { ...choicesOfPlan(plan), goal, paceMin: foilMin[skill], hands })
 
 describe("a plan as the clock sees it", () => {
   const service = serviceWith(busy)

@@ -1,7 +1,7 @@
 import type { Range } from "../../../geometry/tradeFigures"
 import { houseProducts } from "../../../presets/houseProducts"
-import { foilMin } from "../../../presets/pace"
 import type { Plan, Refusal } from "../../plan/schema"
+import { choicesOfPlan } from "../../service/choicesOfPlan"
 import { findConflicts } from "../../service/conflicts"
 import { findCures } from "../../service/cures"
 import { longestMin, type ServiceChoices, serviceOf } from "../../service/scheduleFromPlan"
@@ -19,22 +19,25 @@ export const timing: Verb = {
     "When each foil goes on, may be ready and comes off, the bowls and looks, and what cannot be kept.",
   takesFile: true,
   options: {
-    pace: "minutes a foil, from one to the next; the usual 1.5 to 2.5 if not given",
-    hands: "pairs of hands, 1 or 2; 1 if not given",
-    rinse: "each: every foil off when it is ready; together: one rinse; each if not given",
-    from: "level of the hair now, 1 to 10; with --to",
-    to: "level to lift to; without it foils are ready when most are",
-    booking: "minutes booked for the chair; not checked if not given",
+    pace: "minutes a foil, from one to the next; the plan's pace if not given",
+    hands: "pairs of hands, 1 or 2; as the plan says if not given",
+    rinse: "each: every foil off when it is ready; together: one rinse; as the plan says if not given",
+    from: "level of the hair now, 1 to 10; with --to; the plan's levels if not given",
+    to: "level to lift to; without any foils are ready when most are",
+    booking: "minutes booked for the chair; the plan's booking if not given",
   },
   run(request) {
     const chosen = choicesOf(request.options)
     if (!chosen.ok) return refuse(...chosen.problems)
     const read = readPlan(request)
     if (!read.ok) return refuse(...read.problems)
-    const service = serviceOf(read.plan, houseProducts, chosen.choices)
+    const choices = { ...choicesOfPlan(read.plan), ...chosen.choices }
+    const refused = choices.goal && goalRefusal(choices.goal)
+    if (refused) return refuse(refused.refused)
+    const service = serviceOf(read.plan, houseProducts, choices)
     const problems = serviceProblems(service)
     if (problems.length > 0) return refuse(...problems)
-    return { ...done(objectOf(service, planService(service))), problems: notesOn(read.plan, chosen.choices) }
+    return { ...done(objectOf(service, planService(service))), problems: notesOn(read.plan, choices) }
   },
 }
 
@@ -78,15 +81,18 @@ const notesOn = ({ mixes }: Plan, { goal }: ServiceChoices) => [
     ),
 ]
 
-type Chosen = { ok: true; choices: ServiceChoices } | { ok: false; problems: string[] }
+/** What the options say; the rest is the plan's to say. */
+type Chosen = { ok: true; choices: Partial<ServiceChoices> } | { ok: false; problems: string[] }
 
 function choicesOf(options: Readonly<Record<string, string>>): Chosen {
-  const { pace, hands = "1", rinse = "each", booking } = options
+  const { pace, hands, rinse, booking } = options
   const goal = goalOf(options)
   const problems = [
     ...(isMinutes(pace) ? [] : [`--pace: expected minutes a foil above 0, found "${pace}".`]),
-    ...(hands === "1" || hands === "2" ? [] : [`--hands: expected 1 or 2, found "${hands}".`]),
-    ...(rinse === "each" || rinse === "together"
+    ...(hands === undefined || hands === "1" || hands === "2"
+      ? []
+      : [`--hands: expected 1 or 2, found "${hands}".`]),
+    ...(rinse === undefined || rinse === "each" || rinse === "together"
       ? []
       : [`--rinse: expected each or together, found "${rinse}".`]),
     ...(isMinutes(booking) ? [] : [`--booking: expected minutes above 0, found "${booking}".`]),
@@ -96,11 +102,11 @@ function choicesOf(options: Readonly<Record<string, string>>): Chosen {
   return {
     ok: true,
     choices: {
-      paceMin: pace === undefined ? foilMin.usual : always(Number(pace)),
-      hands: hands === "2" ? 2 : 1,
-      rinse: rinse === "together" ? "together" : "each",
-      goal: goal && "fromLevel" in goal ? goal : null,
-      bookingMin: booking === undefined ? null : Number(booking),
+      ...(pace !== undefined && { paceMin: always(Number(pace)), learntMin: null }),
+      ...(hands !== undefined && { hands: hands === "2" ? 2 : 1 }),
+      ...(rinse !== undefined && { rinse: rinse === "together" ? "together" : "each" }),
+      ...(goal && "fromLevel" in goal && { goal }),
+      ...(booking !== undefined && { bookingMin: Number(booking) }),
     },
   }
 }

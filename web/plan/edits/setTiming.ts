@@ -1,5 +1,5 @@
 import type { Edit } from "../edit"
-import type { TimingChoices } from "../schema"
+import type { TimingChoices } from "../timingChoices"
 import { usualTiming } from "../usualTiming"
 import { accept } from "./accept"
 
