@@ -197,3 +197,14 @@ it("shows what is drawn in one view in every other that faces it", () =>
     expect(await inkOf("Scalp laid flat")).toBeGreaterThan(5)
     expect(await inkOf("Back")).toBe(0)
   }))
+
+it("lays a technique with one touch and takes it up with one undo", () =>
+  withVisit(async ({ page }) => {
+    await options(page).first().waitFor()
+    await startNewPlan(page)
+    await page.getByRole("button", { name: /^Hairline frame of three/ }).click()
+    expect(await options(page).count()).toBe(6)
+    expect(await options(page).nth(3).textContent()).toMatch(/4Slice, left/)
+    await page.getByRole("button", { name: /^Undo: Lay the technique/ }).click()
+    expect(await page.getByText("None yet.").isVisible()).toBe(true)
+  }))

@@ -32,7 +32,7 @@ export function FoilList() {
       </h2>
       {plan.sections.length === 0 ? (
         <p className="aside">
-          None yet. Choose Slice, then drag along the hairline; or add one by words below.
+          None yet. Choose Slice, then drag along the hairline; or begin with a technique, or by words, below.
         </p>
       ) : (
         <div

@@ -4,6 +4,9 @@ import { FoilList } from "./FoilList"
 /** Loaded beside the map, not before it. */
 const FoilEditor = lazy(async () => ({ default: (await import("./FoilEditor")).FoilEditor }))
 const AddByWords = lazy(async () => ({ default: (await import("./AddByWords")).AddByWords }))
+const TechniquesPart = lazy(async () => ({
+  default: (await import("./techniques/TechniquesPart")).TechniquesPart,
+}))
 const ZoneTotals = lazy(async () => ({ default: (await import("./ZoneTotals")).ZoneTotals }))
 
 /** What stands beside the map: the foils in order, the one in hand, and drawing without a pointer. */
@@ -13,6 +16,7 @@ export function FoilPanel() {
       <FoilList />
       <Suspense>
         <FoilEditor />
+        <TechniquesPart />
         <AddByWords />
         <ZoneTotals />
       </Suspense>

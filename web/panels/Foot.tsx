@@ -56,6 +56,8 @@ function LiveFigures({ section, plan }: { section: Section; plan: Plan }) {
 function Totals() {
   const plan = usePlan((open) => open)
   const { totals } = measured(plan)
+  if (totals.foils === 0)
+    return <p className="foot aside">Nothing drawn yet: hairs, hair to coat and grams show here.</p>
   return (
     <section className="foot" aria-label="Totals">
       <Figure value={countText(totals.foils, "foil")} words="" />

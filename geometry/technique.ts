@@ -1,0 +1,92 @@
+import type { SurfacePoint } from "./frames"
+import type { LandmarkName } from "./head/hairlineLandmarks"
+import type { Head } from "./head/head"
+import { freehandParting, hairlineParting, type Parted, straightParting } from "./parting"
+import { leftOf } from "./surfacePath"
+import { walk } from "./surfaceWalk"
+
+/** Landmarks in the order in which a spot counts them, from centre front round to centre nape. */
+export const landmarkOrder = [
+  "centre front",
+  "recession",
+  "temple",
+  "sideburn",
+  "ear top",
+  "behind ear",
+  "nape corner",
+  "centre nape",
+] as const satisfies readonly LandmarkName[]
+
+/**
+ * A place told by the hairline, so that it is found on any head: 0 is centre front, 1 the recession, and so on in
+ * the order of the landmarks; 1.4 lies four tenths of the way along the hairline from recession to temple. Negative
+ * on the head's left. And so many mm inside the hairline, square to it.
+ */
+export type Spot = { landmark: number; behindMm: number }
+
+/**
+ * A parting of a technique: at the first spot's distance from the hairline all the way, drifting from the one
+ * distance to the other, or combed straight between the two places.
+ */
+export type TechniqueParting = { run: "parallel" | "drifting" | "straight"; from: Spot; to: Spot }
+
+/** The parting of a technique on one head, or the reason why that head has no room for it. */
+export const fitParting = (head: Head, { run, from, to }: TechniqueParting): Parted =>
+  runs[run](head, from, to)
+
+const runs: Record<TechniqueParting["run"], (head: Head, from: Spot, to: Spot) => Parted> = {
+  straight: (head, from, to) => straightParting(head, placeOf(head, from), placeOf(head, to)),
+  parallel,
+  drifting: (head, from, to) => freehandParting(head, drift(head, from, to)),
+}
+
+/** Where the bends of the hairline are tighter than the distance the line drawn by its places is smoothed over them. */
+function parallel(head: Head, from: Spot, to: Spot): Parted {
+  const kept = hairlineParting(head, {
+    fromAlongMm: alongMm(head, from.landmark),
+    toAlongMm: alongMm(head, to.landmark),
+    behindMm: from.behindMm,
+  })
+  const level = { ...to, behindMm: from.behindMm }
+  return "parting" in kept ? kept : freehandParting(head, drift(head, from, level))
+}
+
+const driftSteps = 40
+
+/** Places from one spot to another; inside a bend tighter than the distance, those that come too near are left out. */
+function drift(head: Head, from: Spot, to: Spot): SurfacePoint[] {
+  return Array.from({ length: driftSteps + 1 }, (_, i) => {
+    const share = i / driftSteps
+    const behindMm = from.behindMm + (to.behindMm - from.behindMm) * share
+    return {
+      behindMm,
+      at: placeOf(head, { landmark: from.landmark + (to.landmark - from.landmark) * share, behindMm }),
+    }
+  }).flatMap(({ at, behindMm }) =>
+    head.hairline.coordinates(at).behindMm < 0.95 * behindMm - 0.3 ? [] : [at],
+  )
+}
+
+/** How far along the hairline a counted landmark lies, mm; negative on the head's left. */
+export function alongMm({ hairline }: Head, landmark: number): number {
+  const count = Math.min(landmarkOrder.length - 1, Math.abs(landmark))
+  const before = Math.min(Math.floor(count), landmarkOrder.length - 2)
+  const [from, to] = [before, before + 1].map((index) => alongOf(hairline, landmarkOrder[index]))
+  return Math.sign(landmark) * (from + (to - from) * (count - before))
+}
+
+function alongOf(hairline: Head["hairline"], name: LandmarkName): number {
+  const at = hairline.landmarks.get(name)
+  if (!at) throw new Error(`the hairline has no landmark ${name}`)
+  return Math.abs(hairline.coordinates(at).alongMm)
+}
+
+/** The hairline's direction is taken over this far to either side, mm, so that a corner does not turn the way in. */
+const reachMm = 12
+
+/** The place of the scalp that a spot tells. */
+export function placeOf(head: Head, { landmark, behindMm }: Spot): SurfacePoint {
+  const along = alongMm(head, landmark)
+  const edge = [along - reachMm, along, along + reachMm].map(head.hairline.pointAlong)
+  return walk(head.surface, { at: edge[1], heading: leftOf(head.surface, edge, 1) }, -behindMm).at
+}

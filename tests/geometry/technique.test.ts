@@ -1,0 +1,123 @@
+import { describe, expect, it } from "vitest"
+import type { SurfacePoint } from "../../geometry/frames"
+import { fitAxes } from "../../geometry/head/fit"
+import { type Head, makeHeadFromAxes } from "../../geometry/head/head"
+import { alongMm, fitParting, landmarkOrder, placeOf } from "../../geometry/technique"
+import { headFigures } from "../../presets/headSizes"
+import { techniques } from "../../presets/techniques"
+import { layTechnique, techniqueSections } from "../../web/plan/edits/layTechnique"
+import { headOf } from "../../web/plan/measured"
+import type { Plan } from "../../web/plan/schema"
+import { bandRingOnMap, sharedCm2 } from "../support/overlap"
+import { randomHeads } from "../support/randomHeads"
+import { done, emptyPlan } from "../web/plan/samples"
+
+const head = makeHeadFromAxes([1, 1, 1], "round")
+
+describe("a spot told by landmarks", () => {
+  it("lies on the landmark it counts, on the side of its sign", () => {
+    landmarkOrder.forEach((name, count) => {
+      const at = head.hairline.landmarks.get(name) as SurfacePoint
+      expect(alongMm(head, count)).toBeCloseTo(Math.abs(head.hairline.coordinates(at).alongMm), 6)
+      expect(alongMm(head, -count)).toBeCloseTo(-alongMm(head, count), 9)
+    })
+  })
+
+  it("lies as far behind the hairline as it says", () => {
+    for (const spot of [
+      { landmark: 0.4, behindMm: 12 },
+      { landmark: -1.6, behindMm: 25 },
+      { landmark: 6.5, behindMm: 18 },
+    ])
+      expect(head.hairline.coordinates(placeOf(head, spot)).behindMm).toBeCloseTo(spot.behindMm, 0)
+  })
+
+  it("moves little when the head changes a little", () => {
+    const grown = makeHeadFromAxes([1.005, 1.005, 1.005], "round")
+    const [a, b] = [head, grown].map((each) => placeOf(each, { landmark: 1.5, behindMm: 20 }))
+    expect(Math.hypot(a[0] - b[0], a[1] - b[1])).toBeLessThan(0.01)
+  })
+})
+
+const median = (values: readonly number[]) => values.toSorted((a, b) => a - b)[values.length >> 1]
+const inside = ({ hairline }: Head, at: SurfacePoint) => hairline.coordinates(at).behindMm > -0.5
+
+/** 500 heads with the sizes and spreads of four surveys (head-summary.csv), every hairline in turn. */
+describe("techniques on 500 heads", { timeout: 20_000 }, () => {
+  const heads = randomHeads(500)
+
+  it.each(techniques)(
+    "$name: every parting is inside the hairline, and keeps its distance where it runs parallel",
+    ({ sections }) => {
+      for (const each of heads)
+        for (const { parting } of sections) {
+          const made = fitParting(each, parting)
+          if (!("parting" in made)) throw new Error(`${made.refused} on ${each.axes}, ${each.hairline.form}`)
+          expect(made.parting.every((at) => inside(each, at))).toBe(true)
+          if (parting.run !== "parallel") continue
+          const { behindMm } = parting.from
+          const strayMm = made.parting.map((at) =>
+            Math.abs(each.hairline.coordinates(at).behindMm - behindMm),
+          )
+          expect(median(strayMm)).toBeLessThan(Math.max(0.5, 0.03 * behindMm))
+          // Behind a widow’s peak or a bay no line is equally far from both its sides: it is bridged there.
+          if (behindMm <= 25) expect(Math.max(...strayMm)).toBeLessThan(1.2 + 0.12 * behindMm)
+        }
+    },
+  )
+
+  it("no two sections of a technique take the same hair", { timeout: 60_000 }, () => {
+    heads.forEach((each, i) => {
+      const { sections } = techniques[i % techniques.length]
+      const rings = sections.flatMap(({ parting, depthMm }) => {
+        const made = fitParting(each, parting)
+        const band = { id: "s", taken: "front" as const, depthMm: { start: depthMm, end: depthMm }, note: "" }
+        return "parting" in made ? [bandRingOnMap({ ...band, parting: made.parting }, each)] : []
+      })
+      for (let a = 0; a < rings.length; a++)
+        for (let b = 0; b < a; b++)
+          expect(
+            sharedCm2(rings[a], rings[b]),
+            `${techniques[i % techniques.length].name}, ${a} and ${b}, ${each.hairline.form}`,
+          ).toBeLessThan(0.05)
+    })
+  })
+
+  it("fits heads of 520 and 620 mm around and a receding hairline", () => {
+    for (const [aroundMm, overMm, frontToNapeMm] of [
+      [520, 322, 345],
+      [620, 378, 405],
+    ]) {
+      const axes = fitAxes({ kind: "tape", aroundMm, overMm, frontToNapeMm }, headFigures)
+      const each = makeHeadFromAxes(axes, "receding")
+      for (const { sections } of techniques)
+        for (const { parting } of sections) expect(fitParting(each, parting)).toHaveProperty("parting")
+    }
+  })
+})
+
+describe("laying a technique", () => {
+  it("puts the right side first, then its mirror, numbered on; what crosses the middle once", () => {
+    const plan = done(layTechnique(techniques[0]), emptyPlan)
+    expect(plan.sections.map((section) => ("mapNumber" in section ? section.mapNumber : 0))).toEqual([
+      1, 2, 3, 4, 5, 6,
+    ])
+    const [right, left] = [plan.sections[0], plan.sections[3]].map(({ parting }) => parting)
+    left.forEach(([u, v], i) => {
+      expect([u, v]).toEqual([-right[i][0], right[i][1]])
+    })
+    const fringe = techniques.find(({ id }) => id === "fringe-panel") ?? techniques[0]
+    expect(techniqueSections(fringe, emptyPlan).length).toBe(fringe.sections.length)
+  })
+
+  it("is accepted whole by the plan on every form of hairline", () => {
+    for (const form of ["round", "straight", "receding", "peaked"] as const)
+      for (const technique of techniques) {
+        const plan: Plan = { ...emptyPlan, head: { ...emptyPlan.head, hairline: { form } } }
+        const twins = technique.sections.reduce((sum, { isCentred }) => sum + (isCentred ? 1 : 2), 0)
+        const laid = done(layTechnique(technique), plan)
+        expect(laid.sections.length, `${technique.name}, ${form}`).toBe(twins)
+        expect(headOf(laid)).toBe(headOf(plan))
+      }
+  })
+})
