@@ -5,6 +5,7 @@ import { drawHead } from "../../geometry/head/outline"
 import { leftOf } from "../../geometry/surfacePath"
 import { walk } from "../../geometry/surfaceWalk"
 import { facing, fixedViews, toView } from "../../geometry/views"
+import { pathData } from "./pathData"
 
 /** A face from in front as path data, mm of the page, and the hair growing back from its hairline. */
 export type HairlinePicture = { viewBox: string; face: string; hair: string }
@@ -59,9 +60,3 @@ function steps(from: number, to: number, step: number): number[] {
   const count = Math.max(1, Math.round((to - from) / step))
   return Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count)
 }
-
-/** A page's y runs up, a picture's down. */
-const pathData = (path: readonly ViewPoint[]) =>
-  `M${path.map(([x, y]) => `${tenth(x)} ${tenth(-y)}`).join("L")}`
-
-const tenth = (mm: number) => Math.round(mm * 10) / 10

@@ -1,8 +1,9 @@
 import { act } from "../../plan/act"
 import type { Conflict } from "../../service/conflicts"
 import { canBeTaken, cureEdit } from "../../service/cureEdit"
-import { type Cure, findCures } from "../../service/cures"
+import type { Cure } from "../../service/cures"
 import type { TimedPlan } from "../../service/timedPlan"
+import { useCures } from "./useCures"
 
 type Timed = Extract<TimedPlan, { ok: true }>
 
@@ -24,15 +25,16 @@ export function ConflictList({ timed }: { timed: Timed }) {
 }
 
 function OneConflict({ conflict, timed }: { conflict: Conflict; timed: Timed }) {
-  const cures = findCures(timed.service, conflict.rule)
+  const cures = useCures(timed.service, conflict.rule)
   return (
     <div className="conflict">
       <p>
         <strong>{conflict.why}</strong>
       </p>
-      {cures.length === 0 && <p>Nothing that Partline can change by itself settles it.</p>}
+      {cures === null && <p>Working out what settles it…</p>}
+      {cures?.length === 0 && <p>Nothing that Partline can change by itself settles it.</p>}
       <ul className="actions">
-        {cures.map((cure) => (
+        {cures?.map((cure) => (
           <li key={cure.kind}>
             <CureButton cure={cure} timed={timed} />
           </li>

@@ -5,13 +5,23 @@ import { limits } from "../../plan/limits"
 import type { Plan } from "../../plan/schema"
 import type { TimingChoices } from "../../plan/timingChoices"
 import { usualTiming } from "../../plan/usualTiming"
+import { goalOfPlan } from "../../service/liftOfPlan"
 import { Choices } from "../Choices"
 import { NumberField } from "../NumberField"
+import { BreakFields, HeatChoice } from "./BreakFields"
 
-const skills = (Object.keys(foilMin) as Skill[]).map((value) => ({
+type PaceOption = { value: Skill | "learnt"; label: string }
+
+const skills: readonly PaceOption[] = (Object.keys(foilMin) as Skill[]).map((value) => ({
   value,
   label: `${value[0].toUpperCase()}${value.slice(1)} ${foilMin[value].low}–${foilMin[value].high} min a foil`,
 }))
+const learntOption = ({ slice }: NonNullable<TimingChoices["pace"]>): PaceOption => ({
+  value: "learnt",
+  label: `Learnt ${oneDecimal(slice.low)}–${oneDecimal(slice.high)} min a foil`,
+})
+const oneDecimal = (minutes: number) => Math.round(minutes * 10) / 10
+
 const hands = [
   { value: "1", label: "One pair" },
   { value: "2", label: "Two pairs" },
@@ -31,9 +41,9 @@ export function TimingFields({ plan }: { plan: Plan }) {
     <section className="timing-fields" aria-label="How the visit goes">
       <Choices
         legend="Pace"
-        options={skills}
-        value={timing.skill}
-        onChange={(skill) => change("Change the pace", { skill })}
+        options={timing.pace ? [...skills, learntOption(timing.pace)] : skills}
+        value={timing.pace ? "learnt" : timing.skill}
+        onChange={(skill) => skill !== "learnt" && change("Change the pace", { skill, pace: null })}
       />
       <Choices
         legend="Hands"
@@ -47,31 +57,42 @@ export function TimingFields({ plan }: { plan: Plan }) {
         value={timing.rinse}
         onChange={(rinse) => change("Change how foils come off", { rinse })}
       />
-      <Goal lift={timing.lift} change={change} />
+      <Goal plan={plan} change={change} />
       <Booking bookingMin={timing.bookingMin} change={change} />
+      <HeatChoice heatMin={timing.heatMin} change={change} />
+      <BreakFields breaks={timing.breaks} change={change} />
     </section>
   )
 }
 
 type Change = (label: string, part: Partial<TimingChoices>) => boolean
-const yesNo = [
-  { value: "no", label: "Not said" },
-  { value: "yes", label: "From level to level" },
-] as const
+const yes = { value: "yes", label: "From level to level" } as const
 const booked = [
   { value: "no", label: "Not said" },
   { value: "yes", label: "Minutes in the chair" },
 ] as const
 
-function Goal({ lift, change }: { lift: TimingChoices["lift"]; change: Change }) {
+function Goal({ plan, change }: { plan: Plan; change: Change }) {
+  const lift = plan.timing?.lift ?? null
+  const asked = goalOfPlan(plan)
   return (
     <div className="with-fields">
       <Choices
         legend="Lift"
-        options={yesNo}
+        options={[
+          { value: "no" as const, label: asked && !lift ? "As asked with the client" : "Not said" },
+          yes,
+        ]}
         value={lift ? "yes" : "no"}
-        onChange={(value) => change("Change the lift wanted", { lift: value === "yes" ? usualLift : null })}
+        onChange={(value) =>
+          change("Change the lift wanted", { lift: value === "yes" ? (asked ?? usualLift) : null })
+        }
       />
+      {asked && !lift && (
+        <p className="advice">
+          From level {asked.fromLevel} to {asked.toLevel}
+        </p>
+      )}
       {lift && (
         <>
           <NumberField

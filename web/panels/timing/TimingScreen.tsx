@@ -1,9 +1,12 @@
 import "./timing.css"
+import { useState } from "react"
 import type { Plan } from "../../plan/schema"
 import { usePlan } from "../../plan/usePlan"
 import { type TimedPlan, timedPlan } from "../../service/timedPlan"
 import { ConflictList } from "./ConflictList"
+import { HeadAtMinute } from "./HeadAtMinute"
 import { minutesText, spanText } from "./minutes"
+import { StrandTestPanel } from "./StrandTestPanel"
 import { TimeChart } from "./TimeChart"
 import { TimeTable } from "./TimeTable"
 import { TimingFields } from "./TimingFields"
@@ -32,18 +35,23 @@ const Untimed = ({ problems }: { problems: readonly string[] }) => (
 type Timed = Extract<TimedPlan, { ok: true }>
 
 function OnTheClock({ plan, timed }: { plan: Plan; timed: Timed }) {
+  const { rinseMin, lastOnMin } = timed.schedule
+  const [wantedMin, scrub] = useState<number | null>(null)
+  const atMin = Math.min(wantedMin ?? Math.ceil(lastOnMin), Math.ceil(rinseMin))
   return (
     <>
       <Summary timed={timed} />
       <ConflictList timed={timed} />
+      <HeadAtMinute plan={plan} schedule={timed.schedule} atMin={atMin} onScrub={scrub} />
       <section aria-labelledby="chart-title">
         <h2 id="chart-title">Minute by minute</h2>
-        <TimeChart plan={plan} timed={timed} />
+        <TimeChart plan={plan} timed={timed} scrubbedMin={atMin} />
       </section>
       <section aria-labelledby="times-title">
         <h2 id="times-title">Foil by foil</h2>
         <TimeTable plan={plan} timed={timed} />
       </section>
+      <StrandTestPanel plan={plan} />
       <ul className="cautions" aria-label="What is assumed">
         {[
           ...timed.assumed,

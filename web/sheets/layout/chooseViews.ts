@@ -1,7 +1,7 @@
 import type { Head } from "../../../geometry/head/head"
 import type { Section } from "../../../geometry/section/section"
 import { facing, fixedViews } from "../../../geometry/views"
-import type { PaperView } from "../headDrawing"
+import type { PaperView } from "../../plan/headDrawing"
 
 /** The views every map has, and those it has only for sections that the others show too flat. */
 const always = ["front", "right", "left"] as const satisfies readonly PaperView[]

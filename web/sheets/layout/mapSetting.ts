@@ -1,8 +1,8 @@
 import type { Section } from "../../../geometry/section/section"
+import type { PaperView } from "../../plan/headDrawing"
 import type { Measured } from "../../plan/measured"
 import type { Plan } from "../../plan/schema"
 import type { Fonts } from "../fontFile"
-import type { PaperView } from "../headDrawing"
 import type { Paper } from "./page"
 
 /** All that the parts of one placement map have in common. */

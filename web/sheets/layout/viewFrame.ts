@@ -1,6 +1,6 @@
 import { viewPoint } from "../../../geometry/frames"
+import type { PaperView, Picture } from "../../plan/headDrawing"
 import type { LabelRing } from "../../plan/labels"
-import type { PaperView, Picture } from "../headDrawing"
 import { ringsApartMm } from "./placeNames"
 
 /** The part of a view that is printed, mm at life size, and the oval round it on which numbers stand. */

@@ -1,4 +1,4 @@
-import { type PaperView, pictureOf } from "../headDrawing"
+import { type PaperView, pictureOf } from "../../plan/headDrawing"
 import type { Block } from "./block"
 import { gutterMm, halfMm, type MapSetting } from "./mapSetting"
 import { scaleBar } from "./scaleBar"

@@ -1,9 +1,9 @@
 import type { Head } from "../../geometry/head/head"
 import { drawHead, type HeadDrawing } from "../../geometry/head/outline"
 import { fixedViews, type ViewName } from "../../geometry/views"
-import type { Scene } from "../plan/marks"
+import type { Scene } from "./marks"
 
-/** The views that paper can show: those that never turn and show a head. */
+/** The views that a still picture can show: those that never turn and show a head. */
 export type PaperView = Exclude<ViewName, "turned" | "unrolled">
 
 /** One head as one view shows it. */

@@ -1,0 +1,93 @@
+import { useId, useMemo } from "react"
+import { black, paper } from "../../plan/inks"
+import type { Plan } from "../../plan/schema"
+import { type FoilAt, foilsAt } from "../../service/foilsAt"
+import type { Schedule } from "../../service/timing"
+import { HeadFigure } from "../HeadFigure"
+import { type FoilView, foilViews } from "./foilShapes"
+
+type Props = { plan: Plan; schedule: Schedule; atMin: number; onScrub: (min: number) => void }
+
+const viewWords = {
+  front: "Front",
+  right: "Client’s right",
+  left: "Client’s left",
+  back: "Back",
+  top: "Top",
+} as const
+
+/** The head at a minute of the visit, each foil shaded by the minutes it has been on, never by what it will be. */
+export function HeadAtMinute({ plan, schedule, atMin, onScrub }: Props) {
+  const id = useId()
+  const views = useMemo(() => foilViews(plan), [plan])
+  const foils = foilsAt(schedule, atMin)
+  const words = wordsAt(atMin, foils)
+  return (
+    <section aria-labelledby={id}>
+      <h2 id={id}>The head at a minute</h2>
+      <div className="scrub">
+        <input
+          type="range"
+          aria-label="Minute of the visit"
+          aria-valuetext={words}
+          min={0}
+          max={Math.ceil(schedule.rinseMin)}
+          value={atMin}
+          onChange={(event) => onScrub(Number(event.target.value))}
+        />
+        <p>{words}</p>
+      </div>
+      <div className="figures">
+        {views.map((view) => (
+          <figure key={view.name}>
+            <FoilFigure view={view} foils={foils} />
+            <figcaption>{viewWords[view.name]}</figcaption>
+          </figure>
+        ))}
+      </div>
+      <p className="aside">
+        Darker is longer on, black at the longest time. Dotted: not on yet. Outline: off. It shows minutes,
+        not a result.
+      </p>
+    </section>
+  )
+}
+
+function FoilFigure({ view, foils }: { view: FoilView; foils: ReadonlyMap<string, FoilAt> }) {
+  return (
+    <HeadFigure name={view.name} picture={view.picture}>
+      {view.shapes.map(({ id, path }) => (
+        <path key={id} d={path} {...toneOf(foils.get(id))} vectorEffect="non-scaling-stroke" />
+      ))}
+      {view.labels.map(({ text, x, y, leader }) => (
+        <g key={text}>
+          <path d={leader} stroke="#4a443c" strokeWidth={0.6} vectorEffect="non-scaling-stroke" />
+          <circle cx={x} cy={y} r={8} fill={paper} />
+          <text x={x} y={y + 4.6} fontSize={13} fontWeight={650} textAnchor="middle" fill={black}>
+            {text}
+          </text>
+        </g>
+      ))}
+    </HeadFigure>
+  )
+}
+
+function toneOf(foil: FoilAt | undefined) {
+  if (!foil || foil.state === "waiting")
+    return { fill: "none", stroke: "#4a443c", strokeWidth: 1, strokeDasharray: "1 3" }
+  if (foil.state === "off") return { fill: "none", stroke: black, strokeWidth: 1.2 }
+  return { fill: black, fillOpacity: 0.1 + 0.9 * Math.min(1, foil.limitShare), stroke: black, strokeWidth: 1 }
+}
+
+function wordsAt(atMin: number, foils: ReadonlyMap<string, FoilAt>): string {
+  const all = [...foils.values()]
+  const count = (state: FoilAt["state"]) => all.filter((foil) => foil.state === state).length
+  const longest = Math.max(...all.filter(({ state }) => state === "on").map(({ onMin }) => onMin), 0)
+  const on = count("on")
+  return [
+    `Minute ${atMin}: ${on === 1 ? "1 foil" : `${on} foils`} on`,
+    ...(on > 0 ? [`the longest for ${Math.round(longest)} min`] : []),
+    `${count("waiting")} to come`,
+    `${count("off")} off`,
+  ].join(", ")
+}

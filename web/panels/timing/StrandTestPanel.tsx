@@ -1,0 +1,69 @@
+import { strandTestRows } from "../../../presets/lift"
+import { act } from "../../plan/act"
+import { setTiming } from "../../plan/edits/setTiming"
+import { limits } from "../../plan/limits"
+import type { Mix, Plan } from "../../plan/schema"
+import type { StrandTest } from "../../plan/timingChoices"
+import { goalOfPlan, testedMix } from "../../service/liftOfPlan"
+import { Choices } from "../Choices"
+import { NumberField } from "../NumberField"
+import { LiftCurve } from "./LiftCurve"
+import { StrandRows } from "./StrandRows"
+
+const usualStartLevel = 7
+
+/** Minutes and levels seen on one strand: they narrow when the foils of that mix may be ready. */
+export function StrandTestPanel({ plan }: { plan: Plan }) {
+  const test = plan.timing?.strandTest ?? null
+  const mix = test && testedMix(plan, test)
+  const write = (strandTest: StrandTest | null) =>
+    act(strandTest ? "Write down a strand test" : "Take the strand test out", setTiming({ strandTest }))
+  return (
+    <section aria-labelledby="strand-title">
+      <h2 id="strand-title">Strand test</h2>
+      <Choices
+        legend="Tested in"
+        options={plan.mixes.map(({ id, developerVolume }) => ({
+          value: id,
+          label: `Mix ${id}, ${developerVolume} vol`,
+        }))}
+        value={mix?.id ?? null}
+        onChange={(id) => {
+          const chosen = plan.mixes.find((each) => each.id === id)
+          if (chosen) write(testIn(chosen, plan, test))
+        }}
+      />
+      {test && !mix && (
+        <p className="aside">
+          A strand was tested in {test.product} with {test.developerVolume} volume. No mix is made so now, so
+          it says nothing of these foils.
+        </p>
+      )}
+      {test && mix && (
+        <>
+          <div className="with-fields">
+            <NumberField
+              name="Level of the strand before"
+              unit=""
+              value={test.startLevel}
+              range={limits.level}
+              onCommit={(startLevel) => write({ ...test, startLevel })}
+            />
+            <button type="button" className="button quiet" onClick={() => write(null)}>
+              Take the test out
+            </button>
+          </div>
+          <StrandRows test={test} most={strandTestRows} onChange={write} />
+          <LiftCurve plan={plan} mix={mix} test={test} />
+        </>
+      )}
+    </section>
+  )
+}
+
+const testIn = ({ product, developerVolume }: Mix, plan: Plan, test: StrandTest | null): StrandTest => ({
+  product,
+  developerVolume,
+  startLevel: test?.startLevel ?? goalOfPlan(plan)?.fromLevel ?? usualStartLevel,
+  rows: test?.rows ?? [],
+})
