@@ -7,6 +7,7 @@ const AddByWords = lazy(async () => ({ default: (await import("./AddByWords")).A
 const TechniquesPart = lazy(async () => ({
   default: (await import("./techniques/TechniquesPart")).TechniquesPart,
 }))
+const OverlapList = lazy(async () => ({ default: (await import("./OverlapList")).OverlapList }))
 const ZoneTotals = lazy(async () => ({ default: (await import("./ZoneTotals")).ZoneTotals }))
 
 /** What stands beside the map: the foils in order, the one in hand, and drawing without a pointer. */
@@ -15,6 +16,7 @@ export function FoilPanel() {
     <aside className="list" aria-label="Foils">
       <FoilList />
       <Suspense>
+        <OverlapList />
         <FoilEditor />
         <TechniquesPart />
         <AddByWords />

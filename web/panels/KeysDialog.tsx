@@ -1,0 +1,35 @@
+import { useEffect, useRef } from "react"
+
+const keys: readonly (readonly [keys: string, does: string])[] = [
+  ["V  S  W  B  L", "select, slice, weave, backcomb, left out"],
+  ["Escape", "calls the stroke in hand off"],
+  ["Ctrl+Z, Ctrl+Shift+Z", "undo, redo"],
+  ["↑ ↓ in the list", "choose a foil; with Shift several"],
+  ["Alt+↑ Alt+↓ in the list", "apply it earlier, later"],
+  ["M in the list", "mirror to the other side"],
+  ["Delete in the list", "take it off"],
+  ["↑ ↓ in a number", "one step more, one less"],
+  ["?", "this sheet"],
+]
+
+/** What each key does. */
+export function KeysDialog({ onClose }: { onClose: () => void }) {
+  const dialog = useRef<HTMLDialogElement>(null)
+  useEffect(() => dialog.current?.showModal(), [])
+  return (
+    <dialog ref={dialog} onClose={onClose} aria-labelledby="keys-title">
+      <h2 id="keys-title">Keys</h2>
+      <dl className="keys">
+        {keys.map(([key, does]) => (
+          <div key={key}>
+            <dt>{key}</dt>
+            <dd>{does}</dd>
+          </div>
+        ))}
+      </dl>
+      <button type="button" className="button strong" onClick={() => dialog.current?.close()}>
+        Close
+      </button>
+    </dialog>
+  )
+}
