@@ -1,6 +1,6 @@
 import { viewPoint } from "../../geometry/frames"
 import type { Head } from "../../geometry/head/head"
-import { isFoil, type Section } from "../../geometry/section/section"
+import type { Section } from "../../geometry/section/section"
 import type { ViewName } from "../../geometry/views"
 import type { Draft } from "../plan/draftStore"
 import { labelRing } from "../plan/labelRings"
@@ -60,21 +60,18 @@ export function drawInHand(context: CanvasRenderingContext2D, pane: PaneState, d
   if (draft)
     for (const section of draft.changed) drawMarks(context, marksOfSection(section, plan, picture.scene), pen)
   const selected = draft ? draft.changed : plan.sections.filter(({ id }) => selectedIds.includes(id))
-  for (const section of selected) drawMarks(context, selectionMarks(section, plan, pane), pen)
+  for (const section of selected) drawMarks(context, selectionMarks(section, plan, pane, draft !== null), pen)
 }
 
-function selectionMarks(section: Section, plan: Plan, { picture, enlarged, selectedIds }: PaneState): Mark[] {
+/** A ring round a section and, where a hand could take hold of it, its handles. */
+function selectionMarks(section: Section, plan: Plan, pane: PaneState, isInHand: boolean): Mark[] {
+  const { picture, enlarged, selectedIds } = pane
   const rings = bandRing(section, plan, picture.scene).map(
     (path): Mark => ({ kind: "line", path, closed: true, ink: "selected" }),
   )
-  if (!enlarged || selectedIds.length > 1) return rings
+  if (!enlarged || isInHand || selectedIds.length > 1) return rings
   const dots = handlesOf(section, plan, picture.scene).map(
     ({ at }): Mark => ({ kind: "dot", at, ink: "handle" }),
   )
   return [...rings, ...dots]
 }
-
-/** How many foils of the plan a view shows none of, for the words under it. */
-export const hiddenFoils = (plan: Plan, picture: HeadPicture) =>
-  plan.sections.filter((section) => isFoil(section) && bandRing(section, plan, picture.scene).length === 0)
-    .length

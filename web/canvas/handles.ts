@@ -1,5 +1,4 @@
 import { type SurfacePoint, type ViewPoint, viewPoint } from "../../geometry/frames"
-import { bandShape } from "../../geometry/section/bandShape"
 import type { Section } from "../../geometry/section/section"
 import { facing, toView } from "../../geometry/views"
 import { bandMiddle, type Scene } from "../plan/marks"
@@ -40,10 +39,4 @@ function depthHandle(section: Section, plan: Plan, scene: Scene): Handle[] {
   const outward = viewPoint((far[0] - near[0]) / apart, (far[1] - near[1]) / apart)
   const at = viewPoint(far[0] + outward[0] * depthHandleMm, far[1] + outward[1] * depthHandleMm)
   return [{ kind: "depth", at, outward }]
-}
-
-/** How deep a section goes half way along, mm, after clipping at the hairline. */
-export function depthMidway(section: Section, scene: Scene) {
-  const { depthMm, stations } = bandShape(section, scene.head)
-  return depthMm[stations >> 1]
 }
