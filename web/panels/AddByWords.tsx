@@ -2,6 +2,7 @@ import { useState } from "react"
 import type { LandmarkName } from "../../geometry/head/hairlineLandmarks"
 import { hairlineParting } from "../../geometry/parting"
 import type { SectionKind } from "../../geometry/section/section"
+import { landmarkOrder } from "../../geometry/technique"
 import { act } from "../plan/act"
 import { announceRefusal } from "../plan/announcements"
 import { addSections } from "../plan/edits/addSections"
@@ -13,17 +14,7 @@ import { kindWords } from "../plan/words"
 import { Choices } from "./Choices"
 import { NumberField } from "./NumberField"
 
-const places: readonly LandmarkName[] = [
-  "centre front",
-  "recession",
-  "temple",
-  "sideburn",
-  "ear top",
-  "behind ear",
-  "nape corner",
-  "centre nape",
-]
-const placeOptions = places.map((value) => ({ value, label: value[0].toUpperCase() + value.slice(1) }))
+const placeOptions = landmarkOrder.map((value) => ({ value, label: value[0].toUpperCase() + value.slice(1) }))
 const sides = [
   { value: "left", label: "Client’s left" },
   { value: "right", label: "Client’s right" },
