@@ -16,10 +16,15 @@ export type Shade = {
 const bareEdgeMm = 3.5
 const softMm = 1.5
 
+/** One array a part, overwritten at the next look, as in seenMesh. */
+const lent = new WeakMap<BodyPart["washes"], Float64Array>()
+
 /** How dark each point of a part is, 0 to 1: soft light from above the viewer, less in hollows, none where the neck ends. */
 export function tonesOf({ washes }: BodyPart, { outX, outY, facing }: SeenMesh): Float64Array {
-  const tones = new Float64Array(facing.length)
+  const tones = lent.get(washes) ?? new Float64Array(facing.length)
+  lent.set(washes, tones)
   for (let i = 0; i < tones.length; i++) {
+    tones[i] = 0
     if (facing[i] <= 0) continue
     const size = Math.sqrt(outX[i] * outX[i] + outY[i] * outY[i] + facing[i] * facing[i])
     const light = (0.55 * outY[i] + 0.83 * facing[i]) / size

@@ -13,7 +13,7 @@ export type HeadPicture = {
 }
 
 const restingShadeMm = 1
-const turningShadeMm = 2.5
+const turningShadeMm = 3
 
 const remembered = new WeakMap<Head, Map<ViewName, HeadPicture>>()
 

@@ -1,6 +1,5 @@
 import { type SurfacePoint, type ViewPoint, viewPoint } from "../../geometry/frames"
 import type { Head } from "../../geometry/head/head"
-import { normalAt } from "../../geometry/head/surface"
 import { bandShape } from "../../geometry/section/bandShape"
 import { type Foil, type FoilLie, isFoil, type Section } from "../../geometry/section/section"
 import { add, dot, normalize, scale, subtract, type Vec3 } from "../../geometry/vec3"
@@ -125,7 +124,7 @@ function lieArrow(section: Foil, { shape, visible }: FlatBand, scene: Scene): Ma
   if (view.kind === "unrolled" || section.carrier.kind === "open-air" || !visible[station]) return []
   const i = 3 * (station * shape.layers + shape.layers - 1)
   const root: Vec3 = [shape.points[i], shape.points[i + 1], shape.points[i + 2]]
-  const normal = normalAt(scene.head.surface, scene.head.surface.toSurface(root))
+  const normal: Vec3 = [shape.normals[i], shape.normals[i + 1], shape.normals[i + 2]]
   const wanted = lieToward[section.foilLie]
   const along = normalize(subtract(wanted, scale(normal, 0.999 * dot(wanted, normal))))
   const from = project(view, root)
