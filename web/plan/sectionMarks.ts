@@ -39,7 +39,8 @@ export function sectionMarks<K extends SectionKind>(
 export const hatchSlants: readonly (readonly number[])[] = [[1], [-1], [0], [1, -1], [2.5], [-2.5]]
 const hatchGapMm = 3.6
 
-const hatch = (flat: FlatBand, mix: MixIndex) => strokes(flat, hatchSlants[mix], hatchGapMm, `mix-hatch-${mix}`)
+const hatch = (flat: FlatBand, mix: MixIndex) =>
+  strokes(flat, hatchSlants[mix], hatchGapMm, `mix-hatch-${mix}`)
 
 /** Strokes from the parting to the far edge, evenly spaced along the parting. */
 function strokes(flat: FlatBand, slantList: readonly number[], gapMm: number, ink: InkName): Mark[] {
