@@ -1,4 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb"
+import type { KeptService } from "./shelfServices"
 
 /** One plan as the browser keeps it: the text of its file, and what a list of plans shows. */
 export type PlanRecord = {
@@ -17,6 +18,8 @@ interface ShelfSchema extends DBSchema {
   /** Plans that could not be read, kept as they were. */
   aside: { key: string; value: unknown }
   settings: { key: string; value: unknown }
+  /** Services at the chair, by the id of their plan. */
+  services: { key: string; value: KeptService }
 }
 
 export type Database = IDBPDatabase<ShelfSchema>
@@ -61,11 +64,14 @@ export function connect(name: string): Connection {
 
 /** Only makes the stores. Old records are lifted when they are read, never here. */
 function openShelfDatabase(name: string, forget: () => void): Promise<Database> {
-  return openDB<ShelfSchema>(name, 1, {
-    upgrade(database) {
-      database.createObjectStore("plans", { keyPath: "id" })
-      database.createObjectStore("aside")
-      database.createObjectStore("settings")
+  return openDB<ShelfSchema>(name, 2, {
+    upgrade(database, version) {
+      if (version < 1) {
+        database.createObjectStore("plans", { keyPath: "id" })
+        database.createObjectStore("aside")
+        database.createObjectStore("settings")
+      }
+      if (version < 2) database.createObjectStore("services", { keyPath: "planId" })
     },
     // A newer Partline in another tab waits for this one to let go.
     blocking: forget,

@@ -23,10 +23,11 @@ export async function renamePlan(shelf: Shelf, id: string, name: string): Promis
 
 /** Takes a plan off the shelf, and gives the way to put it back. */
 export async function removePlan(shelf: Shelf, id: string): Promise<() => Promise<void>> {
-  const record = await shelf.connection.run((database) => removeRecord(database, id))
+  const { record, service } = await shelf.connection.run((database) => removeRecord(database, id))
   shelf.standing.delete(id)
   return async () => {
     if (record) await shelf.connection.run((database) => database.put("plans", record))
+    if (service) await shelf.connection.run((database) => database.put("services", service))
   }
 }
 

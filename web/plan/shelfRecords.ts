@@ -3,6 +3,7 @@ import { savePlan } from "./planFile"
 import { isGroup } from "./problem"
 import type { Plan } from "./schema"
 import type { Database, PlanRecord } from "./shelfDatabase"
+import type { KeptService } from "./shelfServices"
 import { changedElsewhere, ElsewhereError, removedElsewhere } from "./shelfWords"
 
 // Power can fail: saved means on the disk.
@@ -45,12 +46,16 @@ export async function putRecord(
   if (outcome.status === "rejected") throw outcome.reason
 }
 
-/** Takes a record off the shelf and gives the way to put it back. */
-export async function removeRecord(database: Database, id: string): Promise<PlanRecord | undefined> {
-  const transaction = database.transaction("plans", "readwrite", writing)
-  const record = await transaction.store.get(id)
-  await Promise.all([transaction.store.delete(id), transaction.done])
-  return record
+/** A plan and what happened at its chair. */
+export type RemovedPlan = { record: PlanRecord | undefined; service: KeptService | undefined }
+
+/** Takes a plan off the shelf with all that is kept beside it, and gives it back. */
+export async function removeRecord(database: Database, id: string): Promise<RemovedPlan> {
+  const transaction = database.transaction(["plans", "services"], "readwrite", writing)
+  const [plans, services] = [transaction.objectStore("plans"), transaction.objectStore("services")]
+  const [record, service] = await Promise.all([plans.get(id), services.get(id)])
+  await Promise.all([plans.delete(id), services.delete(id), transaction.done])
+  return { record, service }
 }
 
 /** Moves a record that cannot be read out of the way, as it is. */

@@ -2,7 +2,7 @@ import type { Chair } from "./chairClock"
 import type { FoilRecord } from "./chairRecord"
 import { foilRecords } from "./chairRecord"
 import type { SoFar } from "./scheduleInput"
-import type { Schedule } from "./timing"
+import type { FoilTimes } from "./timing"
 
 /** What a foil asks for next, and in how many milliseconds; below 0 it is late. */
 export type Due = { kind: "take-off" | "limit" | "look"; foil: string; inMs: number }
@@ -33,8 +33,11 @@ function duesOf(
   return [limit, { kind: "look", foil: record.id, atMs: last ? last.atMs + everyMs : onAtMs + firstLookMs }]
 }
 
+/** A chair, or what was kept of one. */
+type Happened = Pick<Chair, "foils" | "log" | "elapsedMs">
+
 /** What has happened, for planning the rest of the service again. */
-export function soFarOf(chair: Chair): SoFar {
+export function soFarOf(chair: Happened): SoFar {
   const records = [...foilRecords(chair).values()]
   return {
     nowMin: toMin(chair.elapsedMs),
@@ -46,6 +49,8 @@ export function soFarOf(chair: Chair): SoFar {
   }
 }
 
+type Planned = Pick<FoilTimes, "id" | "onAtMin" | "onMin">
+
 /** Planned against real, by foil; null where it did not happen. */
 export type PlannedAndReal = {
   id: string
@@ -55,9 +60,9 @@ export type PlannedAndReal = {
   realMinutesOn: number | null
 }
 
-export function plannedAndReal({ foils }: Schedule, chair: Chair): PlannedAndReal[] {
+export function plannedAndReal(planned: readonly Planned[], chair: Happened): PlannedAndReal[] {
   const { onAtMin, offAtMin } = soFarOf(chair)
-  return foils.map(({ id, onAtMin: plannedOnMin, onMin }) => ({
+  return planned.map(({ id, onAtMin: plannedOnMin, onMin }) => ({
     id,
     plannedOnMin,
     realOnMin: onAtMin[id] ?? null,

@@ -22,7 +22,7 @@ export function learnPace(start: Range, timedMin: readonly number[]): Range {
 }
 
 /** Minutes each foil took, from one tap "on" to the next where nothing but foils came between: for one pair of hands. */
-export function timedFoils({ log }: Chair): { foil: string; minutes: number }[] {
+export function timedFoils({ log }: Pick<Chair, "log">): { foil: string; minutes: number }[] {
   const live = log.filter(({ undone, tap }) => !undone && tap.kind !== "looked")
   return live.slice(1).flatMap(({ tap, atMs }, at) => {
     const before = live[at]

@@ -247,7 +247,7 @@ describe("the rest of the service", () => {
     const rest = planService({ ...service, soFar: soFarOf(chair) })
     expect(rest.foils.map(({ onAtMin }) => onAtMin)).toEqual([2, 9, 20, 21.5])
     const { foils: compared } = {
-      foils: plannedAndReal(planService(service), tapAt(chair, [30, off("a")]).chair),
+      foils: plannedAndReal(planService(service).foils, tapAt(chair, [30, off("a")]).chair),
     }
     expect(compared[0]).toEqual({
       id: "a",

@@ -1,0 +1,49 @@
+import { describe, expect, it } from "vitest"
+import { passTime, startChair, type Tap, tapChair } from "../../../web/service/chairClock"
+import { callWords, clockText, dueCalls, spokenCall } from "../../../web/service/dueCalls"
+
+const minute = 60_000
+const at = (minutes: number) => ({ load: "one", monotonicMs: minutes * minute, wallMs: minutes * minute })
+const foils = [7, 3].map((mapNumber) => ({ id: `f${mapNumber}`, mapNumber, limitMin: 45, firstLookMin: 10 }))
+const ahead = { lookMs: minute, limitMs: 5 * minute }
+
+/** Foil 7 on at minute 2, foil 3 at minute 2.5; looks are due at 12 and 12.5, limits at 47 and 47.5. */
+function callsAt(minutes: number, ...taps: readonly (readonly [number, Tap])[]) {
+  let chair = startChair(foils, at(0))
+  for (const [when, tap] of [
+    [2, { kind: "on", foil: "f7" }],
+    [2.5, { kind: "on", foil: "f3" }],
+    ...taps,
+  ] as const)
+    chair = tapChair(chair, tap, { at: at(when), revision: chair.revision }).chair
+  return dueCalls(passTime(chair, at(minutes)).chair, 5, ahead)
+}
+const look = (foil: string, when: number, stretch: "ok" | "stop" = "ok") =>
+  [when, { kind: "looked", foil, seen: { level: 8, stretch, comfort: "ok", moist: true } }] as const
+
+describe("what is called out at the chair", () => {
+  it("is nothing before it is soon", () => expect(callsAt(10.9)).toEqual([]))
+  it("is a look a minute ahead, foils of a round together in their order", () => {
+    const [call, ...rest] = callsAt(11.75)
+    expect(rest).toEqual([])
+    expect(call).toMatchObject({ kind: "look", stage: "ahead", foils: [7, 3], inMs: 0.25 * minute })
+    expect(callWords(call)).toBe("Foils 7, 3: look in 0:15")
+    expect(spokenCall(call)).toBe("Foils 7, 3: look soon.")
+  })
+  it("is late when nobody has looked", () => {
+    expect(callWords(callsAt(12.6)[0])).toBe("Foils 7, 3: look now")
+    expect(callWords(callsAt(14)[0])).toBe("Foils 7, 3: look now, 2:00 late")
+  })
+  it("is the limit five minutes ahead, before any look, and it stays until the foil is off", () => {
+    const looks = [look("f7", 43), look("f3", 43)]
+    expect(callWords(callsAt(44, ...looks)[0])).toBe("Foil 7: longest time in 3:00")
+    expect(callWords(callsAt(48, ...looks)[0])).toBe("Foil 7: off now, 1:00 past its longest time")
+    expect(callsAt(48, ...looks, [47.1, { kind: "off", foil: "f7" }])[0].foils).toEqual([3])
+  })
+  it("is to take off when a look said stop, before everything else", () => {
+    const [call] = callsAt(46, look("f3", 44, "stop"))
+    expect(callWords(call)).toBe("Foil 3: take off now, the last look said stop")
+  })
+  it("writes minutes and seconds", () =>
+    expect([0, 5_900, 725_000].map(clockText)).toEqual(["0:00", "0:05", "12:05"]))
+})

@@ -1,0 +1,46 @@
+import type { Kept, Shelf } from "./shelf"
+import type { Database } from "./shelfDatabase"
+import { changedElsewhere, ElsewhereError, whyNotKept } from "./shelfWords"
+
+/** A service at the chair as the browser keeps it beside its plan. What is in it is the clock's business. */
+export type KeptService = {
+  planId: string
+  /** Different at each writing, by whichever window. */
+  rev: string
+  /** Begun and not ended. */
+  running: boolean
+  value: unknown
+}
+
+const writing = { durability: "strict" } as const
+
+/** Begins to write in the tick of the call. A record of which the rev is not `known` is another window's, and stays. */
+export async function keepService(
+  { connection }: Shelf,
+  service: KeptService,
+  known: ReadonlySet<string>,
+): Promise<Kept> {
+  try {
+    await connection.run((database) => putService(database, service, known))
+    return { state: "saved" }
+  } catch (error) {
+    return { state: "not-saved", why: whyNotKept(error) }
+  }
+}
+
+export const readService = ({ connection }: Shelf, planId: string): Promise<KeptService | undefined> =>
+  connection.run((database) => database.get("services", planId))
+
+async function putService(database: Database, service: KeptService, known: ReadonlySet<string>) {
+  const transaction = database.transaction("services", "readwrite", writing)
+  const before = transaction.store.get(service.planId)
+  const write = transaction.store.put(service)
+  const clash = before.then((stored) => {
+    if (!stored || known.has(stored.rev)) return null
+    transaction.abort()
+    return new ElsewhereError(changedElsewhere)
+  })
+  const [outcome, elsewhere] = await Promise.allSettled([transaction.done, clash, write])
+  if (elsewhere.status === "fulfilled" && elsewhere.value) throw elsewhere.value
+  if (outcome.status === "rejected") throw outcome.reason
+}

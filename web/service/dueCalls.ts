@@ -1,0 +1,76 @@
+import type { Chair } from "./chairClock"
+import { type Due, dueWithin } from "./chairDue"
+
+/** One thing to be called out at the chair, for one foil or for several together. */
+export type DueCall = {
+  kind: Due["kind"]
+  stage: "ahead" | "now" | "late"
+  /** Numbers of the map, in order of application. */
+  foils: readonly number[]
+  ids: readonly string[]
+  /** Until the most urgent of them; below 0 it is late. */
+  inMs: number
+}
+
+/** How long ahead a thing is called out. */
+export type Ahead = { lookMs: number; limitMs: number }
+
+/** All that is due now or soon, most urgent first: looks of a round together, limits each by itself. */
+export function dueCalls(chair: Chair, everyMin: number, ahead: Ahead): DueCall[] {
+  const numberOf = new Map(chair.foils.map(({ id, mapNumber }) => [id, mapNumber]))
+  const orderOf = new Map(chair.foils.map(({ id }, at) => [id, at]))
+  const dues = dueWithin(chair, everyMin, Math.max(ahead.lookMs, ahead.limitMs)).filter(
+    ({ kind, inMs }) => inMs <= (kind === "look" ? ahead.lookMs : ahead.limitMs),
+  )
+  const looks = dues.filter(({ kind }) => kind === "look")
+  const round = looks.toSorted((a, b) => (orderOf.get(a.foil) ?? 0) - (orderOf.get(b.foil) ?? 0))
+  const groups = [
+    ...dues.filter(({ kind }) => kind !== "look").map((due) => [due]),
+    ...(looks.length > 0 ? [round] : []),
+  ]
+  return groups.map((group) => {
+    const inMs = Math.min(...group.map((due) => due.inMs))
+    return {
+      kind: group[0].kind,
+      stage: stageOf(inMs),
+      foils: group.map(({ foil }) => numberOf.get(foil) ?? 0),
+      ids: group.map(({ foil }) => foil),
+      inMs,
+    }
+  })
+}
+
+const lateMs = 60_000
+
+const stageOf = (inMs: number): DueCall["stage"] => (inMs > 0 ? "ahead" : inMs > -lateMs ? "now" : "late")
+
+/** A call in the fewest words: "Foil 3: off now, 1:20 past its longest time." */
+export function callWords({ kind, stage, foils, inMs }: DueCall): string {
+  const who = `${foils.length === 1 ? "Foil" : "Foils"} ${foils.join(", ")}`
+  const clock = clockText(Math.abs(inMs))
+  if (kind === "take-off") return `${who}: take off now, the last look said stop`
+  if (kind === "limit")
+    return stage === "ahead"
+      ? `${who}: longest time in ${clock}`
+      : `${who}: off now, ${clock} past its longest time`
+  return stage === "ahead"
+    ? `${who}: look in ${clock}`
+    : stage === "now"
+      ? `${who}: look now`
+      : `${who}: look now, ${clock} late`
+}
+
+/** What is said once, when a call comes up or becomes more urgent: without the seconds that would go on changing. */
+export function spokenCall({ kind, stage, foils }: DueCall): string {
+  const who = `${foils.length === 1 ? "Foil" : "Foils"} ${foils.join(", ")}`
+  if (kind === "take-off") return `${who}: take off now.`
+  if (kind === "limit")
+    return stage === "ahead" ? `${who}: longest time soon.` : `${who}: off now, past its longest time.`
+  return stage === "ahead" ? `${who}: look soon.` : `${who}: look now.`
+}
+
+/** Minutes and seconds: "12:05". */
+export function clockText(ms: number): string {
+  const seconds = Math.floor(ms / 1000)
+  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`
+}

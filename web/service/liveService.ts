@@ -1,0 +1,107 @@
+import type { Plan } from "../plan/schema"
+import type { RecordedFoil, ServiceRecord } from "../plan/serviceRecord"
+import { type Chair, type LogEntry, startChair } from "./chairClock"
+import { soFarOf } from "./chairDue"
+import { type FoilRecord, foilRecords } from "./chairRecord"
+import type { Moment } from "./chairTime"
+import { firstLookMin } from "./scheduleLooks"
+import type { TimedPlan } from "./timedPlan"
+import { planService, type Schedule } from "./timing"
+
+type Timed = Extract<TimedPlan, { ok: true }>
+
+/** A service of a plan while it goes on, and what had been planned for it. Plain data, kept after every tap. */
+export type LiveService = {
+  planId: string
+  startedAt: string
+  planned: readonly RecordedFoil[]
+  chair: Chair
+  endedAt: string | null
+}
+
+export function beginService(plan: Plan, timed: Timed, now: Moment): LiveService {
+  const planned = plannedFoils(timed)
+  return {
+    planId: plan.id,
+    startedAt: isoOf(now.wallMs),
+    planned,
+    chair: startChair(planned, now),
+    endedAt: null,
+  }
+}
+
+function plannedFoils({ service, schedule }: Timed): RecordedFoil[] {
+  const timesOf = new Map(schedule.foils.map((times) => [times.id, times]))
+  return service.foils.map((foil) => {
+    const times = timesOf.get(foil.id)
+    return {
+      id: foil.id,
+      mapNumber: foil.mapNumber,
+      limitMin: foil.limitMin,
+      firstLookMin: firstLookMin(foil, service.looks),
+      plannedOnMin: times?.onAtMin ?? 0,
+      plannedMinutesOn: times?.onMin ?? 0,
+    }
+  })
+}
+
+/** The service with the foils as the plan has them now, in its order; one that was touched stays, drawn or not. */
+export function withFoilsOf(live: LiveService, timed: Timed): LiveService {
+  const records = recordsOf(live.chair)
+  const before = new Map(live.planned.map((foil) => [foil.id, foil]))
+  const now = plannedFoils(timed).map((foil) => before.get(foil.id) ?? foil)
+  const kept = new Set(now.map(({ id }) => id))
+  const gone = live.planned.filter(({ id }) => !kept.has(id) && records.get(id)?.onAtMs !== null)
+  const planned = [...gone, ...now]
+  const isSame =
+    planned.length === live.planned.length && planned.every((foil, at) => foil === live.planned[at])
+  return isSame ? live : { ...live, planned, chair: { ...live.chair, foils: planned } }
+}
+
+/** The rest of the service planned again from what has really happened, or null where the plan cannot be timed. */
+export function replanned(timed: TimedPlan, chair: Chair): Schedule | null {
+  return timed.ok ? planService({ ...timed.service, soFar: soFarOf(chair) }) : null
+}
+
+const remembered = new WeakMap<readonly LogEntry[], Map<string, FoilRecord>>()
+
+/** The record of every foil, worked out once for each tap. */
+export function recordsOf(chair: Chair): Map<string, FoilRecord> {
+  const known = remembered.get(chair.log)
+  if (known?.size === chair.foils.length) return known
+  const records = foilRecords(chair)
+  remembered.set(chair.log, records)
+  return records
+}
+
+/** As it is written into the plan: wall time in words of ISO 8601. */
+export const recordOfService = ({ startedAt, planned, chair }: LiveService): ServiceRecord => ({
+  startedAt,
+  foils: planned,
+  log: chair.log.map(({ wallMs, ...entry }) => ({
+    ...entry,
+    atMs: Math.round(entry.atMs),
+    onAtMs: entry.onAtMs === null ? null : Math.round(entry.onAtMs),
+    wallAt: isoOf(wallMs),
+  })),
+  clockNotes: chair.clockNotes.map(({ wallMs, ...note }) => ({
+    ...note,
+    atMs: Math.round(note.atMs),
+    wallAt: isoOf(wallMs),
+  })),
+})
+
+/** A kept service as the clock reads it. */
+export const chairOfRecord = ({ foils, log }: ServiceRecord) => ({
+  foils,
+  log: log.map(({ wallAt, ...entry }): LogEntry => ({ ...entry, wallMs: Date.parse(wallAt) })),
+  elapsedMs: log.at(-1)?.atMs ?? 0,
+})
+
+/** Whether what a database gave back is a service: a window of another version may have written it. */
+export const isLiveService = (value: unknown): value is LiveService =>
+  typeof value === "object" &&
+  value !== null &&
+  ["planId", "startedAt", "planned", "chair", "endedAt"].every((field) => field in value)
+
+const isoOf = (wallMs: number) => new Date(wallMs).toISOString()
