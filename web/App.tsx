@@ -13,9 +13,10 @@ export function App() {
   const screen = useSession((session) => session.screen)
   const leftHanded = useSession((session) => session.leftHanded)
   const Screen = screens[screen]
+  const atChair = screen === "chair"
   return (
-    <div className={leftHanded ? "app left-handed" : "app"}>
-      <TopBar />
+    <div className={["app", leftHanded && "left-handed", atChair && "at-chair"].filter(Boolean).join(" ")}>
+      {!atChair && <TopBar />}
       <Suspense fallback={<main aria-busy="true" />}>
         <Screen />
       </Suspense>
@@ -29,6 +30,7 @@ const screens: Record<ScreenName, ComponentType> = {
   placement: PlacementScreen,
   mixture: lazy(async () => ({ default: (await import("./panels/MixtureScreen")).MixtureScreen })),
   timing: lazy(async () => ({ default: (await import("./panels/timing/TimingScreen")).TimingScreen })),
+  chair: lazy(async () => ({ default: (await import("./panels/chair/ChairScreen")).ChairScreen })),
   sheets: lazy(async () => ({ default: (await import("./sheets/SheetsScreen")).SheetsScreen })),
 }
 

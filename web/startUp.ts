@@ -4,8 +4,10 @@ import { browserShelf } from "./plan/browserShelf"
 import { copyOf } from "./plan/newPlan"
 import { openInto, type PlanStore, planStore } from "./plan/planStore"
 import type { Plan } from "./plan/schema"
+import { sessionStore } from "./plan/sessionStore"
 import { openLast, type Shelf } from "./plan/shelf"
 import { readSetting } from "./plan/shelfList"
+import { readService } from "./plan/shelfServices"
 
 /**
  * Puts the last plan on the screen, the finished example on the very first start, and keeps every change from now on.
@@ -16,7 +18,15 @@ export async function startUp(store: PlanStore = planStore, shelf: Shelf = brows
   const isUntouched = () => past.length === 0 && store.getState().present === before
   startAutosave(store, shelf)
   const plan = await firstPlan(shelf)
-  if (plan && isUntouched()) openInto(plan, store)
+  if (!plan || !isUntouched()) return
+  openInto(plan, store)
+  await returnToChair(plan, shelf)
+}
+
+/** A service that was going on goes on: the chair is the first thing seen after a reload. */
+async function returnToChair({ id }: Plan, shelf: Shelf) {
+  const service = await readService(shelf, id).catch(() => undefined)
+  if (service?.running) sessionStore.setState({ screen: "chair" })
 }
 
 /** The finished example, loaded only by those who meet it. */

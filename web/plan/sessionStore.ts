@@ -4,7 +4,7 @@ import { type NextSection, usualSection } from "./newSection"
 
 export type ToolName = "select" | "slice" | "weave" | "backcomb" | "left-out"
 export type PartingWay = "hairline" | "straight" | "freehand"
-export type ScreenName = "client" | "placement" | "mixture" | "timing" | "sheets"
+export type ScreenName = "client" | "placement" | "mixture" | "timing" | "chair" | "sheets"
 
 /** How the plan is looked at and what is in hand. Never saved, never undone. */
 export type Session = {

@@ -71,7 +71,7 @@ describe("the command", () => {
   it("writes the sheet and says how many pages it has", async () => {
     const written = new Map<string, Uint8Array>()
     const { exit, out } = await run("sheet plan.json --kind placement --paper letter --out map.pdf", written)
-    expect([exit, JSON.parse(out)]).toEqual([0, { out: "map.pdf", pages: 1 }])
+    expect([exit, JSON.parse(out)]).toEqual([0, { out: "map.pdf", pages: 2 }])
     expect(new TextDecoder().decode(written.get("map.pdf")?.slice(0, 5))).toBe("%PDF-")
   })
 

@@ -58,7 +58,7 @@ describe("the placement map as PDF", () => {
       expect(text).toContain(String(Math.round(partingMm)))
       if (productG.high > 0) expect(text).toContain(productG.high.toFixed(1))
     }
-    expect(text).toContain("page 1 of 1")
+    expect(text).toContain("page 1 of 2")
   })
 
   it("keeps Polish, Greek and Cyrillic, and shows a box for what it lacks", async () => {

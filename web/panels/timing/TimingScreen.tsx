@@ -1,11 +1,13 @@
 import "./timing.css"
 import { useState } from "react"
 import type { Plan } from "../../plan/schema"
+import { sessionStore } from "../../plan/sessionStore"
 import { usePlan } from "../../plan/usePlan"
 import { type TimedPlan, timedPlan } from "../../service/timedPlan"
 import { ConflictList } from "./ConflictList"
 import { HeadAtMinute } from "./HeadAtMinute"
 import { minutesText, spanText } from "./minutes"
+import { PlannedAndReal } from "./PlannedAndReal"
 import { StrandTestPanel } from "./StrandTestPanel"
 import { TimeChart } from "./TimeChart"
 import { TimeTable } from "./TimeTable"
@@ -41,6 +43,15 @@ function OnTheClock({ plan, timed }: { plan: Plan; timed: Timed }) {
   return (
     <>
       <Summary timed={timed} />
+      <p>
+        <button
+          type="button"
+          className="button strong"
+          onClick={() => sessionStore.setState({ screen: "chair" })}
+        >
+          Go to the chair
+        </button>
+      </p>
       <ConflictList timed={timed} />
       <HeadAtMinute plan={plan} schedule={timed.schedule} atMin={atMin} onScrub={scrub} />
       <section aria-labelledby="chart-title">
@@ -52,6 +63,7 @@ function OnTheClock({ plan, timed }: { plan: Plan; timed: Timed }) {
         <TimeTable plan={plan} timed={timed} />
       </section>
       <StrandTestPanel plan={plan} />
+      <PlannedAndReal plan={plan} />
       <ul className="cautions" aria-label="What is assumed">
         {[
           ...timed.assumed,

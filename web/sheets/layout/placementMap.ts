@@ -5,6 +5,7 @@ import { toPrintablePlan } from "../printable"
 import type { Block } from "./block"
 import { cautionBlock } from "./cautions"
 import { chooseViews, nameSections } from "./chooseViews"
+import { type Clock, clockChart } from "./clockChart"
 import { type FoilTable, foilTable } from "./foilTable"
 import { heading, headingMm } from "./heading"
 import { halfMm, innerMm, type MapSetting } from "./mapSetting"
@@ -22,6 +23,7 @@ type Body = { blocks: readonly Block[]; foot?: Block }
 /** Scales to try, mm of paper for a mm of head; under the last the numbers crowd the drawing. */
 const scales = Array.from({ length: 15 }, (_, i) => 0.42 - 0.01 * i)
 const gapMm = 4
+const clockGapMm = 9
 const rowMm = { least: 6.4, most: 9 }
 /** Fewer rows than this are not begun at the foot of a page. */
 const fewestRows = 3
@@ -35,7 +37,14 @@ export function layoutSheet(unchecked: Plan, { paper, mirror, stops }: SheetOpti
   const setting: MapSetting = { plan, figures, paper, fonts, mirror, named }
   const cautions = cautionBlock(innerMm(setting), { stops, lettersMissing: !isWhole }, fonts)
   const table = foilTable(figures, innerMm(setting), fonts)
-  const bodies = onOnePage(setting, table, cautions) ?? onSeveralPages(setting, table, cautions)
+  const clock = clockChart(plan, innerMm(setting), fonts)
+  const bodies =
+    onOnePage(setting, table, cautions, clock) ??
+    withClock(
+      onOnePage(setting, table, cautions, null) ?? onSeveralPages(setting, table, cautions),
+      clock,
+      bodyMm(paper),
+    )
   return bodies.map((body, i) => setPage(body, setting, { number: i + 1, count: bodies.length }))
 }
 
@@ -55,12 +64,20 @@ function setPage({ blocks, foot }: Body, setting: MapSetting, page: { number: nu
 
 const bodyMm = ({ heightMm, marginMm }: Paper) => heightMm - 2 * marginMm - headingMm
 
-function onOnePage(setting: MapSetting, table: FoilTable, cautions: Block): Body[] | null {
+function onOnePage(
+  setting: MapSetting,
+  table: FoilTable,
+  cautions: Block,
+  clock: Clock | null,
+): Body[] | null {
   const rows = table.rows(rowMm.least)
-  const tableMm = sumMm([table.head, ...rows, table.total])
+  const after = clock ? wholeClock(clock) : []
+  const tableMm = sumMm([table.head, ...rows, table.total, ...after])
   const map = mapOf(setting, rowsOf(setting), bodyMm(setting.paper) - tableMm - cautions.heightMm - 2 * gapMm)
   if (!map || map.left.length > 0) return null
-  return [{ blocks: [...map.blocks, lowered(table.head, gapMm), ...rows, table.total], foot: cautions }]
+  return [
+    { blocks: [...map.blocks, lowered(table.head, gapMm), ...rows, table.total, ...after], foot: cautions },
+  ]
 }
 
 function onSeveralPages(setting: MapSetting, table: FoilTable, cautions: Block): Body[] {
@@ -72,6 +89,25 @@ function onSeveralPages(setting: MapSetting, table: FoilTable, cautions: Block):
     { blocks: map.blocks, foot: cautions },
     ...tablePages(table, [...more, ...map.left], bodyMm(setting.paper)),
   ]
+}
+
+/** The clock under all else: on the last page where it fits whole, else on pages of its own. */
+function withClock(bodies: readonly Body[], clock: Clock | null, roomMm: number): readonly Body[] {
+  if (!clock) return bodies
+  const last = bodies[bodies.length - 1]
+  const whole = wholeClock(clock)
+  const leftMm = roomMm - sumMm(last.blocks) - (last.foot?.heightMm ?? 0)
+  if (sumMm(whole) <= leftMm) return [...bodies.slice(0, -1), { ...last, blocks: [...last.blocks, ...whole] }]
+  return [...bodies, ...clockPages(clock, clock.rows, roomMm)]
+}
+
+const wholeClock = ({ head, rows, key }: Clock) => [lowered(head, clockGapMm), ...rows, key]
+
+function clockPages(clock: Clock, rows: readonly Block[], roomMm: number): Body[] {
+  const { head, key } = clock
+  const [fitting, rest] = split(rows, roomMm - gapMm - head.heightMm - key.heightMm)
+  const body = { blocks: [lowered(head, gapMm), ...fitting, key] }
+  return rest.length === 0 ? [body] : [body, ...clockPages(clock, rest, roomMm)]
 }
 
 /** Rows of views at the largest scale that fits into a height, spread over it, with what the side column could not hold. */

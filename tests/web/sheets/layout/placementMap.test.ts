@@ -28,7 +28,7 @@ function spanOf({ text, at, align, sizePt, weight }: TextItem): [number, number]
 describe("the placement map", () => {
   it("says whose it is, and which page of how many", () => {
     expect(words(lay())).toEqual(
-      expect.arrayContaining(["Face frame", "Client K.W.", "9 March 2026, page 1 of 1"]),
+      expect.arrayContaining(["Face frame", "Client K.W.", "9 March 2026, page 1 of 2"]),
     )
     const pages = lay(manyPlan(60))
     expect(pages.length).toBeGreaterThan(2)

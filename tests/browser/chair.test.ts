@@ -1,0 +1,141 @@
+import type { Page } from "playwright-core"
+import { afterAll, beforeAll, describe, expect, it } from "vitest"
+import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
+import { goTo, options } from "../support/screen"
+
+beforeAll(openBrowser)
+afterAll(closeBrowser)
+
+const minute = 60_000
+const press = (page: Page, name: RegExp | string) => page.getByRole("button", { name }).first().click()
+
+async function sitDown(page: Page) {
+  await options(page).first().waitFor()
+  await goTo(page, "Timing")
+  await press(page, "Go to the chair")
+  await press(page, "Start: first parting")
+}
+const elapsed = async (page: Page) =>
+  ((await page.locator(".elapsed").textContent()) ?? "").match(/\d+:\d\d/)?.[0] ?? ""
+
+it("runs a service: taps, undo, a look, off before on, the end, and planned against real", async () => {
+  const { page, problems, close } = await visit()
+  await page.clock.install()
+  await sitDown(page)
+  await page.clock.runFor(4 * minute)
+  await press(page, "Foil 1 is on")
+  await page.clock.runFor(2 * minute)
+  await press(page, "Foil 2 is on")
+  await press(page, "Undo tap")
+  await page.getByRole("button", { name: "Foil 2 is on" }).waitFor()
+  await page.clock.runFor(8 * minute)
+  await page.getByRole("button", { name: /^Foil 1: look now/ }).click()
+  await press(page, "Looked")
+  expect(await page.getByRole("button", { name: "Write it down" }).isDisabled()).toBe(true)
+  for (const group of ["Stretch", "Scalp"])
+    await page.getByRole("group", { name: group }).getByRole("button", { name: "Ok" }).click()
+  await press(page, "Moist")
+  await press(page, "Write it down")
+  expect(await page.getByRole("button", { name: /look now/ }).count()).toBe(0)
+  await page.locator(".tile").first().click()
+  await page.getByRole("button", { name: "Off", exact: true }).click()
+  await page.getByText("Nothing is on.").waitFor()
+  await press(page, "End the service")
+  await page.getByRole("heading", { name: "Planned and real" }).waitFor()
+  await press(page, "Leave")
+  const row = page.getByRole("region", { name: "Planned and real times" }).getByRole("row").nth(1)
+  expect((await row.getByRole("cell").allInnerTexts()).map((text) => text.trim())).toEqual([
+    "4",
+    "4",
+    "26",
+    "10",
+  ])
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("calls a foil past its longest time out on the red button's page too, and keeps the time of each step", async () => {
+  const { page, problems, close } = await visit()
+  await page.clock.install()
+  await sitDown(page)
+  await press(page, "Foil 1 is on")
+  await page.clock.runFor(46 * minute)
+  await page.getByRole("button", { name: /^Foil 1: off now/ }).waitFor()
+  await press(page, "Something is wrong")
+  await press(page, "Burning scalp")
+  await page.getByRole("button", { name: /^Done: Rinse with plenty/ }).click()
+  await page
+    .getByRole("region", { name: "Time log" })
+    .getByText(/Burning scalp: Rinse with plenty/)
+    .waitFor()
+  await page.clock.runFor(16_000)
+  expect(await page.locator("output[aria-live]").last().textContent()).toContain("Foil 1: off now")
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("goes on after a reload, and after the device's clock was set back two hours", async () => {
+  const { page, problems, close } = await visit()
+  await sitDown(page)
+  await press(page, "Foil 1 is on")
+  await page.waitForTimeout(2500)
+  await page.reload()
+  await page.getByRole("button", { name: "Foil 2 is on" }).waitFor()
+  const [, seconds] = (await elapsed(page)).split(":").map(Number)
+  expect(seconds).toBeGreaterThanOrEqual(2)
+  await page.evaluate(() => {
+    const now = Date.now.bind(Date)
+    Date.now = () => now() - 2 * 3_600_000
+  })
+  await page
+    .getByText("The device's clock was set back by 2 hours. The service's clock goes on.")
+    .first()
+    .waitFor()
+  const before = await elapsed(page)
+  await page.waitForTimeout(2200)
+  expect((await elapsed(page)) > before).toBe(true)
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("has one writer: a second window watches, and takes over when asked", async () => {
+  const { page, problems, close } = await visit()
+  await sitDown(page)
+  const other = await page.context().newPage()
+  await other.goto(page.url())
+  await other.getByText("Another window holds this chair.").first().waitFor()
+  await press(other, "Foil 1 is on")
+  await other.getByText("Another window holds this chair. Take it over first.").first().waitFor()
+  await press(page, "Foil 1 is on")
+  await other.getByRole("button", { name: "Foil 2 is on" }).waitFor()
+  await press(other, "Take it over here")
+  await page.getByText("Another window holds this chair.").first().waitFor()
+  await press(other, "Foil 2 is on")
+  await page.getByRole("button", { name: "Foil 3 is on" }).waitFor()
+  expect(problems).toEqual([])
+  await close()
+})
+
+describe.each([
+  ["tablet", tablet],
+  ["portrait", portrait],
+  ["phone", phone],
+] as const)("on a %s", (_, size) => {
+  it("nothing to touch is smaller than a gloved thumb, and nothing is wider than the page", async () => {
+    const { page, close } = await visit(size)
+    await sitDown(page)
+    await press(page, "Foil 1 is on")
+    await page.locator(".tile").first().click()
+    await press(page, "Looked")
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll("main.chair button")]
+        .map((each) => each.getBoundingClientRect())
+        .filter(({ width, height }) => width < 64 || height < 64),
+    )
+    expect(small).toEqual([])
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    )
+    await close()
+  })
+})

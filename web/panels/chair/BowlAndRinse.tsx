@@ -1,0 +1,42 @@
+import { recordsOf } from "../../service/liveService"
+import type { Schedule } from "../../service/timing"
+import { endService } from "./chairActions"
+import { tap } from "./chairStore"
+import { useService } from "./useChair"
+
+/** The next bowl to mix, the common rinse, and the end when all is off. */
+export function BowlAndRinse({ schedule }: { schedule: Schedule | null }) {
+  const mixed =
+    useService(({ log }) => log.filter((entry) => entry.tap.kind === "mixed" && !entry.undone).length) ?? 0
+  const onNow = useService((chair) => countOn(chair)) ?? 0
+  const isAllDone = useService((chair) =>
+    [...recordsOf(chair).values()].every(({ offAtMs }) => offAtMs !== null),
+  )
+  const bowl = schedule?.bowls[mixed]
+  return (
+    <div className="touches">
+      {bowl && (
+        <button type="button" className="touch" onClick={() => tap({ kind: "mixed" })}>
+          Mix {bowl.mix} now
+          <small>
+            bowl {mixed + 1} of {schedule.bowls.length}, for minute {Math.round(bowl.atMin)}
+          </small>
+        </button>
+      )}
+      {onNow > 0 && (
+        <button type="button" className="touch" onClick={() => tap({ kind: "rinsed" })}>
+          Rinse now
+          <small>all {onNow} that are on</small>
+        </button>
+      )}
+      {(isAllDone || onNow === 0) && (
+        <button type="button" className={isAllDone ? "touch giant" : "touch"} onClick={endService}>
+          End the service
+        </button>
+      )}
+    </div>
+  )
+}
+
+const countOn = (chair: Parameters<typeof recordsOf>[0]) =>
+  [...recordsOf(chair).values()].filter(({ onAtMs, offAtMs }) => onAtMs !== null && offAtMs === null).length

@@ -1,0 +1,60 @@
+import { clockText } from "../../service/dueCalls"
+import { leaveChair } from "./chairActions"
+import { tap } from "./chairStore"
+import { useChair, useService } from "./useChair"
+
+type Props = { stage: "start" | "running" | "end"; onAlarm: () => void }
+
+/** The clock of the service, the way back, undo of a wrong tap, and the red button. */
+export function ChairBar({ stage, onAlarm }: Props) {
+  return (
+    <header className="chair-bar">
+      <button type="button" className="touch" onClick={leaveChair}>
+        Leave
+        {stage === "running" && <small>calls stop there</small>}
+      </button>
+      {stage !== "start" && <Elapsed />}
+      {stage === "running" && <UndoTap />}
+      <button type="button" className="touch red" onClick={onAlarm}>
+        Something is wrong
+      </button>
+      <Said />
+    </header>
+  )
+}
+
+function Elapsed() {
+  const text = useService((chair) => clockText(chair.elapsedMs))
+  return (
+    <p className="elapsed">
+      <span className="unseen">Time of the service </span>
+      {text}
+    </p>
+  )
+}
+
+function UndoTap() {
+  const hasTap = useService(({ log }) => log.some(({ undone }) => !undone))
+  return (
+    <button type="button" className="touch" disabled={!hasTap} onClick={() => tap({ kind: "undo" })}>
+      Undo tap
+    </button>
+  )
+}
+
+/** What the clock had to say last, and whether it is on the disk. */
+function Said() {
+  const text = useChair(({ said }) => said?.text ?? null)
+  const refused = useChair(({ said }) => said?.refused ?? false)
+  const notKept = useChair((state) => state.notKept)
+  return (
+    <>
+      {text && <p className={refused ? "said refused" : "said"}>{text}</p>}
+      {notKept && (
+        <p className="said refused" role="alert">
+          Not kept on this device: {notKept}
+        </p>
+      )}
+    </>
+  )
+}

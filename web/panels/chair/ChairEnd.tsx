@@ -1,0 +1,18 @@
+import type { Plan } from "../../plan/schema"
+import type { TimedPlan } from "../../service/timedPlan"
+import { PlannedAndReal } from "../timing/PlannedAndReal"
+import { startService } from "./chairActions"
+
+/** After the last foil: what had been planned, and what happened. */
+export const ChairEnd = ({ plan, timed }: { plan: Plan; timed: TimedPlan }) => (
+  <section className="chair-page page">
+    <PlannedAndReal plan={plan} />
+    {timed.ok && (
+      <p>
+        <button type="button" className="touch" onClick={() => startService(plan, timed)}>
+          Start another service of this plan
+        </button>
+      </p>
+    )}
+  </section>
+)

@@ -1,0 +1,93 @@
+import { useMemo } from "react"
+import { isFoil } from "../../../geometry/section/section"
+import { accent, black } from "../../plan/inks"
+import { headOf } from "../../plan/measured"
+import type { Plan } from "../../plan/schema"
+import { kindWords, whereOf } from "../../plan/words"
+import { recordsOf } from "../../service/liveService"
+import type { Schedule } from "../../service/timing"
+import { HeadFigure } from "../HeadFigure"
+import { foilViews } from "../timing/foilShapes"
+import { tap } from "./chairStore"
+import { useService } from "./useChair"
+
+/** The foil to place next, where it is on the head, and the one tap for it. */
+export function NextFoil({ plan, schedule }: { plan: Plan; schedule: Schedule | null }) {
+  const id = useService((chair) => {
+    const records = recordsOf(chair)
+    return chair.foils.find((foil) => records.get(foil.id)?.onAtMs === null)?.id ?? null
+  })
+  const isLate = useService((chair) => lateBy(chair.elapsedMs, schedule, id) > 0)
+  const foil = plan.sections.filter(isFoil).find((each) => each.id === id)
+  if (!foil) return <p className="large">Every foil is on.</p>
+  const atMin = schedule?.foils.find((times) => times.id === id)?.onAtMin
+  return (
+    <>
+      <div className="next-foil">
+        <div>
+          <p className="label">Next foil</p>
+          <p className="next-number">{foil.mapNumber}</p>
+          <p className="large">
+            {kindWords[foil.kind]}, {whereOf(foil, headOf(plan))}, <b className="nowrap">mix {foil.mix}</b>
+          </p>
+          {atMin !== undefined && <p>{isLate ? "Now" : `At minute ${Math.round(atMin)}`}</p>}
+        </div>
+        <Where plan={plan} id={foil.id} />
+      </div>
+      <button type="button" className="touch giant" onClick={() => tap({ kind: "on", foil: foil.id })}>
+        Foil {foil.mapNumber} is on
+      </button>
+      <button type="button" className="touch" onClick={() => tap({ kind: "missed-on", foil: foil.id })}>
+        It has been on for a while: the tap was missed
+      </button>
+    </>
+  )
+}
+
+function lateBy(elapsedMs: number, schedule: Schedule | null, id: string | null) {
+  const atMin = schedule?.foils.find((times) => times.id === id)?.onAtMin
+  return atMin === undefined ? 0 : elapsedMs / 60_000 + 0.5 - atMin
+}
+
+/** The foil on the head, in the view that shows the most of it. */
+function Where({ plan, id }: { plan: Plan; id: string }) {
+  const views = useMemo(() => foilViews(plan), [plan])
+  const pathIn = (view: (typeof views)[number]) => view.shapes.find((shape) => shape.id === id)?.path ?? ""
+  const [view] = views.toSorted((a, b) => widthOf(pathIn(b)) - widthOf(pathIn(a)))
+  if (!view) return null
+  return (
+    <div className="where">
+      <HeadFigure name={view.name} picture={view.picture}>
+        {view.shapes.map((shape) => (
+          <path
+            key={shape.id}
+            d={shape.path}
+            fill={shape.id === id ? accent : "none"}
+            stroke={shape.id === id ? accent : black}
+            strokeWidth={shape.id === id ? 5 : 0.8}
+            vectorEffect="non-scaling-stroke"
+          />
+        ))}
+      </HeadFigure>
+      <p className="label">{viewWords[view.name]}</p>
+    </div>
+  )
+}
+
+const viewWords = {
+  front: "From the front",
+  right: "Client’s right",
+  left: "Client’s left",
+  back: "From the back",
+  top: "From above",
+} as const
+
+/** How far a shape reaches, mm: the larger it stands in a view, the better that view shows it. */
+function widthOf(path: string): number {
+  const numbers = (path.match(/-?[\d.]+/g) ?? []).map(Number)
+  const spread = (values: number[]) => (values.length > 0 ? Math.max(...values) - Math.min(...values) : 0)
+  return Math.hypot(
+    spread(numbers.filter((_, i) => i % 2 === 0)),
+    spread(numbers.filter((_, i) => i % 2 === 1)),
+  )
+}

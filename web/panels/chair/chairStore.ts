@@ -1,0 +1,108 @@
+import { createStore } from "zustand/vanilla"
+import { announce, announceRefusal } from "../../plan/announcements"
+import { browserShelf } from "../../plan/browserShelf"
+import { newId } from "../../plan/newId"
+import { keepService, readService } from "../../plan/shelfServices"
+import { changedElsewhere } from "../../plan/shelfWords"
+import { type Answer, passTime, type Tap, tapChair } from "../../service/chairClock"
+import { isLiveService, type LiveService } from "../../service/liveService"
+import { type ChairLock, holdChair } from "./chairLock"
+import { readClocks } from "./deviceClock"
+
+/** The chair on this screen: opening, held by this window, or watched while another window holds it. */
+export type ChairState = {
+  hold: "opening" | "held" | "elsewhere"
+  live: LiveService | null
+  /** The last thing the clock had to say, and whether it refused a tap. */
+  said: { text: string; refused: boolean } | null
+  /** Why the service is not on the disk. */
+  notKept: string | null
+}
+
+const closed: ChairState = { hold: "opening", live: null, said: null, notKept: null }
+export const chairStore = createStore<ChairState>(() => closed)
+
+const knownRevs = new Set<string>()
+let lock: ChairLock | null = null
+/** Counts openings and closings: an answer that comes after the next one is too late. */
+let turn = 0
+
+/** Takes the chair of a plan for this window, or watches it; what was kept of a service goes on. */
+export async function openChair(planId: string, steal = false) {
+  const mine = ++turn
+  const onLost = () => {
+    if (mine === turn) chairStore.setState({ hold: "elsewhere" })
+  }
+  const held = await holdChair(planId, { steal, onLost })
+  const live = await readKept(planId)
+  if (mine !== turn) return held?.release()
+  lock = held
+  chairStore.setState({ ...closed, hold: held ? "held" : "elsewhere", live }, true)
+  tick()
+}
+
+export function closeChair() {
+  turn += 1
+  keep()
+  lock?.release()
+  lock = null
+  chairStore.setState(closed, true)
+}
+
+/** What the other window has made of the service since. */
+export async function watchChair(planId: string) {
+  const live = await readKept(planId)
+  if (chairStore.getState().hold === "elsewhere") chairStore.setState({ live })
+}
+
+async function readKept(planId: string): Promise<LiveService | null> {
+  const kept = await readService(browserShelf, planId).catch(() => undefined)
+  if (!kept || !isLiveService(kept.value)) return null
+  knownRevs.add(kept.rev)
+  return kept.value
+}
+
+/** Puts a service on the screen and on the disk in the same tick. */
+export function setLive(live: LiveService) {
+  chairStore.setState({ live })
+  keep()
+}
+
+export function tap(what: Tap | { kind: "undo" }) {
+  const { live, hold } = chairStore.getState()
+  if (!live || live.endedAt) return
+  if (hold !== "held")
+    return say({ text: "Another window holds this chair. Take it over first.", refused: true })
+  take(tapChair(live.chair, what, { at: readClocks(), revision: live.chair.revision }), live)
+  keep()
+}
+
+/** Lets the time go by; what the device's clock did meanwhile is said. */
+export function tick() {
+  const { live } = chairStore.getState()
+  if (live && !live.endedAt) take(passTime(live.chair, readClocks()), live)
+}
+
+function take({ chair, said, refused }: Answer, live: LiveService) {
+  chairStore.setState({ live: { ...live, chair } })
+  if (said) say({ text: said, refused })
+}
+
+function say(said: { text: string; refused: boolean }) {
+  chairStore.setState({ said })
+  if (said.refused) announceRefusal(said.text)
+  else announce(said.text)
+}
+
+/** Begins to write in this tick. */
+export function keep() {
+  const { live, hold } = chairStore.getState()
+  if (!live || hold !== "held") return
+  const rev = newId()
+  knownRevs.add(rev)
+  const service = { planId: live.planId, rev, running: live.endedAt === null, value: live }
+  void keepService(browserShelf, service, knownRevs).then((kept) => {
+    const notKept = kept.state === "saved" ? null : kept.why
+    chairStore.setState({ notKept, ...(notKept === changedElsewhere && { hold: "elsewhere" as const }) })
+  })
+}
