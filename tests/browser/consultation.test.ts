@@ -42,3 +42,18 @@ it("settles a conflict of the clock with one touch, and takes it back with one u
   expect(problems).toEqual([])
   await close()
 })
+
+it("keeps the foil editor's layout after other screens have been seen", async () => {
+  const { page, problems, close } = await visit()
+  await options(page).nth(1).click()
+  const layout = () => page.locator("dl.figures").evaluate((list) => getComputedStyle(list).display)
+  await page.locator("dl.figures").waitFor()
+  const before = await layout()
+  await goTo(page, "Timing")
+  await page.getByRole("heading", { name: "The head at a minute" }).waitFor()
+  await goTo(page, "Placement")
+  await page.locator("dl.figures").waitFor()
+  expect(await layout()).toBe(before)
+  expect(problems).toEqual([])
+  await close()
+})

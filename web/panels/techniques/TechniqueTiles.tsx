@@ -15,7 +15,7 @@ import { techniquePicture } from "./techniquePicture"
 export function TechniqueTiles() {
   const plan = usePlan((open) => open)
   return (
-    <ul className="tiles">
+    <ul className="technique-list">
       {techniques.map((technique) => (
         <li key={technique.id}>
           <Tile technique={technique} plan={plan} />
@@ -30,7 +30,7 @@ function Tile({ technique, plan }: { technique: Technique; plan: Plan }) {
   return (
     <button
       type="button"
-      className="tile"
+      className="technique"
       onClick={() => act(`Lay the technique “${technique.name}”`, layTechnique(technique))}
     >
       <svg viewBox={viewBox} aria-hidden="true">
@@ -39,7 +39,7 @@ function Tile({ technique, plan }: { technique: Technique; plan: Plan }) {
           <path key={i} {...path} strokeLinecap="round" strokeLinejoin="round" />
         ))}
       </svg>
-      <span className="tile-name">{technique.name}</span>
+      <span className="technique-name">{technique.name}</span>
       <span className="aside">{figuresWords(technique, plan)}</span>
       <span>{technique.aim}</span>
     </button>

@@ -37,7 +37,7 @@ export function HeadAtMinute({ plan, schedule, atMin, onScrub }: Props) {
         />
         <p>{words}</p>
       </div>
-      <div className="figures">
+      <div className="heads-in-time">
         {views.map((view) => (
           <figure key={view.name}>
             <FoilFigure view={view} foils={foils} />
