@@ -1,8 +1,8 @@
 import { isFoil } from "../../geometry/section/section"
 import { fibreUm } from "../../presets/hairTypes"
-import { houseProducts } from "../../presets/houseProducts"
 import type { ProductSheet } from "../../presets/productSheet"
 import { type HairState, hairStates, newConsultation } from "../plan/consultation"
+import { sheetOf } from "../plan/salon"
 import type { Mix, Plan } from "../plan/schema"
 import type { Bowl } from "./bowls"
 import { placedInTurn } from "./bowls"
@@ -33,7 +33,7 @@ export function mixesOfPlan(plan: Plan): readonly MixInPlan[] {
 }
 
 function plannedMix(mix: Mix, plan: Plan): MixInPlan {
-  const sheet = houseProducts.find(({ name }) => name === mix.product) ?? null
+  const sheet = sheetOf(mix.product, plan)
   const users = plan.sections.filter((section) => isFoil(section) && section.mix === mix.id).length
   const proposed = sheet && chooseDeveloper(sheet, wishOf(mix, plan))
   const timed = timedPlan(plan)
