@@ -76,6 +76,7 @@ function PassForm({ rule, plan }: { rule: string; plan: Plan }) {
   return (
     <details>
       <summary>Pass it with a written reason</summary>
+      <p className="aside">Reason and name print on the map, which others may read: name no illness.</p>
       <div className="pairs">
         <TextField
           name="Reason"

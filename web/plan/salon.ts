@@ -2,7 +2,6 @@ import type { FoilKind } from "../../geometry/section/section"
 import type { Range } from "../../geometry/tradeFigures"
 import { houseProducts } from "../../presets/houseProducts"
 import type { Price, ProductSheet } from "../../presets/productSheet"
-import type { Plan } from "./schema"
 
 /** What of the salon rules a plan. It is copied into the plan, which then reads the same on any desk. */
 export type Salon = {
@@ -40,10 +39,10 @@ export const newSalon = (): Salon => ({
 })
 
 /** Every sheet a plan may go by: the salon's, and the house's. */
-export function productSheets({ salon }: Pick<Plan, "salon">): readonly ProductSheet[] {
+export function productSheets({ salon }: { salon?: Salon | undefined }): readonly ProductSheet[] {
   const own = salon?.sheets ?? []
   return [...own, ...houseProducts.filter(({ name }) => own.every((sheet) => sheet.name !== name))]
 }
 
-export const sheetOf = (product: string, plan: Pick<Plan, "salon">): ProductSheet | null =>
+export const sheetOf = (product: string, plan: { salon?: Salon | undefined }): ProductSheet | null =>
   productSheets(plan).find(({ name }) => name === product) ?? null
