@@ -58,6 +58,7 @@ describe("a consultation in a plan's file", () => {
     finish: "cool",
     brightest: ["hairline"],
     rootDistanceMm: 5,
+    rootMeltMm: 25,
     upkeepWeeks: 10,
     ageYears: 34,
     scalp: "calm",
