@@ -1,9 +1,8 @@
 import { type Consultation, newConsultation, type Zone } from "../plan/consultation"
-import type { Plan } from "../plan/schema"
 import { type ToneMix, type ToneZone, tonePlan } from "./tone"
 
 /** The toner mixes of a plan, in the order they go on. */
-export function tonesOfPlan({ consultation }: Pick<Plan, "consultation">): ToneMix[] {
+export function tonesOfPlan({ consultation }: { consultation?: Consultation | undefined }): ToneMix[] {
   const known = consultation ?? newConsultation()
   return tonePlan(toneZones(known), known.finish)
 }

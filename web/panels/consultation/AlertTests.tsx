@@ -7,11 +7,11 @@ import { whyNotCounting } from "../../service/alertTest"
 import { nowHere } from "../../service/visitOfPlan"
 import { Choices } from "../Choices"
 import { DateField } from "../DateField"
+import { SelectField } from "../SelectField"
 import { TextField } from "../TextField"
 import type { PartProps } from "./Consultation"
 import { yesNoOptions } from "./consultationWords"
 import { MomentField } from "./MomentField"
-import { SelectField } from "./SelectField"
 
 const outcomes = [
   { value: "clear", label: "Clear" },

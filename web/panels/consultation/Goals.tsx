@@ -1,5 +1,6 @@
 import { limits } from "../../plan/limits"
 import { NumberField } from "../NumberField"
+import { SelectField } from "../SelectField"
 import type { PartProps } from "./Consultation"
 import {
   finishOptions,
@@ -10,7 +11,6 @@ import {
   rootOptions,
   zoneOptions,
 } from "./consultationWords"
-import { SelectField } from "./SelectField"
 
 /** Two goals, told apart: the level before toning, and the tone to finish on; where, and how much upkeep is wanted. */
 export function Goals({ known, write }: PartProps) {

@@ -10,6 +10,7 @@ import {
   zoneNames,
 } from "../../plan/consultation"
 import { Choices } from "../Choices"
+import { SelectField } from "../SelectField"
 import type { PartProps } from "./Consultation"
 import {
   historyWords,
@@ -21,7 +22,6 @@ import {
   stretchOptions,
   zoneOptions,
 } from "./consultationWords"
-import { SelectField } from "./SelectField"
 
 const unknownHair: HairState = { level: null, history: null, porosity: null, stretch: null }
 const places = [{ value: "all", label: "All over" }, ...zoneOptions] as const

@@ -1,12 +1,12 @@
 import { useState } from "react"
-import { act } from "../plan/act"
-import { newConsultation, type Pass } from "../plan/consultation"
-import { setConsultation } from "../plan/edits/setConsultation"
-import type { Plan } from "../plan/schema"
-import { usePlan } from "../plan/usePlan"
-import type { Finding } from "../service/cautions"
-import { checkPlan, nowHere } from "../service/visitOfPlan"
-import { TextField } from "./TextField"
+import { act } from "../../plan/act"
+import { newConsultation, type Pass } from "../../plan/consultation"
+import { setConsultation } from "../../plan/edits/setConsultation"
+import type { Plan } from "../../plan/schema"
+import { usePlan } from "../../plan/usePlan"
+import type { Finding } from "../../service/cautions"
+import { checkPlan, nowHere } from "../../service/visitOfPlan"
+import { TextField } from "../TextField"
 
 /** What holds the mix and what must be said beside it, each with its reason, who decides, and where it is from. */
 export function StopsPanel() {
