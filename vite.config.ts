@@ -17,7 +17,17 @@ const policy = [
 export default defineConfig({
   root: "web",
   base: "./",
-  build: { outDir: "../dist", emptyOutDir: true, target: "es2022", chunkSizeWarningLimit: 700 },
+  build: {
+    outDir: "../dist",
+    emptyOutDir: true,
+    target: "es2022",
+    chunkSizeWarningLimit: 700,
+    modulePreload: {
+      // The first script would carry a list of what every later screen is made of; a screen finds its parts itself.
+      resolveDependencies: (_, parts, { hostType }) =>
+        hostType === "html" ? parts : parts.filter((part) => part.endsWith(".css")),
+    },
+  },
   plugins: [
     react(),
     {

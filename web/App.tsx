@@ -28,7 +28,7 @@ export function App() {
 const screens: Record<ScreenName, ComponentType> = {
   client: lazy(async () => ({ default: (await import("./panels/ClientScreen")).ClientScreen })),
   placement: PlacementScreen,
-  mixture: lazy(async () => ({ default: (await import("./panels/MixtureScreen")).MixtureScreen })),
+  mixture: lazy(async () => ({ default: (await import("./panels/mixture/MixtureScreen")).MixtureScreen })),
   timing: lazy(async () => ({ default: (await import("./panels/timing/TimingScreen")).TimingScreen })),
   chair: lazy(async () => ({ default: (await import("./panels/chair/ChairScreen")).ChairScreen })),
   sheets: lazy(async () => ({ default: (await import("./sheets/SheetsScreen")).SheetsScreen })),

@@ -8,12 +8,23 @@ type Props = {
   step?: number
   /** Nothing is known yet: the field stays empty and `value` is where the arrows start. */
   isUnset?: boolean
+  /** What an empty field means, where it means something; otherwise it is a fault. */
+  onClear?: () => unknown
   /** Gives false when the value was refused: the field then shows the old one again. */
   onCommit: (value: number) => unknown
 }
 
 /** A number with its unit; what cannot be used is named with what can, and the old value stays. */
-export function NumberField({ name, unit, value, range, step = 1, isUnset = false, onCommit }: Props) {
+export function NumberField({
+  name,
+  unit,
+  value,
+  range,
+  step = 1,
+  isUnset = false,
+  onClear,
+  onCommit,
+}: Props) {
   const id = useId()
   const [text, setText] = useState(isUnset ? "" : format(value))
   const [fault, setFault] = useState("")
@@ -24,9 +35,14 @@ export function NumberField({ name, unit, value, range, step = 1, isUnset = fals
 
   const commit = () => {
     if (isUnset && text.trim() === "") return
+    if (onClear && text.trim() === "") {
+      setFault("")
+      onClear()
+      return
+    }
     const wanted = Number(text.trim().replace(",", "."))
     if (text.trim() === "" || !Number.isFinite(wanted) || wanted < range.low || wanted > range.high) {
-      setFault(`${name}: expected ${format(range.low)} to ${format(range.high)} ${unit}.`)
+      setFault(`${`${name}: expected ${format(range.low)} to ${format(range.high)} ${unit}`.trimEnd()}.`)
       return
     }
     setFault("")

@@ -1,6 +1,6 @@
 import { type ReactNode, useEffect, useRef } from "react"
 import { examplePlan } from "../plan/examplePlan"
-import { copyOf, newPlan } from "../plan/newPlan"
+import { copyOf } from "../plan/newPlan"
 import { openInto } from "../plan/planStore"
 import type { Plan } from "../plan/schema"
 import { usePlan } from "../plan/usePlan"
@@ -8,7 +8,7 @@ import { FileProblems } from "./FileProblems"
 import { OpenFileButton } from "./OpenFileButton"
 import { ShelfList } from "./ShelfList"
 import { savePlanToFile } from "./savePlanToFile"
-import { desk } from "./shelfActions"
+import { desk, freshPlan } from "./shelfActions"
 import { useShelf } from "./useShelf"
 
 /** The plans of this browser: open, begin, keep, take away. */
@@ -22,7 +22,7 @@ export function PlansDialog({ onClose }: { onClose: () => void }) {
   return (
     <Modal title="Plans" onClose={onClose}>
       <div className="actions">
-        <button type="button" className="button strong" onClick={() => show(newPlan())}>
+        <button type="button" className="button strong" onClick={async () => show(await freshPlan(desk))}>
           New plan
         </button>
         <button type="button" className="button" onClick={() => show(copyOf(examplePlan()))}>

@@ -5,9 +5,11 @@ import { letters } from "../plan/limits"
 import { copyOf, newPlan } from "../plan/newPlan"
 import { type Opened, openPlan } from "../plan/planFile"
 import { openInto, type PlanStore, planStore } from "../plan/planStore"
+import { readSalon } from "../plan/salonShelf"
 import type { Plan } from "../plan/schema"
 import { type Kept, keepPlan, openKept, type Shelf, takeIn } from "../plan/shelf"
 import { keepSetting, listPlans, removePlan, renamePlan } from "../plan/shelfList"
+import { isEmptySalon, salonForPlans } from "../service/salonOfPlan"
 
 /** What the plan on the screen and the plans on the shelf do to each other. */
 export type Desk = { store: PlanStore; shelf: Shelf }
@@ -84,7 +86,13 @@ export async function remove(desk: Desk, id: string): Promise<() => Promise<void
 async function openNext(desk: Desk) {
   const [next] = await listPlans(desk.shelf)
   const opened = next && (await openFromShelf(desk, next.id))
-  if (!opened?.ok) openInto(newPlan(), desk.store)
+  if (!opened?.ok) openInto(await freshPlan(desk), desk.store)
+}
+
+/** An empty plan that goes by what the salon keeps: its sheets, bottles, prices and learnt figures. */
+export async function freshPlan({ shelf }: Desk): Promise<Plan> {
+  const salon = salonForPlans(await readSalon(shelf))
+  return isEmptySalon(salon) ? newPlan() : { ...newPlan(), salon }
 }
 
 /** Reading and writing another plan made it the last one; the one on the screen is. */

@@ -8,6 +8,8 @@ export type Consultation = {
   finish: FinishTone | null
   brightest: readonly Zone[]
   rootDistanceMm: number | null
+  /** How far a root melt is drawn down past the root; null where none is planned. */
+  rootMeltMm: number | null
   /** How often the client wants to come back. */
   upkeepWeeks: number | null
   ageYears: number | null
@@ -89,6 +91,7 @@ export const newConsultation = (): Consultation => ({
   finish: null,
   brightest: [],
   rootDistanceMm: null,
+  rootMeltMm: null,
   upkeepWeeks: null,
   ageYears: null,
   scalp: null,

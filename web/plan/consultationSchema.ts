@@ -40,6 +40,7 @@ export const consultationSchema = z.strictObject({
   finish: z.nullable(choice(finishTones)),
   brightest: list(choice(zoneNames), counts.zones, "zones"),
   rootDistanceMm: z.nullable(number(limits.rootDistanceMm)),
+  rootMeltMm: z.nullable(number(limits.rootDistanceMm)),
   upkeepWeeks: z.nullable(number(limits.upkeepWeeks)),
   ageYears: z.nullable(number(limits.ageYears)),
   scalp: z.nullable(choice(["calm", "sensitive", "irritated", "broken"])),

@@ -46,6 +46,18 @@ export const limits = {
   ageYears: limit(1, 120, "years"),
   upkeepWeeks: limit(1, 104, "weeks"),
   ratioPart: limit(0.1, 20, "parts"),
+  // What a product sheet may print; see presets/sheetLimits.ts.
+  sheetParts: limit(0.01, 10, "parts of developer"),
+  liftLevels: limit(0, 9, "levels"),
+  sheetHeatMin: limit(0, 120, "minutes"),
+  price: limit(0, 1_000_000),
+  priceForG: limit(1, 100_000, "g"),
+  // Above anything a foil can hold.
+  learnt: limit(0, 1000),
+  weighings: limit(0, 100_000),
+  bowlG: limit(0, 5000, "g"),
+  panels: limit(0, 500, "foils"),
+  strandAreaCm2: limit(0, 1_000_000, "cm²"),
 } satisfies Record<string, Limit>
 
 export const counts = {
@@ -62,6 +74,11 @@ export const counts = {
   /** As many as presets/lift.ts narrows by. */
   strandRows: { low: 0, high: 6 },
   taps: { low: 0, high: 5000 },
+  sheets: { low: 0, high: 100 },
+  developers: { low: 0, high: 20 },
+  additives: { low: 0, high: 10 },
+  learnt: { low: 0, high: 200 },
+  weighings: { low: 0, high: 5000 },
 }
 
 /** The least share of a strand that can be coated, so that from and to stay apart when rounded. */

@@ -3,8 +3,10 @@ import { type Head, makeHeadFromAxes } from "../../geometry/head/head"
 import { type Zone, zoneAt } from "../../geometry/head/zones"
 import { measureSection, type SectionFigures } from "../../geometry/measureSection"
 import { isFoil, type Section } from "../../geometry/section/section"
+import type { TradeFigures } from "../../geometry/tradeFigures"
 import { headFigures } from "../../presets/headSizes"
 import { tradeFigures } from "../../presets/tradeFigures"
+import { figuresRuling } from "./ruling"
 import type { Plan } from "./schema"
 import { type TotalsFigures, totalsOf } from "./totals"
 
@@ -50,15 +52,18 @@ function measurePlan(plan: Plan): Measured {
 /** A section belongs to the zone in which the middle of its parting lies. */
 const middleOf = ({ parting }: Section) => parting[parting.length >> 1]
 
-const measuredSections = new WeakMap<Section, { head: Head; hair: Plan["hair"]; figures: SectionFigures }>()
+type Known = { head: Head; hair: Plan["hair"]; ruling: TradeFigures; figures: SectionFigures }
+const measuredSections = new WeakMap<Section, Known>()
 
-/** The figures of one section on the plan's head and hair, remembered until either is another. */
+/** The figures of one section on the plan's head and hair, remembered until either, or what rules it, is another. */
 export function figuresOf(section: Section, plan: Plan): SectionFigures {
   const head = headOf(plan)
+  const { hair } = plan
+  const ruling = figuresRuling(section, plan)
   const known = measuredSections.get(section)
-  if (known?.head === head && known.hair === plan.hair) return known.figures
-  const figures = measureSection(section, head, plan.hair, tradeFigures)
-  measuredSections.set(section, { head, hair: plan.hair, figures })
+  if (known?.head === head && known.hair === hair && known.ruling === ruling) return known.figures
+  const figures = measureSection(section, head, hair, ruling)
+  measuredSections.set(section, { head, hair, ruling, figures })
   return figures
 }
 

@@ -3,6 +3,7 @@ import { liftToPresent } from "./lifts"
 import { partingProblems } from "./partingProblems"
 import { planRules } from "./planRules"
 import { firstProblems, isGroup, nameOf, type Problem, problemAt, problemsOf } from "./problem"
+import { roundNumbers } from "./roundNumbers"
 import { type Plan, planKind, planSchema, planVersion } from "./schema"
 
 export type Opened = { ok: true; plan: Plan } | { ok: false; problems: Problem[] }
@@ -67,11 +68,8 @@ function versionProblem(raw: unknown): Problem | null {
   return { path: "version", expected: `${newer}: open it with a newer Partline` }
 }
 
-/** What a file keeps of a number: 5 decimals, of which the last is under a thousandth of a millimetre on the scalp. */
-const kept = 1e5
-
 /** The plan with its numbers as a file keeps them. */
-export const roundPlan = (plan: Plan): Plan => planSchema.parse(rounded(plan))
+export const roundPlan = (plan: Plan): Plan => planSchema.parse(roundNumbers(plan))
 
 /** The text of a plan's file: fields always in the order of the schema, a point a line, a newline at the end. */
 export const savePlan = (plan: Plan): string =>
@@ -79,13 +77,3 @@ export const savePlan = (plan: Plan): string =>
 
 // A raw newline cannot stand inside a JSON string, so this finds points only.
 const pairOfNumbers = /\[\n\s*(-?[\d.e-]+),\n\s*(-?[\d.e-]+)\n\s*\]/g
-
-function rounded(value: unknown): unknown {
-  if (typeof value === "number") return roundNumber(value)
-  if (Array.isArray(value)) return value.map(rounded)
-  if (!isGroup(value)) return value
-  return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, rounded(part)]))
-}
-
-/** Away from nothing, so that both sides of a head are rounded alike; never -0. */
-const roundNumber = (value: number) => (Math.sign(value) * Math.round(Math.abs(value) * kept)) / kept + 0

@@ -5,6 +5,7 @@ import type { CarrierKind, FoilLie, Section, SectionKind } from "../../geometry/
 import { consultationSchema } from "./consultationSchema"
 import { choice, day, id, line, lines, list, mixLetter, number, point, wholeNumber } from "./fields"
 import { counts, leastStrandShare, letters, limits } from "./limits"
+import { salonSchema } from "./salonSchema"
 import { serviceSchema, timingSchema } from "./timingSchema"
 import { z } from "./zod"
 
@@ -129,6 +130,8 @@ export const planSchema = group({
   consultation: z.optional(consultationSchema),
   /** How the visit is to be timed; a plan without it is timed in the usual way. */
   timing: z.optional(timingSchema),
+  /** Sheets, bottles, prices and learnt figures of the salon that rule the plan. */
+  salon: z.optional(salonSchema),
   /** What happened at the chair the last time. */
   service: z.optional(serviceSchema),
   note: lines(letters.note),

@@ -1,5 +1,4 @@
 import type { Range } from "../../geometry/tradeFigures"
-import { houseProducts } from "../../presets/houseProducts"
 import { readyWithoutGoalMin } from "../../presets/pace"
 import type { ProductSheet } from "../../presets/productSheet"
 import { hairStates } from "../plan/consultation"
@@ -56,5 +55,3 @@ export function readyWith(
   if (!goal || !known) return readyWithoutGoalMin
   return readyRange(known.traits, known.conditions, goal.toLevel - goal.fromLevel)
 }
-
-export const sheetOf = (mix: Mix) => houseProducts.find(({ name }) => name === mix.product)

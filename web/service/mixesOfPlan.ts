@@ -1,16 +1,14 @@
 import { isFoil } from "../../geometry/section/section"
-import { fibreUm } from "../../presets/hairTypes"
-import { houseProducts } from "../../presets/houseProducts"
 import type { ProductSheet } from "../../presets/productSheet"
-import { type HairState, hairStates, newConsultation } from "../plan/consultation"
+import { sheetOf } from "../plan/salon"
 import type { Mix, Plan } from "../plan/schema"
 import type { Bowl } from "./bowls"
 import { placedInTurn } from "./bowls"
 import { chooseDeveloper, type DeveloperChoice } from "./developer"
+import { liftWish } from "./liftWish"
 import { type MixPlan, planMix } from "./mix"
 import { labelPercent } from "./strength"
 import { timedPlan } from "./timedPlan"
-import { nowHere, visitOf } from "./visitOfPlan"
 
 /** One mix of a plan: who uses it, its sheet, its bowls by the clock of the visit, and what developer is proposed. */
 export type MixInPlan = {
@@ -33,9 +31,10 @@ export function mixesOfPlan(plan: Plan): readonly MixInPlan[] {
 }
 
 function plannedMix(mix: Mix, plan: Plan): MixInPlan {
-  const sheet = houseProducts.find(({ name }) => name === mix.product) ?? null
-  const users = plan.sections.filter((section) => isFoil(section) && section.mix === mix.id).length
-  const proposed = sheet && chooseDeveloper(sheet, wishOf(mix, plan))
+  const sheet = sheetOf(mix.product, plan)
+  const coated = plan.sections.filter(isFoil).filter((foil) => foil.mix === mix.id)
+  const users = coated.length
+  const proposed = sheet && chooseDeveloper(sheet, liftWish(coated, plan))
   const timed = timedPlan(plan)
   if (users === 0 || !timed.ok) return { mix, users, sheet, made: null, problems: [], proposed }
   const inTurn = placedInTurn(timed.service.foils.map((foil) => ({ ...foil, placeMin: foil.placeMin.mid })))
@@ -45,7 +44,7 @@ function plannedMix(mix: Mix, plan: Plan): MixInPlan {
       sheet: sheet ?? { name: mix.product, potLifeMin: null, additives: [], price: null },
       ratio: mix.ratio,
       developerPercent: labelPercent(mix.developerVolume),
-      developerPrice: null,
+      developerPrice: plan.salon?.developerPrice ?? null,
     },
   )
   if (!planned.ok) return { mix, users, sheet, made: null, problems: planned.problems, proposed }
@@ -61,21 +60,4 @@ function onTheClock(
 ): Bowl {
   const same = bowls.find((timed) => timed.mix === mix.id && timed.foils.includes(bowl.sections[0]))
   return { ...bowl, atMin: same?.atMin ?? bowl.atMin }
-}
-
-/** What is wanted of the hair that a mix goes on: the darkest level written down, and all that asks for gentleness. */
-function wishOf(mix: Mix, plan: Plan) {
-  const consultation = plan.consultation ?? newConsultation()
-  const states = hairStates(consultation)
-  const has = (test: (state: HairState) => boolean) => states.some(test)
-  const levels = states.flatMap(({ level }) => (level === null ? [] : [level]))
-  const near = visitOf(plan, nowHere()).mixes.find(({ id }) => id === mix.id)?.near
-  return {
-    fromLevel: levels.length > 0 ? Math.min(...levels) : null,
-    liftToLevel: consultation.liftToLevel,
-    hairline: near?.hairline ?? false,
-    fine: plan.hair.fibreUm <= fibreUm.fine.range[1],
-    porous: has(({ porosity }) => porosity === "high"),
-    lightened: has(({ history }) => history?.includes("lightened") ?? false),
-  }
 }

@@ -105,7 +105,7 @@ const isOpened = ({ consultation }: Plan, zone: Zone) =>
   )
 
 /** A foil belongs to the hairline where the middle of its parting lies within the sparser band along it. */
-function zoneOf({ parting }: Foil, plan: Plan): Zone {
+export function zoneOf({ parting }: Foil, plan: Plan): Zone {
   const head = headOf(plan)
   const middle = parting[parting.length >> 1]
   const { behindMm } = head.hairline.coordinates(middle)

@@ -2,13 +2,20 @@ import type { Plan } from "../plan/schema"
 import type { Now } from "./alertTest"
 import { checkPlan } from "./visitOfPlan"
 
-/** Whether the mix is held, in a sentence for a sheet that hangs where others read it: no answer is told. */
+/**
+ * Whether the mix is held, and what was passed with a written reason, for a sheet that hangs where others read it: no
+ * answer is told.
+ */
 export function stopsWords(plan: Plan, now: Now): string {
-  const { stops, notKnown } = checkPlan(plan, now)
-  if (stops.length > 0)
-    return `NOT CLEARED: ${stops.length === 1 ? "a stop holds" : `${stops.length} stops hold`} the mix.`
-  if (!plan.consultation) return "Stops: nothing has been asked yet."
-  return notKnown.length > 0
-    ? `Stops: none open; ${notKnown.length} answers are not known.`
-    : "Stops: cleared."
+  const { stops, cautions, notKnown } = checkPlan(plan, now)
+  const passes = new Set(
+    cautions.flatMap(({ pass }) => (pass ? [`Passed by ${pass.by}: ${pass.reason}`] : [])),
+  )
+  return [heldWords(stops.length, notKnown.length, plan), ...passes].join(" ").replaceAll("\n", " ")
+}
+
+function heldWords(stops: number, notKnown: number, { consultation }: Plan): string {
+  if (stops > 0) return `NOT CLEARED: ${stops === 1 ? "a stop holds" : `${stops} stops hold`} the mix.`
+  if (!consultation) return "Stops: nothing has been asked yet."
+  return notKnown > 0 ? `Stops: none open; ${notKnown} answers are not known.` : "Stops: cleared."
 }

@@ -1,4 +1,4 @@
-import { houseProducts } from "../../presets/houseProducts"
+import { productSheets, sheetOf } from "../plan/salon"
 import type { Plan } from "../plan/schema"
 import { choicesOfPlan } from "./choicesOfPlan"
 import { type Conflict, findConflicts } from "./conflicts"
@@ -32,7 +32,7 @@ function time(plan: Plan): TimedPlan {
   const choices = choicesOfPlan(plan)
   const refused = choices.goal && goalRefusal(choices.goal)
   if (refused) return { ok: false, problems: [refused.refused] }
-  const service = serviceOf(plan, houseProducts, choices)
+  const service = serviceOf(plan, productSheets(plan), choices)
   const problems = serviceProblems(service)
   if (problems.length > 0) return { ok: false, problems }
   const schedule = planService(service)
@@ -46,12 +46,8 @@ function time(plan: Plan): TimedPlan {
 }
 
 /** What the clock had to assume, in sentences. */
-function assumedOf(
-  { mixes }: Plan,
-  service: Service,
-  { goal, learntMin, strandTest }: ServiceChoices,
-): string[] {
-  const unknown = mixes.filter(({ product }) => houseProducts.every(({ name }) => name !== product))
+function assumedOf(plan: Plan, service: Service, { goal, learntMin, strandTest }: ServiceChoices): string[] {
+  const unknown = plan.mixes.filter(({ product }) => sheetOf(product, plan) === null)
   const heat = heatRefusal(service)
   return [
     ...(goal

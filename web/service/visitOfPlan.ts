@@ -1,9 +1,9 @@
 import { type Foil, isFoil } from "../../geometry/section/section"
 import { rootDistanceMm } from "../../presets/foils"
-import { houseProducts } from "../../presets/houseProducts"
 import { tradeFigures } from "../../presets/tradeFigures"
 import { newConsultation } from "../plan/consultation"
 import { headOf } from "../plan/measured"
+import { sheetOf } from "../plan/salon"
 import type { Plan } from "../plan/schema"
 import type { Now } from "./alertTest"
 import { checkVisit } from "./cautions"
@@ -17,7 +17,7 @@ export function visitOf(plan: Plan, now: Now): Visit {
     return {
       id,
       product,
-      sheet: houseProducts.find(({ name }) => name === product) ?? null,
+      sheet: sheetOf(product, plan),
       developerVolume,
       ratio,
       heatMin: plan.timing?.heatMin ?? 0,

@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest"
+import { sheetOf } from "../../../web/plan/salon"
 import type { StrandTest } from "../../../web/plan/timingChoices"
-import { liftKnown, readyWith, sheetOf, testedMix } from "../../../web/service/liftOfPlan"
+import { liftKnown, readyWith, testedMix } from "../../../web/service/liftOfPlan"
 import { samplePlan } from "../plan/samples"
 
 const [mix] = samplePlan.mixes
-const sheet = sheetOf(mix)
+const sheet = sheetOf(mix.product, samplePlan) ?? undefined
 const test: StrandTest = {
   product: mix.product,
   developerVolume: mix.developerVolume,

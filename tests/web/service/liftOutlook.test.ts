@@ -1,12 +1,13 @@
 import { describe, expect, it } from "vitest"
-import { liftKnown, sheetOf } from "../../../web/service/liftOfPlan"
+import { sheetOf } from "../../../web/plan/salon"
+import { liftKnown } from "../../../web/service/liftOfPlan"
 import { liftOutlook } from "../../../web/service/liftOutlook"
 import { samplePlan } from "../plan/samples"
 
 const [mix] = samplePlan.mixes
 const outlook = (rows: readonly { minutes: number; level: number }[], toLevel: number | null = 9) => {
   const test = { product: mix.product, developerVolume: mix.developerVolume, startLevel: 6, rows }
-  const known = liftKnown(mix, sheetOf(mix), test)
+  const known = liftKnown(mix, sheetOf(mix.product, samplePlan) ?? undefined, test)
   if (!known) throw new Error("the house powder prints its lift")
   const goal = toLevel === null ? null : { fromLevel: 6, toLevel }
   return liftOutlook(known, { startLevel: 6, goal, firstLookMin: 10 })

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest"
 import { runCommand } from "../../../web/command/command"
 import { setConsultation } from "../../../web/plan/edits/setConsultation"
 import { setMix } from "../../../web/plan/edits/setMix"
+import { setSalon } from "../../../web/plan/edits/setSalon"
 import { examplePlan } from "../../../web/plan/examplePlan"
 import { measured } from "../../../web/plan/measured"
 import { savePlan } from "../../../web/plan/planFile"
@@ -73,5 +74,24 @@ describe("mix", () => {
       developer: { volume: 20, percent: 6 },
     })
     expect(mixes[0].bowls[0]).toMatchObject({ lightenerG: 10, developerG: 20 })
+    expect(mixes[0].developer.from).toEqual([{ percent: 6, grams: 20 }])
+  })
+
+  it("pours the developer from the bottles of the salon and counts what it costs", async () => {
+    const bottles = { bottles: [10, 40], developerPrice: { amount: 10, forG: 1000 } }
+    const { exit, out } = await runCommand(["mix", "plan.json"], {
+      readText: () => savePlan(done(setSalon(bottles), examplePlan())),
+      writeBytes: () => {},
+      readFont: async () => new Uint8Array(),
+    })
+    const [{ developer, cost }] = JSON.parse(out).mixes
+    expect(exit).toBe(0)
+    // 12 and 3 % to 6 %: one part and two parts of 20 g.
+    expect(developer.from).toEqual([
+      { percent: 12, grams: 6.66667 },
+      { percent: 3, grams: 13.3333 },
+    ])
+    // 10 g of powder at 24 for 500 g, and 20 g of developer at 10 for 1000 g: 0.48 + 0.20.
+    expect(cost).toBeCloseTo(0.68, 9)
   })
 })

@@ -36,6 +36,14 @@ describe("a plan as the rules see it", () => {
     )
   })
 
+  it("prints who passed a stop and why, and holds nothing then", () => {
+    const relaxed = { answers: { recentRelaxer: "yes" } } as const
+    const [rule] = stopsOf(relaxed)
+    const passed = asked({ ...relaxed, passes: [{ rule, reason: "letter seen", by: "M." }] })
+    expect(checkPlan(passed, now).stops).toEqual([])
+    expect(stopsWords(passed, now)).toMatch(/^Stops: none open; .* Passed by M\.: letter seen$/)
+  })
+
   it("tells no answer on the sheet", () => {
     for (const answers of [{ asthma: "yes" }, { breathingReaction: "yes" }] as const)
       expect(stopsWords(asked({ answers }), now)).not.toMatch(/asthma|wheez|breath/i)
@@ -50,6 +58,7 @@ describe("a consultation in a plan's file", () => {
     finish: "cool",
     brightest: ["hairline"],
     rootDistanceMm: 5,
+    rootMeltMm: 25,
     upkeepWeeks: 10,
     ageYears: 34,
     scalp: "calm",

@@ -1,5 +1,4 @@
 import type { Range } from "../../../geometry/tradeFigures"
-import { calibrationFigures } from "../../../presets/calibrationFigures"
 import { tradeFigures } from "../../../presets/tradeFigures"
 import {
   learn,
@@ -11,8 +10,9 @@ import {
 } from "../../service/calibration"
 import { type Doubt, doubtfulWeighings } from "../../service/doubtfulWeighings"
 import { numberText } from "../../service/numberText"
+import { trustWords } from "../../service/trustWords"
 import { readWeighings } from "../../service/weighingCsv"
-import { type Trust, weighingsNeeded } from "../../service/weighingsNeeded"
+import { weighingsNeeded } from "../../service/weighingsNeeded"
 import { done, type Request, refuse, type Verb } from "../verb"
 
 export const calibrate: Verb = {
@@ -68,17 +68,3 @@ const meanAndRange = ({ low, mid, high }: Range) => ({ mean: mid, low, high })
 
 const doubtWords = ({ line, weighedG, expectedG }: Doubt & { line: number }) =>
   `Line ${line} is doubtful: ${numberText(weighedG, 1)} g weighed, about ${numberText(expectedG, 1)} g expected by the others. Check it or leave it out.`
-
-function trustWords({ withinShare, more }: Trust): string {
-  const percent = (share: number) => `${numberText(100 * share, 0)} %`
-  const { share, probability } = calibrationFigures.trust
-  if (!(withinShare < 1))
-    return "These weighings do not agree well enough to say how far the middle figure may be out."
-  const stands = `The middle figure is within ${percent(withinShare)} of the truth, 9 times in 10.`
-  if (more === 0) return `${stands} It can be trusted.`
-  const remaining =
-    more === null
-      ? "More weighings than anyone would make"
-      : `${more} more ${more === 1 ? "weighing" : "weighings"}`
-  return `${stands} ${remaining} like these would bring it within ${percent(share)}, ${numberText(10 * probability)} times in 10.`
-}

@@ -1,4 +1,7 @@
+import { newSalon } from "../../plan/salon"
+import type { Part } from "../../service/blend"
 import { type MixInPlan, mixesOfPlan } from "../../service/mixesOfPlan"
+import { pourDeveloper } from "../../service/pourDeveloper"
 import { labelPercent } from "../../service/strength"
 import { readPlan } from "../openFile"
 import { done, refuse, type Verb } from "../verb"
@@ -14,18 +17,26 @@ export const mix: Verb = {
     const mixes = mixesOfPlan(read.plan)
     const problems = mixes.flatMap((planned) => planned.problems)
     if (problems.length > 0) return refuse(...problems)
-    return done({ mixes: mixes.flatMap(mixOf) })
+    const { bottles } = read.plan.salon ?? newSalon()
+    return done({ mixes: mixes.flatMap((planned) => mixOf(planned, bottles)) })
   },
 }
 
-function mixOf({ mix: { id, product, developerVolume, ratio }, made }: MixInPlan) {
+function mixOf(
+  { mix: { id, product, developerVolume, ratio }, made }: MixInPlan,
+  bottles: readonly number[],
+) {
   if (!made) return []
   const percent = labelPercent(developerVolume)
   return [
     {
       id,
       product,
-      developer: { volume: developerVolume, percent, from: [{ percent, grams: sumOf(made.bowls) }] },
+      developer: {
+        volume: developerVolume,
+        percent,
+        from: poured(developerVolume, bottles, sumOf(made.bowls)),
+      },
       ratio: ratio.developer / ratio.lightener,
       onHeadPercent: made.onHeadPercent,
       wantedG: made.wantedG,
@@ -43,3 +54,9 @@ function mixOf({ mix: { id, product, developerVolume, ratio }, made }: MixInPlan
 
 const sumOf = (bowls: readonly { developerG: number }[]) =>
   bowls.reduce((sum, { developerG }) => sum + developerG, 0)
+
+/** The bottle itself, or the two of the shelf that make it; the bottle again where they cannot. */
+function poured(volume: number, bottles: readonly number[], grams: number): readonly Part[] {
+  const blended = pourDeveloper(volume, bottles, grams)
+  return blended && "parts" in blended ? blended.parts : [{ percent: labelPercent(volume), grams }]
+}

@@ -1,5 +1,5 @@
 import type { Range } from "../../../geometry/tradeFigures"
-import { houseProducts } from "../../../presets/houseProducts"
+import { productSheets, sheetOf } from "../../plan/salon"
 import type { Plan, Refusal } from "../../plan/schema"
 import { choicesOfPlan } from "../../service/choicesOfPlan"
 import { findConflicts } from "../../service/conflicts"
@@ -34,7 +34,7 @@ export const timing: Verb = {
     const choices = { ...choicesOfPlan(read.plan), ...chosen.choices }
     const refused = choices.goal && goalRefusal(choices.goal)
     if (refused) return refuse(refused.refused)
-    const service = serviceOf(read.plan, houseProducts, choices)
+    const service = serviceOf(read.plan, productSheets(read.plan), choices)
     const problems = serviceProblems(service)
     if (problems.length > 0) return refuse(...problems)
     return { ...done(objectOf(service, planService(service))), problems: notesOn(read.plan, choices) }
@@ -69,12 +69,12 @@ function objectOf(service: Service, schedule: Schedule) {
 }
 
 /** What the clock had to assume. */
-const notesOn = ({ mixes }: Plan, { goal }: ServiceChoices) => [
+const notesOn = (plan: Plan, { goal }: ServiceChoices) => [
   goal
     ? "When a foil may be ready is an estimate from the lift its sheet prints. A strand test narrows it; look, and take off what is ready."
     : "Without --from and --to foils are taken as ready when most are (common practice). Look, and take off what is ready.",
-  ...mixes
-    .filter(({ product }) => !houseProducts.some(({ name }) => name === product))
+  ...plan.mixes
+    .filter(({ product }) => sheetOf(product, plan) === null)
     .map(
       ({ id, product }) =>
         `Mix ${id}: there is no sheet for "${product}"; ${longestMin(undefined)} minutes are taken as its longest time.`,

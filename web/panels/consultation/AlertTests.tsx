@@ -1,15 +1,18 @@
 import { useState } from "react"
-import { houseProducts } from "../../../presets/houseProducts"
 import type { AlertTest } from "../../plan/consultation"
-import { inWords, momentMs } from "../../service/clock"
+import { letters } from "../../plan/limits"
+import { productSheets } from "../../plan/salon"
+import { usePlan } from "../../plan/usePlan"
+import { whyNotCounting } from "../../service/alertTest"
 import { nowHere } from "../../service/visitOfPlan"
 import { Choices } from "../Choices"
+import { DateField } from "../DateField"
+import { SelectField } from "../SelectField"
 import { TextField } from "../TextField"
 import type { PartProps } from "./Consultation"
 import { yesNoOptions } from "./consultationWords"
-import { SelectField } from "./SelectField"
+import { MomentField } from "./MomentField"
 
-const products = houseProducts.map(({ name }) => ({ value: name, label: name }))
 const outcomes = [
   { value: "clear", label: "Clear" },
   { value: "reacted", label: "Reacted" },
@@ -38,6 +41,8 @@ export function AlertTests({ known, write }: PartProps) {
 }
 
 function PutOn({ onPutOn }: { onPutOn: (test: AlertTest) => void }) {
+  const salon = usePlan((plan) => plan.salon)
+  const products = productSheets({ salon }).map(({ name }) => ({ value: name, label: name }))
   const [product, setProduct] = useState<string | null>(null)
   return (
     <div className="with-fields">
@@ -46,17 +51,7 @@ function PutOn({ onPutOn }: { onPutOn: (test: AlertTest) => void }) {
         type="button"
         className="button"
         disabled={product === null}
-        onClick={() =>
-          product !== null &&
-          onPutOn({
-            product,
-            place: "behind the ear",
-            appliedAt: nowHere().moment,
-            result: null,
-            validUntil: null,
-            changedSince: null,
-          })
-        }
+        onClick={() => product !== null && onPutOn(putOnNow(product))}
       >
         Put on now
       </button>
@@ -64,39 +59,71 @@ function PutOn({ onPutOn }: { onPutOn: (test: AlertTest) => void }) {
   )
 }
 
+const putOnNow = (product: string): AlertTest => ({
+  product,
+  place: "behind the ear",
+  appliedAt: nowHere().moment,
+  result: null,
+  validUntil: null,
+  changedSince: null,
+})
+
 type TestProps = { test: AlertTest; onChange: (test: AlertTest) => void; onRemove: () => void }
 
 function OneTest({ test, onChange, onRemove }: TestProps) {
-  const { result } = test
-  const put = momentMs(test.appliedAt)
-  const read = (outcome: "clear" | "reacted") =>
-    onChange({ ...test, result: { outcome, readBy: result?.readBy ?? "", readAt: nowHere().moment } })
+  const { result, product, place, appliedAt, validUntil, changedSince } = test
+  const now = nowHere()
   return (
     <fieldset className="alert-test">
-      <legend>
-        {test.product}, {test.place}
-      </legend>
-      <p className="aside">
-        Put on {put === null ? "at a time nobody wrote down" : inWords(nowHere().zone, put)}
-        {result &&
-          momentMs(result.readAt) !== null &&
-          `; read ${inWords(nowHere().zone, momentMs(result.readAt) ?? 0)}`}
-      </p>
+      <legend>{product}</legend>
+      <p className="aside">{whyNotCounting(test, now) ?? "Read as clear; it counts today."}</p>
       <div className="with-fields">
-        <Choices legend="Read as" options={outcomes} value={result?.outcome ?? null} onChange={read} />
+        <TextField
+          name="Where on the skin"
+          value={place}
+          most={letters.name}
+          onCommit={(next) => onChange({ ...test, place: next })}
+        />
+        <MomentField
+          name="Put on"
+          value={appliedAt}
+          zone={now.zone}
+          onCommit={(next) => onChange({ ...test, appliedAt: next })}
+        />
+        <Choices
+          legend="Read as"
+          options={outcomes}
+          value={result?.outcome ?? null}
+          onChange={(outcome) =>
+            onChange({ ...test, result: { readBy: "", readAt: now.moment, ...result, outcome } })
+          }
+        />
         {result && (
-          <TextField
-            name="Read by"
-            value={result.readBy}
-            most={40}
-            onCommit={(readBy) => onChange({ ...test, result: { ...result, readBy } })}
-          />
+          <>
+            <TextField
+              name="Read by"
+              value={result.readBy}
+              most={letters.name}
+              onCommit={(readBy) => onChange({ ...test, result: { ...result, readBy } })}
+            />
+            <MomentField
+              name="Read at"
+              value={result.readAt}
+              zone={now.zone}
+              onCommit={(readAt) => onChange({ ...test, result: { ...result, readAt } })}
+            />
+          </>
         )}
         <Choices
           legend="Anything changed since?"
           options={yesNoOptions}
-          value={test.changedSince}
-          onChange={(changedSince) => onChange({ ...test, changedSince })}
+          value={changedSince}
+          onChange={(next) => onChange({ ...test, changedSince: next })}
+        />
+        <DateField
+          name="Counts until"
+          value={validUntil ?? ""}
+          onCommit={(next) => onChange({ ...test, validUntil: next })}
         />
         <button type="button" className="button quiet" onClick={onRemove}>
           Take out

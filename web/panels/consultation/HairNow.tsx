@@ -10,24 +10,21 @@ import {
   zoneNames,
 } from "../../plan/consultation"
 import { Choices } from "../Choices"
+import { SelectField } from "../SelectField"
 import type { PartProps } from "./Consultation"
 import {
   historyWords,
-  levelOf,
   levelOptions,
-  levelValue,
+  numberOf,
+  optionOf,
   partWords,
   porosityOptions,
   stretchOptions,
-  zoneWords,
+  zoneOptions,
 } from "./consultationWords"
-import { SelectField } from "./SelectField"
 
 const unknownHair: HairState = { level: null, history: null, porosity: null, stretch: null }
-const places = [
-  { value: "all", label: "All over" },
-  ...zoneNames.map((value) => ({ value, label: zoneWords[value] })),
-] as const
+const places = [{ value: "all", label: "All over" }, ...zoneOptions] as const
 type Place = Zone | "all"
 
 /** The hair as it is, from roots to ends: all over at once, or zone by zone where they differ. */
@@ -78,8 +75,8 @@ function StrandRow({ part, state, onChange }: RowProps) {
         <SelectField
           name="Level"
           options={levelOptions}
-          value={levelValue(state.level)}
-          onChange={(value) => onChange({ level: levelOf(value) })}
+          value={optionOf(state.level)}
+          onChange={(value) => onChange({ level: numberOf(value) })}
         />
         <SelectField
           name="Porosity"

@@ -1,4 +1,5 @@
-import { houseProducts } from "../../../presets/houseProducts"
+import { productSheets } from "../../plan/salon"
+import { usePlan } from "../../plan/usePlan"
 import { Choices } from "../Choices"
 import type { PartProps } from "./Consultation"
 
@@ -10,11 +11,12 @@ const outcomes = [
 /** What a strand did in each product that it was tried in. */
 export function StrandTests({ known, write }: PartProps) {
   const { strandTests } = known
+  const salon = usePlan((plan) => plan.salon)
   return (
     <details>
       <summary>Strand test</summary>
       <div className="questions">
-        {houseProducts.map(({ id, name }) => {
+        {productSheets({ salon }).map(({ id, name }) => {
           const outcome = strandTests.find(({ product }) => product === name)?.outcome ?? null
           const others = strandTests.filter(({ product }) => product !== name)
           return (

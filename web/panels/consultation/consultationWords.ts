@@ -1,3 +1,4 @@
+import { rootDistanceMm } from "../../../presets/foils"
 import { levels } from "../../../presets/levels"
 import type { FinishTone, HairHistory, HairState, StrandPart, Zone } from "../../plan/consultation"
 
@@ -50,5 +51,19 @@ export const scalpOptions = optionsOf({
 } as const)
 export const yesNoOptions = optionsOf({ yes: "Yes", no: "No" } as const)
 
-export const levelOf = (value: string | null) => (value === null ? null : Number(value))
-export const levelValue = (level: number | null) => (level === null ? null : String(level))
+export const zoneOptions = optionsOf(zoneWords)
+export const rootOptions = (["tight", "standard", "soft"] as const).map((word) => ({
+  value: String(rootDistanceMm[word].value),
+  label: `${word[0].toUpperCase()}${word.slice(1)}, ${rootDistanceMm[word].value} mm`,
+}))
+export const greyOptions = [
+  { value: "0", label: "None" },
+  { value: "0.1", label: "A little, 10 %" },
+  { value: "0.25", label: "A quarter" },
+  { value: "0.5", label: "Half" },
+  { value: "0.75", label: "Most" },
+  { value: "1", label: "All" },
+] as const
+
+export const numberOf = (value: string | null) => (value === null ? null : Number(value))
+export const optionOf = (level: number | null) => (level === null ? null : String(level))

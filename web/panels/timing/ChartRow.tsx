@@ -1,7 +1,7 @@
 import { accent, black, mixColors } from "../../plan/inks"
 import type { FoilTimes } from "../../service/timing"
+import { hatchFill } from "../HatchPatterns"
 import { at, headHeight, rowHeight, span } from "./chartScale"
-import { hatchFill } from "./HatchPatterns"
 
 export type RowFoil = { number: number; letter: string; mix: number }
 

@@ -3,9 +3,10 @@ import { fibreUm } from "../../../presets/hairTypes"
 import { levelScale, levelSeenSd } from "../../../presets/lift"
 import { looks } from "../../../presets/pace"
 import { accent, black } from "../../plan/inks"
+import { sheetOf } from "../../plan/salon"
 import type { Mix, Plan } from "../../plan/schema"
 import type { StrandTest } from "../../plan/timingChoices"
-import { goalOfPlan, liftKnown, sheetOf } from "../../service/liftOfPlan"
+import { goalOfPlan, liftKnown } from "../../service/liftOfPlan"
 import { type LiftOutlook, liftOutlook } from "../../service/liftOutlook"
 import { Scroller } from "../Scroller"
 
@@ -15,7 +16,7 @@ type Props = { plan: Plan; mix: Mix; test: StrandTest }
 export function LiftCurve({ plan, mix, test }: Props) {
   const goal = goalOfPlan(plan)
   const outlook = useMemo(() => {
-    const known = liftKnown(mix, sheetOf(mix), test)
+    const known = liftKnown(mix, sheetOf(mix.product, plan) ?? undefined, test)
     const firstLookMin = plan.hair.fibreUm <= fibreUm.fine.range[1] ? looks.firstDelicateMin : looks.firstMin
     return known && liftOutlook(known, { startLevel: test.startLevel, goal: goalOfPlan(plan), firstLookMin })
   }, [mix, test, plan])

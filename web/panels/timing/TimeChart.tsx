@@ -3,11 +3,11 @@ import { accent, black, mixColors } from "../../plan/inks"
 import type { Plan } from "../../plan/schema"
 import type { TimedPlan } from "../../service/timedPlan"
 import type { Schedule } from "../../service/timing"
+import { HatchPatterns } from "../HatchPatterns"
 import { Scroller } from "../Scroller"
 import { ChartGround } from "./ChartGround"
 import { ChartRow, type RowFoil } from "./ChartRow"
 import { at, chartSize, headHeight } from "./chartScale"
-import { HatchPatterns } from "./HatchPatterns"
 
 type Timed = Extract<TimedPlan, { ok: true }>
 type Props = { plan: Plan; timed: Timed; scrubbedMin: number }

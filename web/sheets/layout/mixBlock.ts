@@ -3,6 +3,7 @@ import { labelPercentPerVolume } from "../../../presets/developers"
 import type { Mix, Plan } from "../../plan/schema"
 import type { Bowl } from "../../service/bowls"
 import { mixesOfPlan } from "../../service/mixesOfPlan"
+import { pouredWords } from "../../service/pouredWords"
 import type { Fonts } from "../fontFile"
 import type { Block } from "./block"
 import { moved } from "./page"
@@ -19,7 +20,8 @@ export function mixBlocks(plan: Plan, page: { width: number; scale: number; font
     const sample = plan.sections.filter(isFoil).find((foil) => foil.mix === mix.id)
     if (!sample) return []
     const room = page.width - textLeft
-    const bowls = made ? bowlLines(made.bowls).flatMap((line) => wrap(line, room, type.body, page.fonts)) : []
+    const words = made ? [...bowlLines(made.bowls), ...pouredLines(mix, made.bowls, plan)] : []
+    const bowls = words.flatMap((line) => wrap(line, room, type.body, page.fonts))
     const slice: Section<"slice"> = { ...sample, kind: "slice" }
     return {
       heightMm: Math.max(15, 10.4 + bowls.length * lineMm),
@@ -48,4 +50,10 @@ function bowlLines(bowls: readonly Bowl[]): string[] {
     lines.set(words, [...(lines.get(words) ?? []), Math.round(atMin)])
   }
   return Array.from(lines, ([words, minutes]) => `${words}, minute ${minutes.join(", ")}`)
+}
+
+/** How the developer of a bowl is poured from the bottles that stand on the shelf, once for bowls alike. */
+function pouredLines({ developerVolume }: Mix, bowls: readonly Bowl[], { salon }: Plan): string[] {
+  const words = bowls.map(({ developerG }) => pouredWords(developerVolume, salon?.bottles ?? [], developerG))
+  return [...new Set(words.filter((line) => line !== null))]
 }

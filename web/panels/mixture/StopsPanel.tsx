@@ -1,12 +1,12 @@
 import { useState } from "react"
-import { act } from "../plan/act"
-import { newConsultation, type Pass } from "../plan/consultation"
-import { setConsultation } from "../plan/edits/setConsultation"
-import type { Plan } from "../plan/schema"
-import { usePlan } from "../plan/usePlan"
-import type { Finding } from "../service/cautions"
-import { checkPlan, nowHere } from "../service/visitOfPlan"
-import { TextField } from "./TextField"
+import { act } from "../../plan/act"
+import { newConsultation, type Pass } from "../../plan/consultation"
+import { setConsultation } from "../../plan/edits/setConsultation"
+import type { Plan } from "../../plan/schema"
+import { usePlan } from "../../plan/usePlan"
+import type { Finding } from "../../service/cautions"
+import { checkPlan, nowHere } from "../../service/visitOfPlan"
+import { TextField } from "../TextField"
 
 /** What holds the mix and what must be said beside it, each with its reason, who decides, and where it is from. */
 export function StopsPanel() {
@@ -76,6 +76,7 @@ function PassForm({ rule, plan }: { rule: string; plan: Plan }) {
   return (
     <details>
       <summary>Pass it with a written reason</summary>
+      <p className="aside">Reason and name print on the map, which others may read: name no illness.</p>
       <div className="pairs">
         <TextField
           name="Reason"

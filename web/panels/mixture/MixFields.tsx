@@ -1,15 +1,18 @@
-import { tradePairs } from "../../presets/developers"
-import { act } from "../plan/act"
-import { removeMix, setMix } from "../plan/edits/setMix"
-import { limits } from "../plan/limits"
-import type { Mix } from "../plan/schema"
-import { usePlan } from "../plan/usePlan"
-import { mixesOfPlan } from "../service/mixesOfPlan"
-import { Choices } from "./Choices"
+import { tradePairs } from "../../../presets/developers"
+import { act } from "../../plan/act"
+import { removeMix, setMix } from "../../plan/edits/setMix"
+import { limits } from "../../plan/limits"
+import type { Mix } from "../../plan/schema"
+import { usePlan } from "../../plan/usePlan"
+import { mixesOfPlan } from "../../service/mixesOfPlan"
+import { Choices } from "../Choices"
+import { NumberField } from "../NumberField"
 import { DeveloperAdvice } from "./DeveloperAdvice"
 import { MixFigures } from "./MixFigures"
-import { NumberField } from "./NumberField"
+import { MixFoils } from "./MixFoils"
+import { MixSwatch } from "./MixSwatch"
 import { ProductField } from "./ProductField"
+import { RatioAdvice } from "./RatioAdvice"
 
 const developers = tradePairs.map(({ volume, percent }) => ({
   value: String(volume),
@@ -30,7 +33,9 @@ export function MixFields({ mix, isOnly }: { mix: Mix; isOnly: boolean }) {
   return (
     <section className="mix" aria-labelledby={title}>
       <header>
-        <h2 id={title}>Mix {mix.id}</h2>
+        <h2 id={title}>
+          Mix {mix.id} <MixSwatch index={plan.mixes.indexOf(mix)} />
+        </h2>
         {!isOnly && (
           <button
             type="button"
@@ -79,6 +84,8 @@ export function MixFields({ mix, isOnly }: { mix: Mix; isOnly: boolean }) {
               onCommit={mixWith}
             />
           </div>
+          <RatioAdvice mix={mix} parts={parts} onUse={mixWith} />
+          <MixFoils mix={mix} />
         </div>
         <MixFigures mix={mix} />
       </div>

@@ -1,5 +1,5 @@
-import { mixColors } from "../../plan/inks"
-import { hatchSlants } from "../../plan/sectionMarks"
+import { mixColors } from "../plan/inks"
+import { hatchSlants } from "../plan/sectionMarks"
 
 export const hatchFill = (mix: number) => `url(#hatch-${mix % mixColors.length})`
 

@@ -8,7 +8,7 @@ type Props<Value extends string> = {
   isNameUnseen?: boolean
 }
 
-/** One of several words, or not known. */
+/** One of several words, or not known. A value that came with a file and has no word is shown as it is. */
 export function SelectField<Value extends string>({
   name,
   options,
@@ -35,6 +35,9 @@ export function SelectField<Value extends string>({
             {option.label}
           </option>
         ))}
+        {value !== null && options.every((option) => option.value !== value) && (
+          <option value={value}>{value}</option>
+        )}
       </select>
     </div>
   )

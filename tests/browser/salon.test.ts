@@ -1,0 +1,97 @@
+import type { Page } from "playwright-core"
+import { afterAll, beforeAll, expect, it } from "vitest"
+import { closeBrowser, openBrowser, visit } from "../support/browser"
+import { goTo, options, startNewPlan } from "../support/screen"
+
+beforeAll(openBrowser)
+afterAll(closeBrowser)
+
+const unfold = (page: Page, name: RegExp) => page.locator("summary").filter({ hasText: name }).click()
+async function type(page: Page, name: string, value: string) {
+  await page.getByLabel(name, { exact: true }).fill(value)
+  await page.keyboard.press("Enter")
+}
+
+it("keeps a sheet that is in order, mixes by it, and brings it to the next plan", async () => {
+  const { page, problems, close } = await visit()
+  await options(page).first().waitFor()
+  await goTo(page, "Mixture")
+  await unfold(page, /^Your product sheets/)
+  await page.getByRole("button", { name: "Type in a sheet" }).click()
+  const keep = page.getByRole("button", { name: "Keep this sheet" })
+  expect(await keep.isDisabled()).toBe(true)
+  await type(page, "Name on the tub", "Salon powder")
+  await type(page, "Thickest", "2")
+  await type(page, "Loosest", "1")
+  await page.getByText("runs backwards; write the thicker mix first: 1 to 2").waitFor()
+  await type(page, "Loosest", "2.5")
+  await page.getByRole("button", { name: "Add 20 vol" }).click()
+  await keep.click()
+  await page.getByRole("radio", { name: "Salon powder" }).first().check()
+  await goTo(page, "Client")
+  await page.getByLabel("Lift to, before toning").selectOption("9")
+  await page.getByRole("group", { name: "Roots" }).getByLabel("Level").selectOption("7")
+  await goTo(page, "Mixture")
+  await page.getByText("Salon powder states no levels of lift; type them in from the tub.").first().waitFor()
+
+  await goTo(page, "Placement")
+  await startNewPlan(page)
+  await goTo(page, "Mixture")
+  await page.getByRole("radio", { name: "Salon powder" }).waitFor()
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("learns from weighed bowls, keeps them over a reload, and leaves none out unasked", async () => {
+  const { page, problems, close } = await visit()
+  await options(page).first().waitFor()
+  await goTo(page, "Mixture")
+  await type(page, "Before", "150")
+  await type(page, "After", "160")
+  await page.getByText("150 g before and 160 g after: the bowl cannot gain").waitFor()
+  await type(page, "After", "138.5")
+  await page.getByRole("button", { name: "Keep: 11.5 g placed" }).click()
+  await page.getByText("One weighing").waitFor()
+  await page.reload()
+  await options(page).first().waitFor()
+  await goTo(page, "Mixture")
+  await page.getByText("One weighing").waitFor()
+
+  const rows = Array.from({ length: 12 }, (_, i) => [
+    4 + ((3 * i) % 7),
+    1500 + 400 * ((2 * i) % 5),
+    4 + (i % 5),
+  ])
+  const list = rows.map(([hair, strand, foils]) =>
+    [hair, strand, (1.2 * (0.3 * foils + 2 * hair + 0.003 * strand)).toFixed(1), foils].join(","),
+  )
+  const csv = ["hairG,strandAreaCm2,productG,foils", ...list, "4,1500,90.5,4"].join("\n")
+  await page
+    .getByLabel("Add a list, CSV")
+    .setInputFiles({ name: "bowls.csv", mimeType: "text/csv", buffer: Buffer.from(csv) })
+  await page.getByText(/bowls\.csv, line 14: 91 g weighed/).waitFor()
+  await unfold(page, /^14 weighings/)
+  await page.getByRole("checkbox", { name: "Counts" }).first().uncheck()
+  await page.getByText(/^This plan goes by what was learnt of everything/).waitFor()
+  await page.getByRole("button", { name: "Back to the starting figures" }).click()
+  await page.getByText("Until then this plan goes by the starting figures, which are assumptions.").waitFor()
+  await page.getByText("14 weighings").waitFor()
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("groups foils into mixes by their hair, and pours a strength that is not on the shelf from two bottles", async () => {
+  const { page, problems, close } = await visit()
+  await options(page).first().waitFor()
+  await goTo(page, "Mixture")
+  await page.getByRole("button", { name: "Mix as proposed" }).click()
+  await page.getByRole("heading", { name: "Mix B" }).waitFor({ state: "detached" })
+  await unfold(page, /^Your shelf and prices/)
+  await page.getByRole("checkbox", { name: "10 vol, 3 %" }).check()
+  await page.getByRole("checkbox", { name: "40 vol, 12 %" }).check()
+  await page.getByText(/^Developer by weight: .* g of 40 vol \(12 %\) \+ .* g of 10 vol \(3 %\)\.$/).waitFor()
+  await type(page, "Placement, once", "45")
+  await page.getByText("In all").waitFor()
+  expect(problems).toEqual([])
+  await close()
+})

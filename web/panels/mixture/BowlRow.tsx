@@ -1,0 +1,40 @@
+import { isFoil } from "../../../geometry/section/section"
+import type { Mix, Plan } from "../../plan/schema"
+import type { Bowl } from "../../service/bowls"
+import { pouredWords } from "../../service/pouredWords"
+
+type Props = { bowl: Bowl; number: number; mix: Mix; plan: Plan }
+
+/** One bowl: when, for whom, and what is weighed, the powder first. */
+export function BowlRow({ bowl, number, mix, plan }: Props) {
+  const served = plan.sections.filter(isFoil).filter(({ id }) => bowl.sections.includes(id))
+  const poured = pouredWords(mix.developerVolume, plan.salon?.bottles ?? [], bowl.developerG)
+  return (
+    <li>
+      <p>
+        <b>Bowl {number}</b>, mix at minute {Math.round(bowl.atMin)}, for{" "}
+        {served.length === 1 ? "foil" : "foils"} {served.map(({ mapNumber }) => mapNumber).join(", ")}
+      </p>
+      <dl className="large-figures">
+        <div>
+          <dt>Lightener</dt>
+          <dd>{bowl.lightenerG} g</dd>
+        </div>
+        <div>
+          <dt>Developer</dt>
+          <dd>{bowl.developerG} g</dd>
+        </div>
+        <div>
+          <dt>or poured</dt>
+          <dd className="sum">{bowl.developerMl} mL</dd>
+        </div>
+      </dl>
+      {poured && <p>{poured}</p>}
+      {bowl.additives.map(({ name, grams }) => (
+        <p className="aside" key={name}>
+          If used: {grams} g {name}
+        </p>
+      ))}
+    </li>
+  )
+}
