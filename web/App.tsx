@@ -1,6 +1,5 @@
 import { type ComponentType, lazy, Suspense } from "react"
 import { HeadMap } from "./canvas/HeadMap"
-import { FoilPanel } from "./panels/FoilPanel"
 import { Foot } from "./panels/Foot"
 import { LiveRegion } from "./panels/LiveRegion"
 import { ToolRail } from "./panels/ToolRail"
@@ -34,6 +33,8 @@ const screens: Record<ScreenName, ComponentType> = {
   sheets: lazy(async () => ({ default: (await import("./sheets/SheetsScreen")).SheetsScreen })),
 }
 
+const FoilPanel = lazy(async () => ({ default: (await import("./panels/FoilPanel")).FoilPanel }))
+
 function PlacementScreen() {
   return (
     <main className="placement">
@@ -41,7 +42,9 @@ function PlacementScreen() {
       <ToolRail />
       <HeadMap />
       <Foot />
-      <FoilPanel />
+      <Suspense fallback={<aside className="list" aria-busy="true" />}>
+        <FoilPanel />
+      </Suspense>
     </main>
   )
 }

@@ -61,5 +61,6 @@ export async function visit(options: BrowserContextOptions = tablet): Promise<Vi
       problems.push(`request to ${url}`)
   })
   await page.goto(address)
+  await page.locator(".pane.large [data-hands=ready]").waitFor()
   return { page, problems, close: () => context.close() }
 }

@@ -2,8 +2,8 @@ import { useEffect } from "react"
 import { type ViewName, viewNames } from "../../geometry/views"
 import { sessionStore } from "../plan/sessionStore"
 import { useSession } from "../plan/usePlan"
-import { listenToKeys } from "./keyboard"
-import { turnBy } from "./paneGestures"
+import { onceHere } from "./onceHere"
+import { turnBy } from "./turn"
 import { ViewPane } from "./ViewPane"
 
 /** The words for each view, and which of the client's sides its page edges show. */
@@ -20,7 +20,7 @@ const views: Record<ViewName, { name: string; edges: readonly [string, string] |
 /** The head from all sides: one view large, the others beside it; each can be drawn on, each can be made the large one. */
 export function HeadMap() {
   const enlarged = useSession((session) => session.enlarged) ?? "front"
-  useEffect(() => listenToKeys(window), [])
+  useEffect(() => onceHere(import("./keyboard"), ({ listenToKeys }) => listenToKeys(window)), [])
   const enlarge = (name: ViewName) => sessionStore.setState({ enlarged: name })
   return (
     <section className="map" aria-label="Head map">

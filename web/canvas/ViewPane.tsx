@@ -11,7 +11,7 @@ import { type Camera, fitCamera } from "./camera"
 import { drawInHand, drawSettled, type PaneState } from "./drawPane"
 import { pictureOf } from "./headPicture"
 import { nativeContext } from "./nativeContext"
-import { listenToPane } from "./paneGestures"
+import { onceHere } from "./onceHere"
 
 type Props = { name: ViewName; enlarged: boolean }
 
@@ -37,7 +37,15 @@ export function ViewPane({ name, enlarged }: Props) {
   latest.current = pane
 
   useEffect(() => draftStore.subscribe(() => draftLayer.current?.draw()), [])
-  useEffect(() => (container.current ? listenToPane(container.current, latest, setMoved) : undefined), [])
+  useEffect(() => {
+    const paper = container.current
+    if (!paper) return
+    return onceHere(import("./paneGestures"), ({ listenToPane }) => {
+      const stop = listenToPane(paper, latest, setMoved)
+      paper.dataset.hands = "ready"
+      return stop
+    })
+  }, [])
 
   const settledKey = [plan, picture, camera, enlarged] as const
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new function is what makes Konva draw again

@@ -6,6 +6,7 @@ import type { PaneState } from "./drawPane"
 import { listenToGestures } from "./gestures"
 import { beginGesture, cancelGesture, endGesture, moveGesture } from "./toolRunner"
 import type { Pointer } from "./tools/tool"
+import { turnBy } from "./turn"
 
 const fingerReachPx = 22
 const mouseReachPx = 9
@@ -80,14 +81,4 @@ export function listenToPane(
     penSeen: () => sessionStore.setState({ penOnly: true }),
     fingersOnlyMove: () => sessionStore.getState().penOnly,
   })
-}
-
-const [lowest, highest] = [-0.6, 1.4]
-
-/** Walk the viewer round the head. */
-export function turnBy(yaw: number, pitch: number) {
-  sessionStore.setState((session) => ({
-    yaw: session.yaw + yaw,
-    pitch: Math.max(lowest, Math.min(highest, session.pitch + pitch)),
-  }))
 }

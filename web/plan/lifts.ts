@@ -1,4 +1,4 @@
-import { planVersion } from "./schema"
+import { planVersion } from "./planKind"
 
 /** Turns the raw contents of one version into the next. Pure; it may trust nothing but the version. */
 export type Lift = (raw: unknown) => unknown

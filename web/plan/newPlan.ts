@@ -3,7 +3,8 @@ import { densityPerCm2, fibreUm } from "../../presets/hairTypes"
 import { startingHeadSize } from "../../presets/headSizes"
 import { startingLengthCm, startingProduct, startingRatio } from "../../presets/startingPlan"
 import { newId } from "./newId"
-import { type Plan, planKind, planVersion } from "./schema"
+import { planKind, planVersion } from "./planKind"
+import type { Plan } from "./schema"
 
 /** An empty plan for a client nothing is known of yet. */
 export const newPlan = (today = new Date()): Plan => ({

@@ -1,10 +1,11 @@
 import { headProblems } from "./headProblems"
 import { liftToPresent } from "./lifts"
 import { partingProblems } from "./partingProblems"
+import { planKind, planVersion } from "./planKind"
 import { planRules } from "./planRules"
 import { firstProblems, isGroup, nameOf, type Problem, problemAt, problemsOf } from "./problem"
 import { roundNumbers } from "./roundNumbers"
-import { type Plan, planKind, planSchema, planVersion } from "./schema"
+import { type Plan, planSchema } from "./schema"
 
 export type Opened = { ok: true; plan: Plan } | { ok: false; problems: Problem[] }
 type Read = { ok: true; raw: unknown } | { ok: false; problems: Problem[] }

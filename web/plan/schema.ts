@@ -5,14 +5,12 @@ import type { CarrierKind, FoilLie, Section, SectionKind } from "../../geometry/
 import { consultationSchema } from "./consultationSchema"
 import { choice, day, id, line, lines, list, mixLetter, number, point, wholeNumber } from "./fields"
 import { counts, leastStrandShare, letters, limits } from "./limits"
+import { planKind, planVersion } from "./planKind"
 import { salonSchema } from "./salonSchema"
 import { serviceSchema, timingSchema } from "./timingSchema"
 import { z } from "./zod"
 
 /** The plan as it is written to a file, version 1. The file door is the only place that checks against it. */
-
-export const planKind = "partline-plan"
-export const planVersion = 1
 
 const group = <Shape extends z.core.$ZodShape>(shape: Shape) =>
   z.strictObject(shape, {
