@@ -1,7 +1,7 @@
 import type { Head } from "../../geometry/head/head"
 import { drawHead, type HeadDrawing } from "../../geometry/head/outline"
 import { fixedViews, type OrthographicView, turnedView, type ViewName } from "../../geometry/views"
-import type { InkName } from "../plan/inks"
+import { type InkName, shadeRgb } from "../plan/inks"
 import type { Mark } from "../plan/mark"
 import { hairlineMarks, type Scene } from "../plan/marks"
 
@@ -62,9 +62,6 @@ const headInks: Record<HeadDrawing["lines"][number]["weight"], InkName> = {
   fine: "head-fine",
 }
 
-/** Warm grey of the shade under the lines. */
-const shadeColor = [92, 76, 58] as const
-
 const newImage = () => document.createElement("canvas")
 
 /** One image for all turns: there is one turntable, and each turn takes the place of the last. */
@@ -81,9 +78,9 @@ function shadeImage({ shade }: HeadDrawing, image: HTMLCanvasElement): HeadPictu
   if (!context) return null
   const pixels = context.createImageData(shade.width, shade.height)
   for (let i = 0; i < shade.alpha.length; i++) {
-    pixels.data[4 * i] = shadeColor[0]
-    pixels.data[4 * i + 1] = shadeColor[1]
-    pixels.data[4 * i + 2] = shadeColor[2]
+    pixels.data[4 * i] = shadeRgb[0]
+    pixels.data[4 * i + 1] = shadeRgb[1]
+    pixels.data[4 * i + 2] = shadeRgb[2]
     pixels.data[4 * i + 3] = shade.alpha[i]
   }
   context.putImageData(pixels, 0, 0)

@@ -17,11 +17,12 @@ export function FoilList() {
   const plan = usePlan((open) => open)
   const selectedIds = useSession((session) => session.selectedIds)
   const list = useRef<HTMLDivElement>(null)
-  const current = selectedIds.at(-1) ?? plan.sections[0]?.id
+  const selected = selectedIds.at(-1)
+  const current = selected ?? plan.sections[0]?.id
 
   useEffect(() => {
-    if (current) list.current?.querySelector(`#${optionId(current)}`)?.scrollIntoView({ block: "nearest" })
-  }, [current])
+    if (selected && list.current) bringIntoView(list.current, optionId(selected))
+  }, [selected])
 
   const foils = plan.sections.filter(isFoil).length
   return (
@@ -60,6 +61,14 @@ export function FoilList() {
 }
 
 const optionId = (id: string) => `foil-${id}`
+
+/** The row of the foil in hand is brought into view, but never by scrolling the map away from under the hand. */
+function bringIntoView(list: HTMLElement, id: string) {
+  const panel = list.closest(".list")
+  const scrollsAlone = panel !== null && getComputedStyle(panel).overflowY !== "visible"
+  if (scrollsAlone || document.activeElement === list)
+    list.querySelector(`#${id}`)?.scrollIntoView({ block: "nearest" })
+}
 
 function FoilRow({ section, plan, selected }: { section: Section; plan: Plan; selected: boolean }) {
   const head = headOf(plan)

@@ -7,6 +7,8 @@ export type Ink = { color: string; weightPt: number; dashPt?: readonly number[];
 export const paper = "#fbf8f2"
 export const black = "#1f1b17"
 export const accent = "#a8321a"
+/** Warm grey of the shade under the lines of the head, on screen only. */
+export const shadeRgb = [92, 76, 58] as const
 
 /** One colour a mix, in the order of their letters; never the only sign: letter and hatch come first. */
 export const mixColors = ["#1d5692", "#8f4700", "#17654a", "#842a66", "#5a5300", "#3c4956"] as const
@@ -15,7 +17,7 @@ const fixedInks = {
   "head-bold": { color: black, weightPt: 1.5 },
   "head-medium": { color: black, weightPt: 1 },
   "head-fine": { color: "#4a443c", weightPt: 0.7 },
-  hairline: { color: "#6b5f50", weightPt: 0.9, dashPt: [1, 2.4] },
+  hairline: { color: "#5c5144", weightPt: 0.9, dashPt: [1, 2.4] },
   "left-out-edge": { color: "#4a443c", weightPt: 0.9, dashPt: [3.5, 2] },
   "left-out-hatch": { color: "#4a443c", weightPt: 0.6 },
   selected: { color: accent, weightPt: 2.2 },
