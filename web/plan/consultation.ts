@@ -61,14 +61,15 @@ export type AlertTest = {
 
 export type StrandResult = { product: string; outcome: "held" | "failed" }
 
-/** A stop that was passed: why, in writing, and by whom. */
-export type Pass = { rule: string; reason: string; by: string }
+/** A stop that was passed: why, in writing, and by whom; of one mix alone where it names one. */
+export type Pass = { rule: string; reason: string; by: string; mix?: string | undefined }
 
 /** What is asked, in the words of the screen. */
 export const questions = {
   pastReaction: "Ever reacted to hair colour, toner or lightener?",
   breathingReaction: "Ever wheezed, coughed or come out in hives near lightener?",
   asthma: "Asthma?",
+  allergy: "An allergy: to dye, lightener, scent, rubber or plasters?",
   blackHennaTattoo: "Ever had a black henna tattoo?",
   blackHennaReaction: "Did the black henna burn, itch or blister?",
   faceRash: "A rash on the face today?",

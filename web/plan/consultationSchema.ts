@@ -52,7 +52,12 @@ export const consultationSchema = z.strictObject({
     "strand tests",
   ),
   passes: list(
-    z.strictObject({ rule: line(letters.name), reason: lines(letters.note), by: line(letters.name) }),
+    z.strictObject({
+      rule: line(letters.name),
+      reason: lines(letters.note),
+      by: line(letters.name),
+      mix: z.optional(line(letters.name)),
+    }),
     counts.passes,
     "stops passed with a reason",
   ),

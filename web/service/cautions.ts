@@ -1,4 +1,11 @@
-import { type Consultation, type Pass, type Question, questions } from "../plan/consultation"
+import {
+  type Consultation,
+  type Pass,
+  type Question,
+  questions,
+  type StrandPart,
+  strandParts,
+} from "../plan/consultation"
 import { clientRules } from "./rules/clientRules"
 import { hairRules } from "./rules/hairRules"
 import { mixRules } from "./rules/mixRules"
@@ -23,26 +30,67 @@ export function checkVisit(visit: Visit): { stops: Finding[]; cautions: Finding[
   }
 }
 
-function findingsOf({ finds, ...row }: Rule, visit: Visit): Finding[] {
-  const pass = row.passable ? passOf(row.rule, visit.consultation) : null
-  return finds(visit).map((found) => ({ ...found, ...row, pass }))
-}
+const findingsOf = ({ finds, ...row }: Rule, visit: Visit): Finding[] =>
+  finds(visit).map((found) => ({
+    ...found,
+    ...row,
+    pass: row.passable ? passOf(row.rule, found, visit.consultation) : null,
+  }))
 
-const passOf = (rule: string, { passes }: Consultation) =>
-  passes.find((pass) => pass.rule === rule && pass.reason.trim() !== "" && pass.by.trim() !== "") ?? null
+const passOf = (rule: string, { mixes }: Found, { passes }: Consultation) =>
+  passes.find(
+    (pass) =>
+      pass.rule === rule &&
+      (pass.mix === undefined || mixes?.includes(pass.mix)) &&
+      pass.reason.trim() !== "" &&
+      pass.by.trim() !== "",
+  ) ?? null
+
+/** The stops that hold one mix: those of the whole visit, and its own. */
+export const holding = (stops: readonly Finding[], mix: string) =>
+  stops.filter(({ mixes }) => !mixes || mixes.includes(mix))
 
 /** What nobody has asked or looked at yet, in the words of the screen. */
-export function notKnown({ answers, ageYears, scalp, hair, liftToLevel }: Consultation): string[] {
+export function notKnown(consultation: Consultation): string[] {
+  const { answers, ageYears, scalp, liftToLevel, finish, brightest, rootDistanceMm } = consultation
   const asked = Object.keys(questions) as Question[]
   return [
+    ...(liftToLevel === null ? ["The level to lift to"] : []),
+    ...(finish === null ? ["The tone to finish on"] : []),
+    ...(brightest.length === 0 ? ["Where it is to be brightest"] : []),
+    ...(rootDistanceMm === null ? ["How near the root"] : []),
+    ...(consultation.greyShare === null ? ["How much is grey"] : []),
+    ...(consultation.upkeepWeeks === null ? ["How much upkeep she wants"] : []),
+    ...hairNotKnown(consultation),
     ...(ageYears === null ? ["The client’s age"] : []),
     ...(scalp === null ? ["The scalp"] : []),
-    ...(Object.keys(hair).length === 0 ? ["The hair as it is now"] : []),
-    ...(liftToLevel === null ? ["The level to lift to"] : []),
     ...asked
       .filter((question) => answers[question] === undefined && isOpen(question, answers))
       .map((question) => questions[question]),
   ]
+}
+
+const hairQuestions = {
+  level: "The level now",
+  history: "What the hair has been through",
+  porosity: "Porosity",
+  stretch: "Wet stretch",
+} as const
+const partNames: Record<StrandPart, string> = { roots: "roots", midLengths: "mid-lengths", ends: "ends" }
+
+/** What was written down of no zone, strand part by strand part. */
+function hairNotKnown({ hair }: Consultation): string[] {
+  const strands = Object.values(hair)
+  return (Object.keys(hairQuestions) as (keyof typeof hairQuestions)[]).flatMap((question) => {
+    const missing = strandParts.filter((part) =>
+      strands.every((strand) => (strand[part]?.[question] ?? null) === null),
+    )
+    if (missing.length === 0) return []
+    const all = missing.length === strandParts.length
+    return [
+      `${hairQuestions[question]}${all ? "" : `: ${missing.map((part) => partNames[part]).join(", ")}`}`,
+    ]
+  })
 }
 
 /** What the black henna did is only asked of someone who had it. */

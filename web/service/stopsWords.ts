@@ -1,21 +1,25 @@
 import type { Plan } from "../plan/schema"
 import type { Now } from "./alertTest"
+import { mixRules } from "./rules/mixRules"
 import { checkPlan } from "./visitOfPlan"
 
 /**
- * Whether the mix is held, and what was passed with a written reason, for a sheet that hangs where others read it: no
- * answer is told.
+ * Whether the mix is held, and what was passed with a written reason, for a sheet that hangs where others read it: of
+ * the client no answer is told, of the mix what is wrong with it.
  */
 export function stopsWords(plan: Plan, now: Now): string {
   const { stops, cautions, notKnown } = checkPlan(plan, now)
   const passes = new Set(
     cautions.flatMap(({ pass }) => (pass ? [`Passed by ${pass.by}: ${pass.reason}`] : [])),
   )
-  return [heldWords(stops.length, notKnown.length, plan), ...passes].join(" ").replaceAll("\n", " ")
+  const ofMixes = stops.filter(({ rule }) => mixRules.some((row) => row.rule === rule)).map(({ why }) => why)
+  return [heldWords(stops.length, notKnown.length, plan), ...ofMixes, ...passes]
+    .join(" ")
+    .replaceAll("\n", " ")
 }
 
 function heldWords(stops: number, notKnown: number, { consultation }: Plan): string {
   if (stops > 0) return `NOT CLEARED: ${stops === 1 ? "a stop holds" : `${stops} stops hold`} the mix.`
   if (!consultation) return "Stops: nothing has been asked yet."
-  return notKnown > 0 ? `Stops: none open; ${notKnown} answers are not known.` : "Stops: cleared."
+  return notKnown > 0 ? `Stops: none open; ${notKnown} things are not known.` : "Stops: cleared."
 }

@@ -1,13 +1,12 @@
-import { type Foil, isFoil } from "../../geometry/section/section"
+import { isFoil } from "../../geometry/section/section"
 import { rootDistanceMm } from "../../presets/foils"
-import { tradeFigures } from "../../presets/tradeFigures"
 import { newConsultation } from "../plan/consultation"
-import { headOf } from "../plan/measured"
 import { sheetOf } from "../plan/salon"
 import type { Plan } from "../plan/schema"
 import type { Now } from "./alertTest"
 import { checkVisit } from "./cautions"
 import type { PlannedMix, Visit } from "./rules/rule"
+import { zoneOf } from "./scheduleFromPlan"
 
 /** A plan as the rules of the visit see it. */
 export function visitOf(plan: Plan, now: Now): Visit {
@@ -16,13 +15,14 @@ export function visitOf(plan: Plan, now: Now): Visit {
     const own = foils.filter(({ mix }) => mix === id)
     return {
       id,
+      name: `Mix ${id}`,
       product,
       sheet: sheetOf(product, plan),
       developerVolume,
       ratio,
       heatMin: plan.timing?.heatMin ?? 0,
       near: {
-        hairline: own.some((foil) => isAtHairline(foil, plan)),
+        hairline: own.some((foil) => zoneOf(foil, plan) === "hairline"),
         scalp: own.some((foil) => foil.rootDistanceMm < rootDistanceMm.tight.range[0]),
         cushion: own.some(({ kind }) => kind === "backcomb"),
       },
@@ -39,9 +39,3 @@ export const nowHere = (): Now => ({
   moment: new Date().toISOString(),
   zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
 })
-
-/** The middle of its parting lies in the sparser band along the hairline. */
-function isAtHairline({ parting }: Foil, plan: Plan) {
-  const middle = parting[parting.length >> 1]
-  return headOf(plan).hairline.coordinates(middle).behindMm <= tradeFigures.hairlineBandMm
-}

@@ -6,7 +6,7 @@ import {
   type HairState,
   newConsultation,
 } from "../../../web/plan/consultation"
-import { checkVisit, notKnown, rules } from "../../../web/service/cautions"
+import { checkVisit, holding, notKnown, rules } from "../../../web/service/cautions"
 import type { PlannedMix, Visit } from "../../../web/service/rules/rule"
 
 const [powder, , cream, toner, rootShade] = houseProducts
@@ -16,6 +16,7 @@ const mix = (change: Partial<PlannedMix> = {}): PlannedMix => {
   const sheet = change.sheet === undefined ? { ...powder, alertTest: false } : change.sheet
   return {
     id: "A",
+    name: `Mix ${change.id ?? "A"}`,
     product: sheet?.name ?? "Something on the shelf",
     sheet,
     developerVolume: 20,
@@ -55,6 +56,8 @@ test("calm scalp, untreated hair, plain foils: nothing holds and nothing is said
   expect(checkVisit(visit())).toMatchObject({ stops: [], cautions: [] })
 })
 
+const atHairline = { hairline: true, scalp: false, cushion: false }
+
 /** The cases that no reason may pass. */
 const final: [string, Visit][] = [
   ["under-16", visit({ ageYears: 15 })],
@@ -80,6 +83,8 @@ const final: [string, Visit][] = [
     "over-legal-limit",
     visit({}, mix({ sheet: null, developerVolume: 60, ratio: { lightener: 1, developer: 3 } })),
   ],
+  ["hairline-strength", visit({}, mix({ developerVolume: 21, near: atHairline }))],
+  ["hairline-strength", visit({}, mix({ developerVolume: 40, near: atHairline }))],
 ]
 
 describe("stops that nothing passes", () => {
@@ -96,7 +101,7 @@ describe("stops that nothing passes", () => {
 
   test("16 is old enough; 12 % on the head is lawful", () => {
     expect(stopsOf(visit({ ageYears: 16 }))).toEqual([])
-    expect(stopsOf(visit({}, mix({ sheet: null, developerVolume: 40 })))).toEqual([])
+    expect(stopsOf(visit({}, mix({ sheet: null, developerVolume: 40 })))).toEqual(["strong-developer"])
   })
 })
 
@@ -105,6 +110,9 @@ const passable: [string, Visit][] = [
   ["sensitive-skin", visit({ scalp: "sensitive" })],
   ["sensitive-skin", visit({ answers: { breathingReaction: "no", faceRash: "yes" } })],
   ["alert-test", visit({}, tonerMix)],
+  ["asthma", visit({ answers: { breathingReaction: "no", asthma: "yes" } })],
+  ["allergy", visit({ answers: { breathingReaction: "no", allergy: "yes" } })],
+  ["strong-developer", visit({}, mix({ developerVolume: 40 }))],
   ["ask-a-doctor", visit({ answers: { breathingReaction: "no", expecting: "yes" } })],
   ["henna", visit({ hair: hair({ history: ["henna"] }) })],
   ["recent-relaxer", visit({ answers: { breathingReaction: "no", recentRelaxer: "yes" } })],
@@ -129,6 +137,20 @@ describe("stops that a written reason passes", () => {
       expect.objectContaining({ rule, severity: "stop", pass: expect.objectContaining({ by: "J" }) }),
     )
   })
+})
+
+test("a stop passed for one mix still holds another", () => {
+  const strong = (id: string) => mix({ id, developerVolume: 40 })
+  const passes = [{ rule: "strong-developer", reason: "Coarse hair, strand test seen.", by: "J", mix: "A" }]
+  const { stops, cautions } = checkVisit(visit({ passes }, strong("A"), strong("B")))
+  expect(stops.map(({ mixes }) => mixes)).toEqual([["B"]])
+  expect(cautions.map(({ mixes }) => mixes)).toEqual([["A"]])
+  expect([holding(stops, "A"), holding(stops, "B")].map(({ length }) => length)).toEqual([0, 1])
+})
+
+test("asthma holds a lightener, and a toner alone not", () => {
+  const answers = { breathingReaction: "no", asthma: "yes" } as const
+  expect(stopsOf(visit({ answers, alertTests: [clearTest] }, tonerMix))).toEqual([])
 })
 
 describe("the alert test", () => {
@@ -159,7 +181,6 @@ describe("the alert test", () => {
 
 describe("cautions", () => {
   test.each<[string, Visit]>([
-    ["asthma", visit({ answers: { breathingReaction: "no", asthma: "yes" } })],
     ["ask-about-breathing", visit({ answers: {} })],
     ["black-henna", visit({ answers: { breathingReaction: "no", blackHennaTattoo: "yes" } })],
     ["changed-since-test", visit({ alertTests: [{ ...clearTest, changedSince: null }] })],
@@ -176,11 +197,6 @@ describe("cautions", () => {
     ],
     ["heat-place", visit({}, mix({ heatMin: 10, developerVolume: 30 }))],
     ["heat-place", visit({}, mix({ heatMin: 5, near: { hairline: false, scalp: false, cushion: true } }))],
-    ["strong-developer", visit({}, mix({ developerVolume: 40 }))],
-    [
-      "strong-developer",
-      visit({}, mix({ developerVolume: 30, near: { hairline: true, scalp: false, cushion: false } })),
-    ],
     ["no-sheet", visit({}, mix({ sheet: null }))],
     ["sheet-silent", visit({}, mix({ sheet: { ...powder, alertTest: false, longestMin: null } }))],
   ])("%s", (rule, found) => {
@@ -189,8 +205,9 @@ describe("cautions", () => {
   })
 
   test("20 vol at the hairline and 30 elsewhere are not remarked on; 25 vol is a blend of two that are listed", () => {
-    const near = { hairline: true, scalp: false, cushion: false }
-    expect(cautionsOf(visit({}, mix({ near }), mix({ id: "B", developerVolume: 30 })))).toEqual([])
+    expect(cautionsOf(visit({}, mix({ near: atHairline }), mix({ id: "B", developerVolume: 30 })))).toEqual(
+      [],
+    )
     expect(stopsOf(visit({}, mix({ developerVolume: 25 })))).toEqual([])
   })
 })
@@ -211,6 +228,9 @@ test("what is not known is listed in the words of the screen", () => {
   const nothing = notKnown(newConsultation())
   expect(nothing).toContain("The scalp")
   expect(nothing).toContain("Asthma?")
+  expect(nothing).toContain("Porosity")
+  const ends = { ...newConsultation(), hair: hair({}) }
+  expect(notKnown(ends)).toContain("Porosity: roots, mid-lengths")
   expect(nothing).not.toContain("Did the black henna burn, itch or blister?")
   const tattooed = { ...newConsultation(), answers: { blackHennaTattoo: "yes" } as const }
   expect(notKnown(tattooed)).toContain("Did the black henna burn, itch or blister?")

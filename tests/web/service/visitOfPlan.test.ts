@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest"
 import { runCommand } from "../../../web/command/command"
 import type { Consultation } from "../../../web/plan/consultation"
 import { setConsultation } from "../../../web/plan/edits/setConsultation"
+import { setMix } from "../../../web/plan/edits/setMix"
 import { examplePlan } from "../../../web/plan/examplePlan"
 import { openPlan, savePlan } from "../../../web/plan/planFile"
 import { stopsWords } from "../../../web/service/stopsWords"
@@ -44,9 +45,18 @@ describe("a plan as the rules see it", () => {
     expect(stopsWords(passed, now)).toMatch(/^Stops: none open; .* Passed by M\.: letter seen$/)
   })
 
+  it("prints what is wrong with a mix: more than 20 vol at the hairline, which no reason passes", () => {
+    const [, b] = examplePlan().mixes
+    const passes = [{ rule: "hairline-strength", reason: "she wants it lighter", by: "M." }]
+    const strong = done(setMix({ ...b, developerVolume: 30 }), asked({ passes }))
+    expect(stopsWords(strong, now)).toBe(
+      "NOT CLEARED: a stop holds the mix. Mix B is 30 vol at the hairline, where 20 vol is the most. Take 20 vol, or give the hairline a mix of its own.",
+    )
+  })
+
   it("tells no answer on the sheet", () => {
-    for (const answers of [{ asthma: "yes" }, { breathingReaction: "yes" }] as const)
-      expect(stopsWords(asked({ answers }), now)).not.toMatch(/asthma|wheez|breath/i)
+    for (const answers of [{ asthma: "yes" }, { breathingReaction: "yes" }, { allergy: "yes" }] as const)
+      expect(stopsWords(asked({ answers }), now)).not.toMatch(/asthma|wheez|breath|allerg/i)
   })
 })
 

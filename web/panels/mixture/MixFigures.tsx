@@ -1,19 +1,24 @@
 import { countText, gramsRange, gramsText } from "../../plan/figureText"
 import type { Mix } from "../../plan/schema"
 import { usePlan } from "../../plan/usePlan"
+import { holding } from "../../service/cautions"
 import { mixesOfPlan } from "../../service/mixesOfPlan"
 import { numberText } from "../../service/numberText"
 import { labelPercent, onHeadPercent, volumeToPercentWw } from "../../service/strength"
+import { checkPlan, nowHere } from "../../service/visitOfPlan"
 import { BowlRow } from "./BowlRow"
 
 /** How much of a mix the foils want, and the bowls to weigh for it, each with its minute. */
 export function MixFigures({ mix }: { mix: Mix }) {
   const plan = usePlan((open) => open)
   const planned = mixesOfPlan(plan).find((each) => each.mix === mix)
+  const isHeld = holding(checkPlan(plan, nowHere()).stops, mix.id).length > 0
   if (!planned?.made)
     return (
       <div className="mix-figures">
-        <p>No foil uses mix {mix.id} yet. Draw foils, or give one this mix, to see its grams.</p>
+        {planned?.users === 0 && (
+          <p>No foil uses mix {mix.id} yet. Draw foils, or give one this mix, to see its grams.</p>
+        )}
         {planned?.problems.map((problem) => (
           <p className="fault" key={problem}>
             {problem}
@@ -24,6 +29,7 @@ export function MixFigures({ mix }: { mix: Mix }) {
   const { bowls, wantedG, mixedG, wasteG, cost, notes } = planned.made
   return (
     <div className="mix-figures">
+      {isHeld && <p className="fault">Held: do not mix. A stop above has to be answered first.</p>}
       <p>
         {countText(planned.users, "foil")} {planned.users === 1 ? "uses" : "use"} mix {mix.id}:{" "}
         {gramsRange(wantedG)} to place, planned at the upper figure.

@@ -63,16 +63,18 @@ function Stop({ finding, plan }: { finding: Finding; plan: Plan }) {
       <p>
         <Authority finding={finding} />
       </p>
-      {finding.passable ? <PassForm rule={finding.rule} plan={plan} /> : <p>This stop cannot be passed.</p>}
+      {finding.passable ? <PassForm finding={finding} plan={plan} /> : <p>This stop cannot be passed.</p>}
     </div>
   )
 }
 
 /** A stop that may be passed is passed in writing, by someone with a name. */
-function PassForm({ rule, plan }: { rule: string; plan: Plan }) {
-  const [pass, setPass] = useState<Pass>({ rule, reason: "", by: "" })
+function PassForm({ finding: { rule, mixes }, plan }: { finding: Finding; plan: Plan }) {
+  const [pass, setPass] = useState<Pass>({ rule, reason: "", by: "", ...(mixes && { mix: mixes[0] }) })
   const isWritten = pass.reason.trim() !== "" && pass.by.trim() !== ""
-  const others = (plan.consultation ?? newConsultation()).passes.filter((each) => each.rule !== rule)
+  const others = (plan.consultation ?? newConsultation()).passes.filter(
+    (each) => each.rule !== rule || each.mix !== pass.mix,
+  )
   return (
     <details>
       <summary>Pass it with a written reason</summary>

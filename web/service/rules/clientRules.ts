@@ -82,14 +82,24 @@ export const clientRules: readonly Rule[] = [
         "Expecting, breast feeding, a scalp condition or surgery, or chemotherapy: ask the client’s doctor first, or decline.",
       ),
   }),
-  caution({
+  stop({
     rule: "asthma",
     decides: "the client’s doctor",
-    source: persulfates,
+    source: `${persulfates}; ANSES (France), via the trade press: stop and refer`,
     finds: (visit) =>
       when(
-        said(visit, "asthma"),
-        "The client has asthma. A clear alert test says nothing of lightener: fresh air, no dust, stop at the first cough.",
+        said(visit, "asthma") && visit.mixes.some(isLightener),
+        "The client has asthma, and a clear alert test says nothing of lightener. Ask the client’s doctor first; then fresh air, no dust, and off at the first cough.",
+      ),
+  }),
+  stop({
+    rule: "allergy",
+    decides: "the client’s doctor",
+    source: labelWords,
+    finds: (visit) =>
+      when(
+        said(visit, "allergy"),
+        "The client has an allergy. Hold it against the list on every tub, bottle and glove; where it is named there, or nobody knows to what, decline.",
       ),
   }),
   caution({
@@ -98,8 +108,7 @@ export const clientRules: readonly Rule[] = [
     source: persulfates,
     finds: ({ consultation: { answers }, mixes }) =>
       when(
-        answers.breathingReaction === undefined &&
-          mixes.some(({ sheet }) => !sheet || sheet.kind === "lightener"),
+        answers.breathingReaction === undefined && mixes.some(isLightener),
         "Nobody has asked about wheeze, cough or hives with lightener; a clear alert test says nothing of them. Ask.",
       ),
   }),
@@ -144,6 +153,9 @@ export const clientRules: readonly Rule[] = [
       ),
   }),
 ]
+
+/** A product without a sheet may be one. */
+const isLightener = ({ sheet }: PlannedMix) => !sheet || sheet.kind === "lightener"
 
 /** Dye, toner and root shade always; anything else where its sheet asks. */
 const isTestAsked = ({ sheet }: PlannedMix) =>

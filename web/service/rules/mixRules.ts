@@ -6,6 +6,7 @@ import { numberText } from "../numberText"
 import { isOverLegalLimit, labelPercent, onHeadPercent } from "../strength"
 import { caution, eachMix, finalStop, type PlannedMix, type Rule, stop } from "./rule"
 
+const { ceilingVolume, hairlineCeilingVolume } = developerHabits
 const theSheet = "the maker’s directions, as typed in"
 
 /** What is to be mixed, held against its sheet and the law. */
@@ -15,23 +16,45 @@ export const mixRules: readonly Rule[] = [
     decides: "the law and the label",
     source: "Regulation (EC) 1223/2009, Annex III, entry 12(a), as replaced by Regulation (EU) 2019/831",
     finds: (visit) =>
-      eachMix(visit, ({ id, developerVolume, ratio }) => {
+      eachMix(visit, ({ name, developerVolume, ratio }) => {
         const percent = onHeadPercent(labelPercent(developerVolume), ratio)
         return isOverLegalLimit(percent)
-          ? `Mix ${id} would be ${numberText(percent, 1)} % on the head; the law allows ${legalLimitPercent} %. Take a weaker developer.`
+          ? `${name} would be ${numberText(percent, 1)} % on the head; the law allows ${legalLimitPercent} %. Take a weaker developer.`
           : null
       }),
+  }),
+  finalStop({
+    rule: "hairline-strength",
+    decides: "the colourist",
+    source: commonPractice,
+    finds: (visit) =>
+      eachMix(visit, ({ name, developerVolume, near }) =>
+        near.hairline && developerVolume > hairlineCeilingVolume
+          ? `${name} is ${numberText(developerVolume)} vol at the hairline, where ${hairlineCeilingVolume} vol is the most. Take ${hairlineCeilingVolume} vol, or give the hairline a mix of its own.`
+          : null,
+      ),
+  }),
+  stop({
+    rule: "strong-developer",
+    decides: "the colourist",
+    source: commonPractice,
+    finds: (visit) =>
+      eachMix(visit, ({ name, developerVolume, near }) =>
+        !near.hairline && developerVolume > ceilingVolume
+          ? `${name} is ${numberText(developerVolume)} vol, above the usual ceiling of ${ceilingVolume}. Stages on two days ask less of the hair.`
+          : null,
+      ),
   }),
   stop({
     rule: "developer-not-on-sheet",
     decides: "the maker’s directions",
     source: theSheet,
     finds: (visit) =>
-      eachMix(visit, ({ id, sheet, developerVolume }) => {
+      eachMix(visit, ({ name, sheet, developerVolume }) => {
         const allowed = sheet?.developers.map(({ volume }) => volume) ?? [developerVolume]
         return allowed.includes(developerVolume) || isBlendWithin(allowed, developerVolume)
           ? null
-          : `Mix ${id}: ${sheet?.name} is not meant for ${numberText(developerVolume)} vol; its sheet lists ${allowed.join(", ")} vol.`
+          : `${name}: ${sheet?.name} is not meant for ${numberText(developerVolume)} vol; its sheet lists ${allowed.join(", ")} vol.`
       }),
   }),
   stop({
@@ -39,11 +62,11 @@ export const mixRules: readonly Rule[] = [
     decides: "the maker’s directions",
     source: theSheet,
     finds: (visit) =>
-      eachMix(visit, ({ id, sheet, ratio }) => {
+      eachMix(visit, ({ name, sheet, ratio }) => {
         const parts = ratio.developer / ratio.lightener
         return !sheet || (parts >= sheet.ratio.low - 1e-9 && parts <= sheet.ratio.high + 1e-9)
           ? null
-          : `Mix ${id} is 1 : ${numberText(parts)}; the sheet of ${sheet.name} says 1 : ${numberText(sheet.ratio.low)} to 1 : ${numberText(sheet.ratio.high)}.`
+          : `${name} is 1 : ${numberText(parts)}; the sheet of ${sheet.name} says 1 : ${numberText(sheet.ratio.low)} to 1 : ${numberText(sheet.ratio.high)}.`
       }),
   }),
   stop({
@@ -51,9 +74,9 @@ export const mixRules: readonly Rule[] = [
     decides: "the maker’s directions",
     source: theSheet,
     finds: (visit) =>
-      eachMix(visit, ({ id, sheet, near }) =>
+      eachMix(visit, ({ name, sheet, near }) =>
         sheet?.onScalp === false && near.scalp
-          ? `Mix ${id}: ${sheet.name} is not meant for the scalp; start it further off, or take another product.`
+          ? `${name}: ${sheet.name} is not meant for the scalp; start it further off, or take another product.`
           : null,
       ),
   }),
@@ -63,9 +86,9 @@ export const mixRules: readonly Rule[] = [
     source:
       "Ann Dermatol Venereol 2018;145:359-64; J Clin Med 2024;13:3542: scalp burns with lightener and heat",
     finds: (visit) =>
-      eachMix(visit, ({ id, sheet, heatMin }) =>
+      eachMix(visit, ({ name, sheet, heatMin }) =>
         heatMin > (sheet?.heatMin ?? 0)
-          ? `Mix ${id}: ${numberText(heatMin)} minutes of heat, and the sheet ${heatWords(sheet)}. Leave the heat off.`
+          ? `${name}: ${numberText(heatMin)} minutes of heat, and the sheet ${heatWords(sheet)}. Leave the heat off.`
           : null,
       ),
   }),
@@ -76,30 +99,18 @@ export const mixRules: readonly Rule[] = [
     finds: (visit) =>
       eachMix(visit, (mix) =>
         mix.heatMin > 0 && isNoPlaceForHeat(mix)
-          ? `Mix ${mix.id}: no heat with ${heatHabits.forbiddenVolume} vol and up, at the hairline, or where a cushion lies near the root.`
+          ? `${mix.name}: no heat with ${heatHabits.forbiddenVolume} vol and up, at the hairline, or where a cushion lies near the root.`
           : null,
       ),
-  }),
-  caution({
-    rule: "strong-developer",
-    decides: "the colourist",
-    source: commonPractice,
-    finds: (visit) =>
-      eachMix(visit, ({ id, developerVolume, near }) => {
-        const most = near.hairline ? developerHabits.hairlineCeilingVolume : developerHabits.ceilingVolume
-        return developerVolume > most
-          ? `Mix ${id} is ${numberText(developerVolume)} vol${near.hairline ? " at the hairline" : ""}, above the usual ceiling of ${most}. Stages on two days ask less of the hair.`
-          : null
-      }),
   }),
   caution({
     rule: "no-sheet",
     decides: "the colourist",
     source: theSheet,
     finds: (visit) =>
-      eachMix(visit, ({ id, product, sheet }) =>
+      eachMix(visit, ({ name, product, sheet }) =>
         sheet === null
-          ? `Mix ${id}: there is no sheet for ${product}; type in what is printed on the tub.`
+          ? `${name}: there is no sheet for ${product}; type in what is printed on the tub.`
           : null,
       ),
   }),
@@ -108,10 +119,10 @@ export const mixRules: readonly Rule[] = [
     decides: "the maker’s directions",
     source: theSheet,
     finds: (visit) =>
-      eachMix(visit, ({ id, sheet }) => {
+      eachMix(visit, ({ name, sheet }) => {
         const gaps = sheet ? silentOn(sheet) : []
         return gaps.length > 0
-          ? `Mix ${id}: the sheet of ${sheet?.name} does not state ${gaps.join(", ")}; look on the tub.`
+          ? `${name}: the sheet of ${sheet?.name} does not state ${gaps.join(", ")}; look on the tub.`
           : null
       }),
   }),

@@ -9,6 +9,8 @@ export type Visit = { consultation: Consultation; mixes: readonly PlannedMix[]; 
 /** A mix as the rules see it. A sheet of null: the product is not on the shelf. */
 export type PlannedMix = {
   id: string
+  /** As it is called in a sentence: "Mix A", "The toner". */
+  name: string
   product: string
   sheet: ProductSheet | null
   developerVolume: number
