@@ -11,6 +11,9 @@ export const bowlFigures = {
   /** A bowl of 30 to 40 g serves 10 to 12 foils. */
   mostMixG: figure(40, [30, 40], commonPractice),
   mostFoils: figure(12, [10, 12], commonPractice),
-  /** What a salon scale shows. */
-  scaleStepG: figure(1, [0.1, 1], assumption),
+  /** What a salon scale shows, until the salon says what its own does. */
+  scaleStepG: figure(1, [0.1, 5], assumption),
 }
+
+/** The steps that scales are sold with: kitchen scales 1, 2 or 5 g, finer ones less. Common practice, no source. */
+export const scaleStepsG = [0.1, 0.5, 1, 2, 5] as const

@@ -1,4 +1,4 @@
-import { commonPractice, figure } from "./figure"
+import { assumption, commonPractice, figure } from "./figure"
 
 /**
  * Parts of developer to one of lightener by how the mix should stand: thick for open air and backcombed work,
@@ -9,4 +9,10 @@ export const consistencies = {
   creamy: { words: "like thick yoghurt", developerParts: figure(2, [1.5, 2.5], commonPractice) },
   loose: { words: "loose", developerParts: figure(2.5, [2, 3], commonPractice) },
 }
+/**
+ * Hair to coat of one section, cm2, from which it is much hair to cover fast: twice that of the usual slice, 7 cm wide and
+ * 30 cm long, coated on both faces.
+ */
+export const wideCoverageCm2 = figure(840, [600, 1200], assumption)
+
 export type Consistency = keyof typeof consistencies

@@ -86,7 +86,7 @@ it("groups foils into mixes by their hair, and pours a strength that is not on t
   await goTo(page, "Mixture")
   await page.getByRole("button", { name: "Mix as proposed" }).click()
   await page.getByRole("heading", { name: "Mix B" }).waitFor({ state: "detached" })
-  await unfold(page, /^Your shelf and prices/)
+  await unfold(page, /^Your shelf, scale and prices/)
   await page.getByRole("checkbox", { name: "10 vol, 3 %" }).check()
   await page.getByRole("checkbox", { name: "40 vol, 12 %" }).check()
   await page.getByText(/^Developer by weight: .* g of 40 vol \(12 %\) \+ .* g of 10 vol \(3 %\)\.$/).waitFor()

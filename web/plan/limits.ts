@@ -56,6 +56,8 @@ export const limits = {
   learnt: limit(0, 1000),
   weighings: limit(0, 100_000),
   bowlG: limit(0, 5000, "g"),
+  // Finer than any scale of a salon, and as coarse as would still weigh the smallest bowl.
+  scaleStepG: limit(0.01, 10, "g"),
   panels: limit(0, 500, "foils"),
   strandAreaCm2: limit(0, 1_000_000, "cm²"),
 } satisfies Record<string, Limit>

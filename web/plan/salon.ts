@@ -9,6 +9,8 @@ export type Salon = {
   sheets: readonly ProductSheet[]
   /** Volumes of the developers that stand on the shelf. */
   bottles: readonly number[]
+  /** What the scale shows; the usual where nobody has said. */
+  scaleStepG?: number | undefined
   developerPrice: Price | null
   prices: PriceList
   /** Grams of product by what the scale has shown, of everything and of a product or kind alone. */

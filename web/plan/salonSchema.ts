@@ -69,6 +69,7 @@ export const foilKind = choice(["slice", "weave", "backcomb"])
 export const salonFields = {
   sheets: list(productSheetSchema, counts.sheets, "product sheets"),
   bottles: list(number(limits.developerVolume), counts.developers, "bottles"),
+  scaleStepG: z.optional(number(limits.scaleStepG)),
   developerPrice: z.nullable(price),
   prices: pricesSchema,
 }

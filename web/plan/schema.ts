@@ -112,6 +112,8 @@ const mixSchema = group({
   product: line(letters.name),
   developerVolume: number(limits.developerVolume),
   ratio: group({ lightener: number(limits.ratioPart), developer: number(limits.ratioPart) }),
+  /** What of its sheet's additives is stirred in, by name. */
+  additives: z.optional(list(line(letters.name), counts.additives, "additives")),
 })
 
 export const planSchema = group({

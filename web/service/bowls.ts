@@ -4,7 +4,7 @@ import { bowlFigures } from "../../presets/bowlFigures"
 import { type Amounts, mixAmounts, type Recipe, toMixG } from "./mixAmounts"
 
 /** A foil as its bowl sees it. Minute 0 is when the first foil is begun. */
-export type BowlFoil = { id: string; productG: Range; startMin: number; placeMin: number }
+export type BowlFoil = { id: string; mapNumber?: number; productG: Range; startMin: number; placeMin: number }
 
 /** A bowl: when to mix it, what goes in, whom it serves, in order. */
 export type Bowl = Amounts & { atMin: number; wantedG: Range; sections: readonly string[] }

@@ -6,16 +6,14 @@ import type { Price, ProductSheet } from "../../presets/productSheet"
 import { type Bowl, type BowlFoil, planBowls } from "./bowls"
 import type { Recipe } from "./mixAmounts"
 import { numberText } from "./numberText"
-import { type MixRatio, onHeadPercent } from "./strength"
+import { onHeadPercent } from "./strength"
 
 /** What one mix of the plan is made of, as far as it is known. */
 export type MixChoice = {
-  sheet: Pick<ProductSheet, "name" | "potLifeMin" | "additives" | "price">
-  ratio: MixRatio
-  developerPercent: number
+  sheet: Pick<ProductSheet, "name" | "potLifeMin" | "price">
+  recipe: Recipe
   developerPrice: Price | null
-  /** What the scale shows, and the most mixed at once; the usual where left out. */
-  scaleStepG?: number
+  /** The most mixed at once; the usual where left out. */
   mostMixG?: number
 }
 
@@ -40,7 +38,8 @@ export function planMix(
   const problems = [...choiceProblems(choice), ...foils.flatMap(foilProblems)]
   if (problems.length > 0) return { ok: false, problems }
   const potLifeMin = choice.sheet.potLifeMin ?? bowl.potLifeMin
-  const bowls = planBowls(foils, recipeOf(choice), {
+  const { recipe } = choice
+  const bowls = planBowls(foils, recipe, {
     potLifeMin,
     mostMixG: choice.mostMixG ?? bowlFigures.mostMixG.value,
   })
@@ -50,22 +49,19 @@ export function planMix(
     ok: true,
     mix: {
       bowls,
-      onHeadPercent: onHeadPercent(choice.developerPercent, choice.ratio),
+      onHeadPercent: onHeadPercent(recipe.developerPercent, recipe.ratio),
       wantedG,
       mixedG,
       wasteG: { low: mixedG - wantedG.high, mid: mixedG - wantedG.mid, high: mixedG - wantedG.low },
       cost: costOf(bowls, choice),
-      notes: [...potLifeNotes(choice, potLifeMin), ...slowFoilNotes(foils, potLifeMin)],
+      notes: [
+        ...potLifeNotes(choice, potLifeMin),
+        ...slowFoilNotes(foils, potLifeMin),
+        ...roundingNotes(bowls, recipe),
+      ],
     },
   }
 }
-
-const recipeOf = ({ ratio, developerPercent, sheet, scaleStepG }: MixChoice): Recipe => ({
-  ratio,
-  developerPercent,
-  additives: sheet.additives,
-  scaleStepG: scaleStepG ?? bowlFigures.scaleStepG.value,
-})
 
 function costOf(bowls: readonly Bowl[], { sheet, developerPrice }: MixChoice): number | null {
   if (!sheet.price || !developerPrice) return null
@@ -74,12 +70,12 @@ function costOf(bowls: readonly Bowl[], { sheet, developerPrice }: MixChoice): n
   return bowls.reduce((sum, bowl) => sum + bowl.lightenerG * lightener + bowl.developerG * developer, 0)
 }
 
-function choiceProblems({
-  ratio: { lightener, developer },
-  developerPercent,
-  sheet,
-  scaleStepG,
-}: MixChoice): string[] {
+function choiceProblems({ sheet, recipe }: MixChoice): string[] {
+  const {
+    ratio: { lightener, developer },
+    developerPercent,
+    scaleStepG,
+  } = recipe
   const said = `${sheet.name}, ratio ${numberText(lightener)} : ${numberText(developer)}`
   const problems: string[] = []
   if (!(lightener > 0 && developer > 0 && Number.isFinite(lightener + developer)))
@@ -92,20 +88,22 @@ function choiceProblems({
     problems.push(
       `${sheet.name}, developer: ${numberText(developerPercent)} % is no strength; give 3 to 12 %.`,
     )
-  if (scaleStepG !== undefined && !(scaleStepG > 0 && scaleStepG <= 10))
-    problems.push(`scale: ${numberText(scaleStepG)} g is no step of a scale; give 0.1, 0.5 or 1 g.`)
+  if (!(scaleStepG > 0 && scaleStepG <= 10))
+    problems.push(`scale: ${numberText(scaleStepG)} g is no step of a scale; give 0.1, 0.5, 1, 2 or 5 g.`)
   return problems
 }
 
-function foilProblems({ id, productG, placeMin }: BowlFoil): string[] {
+function foilProblems({ id, mapNumber, productG, placeMin }: BowlFoil): string[] {
   const inOrder = 0 <= productG.low && productG.low <= productG.mid && productG.mid <= productG.high
   const problems: string[] = []
   if (!inOrder || !Number.isFinite(productG.high))
     problems.push(
-      `Foil ${id}: ${numberText(productG.low)} to ${numberText(productG.high)} g of product; give grams of 0 or more, the lower first.`,
+      `Foil ${mapNumber ?? id}: ${numberText(productG.low)} to ${numberText(productG.high)} g of product; give grams of 0 or more, the lower first.`,
     )
   if (!(placeMin >= 0 && Number.isFinite(placeMin)))
-    problems.push(`Foil ${id}: ${numberText(placeMin)} minutes to place; give minutes of 0 or more.`)
+    problems.push(
+      `Foil ${mapNumber ?? id}: ${numberText(placeMin)} minutes to place; give minutes of 0 or more.`,
+    )
   return problems
 }
 
@@ -120,6 +118,22 @@ const slowFoilNotes = (foils: readonly BowlFoil[], potLifeMin: number) =>
   foils
     .filter(({ placeMin }) => placeMin > potLifeMin)
     .map(
-      ({ id }) =>
-        `Foil ${id} takes longer to place than the ${numberText(potLifeMin)} minutes a mix lasts; part it in two.`,
+      ({ id, mapNumber }) =>
+        `Foil ${mapNumber ?? id} takes longer to place than the ${numberText(potLifeMin)} minutes a mix lasts; part it in two.`,
     )
+
+/** How far the scale's steps draw a bowl from its ratio, where that is more than 5 %. */
+function roundingNotes(bowls: readonly Bowl[], { ratio, additives, scaleStepG }: Recipe): string[] {
+  const wanted = ratio.developer / ratio.lightener
+  const replaced = additives.reduce(
+    (sum, { gPerG, replacesDeveloper }) => sum + (replacesDeveloper ? gPerG : 0),
+    0,
+  )
+  const weighed = bowls.map(({ lightenerG, developerG }) => developerG / lightenerG + replaced)
+  const furthest = weighed.toSorted((a, b) => Math.abs(b - wanted) - Math.abs(a - wanted))[0] ?? wanted
+  return Math.abs(furthest / wanted - 1) <= 0.05
+    ? []
+    : [
+        `In steps of ${numberText(scaleStepG)} g a bowl comes to 1 : ${numberText(furthest)} instead of 1 : ${numberText(wanted)}; a finer scale keeps to it.`,
+      ]
+}

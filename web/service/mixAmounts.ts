@@ -10,13 +10,15 @@ export type Recipe = {
   scaleStepG: number
 }
 
+export type StirredIn = { name: string; grams: number; replacesDeveloper: boolean }
+
 /** What goes into one bowl, in the order of weighing. */
 export type Amounts = {
   lightenerG: number
   developerG: number
   /** For those who pour: at 20 C, as of peroxide in water. */
   developerMl: number
-  additives: readonly { name: string; grams: number }[]
+  additives: readonly StirredIn[]
   mixedG: number
 }
 
@@ -34,7 +36,11 @@ export function mixAmounts(wantedG: number, recipe: Recipe): Amounts {
   const share = ratio.lightener / (ratio.lightener + ratio.developer)
   const leastG = Math.max(leastLightenerG.value, leastMixG.value * share)
   const lightenerG = roundUp(Math.max(leastG, toMixG(wantedG) * share), scaleStepG)
-  const stirredIn = additives.map(({ name, gPerG }) => ({ name, grams: roundTo(lightenerG * gPerG, 0.1) }))
+  const stirredIn = additives.map(({ name, gPerG, replacesDeveloper }) => ({
+    name,
+    grams: roundTo(lightenerG * gPerG, 0.1),
+    replacesDeveloper,
+  }))
   const replacedG = sum(
     additives.map(({ gPerG, replacesDeveloper }) => (replacesDeveloper ? lightenerG * gPerG : 0)),
   )

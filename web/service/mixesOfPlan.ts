@@ -7,7 +7,7 @@ import { placedInTurn } from "./bowls"
 import { chooseDeveloper, type DeveloperChoice } from "./developer"
 import { liftWish } from "./liftWish"
 import { type MixPlan, planMix } from "./mix"
-import { labelPercent } from "./strength"
+import { mixRecipe } from "./mixRecipe"
 import { timedPlan } from "./timedPlan"
 
 /** One mix of a plan: who uses it, its sheet, its bowls by the clock of the visit, and what developer is proposed. */
@@ -41,9 +41,8 @@ function plannedMix(mix: Mix, plan: Plan): MixInPlan {
   const planned = planMix(
     inTurn.filter((foil) => foil.mix === mix.id),
     {
-      sheet: sheet ?? { name: mix.product, potLifeMin: null, additives: [], price: null },
-      ratio: mix.ratio,
-      developerPercent: labelPercent(mix.developerVolume),
+      sheet: sheet ?? { name: mix.product, potLifeMin: null, price: null },
+      recipe: mixRecipe(mix, sheet, plan),
       developerPrice: plan.salon?.developerPrice ?? null,
     },
   )

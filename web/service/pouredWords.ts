@@ -8,7 +8,10 @@ export function pouredWords(volume: number, bottles: readonly number[], grams: n
   if (!poured) return null
   if (!("parts" in poured))
     return `${numberText(volume)} vol cannot be poured from your bottles: ${poured.problems.map(withoutField).join(" ")}`
-  const parts = poured.parts.map(
+  const [first, second] = poured.parts
+  const firstG = Math.round(10 * first.grams) / 10
+  const weighed = second ? [first, { ...second, grams: grams - firstG }] : [first]
+  const parts = weighed.map(
     ({ percent, grams }) =>
       `${numberText(grams, 1)} g of ${numberText(labelVolume(percent))} vol (${numberText(percent, 1)} %)`,
   )

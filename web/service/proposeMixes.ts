@@ -6,7 +6,7 @@ import { sheetOf } from "../plan/salon"
 import type { Mix, Plan } from "../plan/schema"
 import { chooseDeveloper, type DeveloperChoice } from "./developer"
 import { liftWish } from "./liftWish"
-import { consistencyFor, ratioFor } from "./ratio"
+import { consistencyOf, ratioFor } from "./ratio"
 
 /** Foils that one mix can serve, in order of application, and why it is made so. */
 export type ProposedMix = { mix: Mix; foils: readonly Foil[]; why: readonly string[] }
@@ -51,25 +51,24 @@ function recipeFor(foil: Foil, plan: Plan): { recipe: Omit<Mix, "id">; why: stri
   if (!sheet) {
     const { developerVolume, ratio } = own
     return {
-      recipe: { product, developerVolume, ratio },
+      recipe: { product, developerVolume, ratio, ...stirredIn(own) },
       why: [`There is no sheet for ${product}: its own directions decide.`],
     }
   }
   const choice = chooseDeveloper(sheet, liftWish([foil], plan))
-  const consistency = consistencyFor({
-    kind: foil.kind,
-    carrier: foil.carrier.kind,
-    wideCoverage: false,
-  })
+  const consistency = consistencyOf(foil, plan)
   return {
     recipe: {
       product,
       developerVolume: volumeOf(choice) ?? own.developerVolume,
       ratio: ratioFor(consistency, sheet),
+      ...stirredIn(own),
     },
     why: [choice.why, `Mixed ${consistencies[consistency].words}.`],
   }
 }
+
+const stirredIn = ({ additives }: Mix) => additives && { additives }
 
 /** The strength that a choice comes to: of stages the first, which is for this visit. */
 function volumeOf(choice: DeveloperChoice): number | null {

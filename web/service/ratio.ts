@@ -1,6 +1,8 @@
-import type { CarrierKind, FoilKind } from "../../geometry/section/section"
-import { type Consistency, consistencies } from "../../presets/consistency"
+import type { CarrierKind, Foil, FoilKind } from "../../geometry/section/section"
+import { type Consistency, consistencies, wideCoverageCm2 } from "../../presets/consistency"
 import type { ProductSheet } from "../../presets/productSheet"
+import { figuresOf } from "../plan/measured"
+import type { Plan } from "../plan/schema"
 import type { MixRatio } from "./strength"
 
 /** How a section is worked, as far as the thickness of its mix goes. */
@@ -11,6 +13,14 @@ export function consistencyFor({ kind, carrier, wideCoverage }: Working): Consis
   if (kind === "backcomb" || carrier !== "foil") return "thick"
   return wideCoverage ? "loose" : "creamy"
 }
+
+/** How thick the mix for a foil of the plan should stand: by its kind, its carrier and how much hair it has to cover. */
+export const consistencyOf = (foil: Foil, plan: Plan): Consistency =>
+  consistencyFor({
+    kind: foil.kind,
+    carrier: foil.carrier.kind,
+    wideCoverage: figuresOf(foil, plan).strandAreaCm2 >= wideCoverageCm2.value,
+  })
 
 /** The ratio for a consistency, held inside what the sheet states. */
 export function ratioFor(consistency: Consistency, { ratio }: Pick<ProductSheet, "ratio">): MixRatio {

@@ -2,7 +2,7 @@ import { isFoil } from "../../geometry/section/section"
 import { consistencies } from "../../presets/consistency"
 import { sheetOf } from "../plan/salon"
 import type { Mix, Plan } from "../plan/schema"
-import { consistencyFor, ratioFor } from "./ratio"
+import { consistencyOf, ratioFor } from "./ratio"
 
 /** Parts of developer to one of lightener, how such a mix stands, and how many foils want it so. */
 export type WantedRatio = { parts: number; words: string; foils: number }
@@ -13,7 +13,7 @@ export function ratiosWanted(mix: Mix, plan: Plan): WantedRatio[] {
   if (!sheet) return []
   const wanted = new Map<string, WantedRatio>()
   for (const foil of plan.sections.filter(isFoil).filter((each) => each.mix === mix.id)) {
-    const consistency = consistencyFor({ kind: foil.kind, carrier: foil.carrier.kind, wideCoverage: false })
+    const consistency = consistencyOf(foil, plan)
     const known = wanted.get(consistency)
     wanted.set(consistency, {
       parts: ratioFor(consistency, sheet).developer,

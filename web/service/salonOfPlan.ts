@@ -16,6 +16,7 @@ export const salonForPlans = ({ weighings, ...own }: SalonShelf): Salon => ({
 export const isEmptySalon = (salon: Salon) =>
   [salon.sheets, salon.bottles, salon.learnt].every(({ length }) => length === 0) &&
   salon.developerPrice === null &&
+  salon.scaleStepG === undefined &&
   Object.values(salon.prices).every((price) => price === null)
 
 /** What a bowl went on: panels, hair and strand of its foils together, and their kind where it is one. */

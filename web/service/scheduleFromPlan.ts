@@ -11,6 +11,7 @@ import type { Mix, Plan } from "../plan/schema"
 import type { StrandTest, TimingChoices } from "../plan/timingChoices"
 import { placedInTurn, planBowls } from "./bowls"
 import { readyWith } from "./liftOfPlan"
+import { mixRecipe } from "./mixRecipe"
 import type { Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
 import type { LiftGoal } from "./scheduleReady"
 import { labelPercent, onHeadPercent } from "./strength"
@@ -45,7 +46,7 @@ export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: 
   return {
     foils,
     mixes,
-    bowls: plan.mixes.flatMap((mix) => bowlsOf(mix, foils, sheetOf.get(mix.id))),
+    bowls: plan.mixes.flatMap((mix) => bowlsOf(mix, foils, sheetOf.get(mix.id), plan)),
     hands: Array.from({ length: choices.hands }, () => ({ paceShare: 1, breaks: choices.breaks })),
     preparingMin: pace.roundTheFoils.preparingMin,
     partingMin: pace.roundTheFoils.partingMin,
@@ -125,14 +126,9 @@ function timedMix({ id, developerVolume, ratio }: Mix, sheet: ProductSheet | und
 }
 
 /** The same bowls as are weighed out for the mix. */
-function bowlsOf(mix: Mix, foils: readonly TimedFoil[], sheet: ProductSheet | undefined) {
+function bowlsOf(mix: Mix, foils: readonly TimedFoil[], sheet: ProductSheet | undefined, plan: Plan) {
   const inTurn = placedInTurn(foils.map((foil) => ({ ...foil, placeMin: foil.placeMin.mid })))
-  const recipe = {
-    ratio: mix.ratio,
-    developerPercent: labelPercent(mix.developerVolume),
-    additives: sheet?.additives ?? [],
-    scaleStepG: bowlFigures.scaleStepG.value,
-  }
+  const recipe = mixRecipe(mix, sheet ?? null, plan)
   const limits = { potLifeMin: potLifeMin(sheet), mostMixG: mostMixG.value }
   const bowls = planBowls(
     inTurn.filter((foil) => foil.mix === mix.id),

@@ -1,6 +1,7 @@
 import fc from "fast-check"
 import { describe, expect, test } from "vitest"
 import { houseProducts } from "../../../presets/houseProducts"
+import { additiveWords } from "../../../web/service/additiveWords"
 import { type BowlFoil, placedInTurn, planBowls } from "../../../web/service/bowls"
 import { type MixChoice, planMix } from "../../../web/service/mix"
 import { mixAmounts, type Recipe, toMixG } from "../../../web/service/mixAmounts"
@@ -64,8 +65,12 @@ describe("amounts of one bowl", () => {
     const drops = { name: "Drops", gPerG: 0.1, replacesDeveloper: false }
     const beside = mixAmounts(51, { ...recipe, additives: [drops] })
     expect(beside).toMatchObject({ developerG: 40, additives: [{ name: "Drops", grams: 2 }], mixedG: 62 })
+    expect(additiveWords(beside)).toEqual([
+      "2 g Drops, on top of the developer: 1 g of lightener to 2.1 g of the rest.",
+    ])
     const instead = mixAmounts(51, { ...recipe, additives: [{ ...drops, replacesDeveloper: true }] })
     expect(instead).toMatchObject({ developerG: 38, mixedG: 60 })
+    expect(additiveWords(instead)).toEqual(["2 g Drops, in place of as much developer: the ratio stays."])
   })
 })
 
@@ -132,9 +137,8 @@ describe("bowls", () => {
 
 describe("the whole mix", () => {
   const choice: MixChoice = {
-    sheet: { ...houseProducts[0], additives: [] },
-    ratio: { lightener: 1, developer: 2 },
-    developerPercent: 6,
+    sheet: houseProducts[0],
+    recipe,
     developerPrice: { amount: 8, forG: 1000 },
   }
   const planned = (foils: readonly BowlFoil[], change: Partial<MixChoice> = {}) =>
@@ -170,14 +174,28 @@ describe("the whole mix", () => {
     })
   })
 
-  test.each<[Partial<MixChoice>, RegExp]>([
+  test("a scale of 5 g steps that draws a bowl off its ratio says so; one of 0.1 g keeps to it", () => {
+    // The least, 30 g, is 13.33 g of powder at 1 : 1.25: 15 g in steps of 5, with 18.75 g of developer, 20 g.
+    const notes = (scaleStepG: number, developer: number) => {
+      const result = planned(row(1, 12, 2), {
+        recipe: { ...recipe, ratio: { lightener: 1, developer }, scaleStepG },
+      })
+      return result.ok ? result.mix.notes : []
+    }
+    expect(notes(0.1, 1.25)).toEqual([])
+    expect(notes(5, 1.25)).toEqual([
+      "In steps of 5 g a bowl comes to 1 : 1.33 instead of 1 : 1.25; a finer scale keeps to it.",
+    ])
+  })
+
+  test.each<[Partial<Recipe>, RegExp]>([
     [{ ratio: { lightener: 2, developer: 1 } }, /turned upside down; write lightener first, 1 : 2/],
     [{ ratio: { lightener: 1, developer: -2 } }, /give parts above 0/],
     [{ ratio: { lightener: 0, developer: Number.NaN } }, /give parts above 0/],
     [{ developerPercent: -6 }, /−6 % is no strength/],
     [{ scaleStepG: 0 }, /0 g is no step/],
   ])("%j is refused in one sentence", (change, words) => {
-    const result = planned(row(2, 4, 2), change)
+    const result = planned(row(2, 4, 2), { recipe: { ...recipe, ...change } })
     expect(result.ok ? [] : result.problems).toEqual([expect.stringMatching(words)])
   })
 

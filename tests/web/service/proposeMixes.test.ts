@@ -2,9 +2,10 @@ import { describe, expect, it } from "vitest"
 import { isFoil } from "../../../geometry/section/section"
 import { regroupMixes } from "../../../web/plan/edits/regroupMixes"
 import { setConsultation } from "../../../web/plan/edits/setConsultation"
+import { setHair } from "../../../web/plan/edits/setHair"
 import { setMix } from "../../../web/plan/edits/setMix"
 import { examplePlan } from "../../../web/plan/examplePlan"
-import { measured } from "../../../web/plan/measured"
+import { figuresOf, measured } from "../../../web/plan/measured"
 import type { Plan } from "../../../web/plan/schema"
 import { isMixedSo, proposeMixes } from "../../../web/service/proposeMixes"
 import { zoneOf } from "../../../web/service/scheduleFromPlan"
@@ -82,6 +83,22 @@ describe("mixes proposed from the hair", () => {
     const [only, ...others] = recipes(plan)
     expect(others).toEqual([])
     expect(only.parts).toBe(gramsOf(true) > gramsOf(false) ? 1.5 : 2)
+  })
+
+  it("are loose where a foil has much hair to cover, thick on a board, like yoghurt in foils, inside the sheet", () => {
+    const long = { front: 90, sides: 90, back: 90 }
+    const plan = done(setHair({ lengthCm: long }), busyPlan(40))
+    const wide = plan.sections
+      .filter(isFoil)
+      .filter((foil) => foil.kind !== "backcomb" && figuresOf(foil, plan).strandAreaCm2 >= 840)
+    expect(wide.length).toBeGreaterThan(0)
+    for (const { mix, foils } of proposeMixes(plan)) {
+      const mostly = foils.filter(({ kind }) => kind !== "backcomb")
+      if (mostly.length > 0 && mostly.every((foil) => wide.includes(foil)))
+        expect(mix.ratio.developer).toBe(2.5)
+    }
+    expect(proposeMixes(plan).map(({ mix }) => mix.ratio.developer)).toContain(2.5)
+    expect(proposeMixes(busyPlan(40)).map(({ mix }) => mix.ratio.developer)).not.toContain(2.5)
   })
 
   it("leave a product without a sheet as it is", () => {

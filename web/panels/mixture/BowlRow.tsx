@@ -1,6 +1,8 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Mix, Plan } from "../../plan/schema"
+import { additiveWords } from "../../service/additiveWords"
 import type { Bowl } from "../../service/bowls"
+import { numberText } from "../../service/numberText"
 import { pouredWords } from "../../service/pouredWords"
 
 type Props = { bowl: Bowl; number: number; mix: Mix; plan: Plan }
@@ -12,7 +14,7 @@ export function BowlRow({ bowl, number, mix, plan }: Props) {
   return (
     <li>
       <p>
-        <b>Bowl {number}</b>, mix at minute {Math.round(bowl.atMin)}, for{" "}
+        <b>Bowl {number}</b>, mix at minute {numberText(bowl.atMin, 0)}, for{" "}
         {served.length === 1 ? "foil" : "foils"} {served.map(({ mapNumber }) => mapNumber).join(", ")}
       </p>
       <dl className="large-figures">
@@ -30,10 +32,8 @@ export function BowlRow({ bowl, number, mix, plan }: Props) {
         </div>
       </dl>
       {poured && <p>{poured}</p>}
-      {bowl.additives.map(({ name, grams }) => (
-        <p className="aside" key={name}>
-          If used: {grams} g {name}
-        </p>
+      {additiveWords(bowl).map((sentence) => (
+        <p key={sentence}>{sentence}</p>
       ))}
     </li>
   )

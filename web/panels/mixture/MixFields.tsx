@@ -13,6 +13,7 @@ import { MixFoils } from "./MixFoils"
 import { MixSwatch } from "./MixSwatch"
 import { ProductField } from "./ProductField"
 import { RatioAdvice } from "./RatioAdvice"
+import { StirredIn } from "./StirredIn"
 
 const developers = tradePairs.map(({ volume, percent }) => ({
   value: String(volume),
@@ -85,6 +86,7 @@ export function MixFields({ mix, isOnly }: { mix: Mix; isOnly: boolean }) {
             />
           </div>
           <RatioAdvice mix={mix} parts={parts} onUse={mixWith} />
+          <StirredIn mix={mix} />
           <MixFoils mix={mix} />
         </div>
         <MixFigures mix={mix} />

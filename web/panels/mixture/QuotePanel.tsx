@@ -27,7 +27,7 @@ export function QuotePanel() {
         </dl>
       ) : (
         <p className="aside">
-          Type your own prices in below, under “Your shelf and prices”, to see what it comes to.
+          Type your own prices in below, under “Your shelf, scale and prices”, to see what it comes to.
         </p>
       )}
     </section>

@@ -1,19 +1,25 @@
+import { bowlFigures, scaleStepsG } from "../../../presets/bowlFigures"
 import { tradePairs } from "../../../presets/developers"
 import { limits } from "../../plan/limits"
 import { type PriceName, priceNames } from "../../plan/salon"
 import type { SalonShelf } from "../../plan/salonRecord"
+import { numberText } from "../../service/numberText"
+import { labelPercent } from "../../service/strength"
+import { Chips } from "../Chips"
+import { Choices } from "../Choices"
 import { NumberField } from "../NumberField"
 import { priceNameWords } from "./priceWords"
 import { changeSalonHere, useSalon } from "./useSalon"
 
-/** Which developers stand on the shelf, and what the salon asks for its work. Kept in this browser. */
+/** Which developers stand on the shelf, what the scale shows, and what the salon asks for its work. Kept in this browser. */
 export function ShelfPanel() {
   const { salon } = useSalon()
   return (
     <details>
-      <summary>Your shelf and prices</summary>
+      <summary>Your shelf, scale and prices</summary>
       <div className="column salon">
         <Bottles salon={salon} />
+        <ScaleStep salon={salon} />
         <div className="pairs">
           <NumberField
             name="1 kg of developer costs"
@@ -43,36 +49,53 @@ export function ShelfPanel() {
   )
 }
 
+const volumeLabel = (volume: number) => `${numberText(volume)} vol, ${numberText(labelPercent(volume), 1)} %`
+
 function Bottles({ salon: { bottles } }: { salon: SalonShelf }) {
-  const toggle = (volume: number, isThere: boolean) =>
-    changeSalonHere("Change the bottles on the shelf", (own) => ({
+  const stand = (volumes: readonly number[]) =>
+    void changeSalonHere("Change the bottles on the shelf", (own) => ({
       ...own,
-      bottles: isThere
-        ? [...new Set([...own.bottles, volume])].toSorted((a, b) => a - b)
-        : own.bottles.filter((each) => each !== volume),
+      bottles: [...new Set(volumes)].toSorted((a, b) => a - b),
     }))
+  const offered = [...new Set([...tradePairs.map(({ volume }) => volume), ...bottles])].toSorted(
+    (a, b) => a - b,
+  )
   return (
-    <fieldset>
-      <legend>Developers on your shelf</legend>
-      <div className="choices">
-        {tradePairs.map(({ volume, percent }) => (
-          <label key={volume}>
-            <input
-              type="checkbox"
-              checked={bottles.includes(volume)}
-              onChange={({ target }) => void toggle(volume, target.checked)}
-            />
-            <span>
-              {volume} vol, {percent} %
-            </span>
-          </label>
-        ))}
-      </div>
+    <div className="column-tight">
+      <Chips
+        legend="Developers on your shelf"
+        options={offered.map((volume) => ({ value: String(volume), label: volumeLabel(volume) }))}
+        chosen={bottles.map(String)}
+        onChange={(volumes) => stand(volumes.map(Number))}
+      />
+      <NumberField
+        key={bottles.length}
+        name="or another strength"
+        unit="vol"
+        value={20}
+        isUnset
+        range={limits.developerVolume}
+        onCommit={(volume) => stand([...bottles, volume])}
+      />
       <p className="aside">
         A strength that is not here is poured from two that are, by weight. With none marked, all are taken to
         be here.
       </p>
-    </fieldset>
+    </div>
+  )
+}
+
+function ScaleStep({ salon: { scaleStepG } }: { salon: SalonShelf }) {
+  const usual = bowlFigures.scaleStepG.value
+  return (
+    <Choices
+      legend="Your scale shows steps of"
+      options={scaleStepsG.map((step) => ({ value: String(step), label: `${step} g` }))}
+      value={String(scaleStepG ?? usual)}
+      onChange={(step) =>
+        void changeSalonHere("Change the step of the scale", (own) => ({ ...own, scaleStepG: Number(step) }))
+      }
+    />
   )
 }
 
