@@ -29,8 +29,8 @@ it("keeps a sheet that is in order, mixes by it, and brings it to the next plan"
   await keep.click()
   await page.getByRole("radio", { name: "Salon powder" }).first().check()
   await goTo(page, "Client")
-  await page.getByLabel("Lift to, before toning").selectOption("9")
-  await page.getByRole("group", { name: "Roots" }).getByLabel("Level").selectOption("7")
+  await page.getByRole("group", { name: "Lift to, before toning" }).getByRole("radio", { name: "9" }).check()
+  await page.getByRole("group", { name: "Level now" }).getByRole("radio", { name: "7" }).check()
   await goTo(page, "Mixture")
   await page.getByText("Salon powder states no levels of lift; type them in from the tub.").first().waitFor()
 

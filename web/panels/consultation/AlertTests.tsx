@@ -4,7 +4,8 @@ import { letters } from "../../plan/limits"
 import { productSheets } from "../../plan/salon"
 import { usePlan } from "../../plan/usePlan"
 import { whyNotCounting } from "../../service/alertTest"
-import { nowHere } from "../../service/visitOfPlan"
+import { isTestAsked } from "../../service/rules/clientRules"
+import { nowHere, visitOf } from "../../service/visitOfPlan"
 import { Choices } from "../Choices"
 import { DateField } from "../DateField"
 import { SelectField } from "../SelectField"
@@ -14,6 +15,7 @@ import { yesNoOptions } from "./consultationWords"
 import { MomentField } from "./MomentField"
 
 const outcomes = [
+  { value: "unread", label: "Not read yet" },
   { value: "clear", label: "Clear" },
   { value: "reacted", label: "Reacted" },
 ] as const
@@ -23,30 +25,52 @@ export function AlertTests({ known, write }: PartProps) {
   const { alertTests } = known
   const change = (index: number, test: AlertTest) =>
     write("Write down an alert test", { alertTests: alertTests.with(index, test) })
+  const reader = alertTests.find(({ result }) => result?.readBy)?.result?.readBy ?? ""
   return (
-    <>
-      <h3>Alert tests</h3>
+    <section aria-labelledby="alert-tests-title">
+      <h3 id="alert-tests-title">Alert tests</h3>
       {alertTests.map((test, index) => (
         <OneTest
           // biome-ignore lint/suspicious/noArrayIndexKey: tests have no name of their own and keep their places
           key={index}
           test={test}
+          reader={reader}
           onChange={(next) => change(index, next)}
           onRemove={() => write("Take an alert test out", { alertTests: alertTests.toSpliced(index, 1) })}
         />
       ))}
-      <PutOn onPutOn={(test) => write("Put on an alert test", { alertTests: [...alertTests, test] })} />
-    </>
+      <PutOn
+        tested={alertTests.map(({ product }) => product)}
+        onPutOn={(test) => write("Put on an alert test", { alertTests: [...alertTests, test] })}
+      />
+    </section>
   )
 }
 
-function PutOn({ onPutOn }: { onPutOn: (test: AlertTest) => void }) {
-  const salon = usePlan((plan) => plan.salon)
-  const products = productSheets({ salon }).map(({ name }) => ({ value: name, label: name }))
+type PutOnProps = { tested: readonly string[]; onPutOn: (test: AlertTest) => void }
+
+/** One touch for each product of the plan that asks for a test; any other from the list. */
+function PutOn({ tested, onPutOn }: PutOnProps) {
+  const plan = usePlan((open) => open)
+  const products = productSheets(plan).map(({ name }) => ({ value: name, label: name }))
+  const asked = visitOf(plan, nowHere())
+    .mixes.filter(isTestAsked)
+    .map((mix) => mix.product)
+  const missing = [...new Set(asked)].filter((product) => !tested.includes(product))
   const [product, setProduct] = useState<string | null>(null)
   return (
     <div className="with-fields">
-      <SelectField name="Product to test" options={products} value={product} onChange={setProduct} />
+      {missing.map((wanted) => (
+        <button type="button" className="button" key={wanted} onClick={() => onPutOn(putOnNow(wanted))}>
+          Put on now: {wanted}
+        </button>
+      ))}
+      <SelectField
+        name={missing.length > 0 ? "or another product" : "Product to test"}
+        options={products}
+        value={product}
+        onChange={setProduct}
+      />
       <button
         type="button"
         className="button"
@@ -68,9 +92,14 @@ const putOnNow = (product: string): AlertTest => ({
   changedSince: null,
 })
 
-type TestProps = { test: AlertTest; onChange: (test: AlertTest) => void; onRemove: () => void }
+type TestProps = {
+  test: AlertTest
+  reader: string
+  onChange: (test: AlertTest) => void
+  onRemove: () => void
+}
 
-function OneTest({ test, onChange, onRemove }: TestProps) {
+function OneTest({ test, reader, onChange, onRemove }: TestProps) {
   const { result, product, place, appliedAt, validUntil, changedSince } = test
   const now = nowHere()
   return (
@@ -93,9 +122,13 @@ function OneTest({ test, onChange, onRemove }: TestProps) {
         <Choices
           legend="Read as"
           options={outcomes}
-          value={result?.outcome ?? null}
+          value={result?.outcome ?? "unread"}
           onChange={(outcome) =>
-            onChange({ ...test, result: { readBy: "", readAt: now.moment, ...result, outcome } })
+            onChange({
+              ...test,
+              result:
+                outcome === "unread" ? null : { readBy: reader, readAt: now.moment, ...result, outcome },
+            })
           }
         />
         {result && (
@@ -119,6 +152,7 @@ function OneTest({ test, onChange, onRemove }: TestProps) {
           options={yesNoOptions}
           value={changedSince}
           onChange={(next) => onChange({ ...test, changedSince: next })}
+          onClear={() => onChange({ ...test, changedSince: null })}
         />
         <DateField
           name="Counts until"

@@ -4,6 +4,8 @@ import { act } from "../../plan/act"
 import { type Consultation as Known, newConsultation } from "../../plan/consultation"
 import { setConsultation } from "../../plan/edits/setConsultation"
 import { usePlan } from "../../plan/usePlan"
+import { notKnown } from "../../service/cautions"
+import { HairFields } from "../HairFields"
 import { AlertTests } from "./AlertTests"
 import { Goals } from "./Goals"
 import { HairNow } from "./HairNow"
@@ -26,15 +28,32 @@ export function Consultation() {
           {isHidden ? "Show health answers" : "Hide health answers"}
         </button>
       </div>
-      <Goals known={known} write={write} />
-      <HairNow known={known} write={write} />
-      <StrandTests known={known} write={write} />
+      <p className="aside">
+        Nothing has to be filled in. A touch on what is chosen takes it back. {notKnownWords(known)}
+      </p>
+      <div className="columns">
+        <HairNow known={known} write={write} />
+        <Goals known={known} write={write} />
+      </div>
+      <div className="hair-row">
+        <HairFields />
+      </div>
       {!isHidden && (
         <>
           <Questions known={known} write={write} />
-          <AlertTests known={known} write={write} />
+          <div className="columns">
+            <AlertTests known={known} write={write} />
+            <StrandTests known={known} write={write} />
+          </div>
         </>
       )}
     </section>
   )
+}
+
+/** How much the plan does not know; the list is where the stops are. */
+function notKnownWords(known: Known): string {
+  const { length } = notKnown(known)
+  if (length === 0) return "Everything asked here is known."
+  return `${length} ${length === 1 ? "thing is" : "things are"} not known yet; Mixture lists ${length === 1 ? "it" : "them"}.`
 }

@@ -1,46 +1,65 @@
+import type { Zone } from "../../plan/consultation"
 import { limits } from "../../plan/limits"
+import { Chips } from "../Chips"
+import { Choices } from "../Choices"
 import { NumberField } from "../NumberField"
-import { SelectField } from "../SelectField"
 import type { PartProps } from "./Consultation"
 import {
   finishOptions,
   greyOptions,
-  levelOptions,
   numberOf,
   optionOf,
   rootOptions,
+  upkeepOptions,
   zoneOptions,
 } from "./consultationWords"
+import { LevelChips } from "./LevelChips"
 
 /** Two goals, told apart: the level before toning, and the tone to finish on; where, and how much upkeep is wanted. */
 export function Goals({ known, write }: PartProps) {
-  const { liftToLevel, finish, upkeepWeeks, rootDistanceMm, greyShare } = known
+  const { liftToLevel, finish, brightest, rootDistanceMm } = known
+  const brighten = (zones: readonly Zone[]) => write("Change where it is brightest", { brightest: zones })
+  const near = (mm: number | null) => write("Change how near the root", { rootDistanceMm: mm })
+  return (
+    <section className="goals" aria-labelledby="goals-title">
+      <h3 id="goals-title">What she wants</h3>
+      <LevelChips
+        legend="Lift to, before toning"
+        level={liftToLevel}
+        onChange={(level) => write("Change the level to lift to", { liftToLevel: level })}
+      />
+      <Choices
+        legend="Finish tone"
+        options={finishOptions}
+        value={finish}
+        onChange={(tone) => write("Change the finish tone", { finish: tone })}
+        onClear={() => write("Leave the finish tone open", { finish: null })}
+      />
+      <Chips legend="Where brightest" options={zoneOptions} chosen={brightest} onChange={brighten} />
+      <Choices
+        legend="How near the root"
+        options={rootOptions}
+        value={optionOf(rootDistanceMm)}
+        onChange={(mm) => near(numberOf(mm))}
+        onClear={() => near(null)}
+      />
+      <Upkeep known={known} write={write} />
+    </section>
+  )
+}
+
+function Upkeep({ known: { upkeepWeeks, greyShare }, write }: PartProps) {
+  const comeBack = (weeks: number | null) => write("Change the upkeep", { upkeepWeeks: weeks })
+  const grey = (share: number | null) => write("Write down the grey", { greyShare: share })
   return (
     <>
-      <div className="pairs">
-        <SelectField
-          name="Lift to, before toning"
-          options={levelOptions}
-          value={optionOf(liftToLevel)}
-          onChange={(value) => write("Change the level to lift to", { liftToLevel: numberOf(value) })}
-        />
-        <SelectField
-          name="Finish tone"
-          options={finishOptions}
-          value={finish}
-          onChange={(tone) => write("Change the finish tone", { finish: tone })}
-        />
-        <SelectField
-          name="How near the root"
-          options={rootOptions}
-          value={optionOf(rootDistanceMm)}
-          onChange={(mm) => write("Change how near the root", { rootDistanceMm: numberOf(mm) })}
-        />
-        <SelectField
-          name="Grey"
-          options={greyOptions}
-          value={optionOf(greyShare)}
-          onChange={(share) => write("Write down the grey", { greyShare: numberOf(share) })}
+      <div className="word-or-number">
+        <Choices
+          legend="Comes back every so many weeks"
+          options={upkeepOptions}
+          value={optionOf(upkeepWeeks)}
+          onChange={(weeks) => comeBack(numberOf(weeks))}
+          onClear={() => comeBack(null)}
         />
         <NumberField
           name="Comes back every"
@@ -48,36 +67,17 @@ export function Goals({ known, write }: PartProps) {
           value={upkeepWeeks ?? 10}
           isUnset={upkeepWeeks === null}
           range={limits.upkeepWeeks}
-          onCommit={(weeks) => write("Change the upkeep", { upkeepWeeks: weeks })}
+          onClear={() => comeBack(null)}
+          onCommit={comeBack}
         />
       </div>
-      <Brightest known={known} write={write} />
+      <Choices
+        legend="Grey"
+        options={greyOptions}
+        value={optionOf(greyShare)}
+        onChange={(share) => grey(numberOf(share))}
+        onClear={() => grey(null)}
+      />
     </>
-  )
-}
-
-function Brightest({ known: { brightest }, write }: PartProps) {
-  return (
-    <fieldset>
-      <legend>Where brightest</legend>
-      <div className="choices">
-        {zoneOptions.map(({ value, label }) => (
-          <label key={value}>
-            <input
-              type="checkbox"
-              checked={brightest.includes(value)}
-              onChange={({ target }) =>
-                write("Change where it is brightest", {
-                  brightest: target.checked
-                    ? [...brightest, value]
-                    : brightest.filter((zone) => zone !== value),
-                })
-              }
-            />
-            <span>{label}</span>
-          </label>
-        ))}
-      </div>
-    </fieldset>
   )
 }

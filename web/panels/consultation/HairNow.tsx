@@ -1,126 +1,108 @@
 import { useState } from "react"
-import {
-  type Consultation,
-  type HairHistory,
-  type HairState,
-  hairHistories,
-  type StrandPart,
-  strandParts,
-  type Zone,
-  zoneNames,
-} from "../../plan/consultation"
+import type { HairHistory, HairState } from "../../plan/consultation"
+import { hairHistories } from "../../plan/consultation"
+import { changeStrand, commonState, type StrandPlace } from "../../service/strandPlaces"
 import { Choices } from "../Choices"
-import { SelectField } from "../SelectField"
 import type { PartProps } from "./Consultation"
-import {
-  historyWords,
-  levelOptions,
-  numberOf,
-  optionOf,
-  partWords,
-  porosityOptions,
-  stretchOptions,
-  zoneOptions,
-} from "./consultationWords"
+import { historyWords, partOptions, placeOptions, porosityOptions, stretchOptions } from "./consultationWords"
+import { hairWords } from "./hairWords"
+import { LevelChips } from "./LevelChips"
 
-const unknownHair: HairState = { level: null, history: null, porosity: null, stretch: null }
-const places = [{ value: "all", label: "All over" }, ...zoneOptions] as const
-type Place = Zone | "all"
+const allOver: StrandPlace = { zone: "all", part: "all" }
 
-/** The hair as it is, from roots to ends: all over at once, or zone by zone where they differ. */
+/** The hair as it is: all over and root to ends at once, then zone by zone and part by part where it differs. */
 export function HairNow({ known, write }: PartProps) {
-  const [place, setPlace] = useState<Place>("all")
-  const shown = place === "all" ? "hairline" : place
+  const [place, setPlace] = useState(allOver)
+  const state = commonState(known.hair, place)
+  const change = (label: string, next: (state: HairState) => HairState) =>
+    write(label, { hair: changeStrand(known.hair, place, next) })
+  const set = (label: string, part: Partial<HairState>) => change(label, (each) => ({ ...each, ...part }))
   return (
-    <div className="hair-now">
-      <h3>The hair now</h3>
-      <Choices legend="Where" options={places} value={place} onChange={setPlace} />
-      {strandParts.map((part) => (
-        <StrandRow
-          key={part}
-          part={part}
-          state={known.hair[shown]?.[part] ?? unknownHair}
-          onChange={(change) =>
-            write(`Write down the ${partWords[part].toLowerCase()}`, {
-              hair: withState(known.hair, place, part, change),
-            })
-          }
+    <section className="hair-now" aria-labelledby="hair-now-title">
+      <h3 id="hair-now-title">The hair now</h3>
+      <div className="place">
+        <Choices
+          legend="Where"
+          options={placeOptions}
+          value={place.zone}
+          onChange={(zone) => setPlace({ ...place, zone })}
         />
-      ))}
-    </div>
-  )
-}
-
-/** The hair with one part of the strand changed, in one zone or in all. */
-function withState(
-  hair: Consultation["hair"],
-  place: Place,
-  part: StrandPart,
-  change: Partial<HairState>,
-): Consultation["hair"] {
-  const zones: readonly Zone[] = place === "all" ? zoneNames : [place]
-  const changed = { ...hair }
-  for (const zone of zones)
-    changed[zone] = { ...hair[zone], [part]: { ...unknownHair, ...hair[zone]?.[part], ...change } }
-  return changed
-}
-
-type RowProps = { part: StrandPart; state: HairState; onChange: (change: Partial<HairState>) => void }
-
-function StrandRow({ part, state, onChange }: RowProps) {
-  return (
-    <fieldset className="strand">
-      <legend>{partWords[part]}</legend>
-      <div className="pairs">
-        <SelectField
-          name="Level"
-          options={levelOptions}
-          value={optionOf(state.level)}
-          onChange={(value) => onChange({ level: numberOf(value) })}
-        />
-        <SelectField
-          name="Porosity"
-          options={porosityOptions}
-          value={state.porosity}
-          onChange={(porosity) => onChange({ porosity })}
-        />
-        <SelectField
-          name="Wet stretch"
-          options={stretchOptions}
-          value={state.stretch}
-          onChange={(stretch) => onChange({ stretch })}
+        <Choices
+          legend="Along the strand"
+          options={partOptions}
+          value={place.part}
+          onChange={(part) => setPlace({ ...place, part })}
         />
       </div>
-      <HistoryField history={state.history} onChange={(history) => onChange({ history })} />
-    </fieldset>
+      <LevelChips
+        legend="Level now"
+        level={state.level}
+        onChange={(level) => set("Write down the level", { level })}
+      />
+      <HistoryChips history={state.history} onChange={(next) => change("Write down the history", next)} />
+      <div className="place">
+        <Choices
+          legend="Porosity"
+          options={porosityOptions}
+          value={state.porosity}
+          onChange={(porosity) => set("Write down the porosity", { porosity })}
+          onClear={() => set("Leave the porosity open", { porosity: null })}
+        />
+        <Choices
+          legend="Drawn out wet, a hair"
+          options={stretchOptions}
+          value={state.stretch}
+          onChange={(stretch) => set("Write down the stretch", { stretch })}
+          onClear={() => set("Leave the stretch open", { stretch: null })}
+        />
+      </div>
+      <div className="written">
+        {hairWords(known.hair).map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+      </div>
+    </section>
   )
 }
 
-type History = readonly HairHistory[] | null
+type HistoryProps = {
+  history: readonly HairHistory[] | null
+  onChange: (next: (state: HairState) => HairState) => void
+}
 
-function HistoryField({ history, onChange }: { history: History; onChange: (history: History) => void }) {
+/** Never treated, or all that it has been through; each part of the place keeps what else it has been through. */
+function HistoryChips({ history, onChange }: HistoryProps) {
   const toggle = (kind: HairHistory, isOn: boolean) =>
-    onChange(isOn ? [...(history ?? []), kind] : (history ?? []).filter((each) => each !== kind))
+    onChange((state) => {
+      const others = (state.history ?? []).filter((each) => each !== kind)
+      const left = isOn ? [...others, kind] : others
+      return { ...state, history: left.length > 0 ? left : null }
+    })
   return (
-    <div className="choices">
-      <label>
-        <input
-          type="checkbox"
-          checked={history?.length === 0}
-          onChange={({ target }) => onChange(target.checked ? [] : null)}
-        />
-        <span>Never treated</span>
-      </label>
-      {hairHistories.map((kind) => (
-        <label key={kind}>
+    <fieldset>
+      <legend>It has been</legend>
+      <div className="choices">
+        <label>
           <input
             type="checkbox"
-            checked={history?.includes(kind) ?? false}
-            onChange={({ target }) => toggle(kind, target.checked)}
+            checked={history?.length === 0}
+            onChange={({ target }) =>
+              onChange((state) => ({ ...state, history: target.checked ? [] : null }))
+            }
           />
-          <span>{historyWords[kind]}</span>
+          <span>Never treated</span>
         </label>
-      ))}
-    </div>
+        {hairHistories.map((kind) => (
+          <label key={kind}>
+            <input
+              type="checkbox"
+              checked={history?.includes(kind) ?? false}
+              onChange={({ target }) => toggle(kind, target.checked)}
+            />
+            <span>{historyWords[kind]}</span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
   )
 }

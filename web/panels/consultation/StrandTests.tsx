@@ -1,3 +1,4 @@
+import type { StrandResult } from "../../plan/consultation"
 import { productSheets } from "../../plan/salon"
 import { usePlan } from "../../plan/usePlan"
 import { Choices } from "../Choices"
@@ -8,32 +9,40 @@ const outcomes = [
   { value: "failed", label: "Failed" },
 ] as const
 
-/** What a strand did in each product that it was tried in. */
-export function StrandTests({ known, write }: PartProps) {
-  const { strandTests } = known
+/** What a strand did in each product that it was tried in: those of the plan at hand, the others folded away. */
+export function StrandTests({ known: { strandTests }, write }: PartProps) {
   const salon = usePlan((plan) => plan.salon)
+  const mixes = usePlan((plan) => plan.mixes)
+  const planned = [...new Set(mixes.map(({ product }) => product))]
+  const others = productSheets({ salon })
+    .map(({ name }) => name)
+    .filter((name) => !planned.includes(name))
+  const set = (product: string, outcome: StrandResult["outcome"] | null) =>
+    write("Write down a strand test", {
+      strandTests: [
+        ...strandTests.filter((test) => test.product !== product),
+        ...(outcome ? [{ product, outcome }] : []),
+      ],
+    })
+  const fields = (products: readonly string[]) =>
+    products.map((product) => (
+      <Choices
+        key={product}
+        legend={product}
+        options={outcomes}
+        value={strandTests.find((test) => test.product === product)?.outcome ?? null}
+        onChange={(outcome) => set(product, outcome)}
+        onClear={() => set(product, null)}
+      />
+    ))
   return (
-    <details>
-      <summary>Strand test</summary>
-      <div className="questions">
-        {productSheets({ salon }).map(({ id, name }) => {
-          const outcome = strandTests.find(({ product }) => product === name)?.outcome ?? null
-          const others = strandTests.filter(({ product }) => product !== name)
-          return (
-            <Choices
-              key={id}
-              legend={name}
-              options={outcomes}
-              value={outcome}
-              onChange={(value) =>
-                write("Write down a strand test", {
-                  strandTests: [...others, { product: name, outcome: value }],
-                })
-              }
-            />
-          )
-        })}
-      </div>
-    </details>
+    <section aria-labelledby="strand-tests-title">
+      <h3 id="strand-tests-title">Strand test</h3>
+      <div className="questions">{fields(planned)}</div>
+      <details>
+        <summary>Other products</summary>
+        <div className="questions">{fields(others)}</div>
+      </details>
+    </section>
   )
 }

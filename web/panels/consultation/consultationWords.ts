@@ -1,5 +1,4 @@
 import { rootDistanceMm } from "../../../presets/foils"
-import { levels } from "../../../presets/levels"
 import type { FinishTone, HairHistory, HairState, StrandPart, Zone } from "../../plan/consultation"
 
 /** The words of the consultation. */
@@ -22,16 +21,12 @@ export const historyWords: Record<HairHistory, string> = {
   permed: "Permed",
   relaxed: "Relaxed",
   henna: "Henna",
-  "metallic-salts": "Metallic salts",
+  "metallic-salts": "Metallic salts or compound henna",
 }
 
 const optionsOf = <Value extends string>(words: Record<Value, string>) =>
   (Object.keys(words) as Value[]).map((value) => ({ value, label: words[value] }))
 
-export const levelOptions = levels.map(({ level, name }) => ({
-  value: String(level),
-  label: `${level} ${name}`,
-}))
 export const finishOptions = optionsOf<FinishTone>({ cool: "Cool", neutral: "Neutral", warm: "Warm" })
 export const porosityOptions = optionsOf<NonNullable<HairState["porosity"]>>({
   low: "Low",
@@ -52,13 +47,17 @@ export const scalpOptions = optionsOf({
 export const yesNoOptions = optionsOf({ yes: "Yes", no: "No" } as const)
 
 export const zoneOptions = optionsOf(zoneWords)
+export const placeOptions = [{ value: "all", label: "All over" }, ...zoneOptions] as const
+export const partOptions = [{ value: "all", label: "Root to ends" }, ...optionsOf(partWords)] as const
 export const rootOptions = (["tight", "standard", "soft"] as const).map((word) => ({
   value: String(rootDistanceMm[word].value),
   label: `${word[0].toUpperCase()}${word.slice(1)}, ${rootDistanceMm[word].value} mm`,
 }))
+/** Weeks between visits. Common practice: a toner 4 to 6, a frame 8 to 12. */
+export const upkeepOptions = ["6", "8", "10", "12", "16"].map((weeks) => ({ value: weeks, label: weeks }))
 export const greyOptions = [
   { value: "0", label: "None" },
-  { value: "0.1", label: "A little, 10 %" },
+  { value: "0.1", label: "A tenth" },
   { value: "0.25", label: "A quarter" },
   { value: "0.5", label: "Half" },
   { value: "0.75", label: "Most" },

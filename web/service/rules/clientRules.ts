@@ -158,5 +158,5 @@ export const clientRules: readonly Rule[] = [
 const isLightener = ({ sheet }: PlannedMix) => !sheet || sheet.kind === "lightener"
 
 /** Dye, toner and root shade always; anything else where its sheet asks. */
-const isTestAsked = ({ sheet }: PlannedMix) =>
+export const isTestAsked = ({ sheet }: PlannedMix) =>
   sheet?.kind === "oxidative-toner" || sheet?.kind === "root-shade" || sheet?.alertTest === true
