@@ -12,5 +12,14 @@ export const finishStrength = {
   warm: "clear or a sheer gold, no neutraliser",
 }
 
+/**
+ * Grams of mixed toner to a gram of hair: tresses are treated with as much liquid as hair and up to four times as much
+ * (1 : 1 in J Cosmet Sci 2004;55:554; 2 : 1 and 4 : 1 usual in protocols). For a head, an assumption.
+ */
+export const tonerGPerG = { low: 1, mid: 2, high: 4 }
+
+/** Parts of developer to one of toner where its sheet leaves the choice. Assumption. */
+export const usualTonerParts = 2
+
 /** How far a root melt is drawn down past the root. */
 export const dragDownMm = { low: 10, mid: 25, high: 50 }

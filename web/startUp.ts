@@ -18,9 +18,12 @@ export async function startUp(store: PlanStore = planStore, shelf: Shelf = brows
   const isUntouched = () => past.length === 0 && store.getState().present === before
   startAutosave(store, shelf)
   const plan = await firstPlan(shelf)
-  if (!plan || !isUntouched()) return
-  openInto(plan, store)
-  await returnToChair(plan, shelf)
+  if (plan && isUntouched()) {
+    openInto(plan, store)
+    await returnToChair(plan, shelf)
+  }
+  const { keepToScale } = await import("./panels/keepToScale")
+  keepToScale(store, shelf)
 }
 
 /** A service that was going on goes on: the chair is the first thing seen after a reload. */

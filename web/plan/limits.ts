@@ -48,6 +48,8 @@ export const limits = {
   ratioPart: limit(0.1, 20, "parts"),
   // What a product sheet may print; see presets/sheetLimits.ts.
   sheetParts: limit(0.01, 10, "parts of developer"),
+  // A toner without developer takes none.
+  tonerParts: limit(0, 10, "parts of developer"),
   liftLevels: limit(0, 9, "levels"),
   sheetHeatMin: limit(0, 120, "minutes"),
   price: limit(0, 1_000_000),

@@ -4,6 +4,8 @@ import type { Salon } from "./salon"
 /** Whether two salons would rule a plan alike, once a file has rounded their numbers. */
 export const isSameSalon = (a: Salon, b: Salon) => inOrder(a) === inOrder(b)
 
+export const sameLearnt = (a: Salon["learnt"], b: Salon["learnt"]) => inOrder(a) === inOrder(b)
+
 const inOrder = (value: unknown): string =>
   JSON.stringify(roundNumbers(value), (_, part) =>
     isFields(part)

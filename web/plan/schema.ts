@@ -8,6 +8,7 @@ import { counts, leastStrandShare, letters, limits } from "./limits"
 import { planKind, planVersion } from "./planKind"
 import { salonSchema } from "./salonSchema"
 import { serviceSchema, timingSchema } from "./timingSchema"
+import { toningSchema } from "./toningSchema"
 import { z } from "./zod"
 
 /** The plan as it is written to a file, version 1. The file door is the only place that checks against it. */
@@ -128,6 +129,8 @@ export const planSchema = group({
   mixes: list(mixSchema, counts.mixes, "mixes"),
   sections: list(sectionSchema, counts.sections, "sections"),
   consultation: z.optional(consultationSchema),
+  /** What is toned with after rinsing. */
+  toning: z.optional(toningSchema),
   /** How the visit is to be timed; a plan without it is timed in the usual way. */
   timing: z.optional(timingSchema),
   /** Sheets, bottles, prices and learnt figures of the salon that rule the plan. */

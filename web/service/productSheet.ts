@@ -12,7 +12,7 @@ export type SheetProblem = { path: string; expected: string }
 export const sheetProblems = (sheet: ProductSheet): SheetProblem[] => [
   ...nameProblems(sheet),
   ...ratioProblems(sheet),
-  ...developerProblems(sheet.developers),
+  ...(sheet.kind === "direct-toner" ? [] : developerProblems(sheet.developers)),
   ...minuteProblems(sheet),
   ...sheet.additives.flatMap(additiveProblems),
   ...priceProblems(sheet),

@@ -10,7 +10,14 @@ export type ToneZone =
   | { zone: "mids" | "hairline"; level: number | null; porous: boolean }
 
 /** A toner mix in words; never a measured colour. */
-export type ToneMix = { zone: ToneZone["zone"]; words: string; strength: string; minutes: Range }
+export type ToneMix = {
+  zone: ToneZone["zone"]
+  words: string
+  /** Which family of toner; null while the level is not known. */
+  family: string | null
+  strength: string
+  minutes: Range
+}
 
 /** What shows at a level, and the tone across from it. Between two levels the warmer one counts. */
 export function pigmentAt(level: number) {
@@ -31,10 +38,21 @@ function toneMix(zone: ToneZone, finish: FinishTone | null): ToneMix {
   return {
     zone: zone.zone,
     words: zone.zone === "root-melt" ? meltWords(zone) : toneWords(zone.level, finish),
+    family: familyOf(zone, finish),
     strength: zone.zone === "root-melt" ? finishStrength.cool : finishStrength[finish ?? "neutral"],
     minutes: isPorous(zone) ? toneMinutes.porous : toneMinutes.usual,
   }
 }
+
+function familyOf(zone: ToneZone, finish: FinishTone | null): string | null {
+  if (zone.zone === "root-melt") return "root shade"
+  if (finish === "warm") return "gold"
+  return zone.level === null ? null : pigmentAt(zone.level).neutraliser
+}
+
+/** What the toner is, in a sentence: its family and how strong. */
+export const tonerWords = ({ family, strength }: ToneMix) =>
+  `${family === null ? "Toner" : family === "root shade" ? "Root shade" : `Toner of the ${family} family`}: ${strength}.`
 
 function toneWords(level: number | null, finish: FinishTone | null): string {
   if (level === null) return "The level reached is not known yet; choose the tone at the basin."

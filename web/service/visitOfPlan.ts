@@ -3,9 +3,10 @@ import { rootDistanceMm } from "../../presets/foils"
 import { newConsultation } from "../plan/consultation"
 import { sheetOf } from "../plan/salon"
 import type { Plan } from "../plan/schema"
+import { newToning, type TonerChoice } from "../plan/toning"
 import type { Now } from "./alertTest"
 import { checkVisit } from "./cautions"
-import type { PlannedMix, Visit } from "./rules/rule"
+import { type PlannedMix, tonerIds, type Visit } from "./rules/rule"
 import { zoneOf } from "./scheduleFromPlan"
 
 /** A plan as the rules of the visit see it. */
@@ -28,8 +29,38 @@ export function visitOf(plan: Plan, now: Now): Visit {
       },
     }
   })
-  return { consultation: plan.consultation ?? newConsultation(), mixes, now }
+  return {
+    consultation: plan.consultation ?? newConsultation(),
+    mixes: [...mixes, ...tonersPlanned(plan)],
+    now,
+  }
 }
+
+/** What is toned with, as the rules see it: a mix like any other. A root shade counts where a root melt is planned. */
+function tonersPlanned(plan: Plan): PlannedMix[] {
+  const { toner, rootShade } = plan.toning ?? newToning()
+  const isMelted = (plan.consultation?.rootMeltMm ?? null) !== null
+  return [
+    ...(toner ? [tonerPlanned(toner, { id: tonerIds.toner, name: "The toner" }, plan)] : []),
+    ...(rootShade && isMelted
+      ? [tonerPlanned(rootShade, { id: tonerIds.rootShade, name: "The root shade" }, plan)]
+      : []),
+  ]
+}
+
+const tonerPlanned = (
+  { product, developerVolume, parts }: TonerChoice,
+  called: { id: string; name: string },
+  plan: Plan,
+): PlannedMix => ({
+  ...called,
+  product,
+  sheet: sheetOf(product, plan),
+  developerVolume: developerVolume ?? 0,
+  ratio: { lightener: 1, developer: parts },
+  heatMin: 0,
+  near: { hairline: false, scalp: called.id === tonerIds.rootShade, cushion: false },
+})
 
 /** The stops and cautions of a plan at a moment. */
 export const checkPlan = (plan: Plan, now: Now) => checkVisit(visitOf(plan, now))

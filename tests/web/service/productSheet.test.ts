@@ -27,6 +27,11 @@ test("gaps are no problem", () => {
   expect(wrong({ ...gaps, developers: [{ volume: 20, levels: null }] })).toEqual([])
 })
 
+test("a toner without developer needs none listed", () => {
+  const sheet = { ...houseProducts[3], kind: "direct-toner" as const, developers: [] }
+  expect(sheetProblems(sheet)).toEqual([])
+})
+
 describe("each slip has one sentence with its cure", () => {
   test.each<[Partial<ProductSheet>, RegExp]>([
     [{ name: " " }, /^name: .*write what is on the tub/],

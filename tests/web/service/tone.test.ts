@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest"
-import { pigmentAt, tonePlan } from "../../../web/service/tone"
+import { pigmentAt, tonePlan, tonerWords } from "../../../web/service/tone"
 
 // Levels and pairs as taught: orange-blue, yellow-violet, red-green, and those between.
 describe("what shows, and what stands across from it", () => {
@@ -59,6 +59,16 @@ describe("a mix a zone", () => {
       strength: expect.stringMatching(/no neutraliser/),
     })
     expect(neutral.strength).toMatch(/^half/)
+  })
+
+  test("names the family of the toner and how strong", () => {
+    const wordsOf = (finish: "cool" | "neutral" | "warm") => tonePlan([melt, mids], finish).map(tonerWords)
+    expect(wordsOf("cool")).toEqual([
+      "Root shade: full strength.",
+      "Toner of the violet family: full strength.",
+    ])
+    expect(wordsOf("neutral")[1]).toBe("Toner of the violet family: half strength, let down with clear.")
+    expect(wordsOf("warm")[1]).toBe("Toner of the gold family: clear or a sheer gold, no neutraliser.")
   })
 
   test("what is not known says so", () => {

@@ -1,8 +1,11 @@
 import { newSalon } from "../../plan/salon"
+import type { Plan } from "../../plan/schema"
 import type { Part } from "../../service/blend"
 import { type MixInPlan, mixesOfPlan } from "../../service/mixesOfPlan"
 import { pourDeveloper } from "../../service/pourDeveloper"
 import { labelPercent } from "../../service/strength"
+import { tonersOfPlan } from "../../service/toners"
+import { checkPlan, nowHere } from "../../service/visitOfPlan"
 import { readPlan } from "../openFile"
 import { done, refuse, type Verb } from "../verb"
 
@@ -18,7 +21,16 @@ export const mix: Verb = {
     const problems = mixes.flatMap((planned) => planned.problems)
     if (problems.length > 0) return refuse(...problems)
     const { bottles } = read.plan.salon ?? newSalon()
-    return done({ mixes: mixes.flatMap((planned) => mixOf(planned, bottles)) })
+    const costs = mixes.flatMap(({ made }) => (made ? [made.cost] : []))
+    const { stops } = checkPlan(read.plan, nowHere())
+    return {
+      ...done({
+        mixes: mixes.flatMap((planned) => mixOf(planned, bottles)),
+        ...toners(read.plan),
+        ...(costs.length > 0 && costs.every((cost) => cost !== null) ? { cost: totalOf(costs) } : {}),
+      }),
+      problems: stops.map(({ why }) => `Held: ${why}`),
+    }
   },
 }
 
@@ -51,6 +63,29 @@ function mixOf(
     },
   ]
 }
+
+/** What is weighed for each toner that has been chosen. */
+function toners(plan: Plan) {
+  const chosen = tonersOfPlan(plan).flatMap(({ tone, choice, wantedG, bowl }) =>
+    choice && bowl
+      ? [
+          {
+            zone: tone.zone,
+            product: choice.product,
+            developerVolume: choice.developerVolume,
+            ratio: choice.parts,
+            wantedG,
+            tonerG: bowl.lightenerG,
+            developerG: bowl.developerG,
+            developerMl: bowl.developerMl,
+          },
+        ]
+      : [],
+  )
+  return chosen.length > 0 ? { toners: chosen } : {}
+}
+
+const totalOf = (amounts: readonly number[]) => amounts.reduce((sum, amount) => sum + amount, 0)
 
 const sumOf = (bowls: readonly { developerG: number }[]) =>
   bowls.reduce((sum, { developerG }) => sum + developerG, 0)

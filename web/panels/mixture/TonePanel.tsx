@@ -3,9 +3,13 @@ import { act } from "../../plan/act"
 import { newConsultation } from "../../plan/consultation"
 import { setConsultation } from "../../plan/edits/setConsultation"
 import { usePlan } from "../../plan/usePlan"
-import type { ToneZone } from "../../service/tone"
-import { tonesOfPlan } from "../../service/tonesOfPlan"
+import { tonerIds } from "../../service/rules/rule"
+import { type ToneZone, tonerWords } from "../../service/tone"
+import { tonerBowlWords } from "../../service/tonerBowlWords"
+import { type TonerInPlan, tonersOfPlan } from "../../service/toners"
+import { checkPlan, nowHere } from "../../service/visitOfPlan"
 import { Choices } from "../Choices"
+import { TonerFields } from "./TonerFields"
 import { ToneWheel } from "./ToneWheel"
 
 const zoneWords: Record<ToneZone["zone"], string> = {
@@ -21,10 +25,12 @@ const melts = [
   })),
 ]
 
-/** What to tone with after rinsing, a mix a zone: the pigment that shows and the tone across from it. */
+/** What to tone with after rinsing, a mix a zone: the pigment that shows, the tone across from it, and its bowl. */
 export function TonePanel() {
-  const consultation = usePlan((plan) => plan.consultation)
-  const { liftToLevel, rootMeltMm } = consultation ?? newConsultation()
+  const plan = usePlan((open) => open)
+  const { liftToLevel, rootMeltMm } = plan.consultation ?? newConsultation()
+  const { stops } = checkPlan(plan, nowHere())
+  const isHeld = Object.values(tonerIds).some((id) => stops.some(({ mixes }) => mixes?.includes(id)))
   return (
     <section aria-labelledby="tone-title">
       <h2 id="tone-title">Tone, after rinsing</h2>
@@ -36,21 +42,34 @@ export function TonePanel() {
           act("Change the root melt", setConsultation({ rootMeltMm: Number(mm) > 0 ? Number(mm) : null }))
         }
       />
+      <TonerFields which="toner" legend="Toner" kinds={["oxidative-toner", "direct-toner"]} />
+      {rootMeltMm !== null && (
+        <TonerFields which="rootShade" legend="Root shade" kinds={["root-shade", "oxidative-toner"]} />
+      )}
+      {isHeld && <p className="fault">Held: do not mix it. A stop above has to be answered first.</p>}
       <div className="tone">
         <ul className="cautions">
-          {tonesOfPlan({ consultation }).map(({ zone, words, strength, minutes }) => (
-            <li key={zone}>
-              <b>{zoneWords[zone]}.</b> {words} {strength[0].toUpperCase() + strength.slice(1)}; look from
-              minute {minutes.low}, off by {minutes.high}.
-            </li>
+          {tonersOfPlan(plan).map((toner) => (
+            <ToneLine key={toner.tone.zone} toner={toner} />
           ))}
         </ul>
         {liftToLevel !== null && <ToneWheel level={liftToLevel} />}
       </div>
       <p className="aside">
-        The wheel is a picture of the words, not a measured colour. A toner is an oxidative colour too: its
-        alert test and its maker’s directions come first.
+        The wheel is a picture of the words, not a measured colour. A toner with developer is an oxidative
+        colour too: its alert test and its maker’s directions come first.
       </p>
     </section>
+  )
+}
+
+function ToneLine({ toner }: { toner: TonerInPlan }) {
+  const { zone, words, minutes } = toner.tone
+  const bowl = tonerBowlWords(toner)
+  return (
+    <li>
+      <b>{zoneWords[zone]}.</b> {words} {tonerWords(toner.tone)} Look from minute {minutes.low}, off by{" "}
+      {minutes.high}. {bowl && <b>{bowl}</b>}
+    </li>
   )
 }

@@ -33,8 +33,12 @@ export function SheetEditor({ sheet, others, onKeep, onLeave, onRemove }: Props)
   return (
     <div className="sheet-editor">
       <NameAndKind draft={draft} edit={edit} />
-      <RatioFields draft={draft} edit={edit} />
-      <DeveloperRows developers={draft.developers} onChange={(developers) => edit({ developers })} />
+      {draft.kind !== "direct-toner" && (
+        <>
+          <RatioFields draft={draft} edit={edit} />
+          <DeveloperRows developers={draft.developers} onChange={(developers) => edit({ developers })} />
+        </>
+      )}
       <MinuteFields draft={draft} edit={edit} />
       <AdditiveRows additives={draft.additives} onChange={(additives) => edit({ additives })} />
       <PriceFields draft={draft} edit={edit} />
@@ -82,6 +86,9 @@ const forms = [
   { value: "liquid", label: "Liquid" },
 ] as const
 
+/** Without developer there is nothing to mix it with. */
+const undiluted = { ratio: { low: 1, high: 1 }, developers: [] }
+
 const NameAndKind = ({ draft, edit }: PartProps) => (
   <>
     <TextField
@@ -90,7 +97,12 @@ const NameAndKind = ({ draft, edit }: PartProps) => (
       most={letters.name}
       onCommit={(name) => edit({ name })}
     />
-    <Choices legend="It is a" options={kinds} value={draft.kind} onChange={(kind) => edit({ kind })} />
+    <Choices
+      legend="It is a"
+      options={kinds}
+      value={draft.kind}
+      onChange={(kind) => edit({ kind, ...(kind === "direct-toner" && undiluted) })}
+    />
     <Choices legend="It comes as" options={forms} value={draft.form} onChange={(form) => edit({ form })} />
   </>
 )

@@ -2,7 +2,17 @@ import { commonPractice } from "../../../presets/figure"
 import { visitLimits } from "../../../presets/visitLimits"
 import type { Question } from "../../plan/consultation"
 import { alertTestWanting } from "../alertTest"
-import { caution, eachMix, finalStop, type PlannedMix, type Rule, stop, type Visit, when } from "./rule"
+import {
+  caution,
+  eachMix,
+  finalStop,
+  type PlannedMix,
+  type Rule,
+  stop,
+  tonerIds,
+  type Visit,
+  when,
+} from "./rule"
 
 const labelWords = "label words of Regulation (EC) 1223/2009, Annex III, as listed by Tukes (Finland)"
 const persulfates = "Cosmetic Ingredient Review, Int J Toxicol 2001;20 Suppl 3:7-21"
@@ -71,6 +81,22 @@ export const clientRules: readonly Rule[] = [
       eachMix(visit, (mix) =>
         isTestAsked(mix) ? alertTestWanting(visit.consultation.alertTests, mix.product, visit.now) : null,
       ),
+  }),
+  caution({
+    rule: "toner-not-chosen",
+    decides: "the maker’s directions",
+    source: "National Hair and Beauty Federation (UK): at least 48 hours before any oxidative colour",
+    finds: ({ consultation: { finish, rootMeltMm }, mixes }) => {
+      const isChosen = (id: string) => mixes.some((mix) => mix.id === id)
+      const wanted = [
+        ...(finish !== null && !isChosen(tonerIds.toner) ? ["toner"] : []),
+        ...(rootMeltMm !== null && !isChosen(tonerIds.rootShade) ? ["root shade"] : []),
+      ]
+      return when(
+        wanted.length > 0,
+        `No ${wanted.join(" or ")} is chosen yet. With developer it asks for an alert test of its own, read clear, ${visitLimits.alertTestHours} hours before.`,
+      )
+    },
   }),
   stop({
     rule: "ask-a-doctor",

@@ -51,10 +51,11 @@ export const mixRules: readonly Rule[] = [
     source: theSheet,
     finds: (visit) =>
       eachMix(visit, ({ name, sheet, developerVolume }) => {
-        const allowed = sheet?.developers.map(({ volume }) => volume) ?? [developerVolume]
+        if (!sheet || sheet.kind === "direct-toner") return null
+        const allowed = sheet.developers.map(({ volume }) => volume)
         return allowed.includes(developerVolume) || isBlendWithin(allowed, developerVolume)
           ? null
-          : `${name}: ${sheet?.name} is not meant for ${numberText(developerVolume)} vol; its sheet lists ${allowed.join(", ")} vol.`
+          : `${name}: ${sheet.name} is not meant for ${numberText(developerVolume)} vol; its sheet lists ${allowed.join(", ")} vol.`
       }),
   }),
   stop({
@@ -64,7 +65,9 @@ export const mixRules: readonly Rule[] = [
     finds: (visit) =>
       eachMix(visit, ({ name, sheet, ratio }) => {
         const parts = ratio.developer / ratio.lightener
-        return !sheet || (parts >= sheet.ratio.low - 1e-9 && parts <= sheet.ratio.high + 1e-9)
+        return !sheet ||
+          sheet.kind === "direct-toner" ||
+          (parts >= sheet.ratio.low - 1e-9 && parts <= sheet.ratio.high + 1e-9)
           ? null
           : `${name} is 1 : ${numberText(parts)}; the sheet of ${sheet.name} says 1 : ${numberText(sheet.ratio.low)} to 1 : ${numberText(sheet.ratio.high)}.`
       }),

@@ -20,6 +20,9 @@ export type PlannedMix = {
   near: { hairline: boolean; scalp: boolean; cushion: boolean }
 }
 
+/** What the toners go by among the mixes, which have a letter. */
+export const tonerIds = { toner: "toner", rootShade: "root-shade" } as const
+
 export type Decider =
   | "the law and the label"
   | "the maker’s directions"

@@ -1,9 +1,9 @@
 import { isFoil, type Section } from "../../../geometry/section/section"
-import { labelPercentPerVolume } from "../../../presets/developers"
 import type { Mix, Plan } from "../../plan/schema"
 import type { Bowl } from "../../service/bowls"
 import { mixesOfPlan } from "../../service/mixesOfPlan"
 import { pouredWords } from "../../service/pouredWords"
+import { labelPercent } from "../../service/strength"
 import type { Fonts } from "../fontFile"
 import type { Block } from "./block"
 import { moved } from "./page"
@@ -29,24 +29,28 @@ export function mixBlocks(plan: Plan, page: { width: number; scale: number; font
         letters(mix.id, [0, 4.4], type.number),
         ...moved(swatch(slice, index, swatchMm, page.scale), 0, 7),
         letters(shorten(mix.product, room, type.strong, page.fonts), [textLeft, 3.2], type.strong),
-        letters(strengthWords(mix), [textLeft, 7.8], type.body),
+        letters(strengthWords(mix, made?.bowls ?? []), [textLeft, 7.8], type.body),
         ...bowls.map((words, line) => letters(words, [textLeft, 12.4 + line * lineMm], type.body)),
       ],
     }
   })
 }
 
-const strengthWords = ({ developerVolume, ratio }: Mix) =>
-  `${developerVolume} volume (${short(developerVolume * labelPercentPerVolume)} %), ` +
-  `${short(ratio.lightener)} : ${short(ratio.developer)}`
+/** The trade's pair, the ratio, and for those who pour, the developer of each bowl in millilitres. */
+function strengthWords({ developerVolume, ratio }: Mix, bowls: readonly Bowl[]): string {
+  const pair = `${short(developerVolume)} volume (${short(labelPercent(developerVolume))} %)`
+  const poured = [...new Set(bowls.map(({ developerMl }) => short(developerMl)))].join(" or ")
+  return `${pair}, ${short(ratio.lightener)} : ${short(ratio.developer)}${poured ? `; ${poured} mL` : ""}`
+}
 
 const short = (value: number) => String(Math.round(value * 100) / 100)
 
 /** What to weigh for each bowl, and when: bowls alike share a line. */
 function bowlLines(bowls: readonly Bowl[]): string[] {
   const lines = new Map<string, number[]>()
-  for (const { lightenerG, developerG, atMin } of bowls) {
-    const words = `${lightenerG} g lightener + ${developerG} g developer`
+  for (const { lightenerG, developerG, additives, atMin } of bowls) {
+    const stirredIn = additives.map(({ name, grams }) => ` + ${short(grams)} g ${name}`).join("")
+    const words = `${short(lightenerG)} g lightener + ${short(developerG)} g developer${stirredIn}`
     lines.set(words, [...(lines.get(words) ?? []), Math.round(atMin)])
   }
   return Array.from(lines, ([words, minutes]) => `${words}, minute ${minutes.join(", ")}`)

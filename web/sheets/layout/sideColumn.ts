@@ -8,6 +8,7 @@ import { millimetres } from "./numbers"
 import { stack } from "./stack"
 import { stitchesOf } from "./stitchesOf"
 import { type Stitches, stitchStrips } from "./stitchStrip"
+import { tonerBlocks } from "./tonerBlock"
 import { letters, type } from "./typesetting"
 
 type Column = { width: number; scale: number; fonts: Fonts }
@@ -17,6 +18,7 @@ export function sideColumn(plan: Plan, { width, scale, fonts }: Column): Block[]
   const depths = depthsOf(plan)
   return [
     ...under("Bowls, at the upper figure", mixBlocks(plan, { width, scale, fonts })),
+    ...under("Toner, after rinsing", tonerBlocks(plan, { width, fonts })),
     ...(depths.length > 0 ? [{ ...combStrip(depths, width, fonts), startsGroup: true }] : []),
     ...under("Stitch/gap, mm, true size", stitchStrips(stitchesIn(plan), width, fonts)),
   ]

@@ -1,0 +1,19 @@
+import { line, number } from "./fields"
+import { letters, limits } from "./limits"
+import type { Toning } from "./toning"
+import { z } from "./zod"
+
+/** What is toned with, as it is written to a file. */
+
+const choice = z.nullable(
+  z.strictObject({
+    product: line(letters.name),
+    developerVolume: z.nullable(number(limits.developerVolume)),
+    parts: number(limits.tonerParts),
+  }),
+)
+
+export const toningSchema = z.strictObject({
+  toner: choice,
+  rootShade: choice,
+}) satisfies z.ZodMiniType<Toning>

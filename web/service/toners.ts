@@ -1,0 +1,77 @@
+import { linearGPerCm } from "../../geometry/hair"
+import { isFoil } from "../../geometry/section/section"
+import type { Range } from "../../geometry/tradeFigures"
+import { bowlFigures } from "../../presets/bowlFigures"
+import type { ProductSheet } from "../../presets/productSheet"
+import { dragDownMm, tonerGPerG, usualTonerParts } from "../../presets/tones"
+import { tradeFigures } from "../../presets/tradeFigures"
+import { figuresOf } from "../plan/measured"
+import type { Plan } from "../plan/schema"
+import { newToning, type TonerChoice } from "../plan/toning"
+import { type Amounts, mixAmounts } from "./mixAmounts"
+import { zoneOf } from "./scheduleFromPlan"
+import { labelPercent } from "./strength"
+import type { ToneMix } from "./tone"
+import { tonesOfPlan } from "./tonesOfPlan"
+
+/** A toner mix of a plan: what it does, what it is made of once that is chosen, and its bowl once there is hair for it. */
+export type TonerInPlan = {
+  tone: ToneMix
+  choice: TonerChoice | null
+  wantedG: Range
+  bowl: Amounts | null
+}
+
+/** The toner mixes of a plan in the order they go on, each weighed for the hair of its zone. */
+export const tonersOfPlan = (plan: Plan): TonerInPlan[] =>
+  tonesOfPlan(plan).map((tone) => {
+    const { toner, rootShade } = plan.toning ?? newToning()
+    const choice = tone.zone === "root-melt" ? rootShade : toner
+    const wantedG = tonerG(hairOf(tone.zone, plan))
+    return { tone, choice, wantedG, bowl: choice && wantedG.high > 0 ? bowlOf(choice, wantedG, plan) : null }
+  })
+
+/** How a product is mixed where nobody has said: its weakest developer, and the usual parts inside its sheet. */
+export function usualChoice({ name, kind, developers, ratio }: ProductSheet): TonerChoice {
+  if (kind === "direct-toner" || developers.length === 0)
+    return { product: name, developerVolume: null, parts: 0 }
+  return {
+    product: name,
+    developerVolume: Math.min(...developers.map(({ volume }) => volume)),
+    parts: Math.min(ratio.high, Math.max(ratio.low, usualTonerParts)),
+  }
+}
+
+const bowlOf = ({ developerVolume, parts }: TonerChoice, { high }: Range, { salon }: Plan): Amounts =>
+  mixAmounts(high, {
+    ratio: { lightener: 1, developer: parts },
+    developerPercent: labelPercent(developerVolume ?? 0),
+    additives: [],
+    scaleStepG: salon?.scaleStepG ?? bowlFigures.scaleStepG.value,
+  })
+
+const tonerG = (hairG: number): Range => ({
+  low: tonerGPerG.low * hairG,
+  mid: tonerGPerG.mid * hairG,
+  high: tonerGPerG.high * hairG,
+})
+
+/** Grams of hair of a zone: what was lightened of it, or for a root melt all hair of the bands as far as it is drawn down. */
+function hairOf(zone: ToneMix["zone"], plan: Plan): number {
+  const foils = plan.sections.filter(isFoil)
+  const sum = (grams: readonly number[]) => grams.reduce((total, each) => total + each, 0)
+  if (zone !== "root-melt")
+    return sum(
+      foils
+        .filter((foil) => (zoneOf(foil, plan) === "hairline") === (zone === "hairline"))
+        .map((foil) => figuresOf(foil, plan).hairG),
+    )
+  const drawnCm = (plan.consultation?.rootMeltMm ?? dragDownMm.mid) / 10
+  const gPerCm = linearGPerCm(plan.hair.fibreUm, tradeFigures.hairGPerCm3)
+  return sum(
+    foils.map((foil) => {
+      const { hairs, shareTaken, lengthCm } = figuresOf(foil, plan)
+      return shareTaken > 0 ? (hairs / shareTaken) * Math.min(lengthCm, drawnCm) * gPerCm : 0
+    }),
+  )
+}
