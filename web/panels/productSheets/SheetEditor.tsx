@@ -1,4 +1,5 @@
 import { useState } from "react"
+import { heatHabits } from "../../../presets/pace"
 import type { ProductSheet } from "../../../presets/productSheet"
 import { letters, limits } from "../../plan/limits"
 import { sheetProblems } from "../../service/productSheet"
@@ -146,15 +147,6 @@ const MinuteFields = ({ draft, edit }: PartProps) => (
         onCommit={(longestMin) => edit({ longestMin })}
       />
       <NumberField
-        name="Heat, 0 for never"
-        unit="min"
-        value={draft.heatMin ?? 0}
-        isUnset={draft.heatMin === null}
-        range={limits.sheetHeatMin}
-        onClear={() => edit({ heatMin: null })}
-        onCommit={(heatMin) => edit({ heatMin })}
-      />
-      <NumberField
         name="A mix lasts"
         unit="min"
         value={draft.potLifeMin ?? 0}
@@ -164,6 +156,7 @@ const MinuteFields = ({ draft, edit }: PartProps) => (
         onCommit={(potLifeMin) => edit({ potLifeMin })}
       />
     </div>
+    <HeatFields draft={draft} edit={edit} />
     <div className="with-fields">
       <GapField
         legend="May it touch the scalp?"
@@ -177,6 +170,25 @@ const MinuteFields = ({ draft, edit }: PartProps) => (
       />
     </div>
   </>
+)
+
+const HeatFields = ({ draft: { heatMin }, edit }: PartProps) => (
+  <div className="with-fields">
+    <GapField
+      legend="May heat be used?"
+      value={heatMin === null ? null : heatMin > 0}
+      onChange={(allowed) => edit({ heatMin: allowed === null ? null : allowed ? heatHabits.mostMin : 0 })}
+    />
+    {heatMin !== null && heatMin > 0 && (
+      <NumberField
+        name="Heat, at most"
+        unit="min"
+        value={heatMin}
+        range={limits.sheetHeatMin}
+        onCommit={(minutes) => edit({ heatMin: minutes })}
+      />
+    )}
+  </div>
 )
 
 const PriceFields = ({ draft: { price }, edit }: PartProps) => (

@@ -1,5 +1,7 @@
 import { commonPractice } from "../../../presets/figure"
 import { hairStates, hasHistory } from "../../plan/consultation"
+import { morePermeable } from "../exposure"
+import { numberText } from "../numberText"
 import { caution, finalStop, type Rule, stop, when } from "./rule"
 
 /** What the hair has been through. */
@@ -68,8 +70,7 @@ export const hairRules: readonly Rule[] = [
   caution({
     rule: "overlap",
     decides: "the maker’s directions",
-    source:
-      "J Soc Cosmet Chem 1993;44:358, Table III: lightened hair lets dye in 12.6 times as fast after half an hour",
+    source: `J Soc Cosmet Chem 1993;44:358, Table III: after half an hour of lightener dye moves in ${numberText(morePermeable.creamHalfHour, 1)} times as fast`,
     finds: ({ consultation }) =>
       when(
         hasHistory(consultation, "lightened"),

@@ -16,6 +16,7 @@ const cautions = [
   "Hot or swelling foil, burning skin: off and rinse well, at once.",
   "Look every 5 to 10 minutes. Stop at the planned level, the longest time or dryness, whichever is first.",
   "Hairs and grams are estimates, so they carry a range.",
+  "Local rule: ______________________________",
 ] as const
 const missingLetters = "Some letters cannot be printed. Each of them shows as □."
 
