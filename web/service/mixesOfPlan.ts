@@ -36,7 +36,8 @@ function plannedMix(mix: Mix, plan: Plan): MixInPlan {
   const users = coated.length
   const proposed = sheet && chooseDeveloper(sheet, liftWish(coated, plan))
   const timed = timedPlan(plan)
-  if (users === 0 || !timed.ok) return { mix, users, sheet, made: null, problems: [], proposed }
+  if (users === 0) return { mix, users, sheet, made: null, problems: [], proposed }
+  if (!timed.ok) return { mix, users, sheet, made: null, problems: timed.problems, proposed }
   const inTurn = placedInTurn(timed.service.foils.map((foil) => ({ ...foil, placeMin: foil.placeMin.mid })))
   const planned = planMix(
     inTurn.filter((foil) => foil.mix === mix.id),

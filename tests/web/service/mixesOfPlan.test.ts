@@ -3,6 +3,7 @@ import { runCommand } from "../../../web/command/command"
 import { setConsultation } from "../../../web/plan/edits/setConsultation"
 import { setMix } from "../../../web/plan/edits/setMix"
 import { setSalon } from "../../../web/plan/edits/setSalon"
+import { setTiming } from "../../../web/plan/edits/setTiming"
 import { examplePlan } from "../../../web/plan/examplePlan"
 import { measured } from "../../../web/plan/measured"
 import { savePlan } from "../../../web/plan/planFile"
@@ -48,6 +49,22 @@ describe("the mixes of a plan", () => {
     const [mix] = examplePlan().mixes
     const plan = done(setMix({ ...mix, ratio: { lightener: 2, developer: 1 } }), examplePlan())
     expect(mixesOfPlan(plan)[0].problems[0]).toContain("as if turned upside down")
+  })
+
+  it("say so when the goal is darker than the hair is now, with the cure", () => {
+    const level = { level: 9, history: [], porosity: null, stretch: null }
+    const plan = done(setConsultation({ hair: { top: { roots: level } }, liftToLevel: 6 }), examplePlan())
+    expect(mixesOfPlan(plan)[0].proposed).toEqual({
+      kind: "none",
+      why: "Level 6 is darker than the hair now, 9; lightener cannot darken. Choose a lighter level, or plan a lowlight.",
+    })
+  })
+
+  it("say why there are no bowls where the visit cannot be timed", () => {
+    const plan = done(setTiming({ breaks: [{ fromMin: 30, toMin: 20 }] }), examplePlan())
+    const [{ made, problems }] = mixesOfPlan(plan)
+    expect(made).toBeNull()
+    expect(problems).toEqual([expect.stringMatching(/break/i)])
   })
 
   it("propose the weakest developer that reaches the goal by the sheet: level 7 to 10, 20 vol (common practice)", () => {
