@@ -91,6 +91,31 @@ it("fills a full usual consultation by touch on a tablet in at most 40 taps and 
   await close()
 })
 
+it("takes an answer back by a later touch or by the space bar, never by a double tap", async () => {
+  const { page, problems, close } = await visit({ ...portrait, hasTouch: true })
+  await startNewPlan(page)
+  await goTo(page, "Client")
+  const asthma = page.getByRole("group", { name: "Asthma?" })
+  const [yes, no] = [asthma.getByLabel("Yes"), asthma.getByLabel("No")]
+  await yes.tap()
+  await yes.tap()
+  expect(await yes.isChecked()).toBe(true)
+  await page.waitForTimeout(700)
+  await yes.tap()
+  expect(await yes.isChecked()).toBe(false)
+
+  await no.focus()
+  await page.keyboard.press("Space")
+  expect(await no.isChecked()).toBe(true)
+  await page.keyboard.press("ArrowLeft")
+  expect(await yes.isChecked()).toBe(true)
+  await page.waitForTimeout(700)
+  await page.keyboard.press("Space")
+  expect([await yes.isChecked(), await no.isChecked()]).toEqual([false, false])
+  expect(problems).toEqual([])
+  await close()
+})
+
 /** The wall clock of London three days ago, as a day-and-time field takes it. */
 const threeDaysAgo = () =>
   new Date(Date.now() - 72 * 3_600_000)

@@ -85,6 +85,13 @@ describe("what is toned with", () => {
     expect(checkPlan(done(setConsultation({ rootMeltMm: null }), toned), now).stops).toHaveLength(1)
   })
 
+  it("asks for its test even when its sheet has been taken out", () => {
+    const gone = done(setToning({ toner: { product: "From a tub", developerVolume: 10, parts: 2 } }), wished)
+    const { stops, cautions } = checkPlan(gone, now)
+    expect(stops.map(({ rule }) => rule)).toEqual(["alert-test"])
+    expect(cautions.map(({ rule }) => rule)).toContain("no-sheet")
+  })
+
   it("goes through the file door and back, and is printed by the command with what the mixes cost", async () => {
     const priced = done(setSalon({ developerPrice: { amount: 10, forG: 1000 } }), toned)
     expect(openPlan(savePlan(priced))).toMatchObject({ ok: true, plan: { toning: toned.toning } })

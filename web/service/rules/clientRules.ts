@@ -180,9 +180,13 @@ export const clientRules: readonly Rule[] = [
   }),
 ]
 
-/** A product without a sheet may be one. */
-const isLightener = ({ sheet }: PlannedMix) => !sheet || sheet.kind === "lightener"
+const isToner = ({ id }: PlannedMix) => id === tonerIds.toner || id === tonerIds.rootShade
 
-/** Dye, toner and root shade always; anything else where its sheet asks. */
-export const isTestAsked = ({ sheet }: PlannedMix) =>
-  sheet?.kind === "oxidative-toner" || sheet?.kind === "root-shade" || sheet?.alertTest === true
+/** A product without a sheet may be one, unless it is there to tone. */
+const isLightener = (mix: PlannedMix) => (mix.sheet ? mix.sheet.kind === "lightener" : !isToner(mix))
+
+/** Dye, toner and root shade always, a toner with developer even without its sheet; anything else where its sheet asks. */
+export const isTestAsked = (mix: PlannedMix) =>
+  mix.sheet
+    ? mix.sheet.kind === "oxidative-toner" || mix.sheet.kind === "root-shade" || mix.sheet.alertTest === true
+    : isToner(mix) && mix.developerVolume > 0

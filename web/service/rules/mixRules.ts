@@ -113,7 +113,7 @@ export const mixRules: readonly Rule[] = [
     finds: (visit) =>
       eachMix(visit, ({ name, product, sheet }) =>
         sheet === null
-          ? `${name}: there is no sheet for ${product}; type in what is printed on the tub.`
+          ? `${name}: there is no sheet for ${product}; type in what is printed on the tub. If it holds dye, it asks for an alert test.`
           : null,
       ),
   }),
