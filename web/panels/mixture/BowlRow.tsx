@@ -3,6 +3,7 @@ import type { Mix, Plan } from "../../plan/schema"
 import { additiveWords } from "../../service/additiveWords"
 import type { Bowl } from "../../service/bowls"
 import { numberText } from "../../service/numberText"
+import { pourDeveloper } from "../../service/pourDeveloper"
 import { pouredWords } from "../../service/pouredWords"
 
 type Props = { bowl: Bowl; number: number; mix: Mix; plan: Plan }
@@ -10,7 +11,10 @@ type Props = { bowl: Bowl; number: number; mix: Mix; plan: Plan }
 /** One bowl: when, for whom, and what is weighed, the powder first. */
 export function BowlRow({ bowl, number, mix, plan }: Props) {
   const served = plan.sections.filter(isFoil).filter(({ id }) => bowl.sections.includes(id))
-  const poured = pouredWords(mix.developerVolume, plan.salon?.bottles ?? [], bowl.developerG)
+  const bottles = plan.salon?.bottles ?? []
+  const poured = pouredWords(mix.developerVolume, bottles, bowl.developerG)
+  const blended = pourDeveloper(mix.developerVolume, bottles, bowl.developerG)
+  const isOutOfReach = blended !== null && "problems" in blended
   return (
     <li>
       <p>
@@ -31,7 +35,7 @@ export function BowlRow({ bowl, number, mix, plan }: Props) {
           <dd className="sum">{bowl.developerMl} mL</dd>
         </div>
       </dl>
-      {poured && <p>{poured}</p>}
+      {poured && <p className={isOutOfReach ? "fault" : ""}>{poured}</p>}
       {additiveWords(bowl).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
