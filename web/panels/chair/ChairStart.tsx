@@ -27,8 +27,8 @@ export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
         {bowls.length === 1 ? "1 bowl" : `${bowls.length} bowls`}, {spanText(timed.schedule.chairMin)} in the
         chair.
       </p>
-      {stops.map(({ rule, why }) => (
-        <p className="said refused" key={rule}>
+      {stops.map(({ why }) => (
+        <p className="said refused" key={why}>
           {why}
         </p>
       ))}
