@@ -1,3 +1,4 @@
+import type { wholeTaps } from "../plan/serviceRecord"
 import { foilRecords } from "./chairRecord"
 import type { Moment } from "./chairTime"
 import { timeBetween } from "./chairTime"
@@ -26,9 +27,9 @@ export type Look = {
   moist: boolean
 }
 export type Tap =
-  | { kind: "on" | "missed-on" | "re-coated" | "off"; foil: string }
+  | { kind: "on" | "missed-on" | "re-coated" | "off"; foil: string; by?: 1 | 2 | undefined }
   | { kind: "looked"; foil: string; seen: Look }
-  | { kind: "mixed" | "rinsed" }
+  | { kind: (typeof wholeTaps)[number] }
   | { kind: "alarm"; what: string }
 
 /** Minutes are the service's own clock; the wall time stands beside it for the record. */

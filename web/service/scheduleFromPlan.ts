@@ -25,6 +25,9 @@ export type ServiceChoices = {
   breaks: TimingChoices["breaks"]
   rinse: Service["rinse"]
   heatMin: number | null
+  heatC: number | null
+  freshAt: readonly string[]
+  secondPace: TimingChoices["secondPace"]
   bookingMin: number | null
   goal: LiftGoal | null
   strandTest: StrandTest | null
@@ -42,6 +45,7 @@ export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: 
   const foils = plan.sections
     .filter(isFoil)
     .map((foil) => timedFoil(foil, plan, { sheetOf, readyMin, choices }))
+    .map((foil) => (choices.freshAt.includes(foil.id) ? { ...foil, startsBowl: true } : foil))
   const mixes = plan.mixes.map((mix) => timedMix(mix, sheetOf.get(mix.id)))
   return {
     foils,

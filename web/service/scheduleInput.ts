@@ -45,6 +45,8 @@ export type TimedFoil = {
   productG: Range
   /** Fine, porous or already lightened: looked at sooner. */
   delicate: boolean
+  /** A bowl is mixed afresh for it. */
+  startsBowl?: boolean
 }
 
 export type TimedMix = {

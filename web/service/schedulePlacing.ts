@@ -94,24 +94,27 @@ function recallFoil(floor: Floor, foil: TimedFoil, bowl: number) {
 
 function placeFoil(floor: Floor, foil: TimedFoil, bowl: number) {
   if (floor.on.has(foil.id)) return
-  const notBeforeMin = Math.max(mixBowl(floor, bowl), partGroup(floor, foil.group), floor.lastOnMin)
+  const notBeforeMin = Math.max(mixBowl(floor, bowl, foil), partGroup(floor, foil.group), floor.lastOnMin)
   const turn = giveAfterDue(floor, { minutes: foil.placeMin[floor.end], notBeforeMin, atOwnPace: true })
   floor.lastOnMin = turn.fromMin
   putOn(floor, { foil, bowl, person: turn.person, onAtMin: turn.fromMin, placedAtMin: turn.toMin })
 }
 
-function mixBowl(floor: Floor, bowl: number): number {
+function mixBowl(floor: Floor, bowl: number, foil: TimedFoil): number {
   if (!floor.mixed[bowl]) {
     const mixedAtMin = floor.service.soFar?.mixedAtMin[bowl]
-    floor.mixed[bowl] = mixedAtMin === undefined ? mixNow(floor, bowl) : { atMin: mixedAtMin, mixedAtMin }
+    floor.mixed[bowl] =
+      mixedAtMin === undefined ? mixNow(floor, bowl, foil) : { atMin: mixedAtMin, mixedAtMin }
   }
   return floor.mixed[bowl].mixedAtMin
 }
 
-function mixNow(floor: Floor, bowl: number): Mixing {
+/** Nobody mixes a bowl and goes on a break: its first foil follows. */
+function mixNow(floor: Floor, bowl: number, foil: TimedFoil): Mixing {
   const { fromMin, toMin } = giveAfterDue(floor, {
     minutes: floor.bowls[bowl].mix.mixingMin[floor.end],
     notBeforeMin: 0,
+    thenMin: foil.placeMin[floor.end],
   })
   return { atMin: fromMin, mixedAtMin: toMin }
 }

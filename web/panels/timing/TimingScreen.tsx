@@ -8,6 +8,7 @@ import { ConflictList } from "./ConflictList"
 import { HeadAtMinute } from "./HeadAtMinute"
 import { minutesText, spanText } from "./minutes"
 import { PlannedAndReal } from "./PlannedAndReal"
+import { SetAside } from "./SetAside"
 import { StrandTestPanel } from "./StrandTestPanel"
 import { TimeChart } from "./TimeChart"
 import { TimeTable } from "./TimeTable"
@@ -53,6 +54,7 @@ function OnTheClock({ plan, timed }: { plan: Plan; timed: Timed }) {
         </button>
       </p>
       <ConflictList timed={timed} />
+      <SetAside plan={plan} />
       <HeadAtMinute plan={plan} schedule={timed.schedule} atMin={atMin} onScrub={scrub} />
       <section aria-labelledby="chart-title">
         <h2 id="chart-title">Minute by minute</h2>
