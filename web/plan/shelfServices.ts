@@ -31,6 +31,12 @@ export async function keepService(
 export const readService = ({ connection }: Shelf, planId: string): Promise<KeptService | undefined> =>
   connection.run((database) => database.get("services", planId))
 
+/** Services that were begun and not ended, of whichever plan. */
+export async function listRunning({ connection }: Shelf): Promise<KeptService[]> {
+  const services = await connection.run((database) => database.getAll("services"))
+  return services.filter(({ running }) => running)
+}
+
 async function putService(database: Database, service: KeptService, known: ReadonlySet<string>) {
   const transaction = database.transaction("services", "readwrite", writing)
   const before = transaction.store.get(service.planId)

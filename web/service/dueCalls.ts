@@ -44,6 +44,16 @@ const lateMs = 60_000
 
 const stageOf = (inMs: number): DueCall["stage"] => (inMs > 0 ? "ahead" : inMs > -lateMs ? "now" : "late")
 
+/** The most urgent call of a chair, or the one that comes next; null while nothing is on. */
+export function nextCall(chair: Chair, everyMin: number): DueCall | null {
+  const calls = dueCalls(chair, everyMin, {
+    lookMs: Number.POSITIVE_INFINITY,
+    limitMs: Number.POSITIVE_INFINITY,
+  })
+  const soonest = calls.reduce<DueCall | null>((a, b) => (a && a.inMs <= b.inMs ? a : b), null)
+  return calls.find(({ stage }) => stage !== "ahead") ?? soonest
+}
+
 /** A call in the fewest words: "Foil 3: off now, 1:20 past its longest time." */
 export function callWords({ kind, stage, foils, inMs }: DueCall): string {
   const who = `${foils.length === 1 ? "Foil" : "Foils"} ${foils.join(", ")}`

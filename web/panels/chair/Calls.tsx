@@ -47,6 +47,8 @@ export function useCallOut() {
   const called = useRef(new Map<string, number>())
   useEffect(() => {
     const callOut = () => {
+      const { hold } = chairStore.getState()
+      if (hold !== "held" && document.visibilityState === "hidden") return
       const nowMs = chairStore.getState().live?.chair.elapsedMs ?? 0
       for (const call of callsNow()) {
         const key = `${call.kind} ${call.stage} ${call.ids.join()}`

@@ -4,6 +4,7 @@ import type { Plan } from "../../plan/schema"
 import { sessionStore } from "../../plan/sessionStore"
 import { usePlan } from "../../plan/usePlan"
 import { type TimedPlan, timedPlan } from "../../service/timedPlan"
+import { AlarmLog } from "./AlarmLog"
 import { ConflictList } from "./ConflictList"
 import { HeadAtMinute } from "./HeadAtMinute"
 import { minutesText, spanText } from "./minutes"
@@ -66,6 +67,7 @@ function OnTheClock({ plan, timed }: { plan: Plan; timed: Timed }) {
       </section>
       <StrandTestPanel plan={plan} />
       <PlannedAndReal plan={plan} />
+      <AlarmLog plan={plan} />
       <ul className="cautions" aria-label="What is assumed">
         {[
           ...timed.assumed,
