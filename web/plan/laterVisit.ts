@@ -5,7 +5,7 @@ import type { Plan } from "./schema"
 const ending = ", another day"
 
 /** A plan with only the foils kept for another day: the same client, head and mixes, and nothing that happened today. */
-export function laterVisit({ later = [], service: _, alarms: __, ...plan }: Plan): Plan {
+export function laterVisit({ later = [], service: _, earlier: __, alarms: ___, ...plan }: Plan): Plan {
   const name = [...plan.name].slice(0, letters.name - ending.length).join("")
   return { ...copyOf(plan), name: `${name || "Plan"}${ending}`, sections: later }
 }

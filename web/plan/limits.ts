@@ -80,6 +80,8 @@ export const counts = {
   breaks: { low: 0, high: 8 },
   /** As many as presets/lift.ts narrows by. */
   strandRows: { low: 0, high: 6 },
+  /** A client who comes every six weeks fills it in ten years and more. */
+  services: { low: 0, high: 100 },
   taps: { low: 0, high: 5000 },
   sheets: { low: 0, high: 100 },
   developers: { low: 0, high: 20 },

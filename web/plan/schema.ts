@@ -137,6 +137,8 @@ export const planSchema = group({
   salon: z.optional(salonSchema),
   /** What happened at the chair the last time. */
   service: z.optional(serviceSchema),
+  /** What happened at the services before that one. */
+  earlier: z.optional(list(serviceSchema, counts.services, "services")),
   /** Foils kept for another day, as they were drawn. */
   later: z.optional(list(sectionSchema, counts.sections, "sections")),
   /** What the red button was touched for while no service was going on. */

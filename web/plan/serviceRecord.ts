@@ -32,6 +32,7 @@ export type RecordedTap = {
   note: string | null
 }
 
+export const foilKinds = ["slice", "weave", "backcomb"] as const satisfies readonly FoilKind[]
 export const foilTaps = ["on", "missed-on", "re-coated", "off"] as const
 /** What is done to the whole head: a bowl mixed, all that is on rinsed, heat put on and taken away. */
 export const wholeTaps = ["mixed", "rinsed", "heat-on", "heat-off"] as const

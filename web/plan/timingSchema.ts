@@ -1,6 +1,6 @@
 import { choice, id, line, lines, list, number, wholeNumber } from "./fields"
 import { counts, letters, limits } from "./limits"
-import { comforts, foilTaps, type ServiceRecord, stretches, wholeTaps } from "./serviceRecord"
+import { comforts, foilKinds, foilTaps, type ServiceRecord, stretches, wholeTaps } from "./serviceRecord"
 import type { TimingChoices } from "./timingChoices"
 import { z } from "./zod"
 
@@ -86,7 +86,7 @@ export const serviceSchema = z.strictObject({
     z.strictObject({
       id,
       mapNumber: wholeNumber(limits.mapNumber),
-      kind: z.optional(choice(["slice", "weave", "backcomb"])),
+      kind: z.optional(choice(foilKinds)),
       limitMin: minute,
       firstLookMin: minute,
       plannedOnMin: minute,

@@ -71,6 +71,14 @@ function recordOf(foil: ChairFoil, entries: readonly LogEntry[], place: Place): 
   }
 }
 
+/** When heat was put on and taken away; null while it has not been. */
+export function heatOf({ log }: Pick<Chair, "log">): { onAtMs: number; offAtMs: number | null } | null {
+  const live = log.filter(({ undone }) => !undone)
+  const onAtMs = live.find(({ tap }) => tap.kind === "heat-on")?.atMs
+  if (onAtMs === undefined) return null
+  return { onAtMs, offAtMs: live.find(({ tap }) => tap.kind === "heat-off")?.atMs ?? null }
+}
+
 function entriesByFoil(log: readonly LogEntry[]): Map<string, LogEntry[]> {
   const entries = new Map<string, LogEntry[]>()
   for (const entry of log) {

@@ -78,7 +78,10 @@ function freshBowl({ service, schedule }: Before, rule: ConflictRule): Remedy | 
 
 function secondHands({ service }: Before): Remedy | null {
   if (service.hands.length > 1) return null
-  const after: Service = { ...service, hands: [...service.hands, { paceShare: 1, breaks: [] }] }
+  const after: Service = {
+    ...service,
+    hands: [...service.hands, { paceShare: 1, breaks: service.hands[0].breaks }],
+  }
   const price = cureCosts.secondHands + cureCosts.secondHandsPerMin * planService(after).lastOnMin
   return keepingAll("second-hands", "A second pair of hands", price, after)
 }

@@ -12,7 +12,7 @@ import type { StrandTest, TimingChoices } from "../plan/timingChoices"
 import { placedInTurn, planBowls } from "./bowls"
 import { readyWith } from "./liftOfPlan"
 import { mixRecipe } from "./mixRecipe"
-import type { Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
+import type { Person, Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
 import type { LiftGoal } from "./scheduleReady"
 import { labelPercent, onHeadPercent } from "./strength"
 
@@ -51,13 +51,13 @@ export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: 
     foils,
     mixes,
     bowls: plan.mixes.flatMap((mix) => bowlsOf(mix, foils, sheetOf.get(mix.id), plan)),
-    hands: Array.from({ length: choices.hands }, () => ({ paceShare: 1, breaks: choices.breaks })),
+    hands: handsOf(foils, choices),
     preparingMin: pace.roundTheFoils.preparingMin,
     partingMin: pace.roundTheFoils.partingMin,
     wipingMin: pace.roundTheFoils.wipingMin,
     rinse: choices.rinse,
     looks: pace.looks,
-    heat: choices.heatMin === null ? null : { minutes: choices.heatMin },
+    heat: choices.heatMin === null ? null : { minutes: choices.heatMin, warmthC: choices.heatC },
     finish: finishOf(foils),
     bookingMin: choices.bookingMin,
     soFar: null,
@@ -94,6 +94,19 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known
     productG,
     delicate: plan.hair.fibreUm <= fibreUm.fine.range[1] || isOpened(plan, zone),
   }
+}
+
+/** The pairs of hands, each with its own breaks; the second at its own pace, against the first's over these foils. */
+function handsOf(foils: readonly TimedFoil[], { hands, breaks, secondPace }: ServiceChoices): Person[] {
+  const restsOf = (pair: 1 | 2) => breaks.filter(({ of }) => of === undefined || of === pair)
+  const sum = (minutes: (foil: TimedFoil) => number) =>
+    foils.reduce((total, foil) => total + minutes(foil), 0)
+  const secondShare =
+    secondPace && foils.length > 0
+      ? sum(({ kind }) => secondPace[kind].mid) / sum(({ placeMin }) => placeMin.mid)
+      : 1
+  const first: Person = { paceShare: 1, breaks: restsOf(1) }
+  return hands === 1 ? [first] : [first, { paceShare: secondShare, breaks: restsOf(2) }]
 }
 
 function placing(kind: FoilKind, foils: number, { paceMin, learntMin }: ServiceChoices): Range {

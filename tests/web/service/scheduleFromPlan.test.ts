@@ -3,6 +3,8 @@ import { isFoil } from "../../../geometry/section/section"
 import { houseProducts } from "../../../presets/houseProducts"
 import { foilMin, type Skill } from "../../../presets/pace"
 import type { Plan } from "../../../web/plan/schema"
+import type { TimingChoices } from "../../../web/plan/timingChoices"
+import { usualTiming } from "../../../web/plan/usualTiming"
 import { choicesOfPlan } from "../../../web/service/choicesOfPlan"
 import { serviceOf } from "../../../web/service/scheduleFromPlan"
 import { serviceProblems } from "../../../web/service/scheduleProblems"
@@ -70,6 +72,31 @@ describe("a plan as the clock sees it", () => {
         .map(({ id }) => id)
         .sort(),
     )
+  })
+})
+
+describe("two pairs of hands", () => {
+  const timing = { ...usualTiming, hands: 2 as const }
+  const handsOf = (change: Partial<TimingChoices>) => {
+    const plan = { ...withFoils(4), timing: { ...timing, ...change } }
+    return serviceOf(plan, houseProducts, choicesOfPlan(plan)).hands
+  }
+  it("rest together, or each alone", () => {
+    const breaks = [
+      { fromMin: 10, toMin: 20 },
+      { fromMin: 30, toMin: 45, of: 2 as const },
+    ]
+    expect(handsOf({ breaks }).map(({ breaks }) => breaks.map(({ fromMin }) => fromMin))).toEqual([
+      [10],
+      [10, 30],
+    ])
+  })
+  it("each work at their own pace", () => {
+    // Usual is 2 minutes a slice or weave, the second takes 3: one and a half times as long.
+    const slow = { low: 3, mid: 3, high: 3 }
+    const secondPace = { slice: slow, weave: slow, backcomb: slow }
+    expect(handsOf({ secondPace }).map(({ paceShare }) => paceShare)).toEqual([1, 1.5])
+    expect(handsOf({}).map(({ paceShare }) => paceShare)).toEqual([1, 1])
   })
 })
 

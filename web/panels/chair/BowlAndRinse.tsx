@@ -1,3 +1,4 @@
+import { heatOf } from "../../service/chairRecord"
 import { recordsOf } from "../../service/liveService"
 import type { Schedule } from "../../service/timing"
 import { endService } from "./chairActions"
@@ -23,6 +24,7 @@ export function BowlAndRinse({ schedule }: { schedule: Schedule | null }) {
           </small>
         </button>
       )}
+      <HeatTap />
       {onNow > 0 && (
         <button type="button" className="touch" onClick={() => tap({ kind: "rinsed" })}>
           Rinse now
@@ -35,6 +37,30 @@ export function BowlAndRinse({ schedule }: { schedule: Schedule | null }) {
         </button>
       )}
     </div>
+  )
+}
+
+/** Heat comes once, when every foil is on; then off, a look, and cool. */
+function HeatTap() {
+  const [minutes, state] = useService((chair) => {
+    const heat = heatOf(chair)
+    const isAllOn = [...recordsOf(chair).values()].every(({ onAtMs }) => onAtMs !== null)
+    if (heat) return [chair.heatMin ?? 0, heat.offAtMs === null ? "on" : "over"]
+    return [chair.heatMin ?? 0, isAllOn ? "to come" : "too soon"]
+  }) ?? [0, "over"]
+  if (state === "on")
+    return (
+      <button type="button" className="touch strong" onClick={() => tap({ kind: "heat-off" })}>
+        Heat off
+        <small>then look and let cool</small>
+      </button>
+    )
+  if (minutes === 0 || state !== "to come") return null
+  return (
+    <button type="button" className="touch" onClick={() => tap({ kind: "heat-on" })}>
+      Heat on
+      <small>{minutes} min, then look</small>
+    </button>
   )
 }
 

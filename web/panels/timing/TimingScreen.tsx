@@ -5,6 +5,7 @@ import { sessionStore } from "../../plan/sessionStore"
 import { usePlan } from "../../plan/usePlan"
 import { type TimedPlan, timedPlan } from "../../service/timedPlan"
 import { AlarmLog } from "./AlarmLog"
+import { ChairLessons } from "./ChairLessons"
 import { ConflictList } from "./ConflictList"
 import { HeadAtMinute } from "./HeadAtMinute"
 import { minutesText, spanText } from "./minutes"
@@ -67,6 +68,7 @@ function OnTheClock({ plan, timed }: { plan: Plan; timed: Timed }) {
       </section>
       <StrandTestPanel plan={plan} />
       <PlannedAndReal plan={plan} />
+      <ChairLessons plan={plan} />
       <AlarmLog plan={plan} />
       <ul className="cautions" aria-label="What is assumed">
         {[
