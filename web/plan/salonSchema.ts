@@ -35,9 +35,7 @@ export const productSheetSchema = z.strictObject({
   onScalp: z.nullable(z.boolean()),
   potLifeMin: z.nullable(number(limits.heldMin)),
   alertTest: z.nullable(z.boolean()),
-  looks: z.optional(
-    z.nullable(z.strictObject({ firstMin: number(limits.heldMin), everyMin: number(limits.heldMin) })),
-  ),
+  firstLookMin: z.optional(z.nullable(number(limits.heldMin))),
   additives: list(
     z.strictObject({
       name: line(letters.name),

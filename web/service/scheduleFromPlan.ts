@@ -39,8 +39,9 @@ export type ServiceChoices = {
  */
 export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: ServiceChoices): Service {
   const sheetOf = new Map(plan.mixes.map((mix) => [mix.id, sheets.find(({ name }) => name === mix.product)]))
+  const testedSheet = sheets.find(({ name }) => name === choices.strandTest?.product)
   const readyMin = Object.fromEntries(
-    plan.mixes.map((mix) => [mix.id, readyWith(mix, sheetOf.get(mix.id), choices)]),
+    plan.mixes.map((mix) => [mix.id, readyWith(mix, sheetOf.get(mix.id), { ...choices, testedSheet })]),
   )
   const foils = plan.sections
     .filter(isFoil)
@@ -92,18 +93,20 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known
     mix: foil.mix,
     readyMin: choices.goal ? readyMin : { [foil.mix]: readyMin[foil.mix] },
     productG,
+    firstLookMin: sheetOf.get(foil.mix)?.firstLookMin ?? null,
     delicate: plan.hair.fibreUm <= fibreUm.fine.range[1] || isOpened(plan, zone),
   }
 }
 
 /** The pairs of hands, each with its own breaks; the second at its own pace, against the first's over these foils. */
-function handsOf(foils: readonly TimedFoil[], { hands, breaks, secondPace }: ServiceChoices): Person[] {
+function handsOf(foils: readonly TimedFoil[], choices: ServiceChoices): Person[] {
+  const { hands, breaks, secondPace } = choices
   const restsOf = (pair: 1 | 2) => breaks.filter(({ of }) => of === undefined || of === pair)
-  const sum = (minutes: (foil: TimedFoil) => number) =>
-    foils.reduce((total, foil) => total + minutes(foil), 0)
+  const sum = (minutes: (kind: FoilKind) => Range) =>
+    foils.reduce((total, { kind }) => total + minutes(kind).mid, 0)
   const secondShare =
     secondPace && foils.length > 0
-      ? sum(({ kind }) => secondPace[kind].mid) / sum(({ placeMin }) => placeMin.mid)
+      ? sum((kind) => secondPace[kind]) / sum((kind) => placing(kind, 1, choices))
       : 1
   const first: Person = { paceShare: 1, breaks: restsOf(1) }
   return hands === 1 ? [first] : [first, { paceShare: secondShare, breaks: restsOf(2) }]

@@ -46,6 +46,8 @@ export type TimedFoil = {
   productG: Range
   /** Fine, porous or already lightened: looked at sooner. */
   delicate: boolean
+  /** When the sheet asks for the first look; null where it is silent. */
+  firstLookMin?: number | null
   /** A bowl is mixed afresh for it. */
   startsBowl?: boolean
 }

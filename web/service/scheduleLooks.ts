@@ -25,5 +25,9 @@ export function lookRounds(
 export const isSeen = ({ foil, onAtMin, offAtMin }: PlacedFoil, atMin: number, looks: Looks) =>
   atMin > onAtMin + firstLookMin(foil, looks) - looks.everyMin + 1e-9 && atMin < offAtMin - 1e-9
 
-export const firstLookMin = ({ delicate }: TimedFoil, { firstMin, firstDelicateMin }: Looks) =>
-  delicate ? firstDelicateMin : firstMin
+/** As the sheet says, else as usual; delicate hair is never looked at later for what a sheet says. */
+export function firstLookMin(foil: TimedFoil, { firstMin, firstDelicateMin }: Looks) {
+  const usual = foil.delicate ? firstDelicateMin : firstMin
+  const printed = foil.firstLookMin ?? usual
+  return foil.delicate ? Math.min(usual, printed) : printed
+}
