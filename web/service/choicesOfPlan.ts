@@ -2,7 +2,7 @@ import { foilMin } from "../../presets/pace"
 import type { Plan } from "../plan/schema"
 import type { TimingChoices } from "../plan/timingChoices"
 import { usualTiming } from "../plan/usualTiming"
-import { goalOfPlan } from "./liftOfPlan"
+import { goalOfPlan, goalsByZone } from "./liftOfPlan"
 import type { ServiceChoices } from "./scheduleFromPlan"
 
 /** How a plan says that it is to be timed, and the usual where it does not say. */
@@ -21,6 +21,7 @@ export function choicesOfPlan(plan: Plan): ServiceChoices {
     secondPace: timing.secondPace ?? null,
     bookingMin,
     goal: goalOfPlan(plan),
+    zoneGoals: goalsByZone(plan),
     strandTest,
   }
 }

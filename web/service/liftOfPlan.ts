@@ -2,7 +2,7 @@ import type { Range } from "../../geometry/tradeFigures"
 import { otherProductShare } from "../../presets/lift"
 import { readyWithoutGoalMin } from "../../presets/pace"
 import type { ProductSheet } from "../../presets/productSheet"
-import { hairStates } from "../plan/consultation"
+import { hairStates, type Zone, zoneNames } from "../plan/consultation"
 import type { Mix, Plan, Refusal } from "../plan/schema"
 import type { StrandTest } from "../plan/timingChoices"
 import type { LiftConditions, LiftTraits } from "./lift"
@@ -18,6 +18,20 @@ export function goalOfPlan({ timing, consultation }: Plan): LiftGoal | null {
   const levels = hairStates(consultation).flatMap(({ level }) => (level === null ? [] : [level]))
   const goal = { fromLevel: Math.min(...levels), toLevel: consultation.liftToLevel }
   return levels.length > 0 && goal.toLevel > goal.fromLevel ? goal : null
+}
+
+/** The goals of zones whose own hair was written down, where the clock was not told otherwise. */
+export function goalsByZone({ timing, consultation }: Plan): Partial<Record<Zone, LiftGoal>> {
+  const toLevel = consultation?.liftToLevel ?? null
+  if (timing?.lift || !consultation || toLevel === null) return {}
+  const goals: Partial<Record<Zone, LiftGoal>> = {}
+  for (const zone of zoneNames) {
+    const states = Object.values(consultation.hair[zone] ?? {})
+    const levels = states.flatMap(({ level }) => (level === null ? [] : [level]))
+    const fromLevel = Math.min(...levels)
+    if (levels.length > 0 && toLevel > fromLevel) goals[zone] = { fromLevel, toLevel }
+  }
+  return goals
 }
 
 /** The mix of a plan that a strand was tested in, or null where no mix has that product and developer now. */

@@ -30,6 +30,8 @@ export type ServiceChoices = {
   secondPace: TimingChoices["secondPace"]
   bookingMin: number | null
   goal: LiftGoal | null
+  /** Where the hair of a zone starts from a level of its own. */
+  zoneGoals: Readonly<Partial<Record<Zone, LiftGoal>>>
   strandTest: StrandTest | null
 }
 
@@ -39,10 +41,7 @@ export type ServiceChoices = {
  */
 export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: ServiceChoices): Service {
   const sheetOf = new Map(plan.mixes.map((mix) => [mix.id, sheets.find(({ name }) => name === mix.product)]))
-  const testedSheet = sheets.find(({ name }) => name === choices.strandTest?.product)
-  const readyMin = Object.fromEntries(
-    plan.mixes.map((mix) => [mix.id, readyWith(mix, sheetOf.get(mix.id), { ...choices, testedSheet })]),
-  )
+  const readyMin = readyByGoal(plan, sheets, choices)
   const foils = plan.sections
     .filter(isFoil)
     .map((foil) => timedFoil(foil, plan, { sheetOf, readyMin, choices }))
@@ -65,6 +64,22 @@ export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: 
   }
 }
 
+/** Minutes on until ready in each mix, worked out once for each goal. */
+function readyByGoal(plan: Plan, sheets: readonly ProductSheet[], choices: ServiceChoices) {
+  const sheetOf = (product: string | undefined) => sheets.find(({ name }) => name === product)
+  const testedSheet = sheetOf(choices.strandTest?.product)
+  const known = new Map<string, TimedFoil["readyMin"]>()
+  return (goal: LiftGoal | null): TimedFoil["readyMin"] => {
+    const key = goal ? `${goal.toLevel - goal.fromLevel}` : ""
+    const asked = { goal, strandTest: choices.strandTest, testedSheet }
+    const ready =
+      known.get(key) ??
+      Object.fromEntries(plan.mixes.map((mix) => [mix.id, readyWith(mix, sheetOf(mix.product), asked)]))
+    known.set(key, ready)
+    return ready
+  }
+}
+
 /** The longest time of a mix: its sheet's, or where that is silent the usual one. */
 export const longestMin = (sheet: ProductSheet | undefined) =>
   sheet?.longestMin ?? pace.longestWithoutSheetMin
@@ -75,13 +90,14 @@ const { mostMixG, stayG, stayShare } = bowlFigures
 
 type Known = {
   sheetOf: ReadonlyMap<string, ProductSheet | undefined>
-  readyMin: TimedFoil["readyMin"]
+  readyMin: (goal: LiftGoal | null) => TimedFoil["readyMin"]
   choices: ServiceChoices
 }
 
 function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known): TimedFoil {
   const { productG, foils } = figuresOf(foil, plan)
   const zone = zoneOf(foil, plan)
+  const ready = readyMin(choices.zoneGoals[zone] ?? choices.goal)
   return {
     id: foil.id,
     mapNumber: foil.mapNumber,
@@ -91,7 +107,7 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known
     placeMin: placing(foil.kind, Math.max(1, foils), choices),
     limitMin: longestMin(sheetOf.get(foil.mix)),
     mix: foil.mix,
-    readyMin: choices.goal ? readyMin : { [foil.mix]: readyMin[foil.mix] },
+    readyMin: choices.goal ? ready : { [foil.mix]: ready[foil.mix] },
     productG,
     firstLookMin: sheetOf.get(foil.mix)?.firstLookMin ?? null,
     delicate: plan.hair.fibreUm <= fibreUm.fine.range[1] || isOpened(plan, zone),

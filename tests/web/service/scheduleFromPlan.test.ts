@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest"
 import { isFoil } from "../../../geometry/section/section"
 import { houseProducts } from "../../../presets/houseProducts"
 import { foilMin, type Skill } from "../../../presets/pace"
+import { type HairState, newConsultation, type Zone } from "../../../web/plan/consultation"
 import type { Plan } from "../../../web/plan/schema"
 import type { TimingChoices } from "../../../web/plan/timingChoices"
 import { usualTiming } from "../../../web/plan/usualTiming"
@@ -18,6 +19,7 @@ const withFoils = (count: number, change: Partial<Plan> = {}): Plan => ({
   sections: busy.sections.filter(({ kind }) => kind !== "backcomb").slice(0, count),
   ...change,
 })
+const atLevel = (level: number): HairState => ({ level, history: null, porosity: null, stretch: null })
 const serviceWith = (plan: Plan, skill: Skill = "usual", hands: 1 | 2 = 1, goal: LiftGoal | null = null) =>
   serviceOf(plan, houseProducts, { ...choicesOfPlan(plan), goal, paceMin: foilMin[skill], hands })
 
@@ -59,6 +61,21 @@ describe("a plan as the clock sees it", () => {
     expect(B.mid).toBeGreaterThan(A.mid) // 1.5 of the 1 to 2 printed for 10 volume
     expect(C).toEqual({ low: 18, mid: 26, high: 34 }) // no lift is printed for 25 volume
     expect(serviceWith({ ...busy, mixes }).foils[0].readyMin).toEqual({ A: { low: 18, mid: 26, high: 34 } })
+  })
+  it("starts each zone from its own level, where that was written down", () => {
+    const hairline = { roots: atLevel(7.5) }
+    const top = { roots: atLevel(6.5) }
+    const consultation = { ...newConsultation(), hair: { hairline, top }, liftToLevel: 8 }
+    const plan: Plan = { ...busy, consultation }
+    const { foils } = serviceOf(plan, houseProducts, choicesOfPlan(plan))
+    const readyIn = (zone: Zone) => foils.find((foil) => foil.zone === zone)?.readyMin.A.mid ?? 0
+    expect(readyIn("hairline")).toBeLessThan(readyIn("top"))
+    expect(readyIn("left")).toBe(readyIn("top")) // not written down: the darkest hair rules
+    const told: Plan = { ...plan, timing: { ...usualTiming, lift: { fromLevel: 6, toLevel: 8 } } }
+    const ready = serviceOf(told, houseProducts, choicesOfPlan(told)).foils.map(
+      ({ readyMin }) => readyMin.A.mid,
+    )
+    expect(new Set(ready).size).toBe(1)
   })
   it("looks sooner at fine hair", () => {
     const fine = serviceWith({ ...busy, hair: { ...busy.hair, fibreUm: 55 } })

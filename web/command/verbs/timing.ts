@@ -105,7 +105,7 @@ function choicesOf(options: Readonly<Record<string, string>>): Chosen {
       ...(pace !== undefined && { paceMin: always(Number(pace)), learntMin: null }),
       ...(hands !== undefined && { hands: hands === "2" ? 2 : 1 }),
       ...(rinse !== undefined && { rinse: rinse === "together" ? "together" : "each" }),
-      ...(goal && "fromLevel" in goal && { goal }),
+      ...(goal && "fromLevel" in goal && { goal, zoneGoals: {} }),
       ...(booking !== undefined && { bookingMin: Number(booking) }),
     },
   }
