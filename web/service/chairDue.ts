@@ -1,6 +1,6 @@
 import type { Chair } from "./chairClock"
 import type { FoilRecord } from "./chairRecord"
-import { foilRecords, heatOf } from "./chairRecord"
+import { heatOf, recordsOf } from "./chairRecord"
 import type { SoFar } from "./scheduleInput"
 import type { FoilTimes } from "./timing"
 
@@ -14,7 +14,7 @@ type FoilDue = Extract<Due, { foil: string }>
 export function dueWithin(chair: Chair, everyMin: number, aheadMs: number): Due[] {
   const lookedAtMs = heatOf(chair)?.offAtMs ?? null
   const firstLook = new Map(chair.foils.map(({ id, firstLookMin }) => [id, firstLookMin * 60_000]))
-  const foils = [...foilRecords(chair).values()]
+  const foils = [...recordsOf(chair).values()]
     .filter(({ onAtMs, offAtMs }) => onAtMs !== null && offAtMs === null)
     .flatMap((record) => duesOf(record, firstLook.get(record.id) ?? 0, everyMin * 60_000, lookedAtMs))
     .map(({ atMs, ...due }): Due => ({ ...due, inMs: atMs - chair.elapsedMs }))
@@ -58,7 +58,7 @@ type Happened = Pick<Chair, "foils" | "log" | "elapsedMs">
 
 /** What has happened, for planning the rest of the service again. */
 export function soFarOf(chair: Happened): SoFar {
-  const records = [...foilRecords(chair).values()]
+  const records = [...recordsOf(chair).values()]
   const heat = heatOf(chair)
   return {
     nowMin: toMin(chair.elapsedMs),

@@ -35,6 +35,20 @@ export function foilRecords({ foils, log }: Pick<Chair, "foils" | "log">): Map<s
   return new Map(records.map((record) => [record.id, record]))
 }
 
+const remembered = new WeakMap<
+  readonly LogEntry[],
+  { foils: Chair["foils"]; records: Map<string, FoilRecord> }
+>()
+
+/** The record of every foil, worked out once for each tap. */
+export function recordsOf(chair: Pick<Chair, "foils" | "log">): Map<string, FoilRecord> {
+  const known = remembered.get(chair.log)
+  if (known?.foils === chair.foils) return known.records
+  const records = foilRecords(chair)
+  remembered.set(chair.log, { foils: chair.foils, records })
+  return records
+}
+
 /** When each foil was first passed over: the earliest tap "on" of those after it; infinite while there is none. */
 function skipTimes(onAtMs: readonly (number | null)[]): number[] {
   const times: number[] = []

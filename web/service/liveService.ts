@@ -2,7 +2,7 @@ import type { Plan } from "../plan/schema"
 import type { RecordedFoil, ServiceRecord } from "../plan/serviceRecord"
 import { type Chair, type LogEntry, startChair } from "./chairClock"
 import { soFarOf } from "./chairDue"
-import { type FoilRecord, foilRecords } from "./chairRecord"
+import { recordsOf } from "./chairRecord"
 import type { Moment } from "./chairTime"
 import { firstLookMin } from "./scheduleLooks"
 import type { TimedPlan } from "./timedPlan"
@@ -70,17 +70,6 @@ export function withFoilsOf(live: LiveService, timed: Timed): LiveService {
 /** The rest of the service planned again from what has really happened, or null where the plan cannot be timed. */
 export function replanned(timed: TimedPlan, chair: Chair): Schedule | null {
   return timed.ok ? planService({ ...timed.service, soFar: soFarOf(chair) }) : null
-}
-
-const remembered = new WeakMap<readonly LogEntry[], Map<string, FoilRecord>>()
-
-/** The record of every foil, worked out once for each tap. */
-export function recordsOf(chair: Chair): Map<string, FoilRecord> {
-  const known = remembered.get(chair.log)
-  if (known?.size === chair.foils.length) return known
-  const records = foilRecords(chair)
-  remembered.set(chair.log, records)
-  return records
 }
 
 /** As it is written into the plan: wall time in words of ISO 8601. */

@@ -1,5 +1,4 @@
-import { heatOf } from "../../service/chairRecord"
-import { recordsOf } from "../../service/liveService"
+import { heatOf, recordsOf } from "../../service/chairRecord"
 import type { Schedule } from "../../service/timing"
 import { endService } from "./chairActions"
 import { tap } from "./chairStore"

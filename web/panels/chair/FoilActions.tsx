@@ -1,6 +1,6 @@
 import { useState } from "react"
 import type { Plan } from "../../plan/schema"
-import { recordsOf } from "../../service/liveService"
+import { recordsOf } from "../../service/chairRecord"
 import { tap } from "./chairStore"
 import { LookPad } from "./LookPad"
 import { useService } from "./useChair"
