@@ -1,7 +1,10 @@
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
+import { axeFaults } from "../support/axe"
 import { closeBrowser, openBrowser, phone, visit } from "../support/browser"
-import { goTo, options, startNewPlan } from "../support/screen"
+import { busyPlan } from "../support/busyPlan"
+import { openPlanText } from "../support/chair"
+import { goTo, options, startNewPlan, tabTo } from "../support/screen"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
@@ -169,6 +172,54 @@ it("writes the red button down before the start and after the end, with the plan
   await page.getByRole("heading", { name: "The red button" }).waitFor()
   await page.getByText(/Splash in the eye$/).waitFor()
   await page.getByText(/Faint$/).waitFor()
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("is run by keys alone, from the start to the end", async () => {
+  const { page, problems, close } = await visit()
+  await options(page).first().waitFor()
+  await goTo(page, "Timing")
+  const go = async (name: RegExp) => {
+    await tabTo(page, name)
+    await page.keyboard.press("Enter")
+  }
+  await go(/^Go to the chair/)
+  await go(/^Start: first parting/)
+  await go(/^Foil 1 is on/)
+  await go(/^Foil 1\s*1\s*0 min|^Foil 10 min/)
+  await go(/^Looked/)
+  for (const answer of [/^Ok/, /^Soft/, /^Warm/, /^Moist/]) await go(answer)
+  await go(/^Write it down/)
+  await go(/^Rinse now/)
+  await go(/^End the service/)
+  await page.getByRole("heading", { name: "Planned and real" }).waitFor()
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("takes a finger's taps on a phone: on, looked, off, heat and its end", async () => {
+  const { page, problems, close } = await visit(phone)
+  await options(page).first().waitFor()
+  const plan = busyPlan(40)
+  const behind = plan.sections.filter(({ kind }) => kind === "slice").slice(-3)
+  await openPlanText(page, { ...plan, name: "Slices behind", sections: behind })
+  await goTo(page, "Timing")
+  await page.getByRole("radio", { name: "10 min", exact: true }).tap()
+  await page.getByRole("button", { name: "Go to the chair" }).tap()
+  await page.getByRole("button", { name: "Start: first parting" }).tap()
+  for (let i = 0; i < 3; i++) await page.locator(".touch.giant").first().tap()
+  await page.getByRole("button", { name: /^Heat on/ }).tap()
+  await page.getByRole("button", { name: /^Heat off/ }).tap()
+  await page.getByRole("button", { name: /look now/ }).waitFor() // heat ends with a look
+  await page.locator(".tile").first().tap()
+  await page.getByRole("button", { name: "Off", exact: true }).tap()
+  expect(await page.locator(".tile").count()).toBe(2)
+  await page.getByRole("button", { name: "Undo tap" }).tap()
+  await page.locator(".tile").nth(2).waitFor()
+  expect(await axeFaults(page)).toEqual([])
+  await page.getByRole("button", { name: /^Leave/ }).tap()
+  expect(await axeFaults(page)).toEqual([])
   expect(problems).toEqual([])
   await close()
 })
