@@ -19,9 +19,9 @@ export const timing: Verb = {
     "When each foil goes on, may be ready and comes off, the bowls and looks, and what cannot be kept.",
   details: [
     "Prints foils, bowls, looks, firstOnMin, lastOnMin, rinseMin and conflicts; beyond them chairMin (the whole visit, a",
-    "range), heat (when it is on and off, or null) and, for each bowl, its mix and sections. An end of readyMin is null where",
-    "the goal is not reached in time. Rules of conflicts: over-run, under-processed, pot-life, booking, and hairline-ahead",
-    "(one rinse, and the hairline ready well before the back).",
+    "range), heat (when it is on and off, or null), steps (rinse, detangle, toner by zone, dry) and, for each bowl, its mix and",
+    "sections. An end of readyMin is null where the goal is not reached in time. Rules of conflicts: over-run,",
+    "under-processed, pot-life, booking, and hairline-ahead (one rinse, and the hairline ready well before the back).",
   ],
   takesFile: true,
   options: {
@@ -49,7 +49,7 @@ export const timing: Verb = {
 
 /** Minutes of the service end in "AtMin", save where there is nothing else they could be; `readyMin` is minutes on. */
 function objectOf(service: Service, schedule: Schedule) {
-  const { foils, bowls, looksAtMin, firstOnMin, lastOnMin, rinseMin, chairMin, heat } = schedule
+  const { foils, bowls, looksAtMin, firstOnMin, lastOnMin, rinseMin, chairMin, heat, steps } = schedule
   return {
     foils: foils.map(({ id, onAtMin, readyMin, limitAtMin, offAtMin, onMin }) => ({
       id,
@@ -66,6 +66,7 @@ function objectOf(service: Service, schedule: Schedule) {
     rinseMin,
     chairMin,
     heat,
+    steps,
     conflicts: findConflicts(service, schedule).map(({ rule, why, foils: sections }) => ({
       rule,
       why,

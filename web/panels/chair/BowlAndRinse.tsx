@@ -12,14 +12,16 @@ export function BowlAndRinse({ schedule }: { schedule: Schedule | null }) {
   const isAllDone = useService((chair) =>
     [...recordsOf(chair).values()].every(({ offAtMs }) => offAtMs !== null),
   )
-  const bowl = schedule?.bowls[mixed]
+  const isAllOn = useService((chair) => [...recordsOf(chair).values()].every(({ onAtMs }) => onAtMs !== null))
+  const bowls = schedule?.bowls ?? []
+  const bowl = isAllOn ? undefined : bowls[mixed]
   return (
     <div className="touches">
       {bowl && (
         <button type="button" className="touch" onClick={() => tap({ kind: "mixed" })}>
           Mix {bowl.mix} now
           <small>
-            bowl {mixed + 1} of {schedule.bowls.length}, for minute {Math.round(bowl.atMin)}
+            bowl {mixed + 1} of {bowls.length}, for minute {Math.round(bowl.atMin)}
           </small>
         </button>
       )}

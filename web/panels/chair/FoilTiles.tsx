@@ -56,5 +56,5 @@ const Tile = memo(function Tile({ id, number, onMin, isChosen, isOver, onChoose,
 
 function tileWords({ offAtMin, isCounted }: Pick<TileProps, "offAtMin" | "isCounted">) {
   if (isCounted) return "counted from earliest"
-  return offAtMin === undefined ? "" : `off about ${offAtMin}`
+  return offAtMin === undefined ? "" : `off at about ${offAtMin}:00`
 }

@@ -4,6 +4,7 @@ import type { Plan } from "../../plan/schema"
 import { sessionStore } from "../../plan/sessionStore"
 import { usePlan } from "../../plan/usePlan"
 import { type TimedPlan, timedPlan } from "../../service/timedPlan"
+import { AfterFoils } from "./AfterFoils"
 import { AlarmLog } from "./AlarmLog"
 import { ChairLessons } from "./ChairLessons"
 import { ConflictList } from "./ConflictList"
@@ -66,6 +67,7 @@ function OnTheClock({ plan, timed }: { plan: Plan; timed: Timed }) {
         <h2 id="times-title">Foil by foil</h2>
         <TimeTable plan={plan} timed={timed} />
       </section>
+      <AfterFoils schedule={timed.schedule} />
       <StrandTestPanel plan={plan} />
       <PlannedAndReal plan={plan} />
       <ChairLessons plan={plan} />
