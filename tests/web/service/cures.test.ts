@@ -1,8 +1,9 @@
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
+import { closestTogether } from "../../../web/service/closestTogether"
 import type { ConflictRule } from "../../../web/service/conflicts"
 import { findConflicts } from "../../../web/service/conflicts"
-import { findCures } from "../../../web/service/cures"
+import { findCures, searchCures } from "../../../web/service/cures"
 import type { Service } from "../../../web/service/scheduleInput"
 import { planService } from "../../../web/service/timing"
 import { always, foilsAlike, person, timedFoil, timedMix, timedService } from "../../support/timedService"
@@ -76,6 +77,43 @@ describe("one cure each", () => {
     const service = timedService(foilsAlike(25), { rinse: "together", soFar })
     for (const { after } of findCures(service, "under-processed"))
       expect(after.foils.slice(0, 3).map(({ id }) => id)).toEqual(["f1", "f2", "f3"])
+  })
+})
+
+describe("a search", () => {
+  const service = timedService(foilsAlike(40), { rinse: "together", bookingMin: 60 })
+  const rules = rulesOf(service)
+  it("says how far it has come, and gives the cures of a conflict as soon as all are tried", () => {
+    const steps = [...searchCures(service, rules)]
+    expect(rules.length).toBeGreaterThan(1)
+    expect(steps.map(({ done }) => done)).toEqual(steps.map((_, at) => at + 1))
+    expect(steps.at(-1)).toMatchObject({ done: steps.length, of: steps.length })
+    expect(steps.flatMap(({ found }) => found?.rule ?? [])).toEqual(rules)
+    for (const { found } of steps) if (found) expect(found.cures).toEqual(findCures(service, found.rule))
+  })
+  it("does no more work once nobody asks", () => {
+    const [first] = searchCures(service, rules)
+    expect(first).toMatchObject({ done: 1, found: null })
+  })
+  it("offers order and strength at once only where neither alone is enough", () => {
+    for (const rule of rules) {
+      const kinds = kindsOf(service, rule)
+      if (kinds.includes("order-and-strength")) expect(kinds).not.toContain("reorder")
+    }
+  })
+})
+
+describe("closest together", () => {
+  const slow = timedFoil("slow", { group: "two", readyMin: { A: always(40) } })
+  const service = timedService([...foilsAlike(4, { readyMin: { A: always(20) } }), slow])
+  it("says how far apart the foils come now and then", () => {
+    // At 0 to 4.5 and ready 20 later, the slow one on at 6: 20 against 46. Slow first: 40 against 21.5.
+    expect(closestTogether(service)).toMatchObject({ nowMin: 26, thenMin: 18.5 })
+  })
+  it("is offered only where it is closer, and brings no conflict", () => {
+    expect(closestTogether(timedService(foilsAlike(1)))).toBeNull()
+    const found = closestTogether(service)
+    expect(rulesOf(found?.cure.after ?? service)).toEqual([])
   })
 })
 

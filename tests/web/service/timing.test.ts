@@ -1,6 +1,6 @@
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
-import type { Service } from "../../../web/service/scheduleInput"
+import type { Service, TimedFoil } from "../../../web/service/scheduleInput"
 import { heatRefusal, serviceProblems } from "../../../web/service/scheduleProblems"
 import type { Schedule } from "../../../web/service/timing"
 import { planService } from "../../../web/service/timing"
@@ -136,6 +136,14 @@ describe("looks", () => {
     const schedule = planService(timedService([timedFoil("a"), timedFoil("b", { delicate: true })]))
     expect(schedule.looksAtMin[0]).toBe(6.5) // b is on at 1.5
     expect(schedule.foils[0].looksAtMin[0]).toBe(6.5)
+  })
+  it("begin as the sheet says, but never later than at 5 minutes on delicate hair", () => {
+    const first = (change: Partial<TimedFoil>) =>
+      planService(timedService([timedFoil("a", { firstLookMin: 15, ...change })])).looksAtMin[0]
+    expect(first({})).toBe(15)
+    expect(first({ delicate: true })).toBe(5)
+    expect(first({ delicate: true, firstLookMin: 3 })).toBe(3)
+    expect(first({ firstLookMin: null })).toBe(10)
   })
   it("never leave a foil longer than its first look and then the interval", () =>
     fc.assert(
