@@ -36,15 +36,28 @@ export async function openChair(planId: string, steal = false) {
   if (chairStore.getState().planId !== planId) closeChair()
   const mine = ++turn
   chairStore.setState({ planId })
-  const onLost = () => {
-    if (mine === turn) chairStore.setState({ hold: "elsewhere" })
-  }
-  const held = await holdChair(planId, { steal, onLost })
+  const held = await holdChair(planId, { steal, onLost: () => watchFrom(mine) })
   const live = await readKept(planId)
   if (mine !== turn) return held?.release()
   lock = held
   chairStore.setState({ ...closed, planId, hold: held ? "held" : "elsewhere", live }, true)
   tick()
+}
+
+const watchFrom = (mine: number) => {
+  if (mine === turn) chairStore.setState({ hold: "elsewhere" })
+}
+
+/** Goes on with a watched service once the other window is gone; browsers without locks cannot tell. */
+export async function takeIfFree(planId: string) {
+  const mine = turn
+  const isWatched = () => mine === turn && chairStore.getState().hold === "elsewhere"
+  if (!navigator.locks || !isWatched()) return
+  const held = await holdChair(planId, { steal: false, onLost: () => watchFrom(mine) })
+  const live = held && (await readKept(planId))
+  if (!held || !isWatched()) return held?.release()
+  lock = held
+  chairStore.setState({ hold: "held", live })
 }
 
 export function closeChair() {

@@ -1,7 +1,16 @@
 import { useEffect } from "react"
 import { planStore } from "../../plan/planStore"
 import { usePlan, useSession } from "../../plan/usePlan"
-import { chairStore, closeChair, isRunning, keep, openChair, tick, watchChair } from "./chairStore"
+import {
+  chairStore,
+  closeChair,
+  isRunning,
+  keep,
+  openChair,
+  takeIfFree,
+  tick,
+  watchChair,
+} from "./chairStore"
 import { findRunning } from "./findRunning"
 import { keepAwake, wakeSound } from "./signals"
 import { useChair } from "./useChair"
@@ -16,14 +25,15 @@ export function useChairKeeper() {
   const planId = usePlan(({ id }) => id)
   const atChair = useSession(({ screen }) => screen === "chair")
   const runs = useChair(isRunning)
-  const runsHere = useChair((state) => isRunning(state) && state.hold === "held")
+  const hold = useChair((state) => state.hold)
   useEffect(() => void takeUpRunning(), [])
   useEffect(() => {
-    if (runsHere) return
+    if (runs && hold === "held") return
     const isOpen = chairStore.getState().planId
     if (atChair && isOpen !== planId) void openChair(planId)
-    if (!atChair && isOpen !== null && !runs) closeChair()
-  }, [planId, atChair, runs, runsHere])
+    // While it opens nobody knows yet whether a service runs there.
+    if (!atChair && isOpen !== null && !runs && hold !== "opening") closeChair()
+  }, [planId, atChair, runs, hold])
   useEffect(() => (runs ? keepAwake() : undefined), [runs])
   useSeconds()
 }
@@ -44,7 +54,7 @@ function useSeconds() {
       tick()
       seconds += 1
       if (seconds % keepEverySeconds === 0) keep()
-      if (hold === "elsewhere") void watchChair(planId)
+      if (hold === "elsewhere") void watchChair(planId).then(() => takeIfFree(planId))
     }
     const wake = () => {
       tick()

@@ -54,7 +54,7 @@ function LessonRow({ lesson, plan }: { lesson: Lesson; plan: Plan }) {
     <tr>
       <th scope="row">{lesson.person || "No name given"}</th>
       <td>
-        {foilsTimed(lesson)} in {lesson.services}
+        {foilsTimed(lesson)} in {lesson.services === 1 ? "1 service" : `${lesson.services} services`}
       </td>
       {foilKinds.map((kind) => (
         <td key={kind}>
