@@ -67,4 +67,6 @@ export const chairHabits = {
   callLimitAheadMin: 5,
   /** A foil past its limit is called out again after so many seconds, until it is off. */
   callAgainSeconds: 15,
+  /** A service left running for so long was forgotten, and is called out no more on other plans' screens. */
+  forgottenAfterHours: 12,
 }

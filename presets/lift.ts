@@ -34,5 +34,11 @@ export const levelScale = { darkest: 1, lightest: 10 }
 /** How far two looks at one strand may differ, levels, one standard deviation. Assumption. */
 export const levelSeenSd = 0.5
 
+/**
+ * What a strand in one product tells of another, against what it tells of its own: half. Assumption: how fast hair takes
+ * lightener is in part the hair's and in part the product's, and nobody has told them apart.
+ */
+export const otherProductShare = 0.5
+
 /** Most rows a strand test is written down in. Assumption. */
 export const strandTestRows = 6

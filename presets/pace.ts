@@ -21,6 +21,9 @@ export const extraMin: Record<FoilKind, Range> = {
 /** What the start of a recorded pace weighs, in foils. Assumption. */
 export const paceWeightFoils = 6
 
+/** Two taps in one breath, or a pause for lunch, say nothing of how long a foil takes. Assumption. */
+export const timedFoilMin = { low: 0.2, high: 15 }
+
 /** Minutes round the foils. Assumptions, save where common practice is named. */
 export const roundTheFoils = {
   /** The first parting and the first bowl. */
@@ -53,8 +56,11 @@ export const looks = { firstMin: 10, firstDelicateMin: 5, everyMin: 5 }
 /** Where the sheet is silent: a bowl is best within 20-30 minutes, thrown away at 45-60. Common practice, no source. */
 export const bowl = { potLifeMin: 45 }
 
-/** Heat: at most 10 minutes, never with 30 volume and up. Common practice, no source. Cooling is an assumption. */
-export const heatHabits = { mostMin: 10, forbiddenVolume: 30, coolingMin: 3 }
+/**
+ * Heat: at most 10 minutes, never with 30 volume and up. Common practice, no source. Cooling is an assumption, and so is
+ * the warmth of foils under low to medium heat: nobody has measured it on a head.
+ */
+export const heatHabits = { mostMin: 10, forbiddenVolume: 30, coolingMin: 3, warmthC: { low: 34, high: 40 } }
 
 /** The hairline is ahead when it would be ready more than one look before the back. Assumption. */
 export const aheadMin = looks.everyMin

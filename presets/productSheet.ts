@@ -17,6 +17,8 @@ export type ProductSheet = {
   potLifeMin: number | null
   /** Whether the maker asks for an alert test before this product. */
   alertTest: boolean | null
+  /** Minutes on at which the maker asks for the first look; the usual where the sheet is silent. */
+  firstLookMin?: number | null | undefined
   additives: readonly AdditiveSheet[]
   price: Price | null
 }

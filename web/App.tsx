@@ -19,6 +19,9 @@ export function App() {
       <Suspense fallback={<main aria-busy="true" />}>
         <Screen />
       </Suspense>
+      <Suspense>
+        <ServiceBar />
+      </Suspense>
       <LiveRegion />
     </div>
   )
@@ -32,6 +35,8 @@ const screens: Record<ScreenName, ComponentType> = {
   chair: lazy(async () => ({ default: (await import("./panels/chair/ChairScreen")).ChairScreen })),
   sheets: lazy(async () => ({ default: (await import("./sheets/SheetsScreen")).SheetsScreen })),
 }
+
+const ServiceBar = lazy(async () => ({ default: (await import("./panels/chair/ServiceBar")).ServiceBar }))
 
 const FoilPanel = lazy(async () => ({ default: (await import("./panels/FoilPanel")).FoilPanel }))
 

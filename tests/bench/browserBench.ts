@@ -9,6 +9,7 @@ import type { Plan } from "../../web/plan/schema"
 import { closeBrowser, openBrowser, visit } from "../support/browser"
 import { busyPlan } from "../support/busyPlan"
 import { openPlanFile } from "../support/screen"
+import { chairBench } from "./clockBench"
 import { median, percentile, type Row } from "./table"
 
 const moves = 150
@@ -17,7 +18,7 @@ const moves = 150
 export async function browserBench(): Promise<Row[]> {
   await openBrowser()
   try {
-    return [...(await stroke()), ...(await turn()), await heap(), firstLoad()]
+    return [...(await stroke()), ...(await turn()), await heap(), await chairBench(), firstLoad()]
   } finally {
     await closeBrowser()
   }

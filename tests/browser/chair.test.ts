@@ -116,6 +116,33 @@ it("has one writer: a second window watches, and takes over when asked", async (
   await close()
 })
 
+it("goes on in the second window when the first is closed", async () => {
+  const { page, problems, close } = await visit()
+  await sitDown(page)
+  await press(page, "Foil 1 is on")
+  const other = await page.context().newPage()
+  await other.goto(page.url())
+  await other.getByText("Another window holds this chair.").first().waitFor()
+  await page.close()
+  await other.getByText("Another window holds this chair.").first().waitFor({ state: "detached" })
+  await press(other, "Foil 2 is on")
+  await other.getByRole("button", { name: "Foil 3 is on" }).waitFor()
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("holds its own chair again after every reload", async () => {
+  const { page, problems, close } = await visit()
+  await sitDown(page)
+  for (let i = 1; i <= 5; i++) {
+    await press(page, `Foil ${i} is on`)
+    await page.reload()
+    await page.getByRole("button", { name: `Foil ${i + 1} is on` }).waitFor()
+  }
+  expect(problems).toEqual([])
+  await close()
+})
+
 describe.each([
   ["tablet", tablet],
   ["portrait", portrait],

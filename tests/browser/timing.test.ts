@@ -1,6 +1,10 @@
-import { afterAll, beforeAll, expect, it } from "vitest"
-import { closeBrowser, openBrowser, visit } from "../support/browser"
-import { goTo, options } from "../support/screen"
+import type { Page } from "playwright-core"
+import { afterAll, beforeAll, describe, expect, it } from "vitest"
+import { axeFaults } from "../support/axe"
+import { closeBrowser, openBrowser, phone, tablet, visit } from "../support/browser"
+import { busyPlan } from "../support/busyPlan"
+import { openPlanText } from "../support/chair"
+import { goTo, options, startNewPlan } from "../support/screen"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
@@ -25,6 +29,104 @@ it("writes down a strand test and says when to look; scrubs the head in time by 
   expect(await slider.getAttribute("aria-valuetext")).toBe("Minute 0: 0 foils on, 9 to come, 0 off")
   for (let i = 0; i < 5; i++) await page.keyboard.press("ArrowRight")
   expect(await slider.getAttribute("aria-valuetext")).toContain("Minute 5: 1 foil on, the longest for 1 min")
+  expect(problems).toEqual([])
+  await close()
+})
+
+const press = (page: Page, name: RegExp | string) => page.getByRole("button", { name }).first().click()
+const settled = (page: Page) => page.getByRole("heading", { name: "Nothing is in the way" }).waitFor()
+
+describe.each([
+  ["tablet", tablet],
+  ["phone", phone],
+] as const)("cures on a %s", (_, size) => {
+  it("come from beside the screen, each with one touch and one undo", async () => {
+    const { page, problems, close } = await visit(size)
+    const workers: string[] = []
+    page.on("worker", (worker) => workers.push(worker.url()))
+    await options(page).first().waitFor()
+    await goTo(page, "Timing")
+    await page.getByRole("radio", { name: "All in one rinse" }).check()
+    await page.getByRole("radio", { name: /^Learner/ }).check()
+    await page.getByRole("heading", { name: "One thing to settle" }).waitFor()
+    const cures = page.locator(".conflict").getByRole("button")
+    await cures.nth(3).waitFor()
+    expect(workers.length).toBeGreaterThan(0)
+    const labels = await cures.allInnerTexts()
+    expect(labels[0]).toBe("Take each foil off when it is ready")
+    expect(await axeFaults(page)).toEqual([])
+    for (const label of labels) {
+      await press(page, label)
+      await settled(page)
+      await press(page, /^Undo/)
+      await page.getByRole("heading", { name: "One thing to settle" }).waitFor()
+    }
+    expect(problems).toEqual([])
+    await close()
+  })
+})
+
+it("keeps foils for another day with the plan: back again, or a visit of their own", async () => {
+  const { page, problems, close } = await visit()
+  await options(page).first().waitFor()
+  await goTo(page, "Timing")
+  await page.getByRole("radio", { name: "All in one rinse" }).check()
+  await page.getByRole("radio", { name: /^Learner/ }).check()
+  await press(page, /^Keep the last 4 foils for another day/)
+  await page.getByText(/^Kept for another day: foils 6, 7, 8, 9\./).waitFor()
+  await press(page, "Bring them back today")
+  await page.getByRole("heading", { name: "One thing to settle" }).waitFor()
+  await press(page, /^Undo/)
+  await press(page, "Plan them as a visit of their own")
+  await page.getByRole("button", { name: /another day: Plans/ }).waitFor()
+  await settled(page)
+  expect(await page.getByRole("region", { name: "Times of every foil" }).getByRole("row").count()).toBe(5)
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("searches 120 foils without holding the screen up, and stops when told to", async () => {
+  const { page, problems, close } = await visit()
+  await options(page).first().waitFor()
+  await openPlanText(page, { ...busyPlan(120), name: "A full head" })
+  await goTo(page, "Timing")
+  await page.getByRole("radio", { name: "All in one rinse" }).check()
+  const progress = page.getByRole("progressbar", { name: "Working out what settles it" })
+  await progress.waitFor()
+  await press(page, "Stop looking")
+  await page.getByText("The search was stopped.").waitFor()
+  await press(page, "Look again")
+  await progress.waitFor()
+  const slider = page.getByRole("slider", { name: "Minute of the visit" })
+  await slider.focus()
+  await page.keyboard.press("Home")
+  expect(await slider.getAttribute("aria-valuetext")).toContain("Minute 0: 0 foils on")
+  await page
+    .locator(".conflict")
+    .getByRole("button", { name: "Take each foil off when it is ready" })
+    .first()
+    .click()
+  await settled(page)
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("says in a sentence what cannot be timed: no foils, levels off the scale, heat above 40", async () => {
+  const { page, problems, close } = await visit()
+  await options(page).first().waitFor()
+  await goTo(page, "Timing")
+  await page.getByRole("radio", { name: "From level to level" }).check()
+  await page.getByRole("textbox", { name: "Lift to" }).fill("11")
+  await page.keyboard.press("Tab")
+  await page.getByText("Lift to: expected 1 to 10.").waitFor()
+  await page.getByRole("radio", { name: "10 min", exact: true }).check()
+  await page.getByRole("textbox", { name: "Warmth, if measured" }).fill("45")
+  await page.keyboard.press("Tab")
+  await page.getByText("No heat: no lift is worked out above 40 °C, and 45 °C was given.").first().waitFor()
+  await goTo(page, "Placement")
+  await startNewPlan(page)
+  await goTo(page, "Timing")
+  await page.getByText("There are no foils to time: draw one first.").waitFor()
   expect(problems).toEqual([])
   await close()
 })

@@ -55,11 +55,12 @@ const overview = () =>
     "",
   ].join("\n")
 
-function help(name: string, { usage, summary, options }: Verb): string {
+function help(name: string, { usage, summary, details = [], options }: Verb): string {
   const rows = Object.entries(options).map(([option, sentence]) => `  --${option.padEnd(16)}${sentence}`)
   return [
     `npm run --silent plan -- ${name} ${usage}`,
     summary,
+    ...details,
     ...(rows.length > 0 ? ["", ...rows] : []),
     "",
   ].join("\n")

@@ -4,6 +4,8 @@ export type Verb = {
   usage: string
   /** What it prints, one sentence. */
   summary: string
+  /** What else there is to know of the object, for `--help`. */
+  details?: readonly string[]
   takesFile: boolean
   /** Each option by its name without dashes, with the sentence `--help` shows. All take a value. */
   options: Readonly<Record<string, string>>

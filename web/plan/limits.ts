@@ -39,6 +39,8 @@ export const limits = {
   visitMin: limit(0, 1440, "minutes"),
   // Nothing is left on hair for longer than two hours.
   heldMin: limit(1, 120, "minutes"),
+  // Warm air is felt from 30; above 60 skin burns at once.
+  heatC: limit(30, 60, "°C"),
   placeMin: limit(0.1, 60, "minutes"),
   serviceMs: limit(0, 86_400_000, "milliseconds"),
   // The scale of ten levels, black to lightest blonde.
@@ -74,9 +76,12 @@ export const counts = {
   histories: { low: 0, high: 6 },
   tests: { low: 0, high: 40 },
   passes: { low: 0, high: 100 },
+  people: { low: 0, high: 2 },
   breaks: { low: 0, high: 8 },
   /** As many as presets/lift.ts narrows by. */
   strandRows: { low: 0, high: 6 },
+  /** A client who comes every six weeks fills it in ten years and more. */
+  services: { low: 0, high: 100 },
   taps: { low: 0, high: 5000 },
   sheets: { low: 0, high: 100 },
   developers: { low: 0, high: 20 },

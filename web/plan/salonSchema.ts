@@ -35,6 +35,7 @@ export const productSheetSchema = z.strictObject({
   onScalp: z.nullable(z.boolean()),
   potLifeMin: z.nullable(number(limits.heldMin)),
   alertTest: z.nullable(z.boolean()),
+  firstLookMin: z.optional(z.nullable(number(limits.heldMin))),
   additives: list(
     z.strictObject({
       name: line(letters.name),

@@ -7,7 +7,7 @@ import { choice, day, id, line, lines, list, mixLetter, number, point, wholeNumb
 import { counts, leastStrandShare, letters, limits } from "./limits"
 import { planKind, planVersion } from "./planKind"
 import { salonSchema } from "./salonSchema"
-import { serviceSchema, timingSchema } from "./timingSchema"
+import { alarmSchema, serviceSchema, timingSchema } from "./timingSchema"
 import { toningSchema } from "./toningSchema"
 import { z } from "./zod"
 
@@ -137,6 +137,12 @@ export const planSchema = group({
   salon: z.optional(salonSchema),
   /** What happened at the chair the last time. */
   service: z.optional(serviceSchema),
+  /** What happened at the services before that one. */
+  earlier: z.optional(list(serviceSchema, counts.services, "services")),
+  /** Foils kept for another day, as they were drawn. */
+  later: z.optional(list(sectionSchema, counts.sections, "sections")),
+  /** What the red button was touched for while no service was going on. */
+  alarms: z.optional(list(alarmSchema, counts.taps, "alarms")),
   note: lines(letters.note),
 })
 

@@ -1,5 +1,8 @@
+import { openPlan } from "./planFile"
+import type { Plan } from "./schema"
 import type { Kept, Shelf } from "./shelf"
 import type { Database } from "./shelfDatabase"
+import { isRecord } from "./shelfRecords"
 import { changedElsewhere, ElsewhereError, whyNotKept } from "./shelfWords"
 
 /** A service at the chair as the browser keeps it beside its plan. What is in it is the clock's business. */
@@ -30,6 +33,22 @@ export async function keepService(
 
 export const readService = ({ connection }: Shelf, planId: string): Promise<KeptService | undefined> =>
   connection.run((database) => database.get("services", planId))
+
+/** Services that were begun and not ended, of whichever plan. */
+export async function listRunning({ connection }: Shelf): Promise<KeptService[]> {
+  const services = await connection.run((database) => database.getAll("services"))
+  return services.filter(({ running }) => running)
+}
+
+/** The plans of the shelf at whose chair a service has been recorded; one that cannot be read teaches nothing. */
+export async function listServed({ connection }: Shelf): Promise<Plan[]> {
+  const records = await connection.run((database) => database.getAll("plans"))
+  return records.flatMap((record) => {
+    if (!isRecord(record) || !record.text.includes('"service"')) return []
+    const opened = openPlan(record.text, () => [])
+    return opened.ok && opened.plan.service ? [opened.plan] : []
+  })
+}
 
 async function putService(database: Database, service: KeptService, known: ReadonlySet<string>) {
   const transaction = database.transaction("services", "readwrite", writing)

@@ -1,6 +1,6 @@
 import { choice, id, line, lines, list, number, wholeNumber } from "./fields"
 import { counts, letters, limits } from "./limits"
-import { comforts, foilTaps, type ServiceRecord, stretches } from "./serviceRecord"
+import { comforts, foilKinds, foilTaps, type ServiceRecord, stretches, wholeTaps } from "./serviceRecord"
 import type { TimingChoices } from "./timingChoices"
 import { z } from "./zod"
 
@@ -24,13 +24,26 @@ const strandTest = z.strictObject({
   ),
 })
 
+const pace = z.strictObject({ slice: placing, weave: placing, backcomb: placing })
+const pairError = "expected 1 or 2, the pair of hands"
+const rest = z.strictObject({
+  fromMin: minute,
+  toMin: minute,
+  of: z.optional(z.literal([1, 2], { error: pairError })),
+})
+const people = list(line(letters.name), counts.people, "names")
+
 export const timingSchema = z.strictObject({
   skill: choice(["expert", "usual", "learner"]),
-  pace: z.nullable(z.strictObject({ slice: placing, weave: placing, backcomb: placing })),
+  pace: z.nullable(pace),
   hands: z.literal([1, 2], { error: "expected 1 or 2 pairs of hands" }),
-  breaks: list(z.strictObject({ fromMin: minute, toMin: minute }), counts.breaks, "breaks"),
+  people: z.optional(people),
+  secondPace: z.optional(z.nullable(pace)),
+  breaks: list(rest, counts.breaks, "breaks"),
   rinse: choice(["each", "together"]),
   heatMin: z.nullable(number(limits.heldMin)),
+  heatC: z.optional(z.nullable(number(limits.heatC))),
+  freshAt: z.optional(list(id, counts.sections, "foils")),
   bookingMin: z.nullable(number(limits.bookingMin)),
   lift: z.nullable(z.strictObject({ fromLevel: number(limits.level), toLevel: number(limits.level) })),
   strandTest: z.nullable(strandTest),
@@ -42,7 +55,11 @@ const moment = line(letters.moment)
 const tap = z.discriminatedUnion(
   "kind",
   [
-    z.strictObject({ kind: choice(foilTaps), foil: id }),
+    z.strictObject({
+      kind: choice(foilTaps),
+      foil: id,
+      by: z.optional(z.literal([1, 2], { error: pairError })),
+    }),
     z.strictObject({
       kind: z.literal("looked"),
       foil: id,
@@ -53,18 +70,23 @@ const tap = z.discriminatedUnion(
         moist: z.boolean(),
       }),
     }),
-    z.strictObject({ kind: choice(["mixed", "rinsed"]) }),
+    z.strictObject({ kind: choice(wholeTaps) }),
     z.strictObject({ kind: z.literal("alarm"), what: line(letters.note) }),
   ],
   { error: "expected a tap at the chair" },
 )
 
+/** What the red button was touched for, and when by the wall clock. */
+export const alarmSchema = z.strictObject({ wallAt: moment, what: line(letters.note) })
+
 export const serviceSchema = z.strictObject({
   startedAt: moment,
+  people: z.optional(people),
   foils: list(
     z.strictObject({
       id,
       mapNumber: wholeNumber(limits.mapNumber),
+      kind: z.optional(choice(foilKinds)),
       limitMin: minute,
       firstLookMin: minute,
       plannedOnMin: minute,

@@ -4,7 +4,15 @@ import { bowlFigures } from "../../presets/bowlFigures"
 import { type Amounts, mixAmounts, type Recipe, toMixG } from "./mixAmounts"
 
 /** A foil as its bowl sees it. Minute 0 is when the first foil is begun. */
-export type BowlFoil = { id: string; mapNumber?: number; productG: Range; startMin: number; placeMin: number }
+export type BowlFoil = {
+  id: string
+  mapNumber?: number
+  productG: Range
+  startMin: number
+  placeMin: number
+  /** Its bowl is mixed for it: no foil before it shares that bowl. */
+  startsBowl?: boolean
+}
 
 /** A bowl: when to mix it, what goes in, whom it serves, in order. */
 export type Bowl = Amounts & { atMin: number; wantedG: Range; sections: readonly string[] }
@@ -48,6 +56,7 @@ function fits(foils: readonly BowlFoil[], { potLifeMin, mostMixG }: BowlLimits):
   const oldestMin = last.startMin + last.placeMin - foils[0].startMin
   const wantedG = addRanges(foils.map(({ productG }) => productG)).high
   return (
+    !foils.slice(1).some(({ startsBowl }) => startsBowl) &&
     foils.length <= bowlFigures.mostFoils.value &&
     oldestMin <= potLifeMin + 1e-9 &&
     toMixG(wantedG) <= mostMixG + 1e-9

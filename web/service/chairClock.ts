@@ -1,4 +1,5 @@
-import { foilRecords } from "./chairRecord"
+import type { wholeTaps } from "../plan/serviceRecord"
+import { foilRecords, heatOf } from "./chairRecord"
 import type { Moment } from "./chairTime"
 import { timeBetween } from "./chairTime"
 import { numberText } from "./numberText"
@@ -7,6 +8,8 @@ import { numberText } from "./numberText"
 export type Chair = {
   /** In order of application. */
   foils: readonly ChairFoil[]
+  /** Minutes of heat that the plan allows; none where it is left out. */
+  heatMin?: number | undefined
   /** Time of the service up to the last reading of the clocks. */
   elapsedMs: number
   last: Moment
@@ -26,9 +29,9 @@ export type Look = {
   moist: boolean
 }
 export type Tap =
-  | { kind: "on" | "missed-on" | "re-coated" | "off"; foil: string }
+  | { kind: "on" | "missed-on" | "re-coated" | "off"; foil: string; by?: 1 | 2 | undefined }
   | { kind: "looked"; foil: string; seen: Look }
-  | { kind: "mixed" | "rinsed" }
+  | { kind: (typeof wholeTaps)[number] }
   | { kind: "alarm"; what: string }
 
 /** Minutes are the service's own clock; the wall time stands beside it for the record. */
@@ -45,8 +48,9 @@ export type LogEntry = {
 /** The chair after a tap, and a sentence for the screen: why it was refused, or what to know. */
 export type Answer = { chair: Chair; said: string | null; refused: boolean }
 
-export const startChair = (foils: readonly ChairFoil[], now: Moment): Chair => ({
+export const startChair = (foils: readonly ChairFoil[], now: Moment, heatMin?: number): Chair => ({
   foils,
+  heatMin,
   elapsedMs: 0,
   last: now,
   log: [],
@@ -81,7 +85,7 @@ export function tapChair(
 }
 
 function record(chair: Chair, tap: Tap): Answer {
-  const refused = "foil" in tap ? foilRefusal(chair, tap) : null
+  const refused = "foil" in tap ? foilRefusal(chair, tap) : heatTapRefusal(chair, tap)
   if (refused) return refuse(chair, refused)
   const note = "foil" in tap ? missedNote(chair, tap) : null
   const onAtMs = "foil" in tap ? firstContact(chair, tap) : null
@@ -113,6 +117,16 @@ function foilRefusal(chair: Chair, { kind, foil }: FoilTap): string | null {
   if (kind === "off" && onAtMs === null)
     return `${name} was never tapped on, so it cannot come off. If that tap was missed, tap “missed on” first.`
   return null
+}
+
+function heatTapRefusal(chair: Chair, { kind }: Tap): string | null {
+  const heat = heatOf(chair)
+  const isOn = heat !== null && heat.offAtMs === null
+  if (kind === "heat-off" && !isOn) return "The heat was never tapped on, so it cannot be taken away."
+  if (kind !== "heat-on") return null
+  if (chair.heatMin === undefined) return "No heat is planned: the clock leaves it out."
+  if (heat === null) return null
+  return `The heat has been ${isOn ? "on" : "off"} since minute ${minute(heat.offAtMs ?? heat.onAtMs)}, and comes once.`
 }
 
 /** What to know of a foil whose first tap was missed, or comes out of turn. */

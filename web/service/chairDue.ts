@@ -1,36 +1,56 @@
 import type { Chair } from "./chairClock"
 import type { FoilRecord } from "./chairRecord"
-import { foilRecords } from "./chairRecord"
+import { heatOf, recordsOf } from "./chairRecord"
 import type { SoFar } from "./scheduleInput"
 import type { FoilTimes } from "./timing"
 
-/** What a foil asks for next, and in how many milliseconds; below 0 it is late. */
-export type Due = { kind: "take-off" | "limit" | "look"; foil: string; inMs: number }
+/** What a foil asks for next, or the heat over all, and in how many milliseconds; below 0 it is late. */
+export type Due =
+  | { kind: "take-off" | "limit" | "look"; foil: string; inMs: number }
+  | { kind: "heat-off"; foil: null; inMs: number }
+type FoilDue = Extract<Due, { foil: string }>
 
 /** Everything due within a time ahead, most urgent first. A foil at or past its limit stays due until it is off. */
 export function dueWithin(chair: Chair, everyMin: number, aheadMs: number): Due[] {
+  const lookedAtMs = heatOf(chair)?.offAtMs ?? null
   const firstLook = new Map(chair.foils.map(({ id, firstLookMin }) => [id, firstLookMin * 60_000]))
-  return [...foilRecords(chair).values()]
+  const foils = [...recordsOf(chair).values()]
     .filter(({ onAtMs, offAtMs }) => onAtMs !== null && offAtMs === null)
-    .flatMap((record) => duesOf(record, firstLook.get(record.id) ?? 0, everyMin * 60_000))
-    .map(({ atMs, ...due }) => ({ ...due, inMs: atMs - chair.elapsedMs }))
+    .flatMap((record) => duesOf(record, firstLook.get(record.id) ?? 0, everyMin * 60_000, lookedAtMs))
+    .map(({ atMs, ...due }): Due => ({ ...due, inMs: atMs - chair.elapsedMs }))
+  return [...heatDue(chair), ...foils]
     .filter(({ inMs }) => inMs <= aheadMs)
     .sort((a, b) => urgency.indexOf(a.kind) - urgency.indexOf(b.kind) || a.inMs - b.inMs)
 }
 
-const urgency: readonly Due["kind"][] = ["take-off", "limit", "look"]
+const urgency: readonly Due["kind"][] = ["take-off", "limit", "heat-off", "look"]
+
+/** Heat is never on for longer than it was planned for. */
+function heatDue(chair: Chair): Due[] {
+  const heat = heatOf(chair)
+  if (heat === null || heat.offAtMs !== null) return []
+  const atMs = heat.onAtMs + (chair.heatMin ?? 0) * 60_000
+  return [{ kind: "heat-off", foil: null, inMs: atMs - chair.elapsedMs }]
+}
 
 function duesOf(
   record: FoilRecord,
   firstLookMs: number,
   everyMs: number,
-): (Omit<Due, "inMs"> & { atMs: number })[] {
+  /** Heat ends with a look at all that is still on. */
+  heatOffAtMs: number | null,
+): (Omit<FoilDue, "inMs"> & { atMs: number })[] {
   const onAtMs = record.onAtMs ?? 0
   const last = record.looks.at(-1)
   const limit = { kind: "limit" as const, foil: record.id, atMs: onAtMs + record.limitMs }
   if (last && (last.seen.stretch === "stop" || last.seen.comfort === "burning"))
     return [{ kind: "take-off", foil: record.id, atMs: last.atMs }, limit]
-  return [limit, { kind: "look", foil: record.id, atMs: last ? last.atMs + everyMs : onAtMs + firstLookMs }]
+  const isSinceHeat = heatOffAtMs !== null && heatOffAtMs > onAtMs && heatOffAtMs > (last?.atMs ?? 0)
+  const lookAtMs = last ? last.atMs + everyMs : onAtMs + firstLookMs
+  return [
+    limit,
+    { kind: "look", foil: record.id, atMs: isSinceHeat ? Math.min(lookAtMs, heatOffAtMs) : lookAtMs },
+  ]
 }
 
 /** A chair, or what was kept of one. */
@@ -38,7 +58,8 @@ type Happened = Pick<Chair, "foils" | "log" | "elapsedMs">
 
 /** What has happened, for planning the rest of the service again. */
 export function soFarOf(chair: Happened): SoFar {
-  const records = [...foilRecords(chair).values()]
+  const records = [...recordsOf(chair).values()]
+  const heat = heatOf(chair)
   return {
     nowMin: toMin(chair.elapsedMs),
     onAtMin: minutesBy(records, ({ onAtMs }) => onAtMs),
@@ -46,6 +67,9 @@ export function soFarOf(chair: Happened): SoFar {
     mixedAtMin: chair.log
       .filter(({ tap, undone }) => tap.kind === "mixed" && !undone)
       .map(({ atMs }) => toMin(atMs)),
+    ...(heat && {
+      heat: { onAtMin: toMin(heat.onAtMs), offAtMin: heat.offAtMs === null ? null : toMin(heat.offAtMs) },
+    }),
   }
 }
 

@@ -35,6 +35,20 @@ export function foilRecords({ foils, log }: Pick<Chair, "foils" | "log">): Map<s
   return new Map(records.map((record) => [record.id, record]))
 }
 
+const remembered = new WeakMap<
+  readonly LogEntry[],
+  { foils: Chair["foils"]; records: Map<string, FoilRecord> }
+>()
+
+/** The record of every foil, worked out once for each tap. */
+export function recordsOf(chair: Pick<Chair, "foils" | "log">): Map<string, FoilRecord> {
+  const known = remembered.get(chair.log)
+  if (known?.foils === chair.foils) return known.records
+  const records = foilRecords(chair)
+  remembered.set(chair.log, { foils: chair.foils, records })
+  return records
+}
+
 /** When each foil was first passed over: the earliest tap "on" of those after it; infinite while there is none. */
 function skipTimes(onAtMs: readonly (number | null)[]): number[] {
   const times: number[] = []
@@ -69,6 +83,14 @@ function recordOf(foil: ChairFoil, entries: readonly LogEntry[], place: Place): 
     looks: entries.flatMap(({ tap, atMs }) => (tap.kind === "looked" ? [{ atMs, seen: tap.seen }] : [])),
     recoated: entries.filter(({ tap }) => tap.kind === "re-coated").length,
   }
+}
+
+/** When heat was put on and taken away; null while it has not been. */
+export function heatOf({ log }: Pick<Chair, "log">): { onAtMs: number; offAtMs: number | null } | null {
+  const live = log.filter(({ undone }) => !undone)
+  const onAtMs = live.find(({ tap }) => tap.kind === "heat-on")?.atMs
+  if (onAtMs === undefined) return null
+  return { onAtMs, offAtMs: live.find(({ tap }) => tap.kind === "heat-off")?.atMs ?? null }
 }
 
 function entriesByFoil(log: readonly LogEntry[]): Map<string, LogEntry[]> {

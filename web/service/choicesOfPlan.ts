@@ -1,12 +1,14 @@
 import { foilMin } from "../../presets/pace"
 import type { Plan } from "../plan/schema"
+import type { TimingChoices } from "../plan/timingChoices"
 import { usualTiming } from "../plan/usualTiming"
-import { goalOfPlan } from "./liftOfPlan"
+import { goalOfPlan, goalsByZone } from "./liftOfPlan"
 import type { ServiceChoices } from "./scheduleFromPlan"
 
 /** How a plan says that it is to be timed, and the usual where it does not say. */
 export function choicesOfPlan(plan: Plan): ServiceChoices {
-  const { skill, pace, hands, breaks, rinse, heatMin, bookingMin, strandTest } = plan.timing ?? usualTiming
+  const timing: TimingChoices = plan.timing ?? usualTiming
+  const { skill, pace, hands, breaks, rinse, heatMin, bookingMin, strandTest } = timing
   return {
     paceMin: foilMin[skill],
     learntMin: pace,
@@ -14,8 +16,12 @@ export function choicesOfPlan(plan: Plan): ServiceChoices {
     breaks,
     rinse,
     heatMin,
+    heatC: timing.heatC ?? null,
+    freshAt: timing.freshAt ?? [],
+    secondPace: timing.secondPace ?? null,
     bookingMin,
     goal: goalOfPlan(plan),
+    zoneGoals: goalsByZone(plan),
     strandTest,
   }
 }

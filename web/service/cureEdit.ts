@@ -1,6 +1,7 @@
 import type { Edit } from "../plan/edit"
 import { isRefusal } from "../plan/edit"
 import { changeSection } from "../plan/edits/changeSections"
+import { keepForAnotherDay } from "../plan/edits/keepForAnotherDay"
 import { removeSections } from "../plan/edits/removeSections"
 import { setTiming } from "../plan/edits/setTiming"
 import type { Plan } from "../plan/schema"
@@ -8,19 +9,15 @@ import type { Cure } from "./cures"
 import type { Service } from "./scheduleInput"
 
 /** A cure of the clock as an edit of the plan: whatever it changed in the service is changed where the plan keeps it. */
-export const cureEdit = (cure: Cure, service: Service): Edit => {
-  const after = cure.change(service)
+export const cureEdit = ({ kind, after, left }: Cure, service: Service): Edit => {
   const edits = [
     ...timingEdits(service, after),
     ...mixEdits(service, after),
-    leaveOut(service, after),
+    kind === "another-day" ? keepForAnotherDay(...left) : removeSections(...left),
     order(after),
   ]
   return (plan) => inTurn(plan, edits)
 }
-
-/** Whether the plan can take a cure up by itself, or a person has to. */
-export const canBeTaken = ({ kind }: Cure) => kind !== "fresh-bowl"
 
 function inTurn(plan: Plan, edits: readonly Edit[]): ReturnType<Edit> {
   let now = plan
@@ -35,22 +32,21 @@ function inTurn(plan: Plan, edits: readonly Edit[]): ReturnType<Edit> {
 function timingEdits(before: Service, after: Service): Edit[] {
   const isRinseNew = before.rinse !== after.rinse
   const isSecondHere = after.hands.length === 2 && before.hands.length === 1
+  const [startsBefore, starts] = [startsOf(before), startsOf(after)]
   return [
+    ...(starts.length > startsBefore.length ? [setTiming({ freshAt: starts })] : []),
     ...(isRinseNew ? [setTiming({ rinse: after.rinse })] : []),
     ...(isSecondHere ? [setTiming({ hands: 2 })] : []),
   ]
 }
+
+const startsOf = ({ foils }: Service) => foils.filter(({ startsBowl }) => startsBowl).map(({ id }) => id)
 
 function mixEdits(before: Service, after: Service): Edit[] {
   const mixBefore = new Map(before.foils.map(({ id, mix }) => [id, mix]))
   return after.foils
     .filter(({ id, mix }) => mixBefore.get(id) !== mix)
     .map(({ id, mix }) => changeSection(id, { treatment: { mix } }))
-}
-
-function leaveOut(before: Service, after: Service): Edit {
-  const kept = new Set(after.foils.map(({ id }) => id))
-  return removeSections(...before.foils.map(({ id }) => id).filter((id) => !kept.has(id)))
 }
 
 /** Foils in the order of the service; hair left out keeps its places in the list. */

@@ -20,10 +20,11 @@ export function dueCalls(chair: Chair, everyMin: number, ahead: Ahead): DueCall[
   const numberOf = new Map(chair.foils.map(({ id, mapNumber }) => [id, mapNumber]))
   const orderOf = new Map(chair.foils.map(({ id }, at) => [id, at]))
   const dues = dueWithin(chair, everyMin, Math.max(ahead.lookMs, ahead.limitMs)).filter(
-    ({ kind, inMs }) => inMs <= (kind === "look" ? ahead.lookMs : ahead.limitMs),
+    ({ kind, inMs }) => inMs <= (kind === "limit" ? ahead.limitMs : ahead.lookMs),
   )
   const looks = dues.filter(({ kind }) => kind === "look")
-  const round = looks.toSorted((a, b) => (orderOf.get(a.foil) ?? 0) - (orderOf.get(b.foil) ?? 0))
+  const orderIn = ({ foil }: Due) => orderOf.get(foil ?? "") ?? 0
+  const round = looks.toSorted((a, b) => orderIn(a) - orderIn(b))
   const groups = [
     ...dues.filter(({ kind }) => kind !== "look").map((due) => [due]),
     ...(looks.length > 0 ? [round] : []),
@@ -33,8 +34,8 @@ export function dueCalls(chair: Chair, everyMin: number, ahead: Ahead): DueCall[
     return {
       kind: group[0].kind,
       stage: stageOf(inMs),
-      foils: group.map(({ foil }) => numberOf.get(foil) ?? 0),
-      ids: group.map(({ foil }) => foil),
+      foils: group.flatMap(({ foil }) => (foil === null ? [] : (numberOf.get(foil) ?? 0))),
+      ids: group.flatMap(({ foil }) => foil ?? []),
       inMs,
     }
   })
@@ -44,10 +45,21 @@ const lateMs = 60_000
 
 const stageOf = (inMs: number): DueCall["stage"] => (inMs > 0 ? "ahead" : inMs > -lateMs ? "now" : "late")
 
+/** The most urgent call of a chair, or the one that comes next; null while nothing is on. */
+export function nextCall(chair: Chair, everyMin: number): DueCall | null {
+  const calls = dueCalls(chair, everyMin, {
+    lookMs: Number.POSITIVE_INFINITY,
+    limitMs: Number.POSITIVE_INFINITY,
+  })
+  const soonest = calls.reduce<DueCall | null>((a, b) => (a && a.inMs <= b.inMs ? a : b), null)
+  return calls.find(({ stage }) => stage !== "ahead") ?? soonest
+}
+
 /** A call in the fewest words: "Foil 3: off now, 1:20 past its longest time." */
 export function callWords({ kind, stage, foils, inMs }: DueCall): string {
   const who = `${foils.length === 1 ? "Foil" : "Foils"} ${foils.join(", ")}`
   const clock = clockText(Math.abs(inMs))
+  if (kind === "heat-off") return stage === "ahead" ? `Heat: off in ${clock}` : `Heat: off now, ${clock} over`
   if (kind === "take-off") return `${who}: take off now, the last look said stop`
   if (kind === "limit")
     return stage === "ahead"
@@ -63,6 +75,7 @@ export function callWords({ kind, stage, foils, inMs }: DueCall): string {
 /** What is said once, when a call comes up or becomes more urgent: without the seconds that would go on changing. */
 export function spokenCall({ kind, stage, foils }: DueCall): string {
   const who = `${foils.length === 1 ? "Foil" : "Foils"} ${foils.join(", ")}`
+  if (kind === "heat-off") return stage === "ahead" ? "Heat off soon." : "Heat off now, then look."
   if (kind === "take-off") return `${who}: take off now.`
   if (kind === "limit")
     return stage === "ahead" ? `${who}: longest time soon.` : `${who}: off now, past its longest time.`

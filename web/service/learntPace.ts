@@ -1,22 +1,62 @@
 import { type FoilKind, isFoil } from "../../geometry/section/section"
 import type { Range } from "../../geometry/tradeFigures"
+import { type Skill, timedFoilMin } from "../../presets/pace"
 import type { Plan } from "../plan/schema"
-import type { TimingChoices } from "../plan/timingChoices"
-import { usualTiming } from "../plan/usualTiming"
+import { foilKinds, type ServiceRecord } from "../plan/serviceRecord"
+import type { PaceByKind } from "../plan/timingChoices"
 import { chairOfRecord } from "./liveService"
 import { learnPace, timedFoils, usualPace } from "./schedulePace"
 
-/** Minutes a foil of each kind, learnt from the last service on top of what was planned with; null where none was timed. */
-export function learntPace(plan: Plan): TimingChoices["pace"] {
-  if (!plan.service) return null
-  const { skill, pace } = plan.timing ?? usualTiming
-  const kindOf = new Map(plan.sections.filter(isFoil).map(({ id, kind }) => [id, kind]))
-  const timed = timedFoils(chairOfRecord(plan.service))
-  if (timed.length === 0) return null
-  const learn = (kind: FoilKind): Range =>
-    learnPace(
-      pace?.[kind] ?? usualPace(skill, kind),
-      timed.filter(({ foil }) => kindOf.get(foil) === kind).map(({ minutes }) => minutes),
-    )
+/** What the chair has taught of one person: minutes of every foil that was timed, by its kind. */
+export type Lesson = {
+  /** As written beside the pair of hands; "" where no name was given. */
+  person: string
+  services: number
+  minutes: Readonly<Record<FoilKind, readonly number[]>>
+}
+
+/** Lessons from every service recorded with some plans, by person; a copy of a plan does not teach twice. */
+export function lessonsOf(plans: readonly Plan[]): Lesson[] {
+  const lessons = new Map<string, { services: Set<string>; minutes: Record<FoilKind, number[]> }>()
+  for (const { record, kindOf } of servicesOf(plans))
+    for (const { foil, minutes, by } of timedFoils(chairOfRecord(record))) {
+      const kind = kindOf.get(foil)
+      if (!kind || !isPlausible(minutes)) continue
+      const person = record.people?.[by - 1]?.trim() ?? ""
+      const lesson = lessons.get(person) ?? {
+        services: new Set(),
+        minutes: { slice: [], weave: [], backcomb: [] },
+      }
+      lesson.services.add(record.startedAt)
+      lesson.minutes[kind].push(minutes)
+      lessons.set(person, lesson)
+    }
+  return [...lessons]
+    .map(([person, { services, minutes }]) => ({ person, services: services.size, minutes }))
+    .sort((a, b) => a.person.localeCompare(b.person))
+}
+
+/** The pace of a person: what is usual for the skill, moved by every foil that was timed. */
+export function paceOf({ minutes }: Lesson, skill: Skill): PaceByKind {
+  const learn = (kind: FoilKind): Range => learnPace(usualPace(skill, kind), minutes[kind])
   return { slice: learn("slice"), weave: learn("weave"), backcomb: learn("backcomb") }
 }
+
+export const foilsTimed = ({ minutes }: Lesson) =>
+  foilKinds.reduce((count, kind) => count + minutes[kind].length, 0)
+
+function servicesOf(plans: readonly Plan[]) {
+  const services = new Map<string, { record: ServiceRecord; kindOf: ReadonlyMap<string, FoilKind> }>()
+  for (const plan of plans)
+    for (const record of [...(plan.earlier ?? []), ...(plan.service ? [plan.service] : [])])
+      services.set(record.startedAt, { record, kindOf: kindsOf(plan, record) })
+  return services.values()
+}
+
+const kindsOf = ({ sections, later = [] }: Plan, { foils }: ServiceRecord) =>
+  new Map([
+    ...[...sections, ...later].filter(isFoil).map(({ id, kind }) => [id, kind] as const),
+    ...foils.flatMap(({ id, kind }) => (kind ? [[id, kind] as const] : [])),
+  ])
+
+const isPlausible = (minutes: number) => minutes >= timedFoilMin.low && minutes <= timedFoilMin.high

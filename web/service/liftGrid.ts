@@ -102,7 +102,7 @@ function bell({ low, high }: Span, { steps, least, most }: { steps: number; leas
   })
 }
 
-function normalised<T>(grid: readonly Weighted<T>[]): Weighted<T>[] {
+export function normalised<T>(grid: readonly Weighted<T>[]): Weighted<T>[] {
   const whole = sumOf(grid, ({ weight }) => weight)
   return grid.map(({ of, weight }) => ({ of, weight: weight / whole }))
 }

@@ -1,12 +1,13 @@
 import type { Range } from "../../geometry/tradeFigures"
+import { otherProductShare } from "../../presets/lift"
 import { readyWithoutGoalMin } from "../../presets/pace"
 import type { ProductSheet } from "../../presets/productSheet"
-import { hairStates } from "../plan/consultation"
+import { hairStates, type Zone, zoneNames } from "../plan/consultation"
 import type { Mix, Plan, Refusal } from "../plan/schema"
 import type { StrandTest } from "../plan/timingChoices"
 import type { LiftConditions, LiftTraits } from "./lift"
 import type { Weighted } from "./liftGrid"
-import { priorTraits, readyRange } from "./liftGrid"
+import { normalised, priorTraits, readyRange } from "./liftGrid"
 import { type LiftGoal, liftConditions } from "./scheduleReady"
 import { type NarrowedLift, narrowLift } from "./strandTest"
 
@@ -19,6 +20,20 @@ export function goalOfPlan({ timing, consultation }: Plan): LiftGoal | null {
   return levels.length > 0 && goal.toLevel > goal.fromLevel ? goal : null
 }
 
+/** The goals of zones whose own hair was written down, where the clock was not told otherwise. */
+export function goalsByZone({ timing, consultation }: Plan): Partial<Record<Zone, LiftGoal>> {
+  const toLevel = consultation?.liftToLevel ?? null
+  if (timing?.lift || !consultation || toLevel === null) return {}
+  const goals: Partial<Record<Zone, LiftGoal>> = {}
+  for (const zone of zoneNames) {
+    const states = Object.values(consultation.hair[zone] ?? {})
+    const levels = states.flatMap(({ level }) => (level === null ? [] : [level]))
+    const fromLevel = Math.min(...levels)
+    if (levels.length > 0 && toLevel > fromLevel) goals[zone] = { fromLevel, toLevel }
+  }
+  return goals
+}
+
 /** The mix of a plan that a strand was tested in, or null where no mix has that product and developer now. */
 export const testedMix = ({ mixes }: Plan, { product, developerVolume }: StrandTest): Mix | null =>
   mixes.find((mix) => mix.product === product && mix.developerVolume === developerVolume) ?? null
@@ -28,30 +43,68 @@ export type LiftKnown = {
   traits: readonly Weighted<LiftTraits>[]
   /** What the strand test says, where one was made in this product and developer. */
   narrowed: NarrowedLift | Refusal | null
+  /** Whether a strand in another mix has narrowed this one: it is the same hair. */
+  isBorrowed: boolean
 }
 
-/** What is known of the lift of a mix, or null where its sheet prints none for its developer. */
+/**
+ * What is known of the lift of a mix, or null where its sheet prints none for its developer. A strand narrows its own
+ * mix by what was seen; every other mix shares the hair, so it learns how fast that is and where in a printed range it
+ * falls. Another developer is a matter of strength, which the curve scales, with a range; another product is told half.
+ */
 export function liftKnown(
   mix: Mix,
   sheet: ProductSheet | undefined,
   test: StrandTest | null,
+  testedSheet: ProductSheet | undefined = test?.product === mix.product ? sheet : undefined,
 ): LiftKnown | null {
   const conditions = liftConditions(mix, sheet)
   if (!conditions) return null
   const prior = priorTraits(conditions.printed)
-  const isSame = test && test.product === mix.product && test.developerVolume === mix.developerVolume
-  if (!isSame || test.rows.length === 0) return { conditions, traits: prior, narrowed: null }
-  const narrowed = narrowLift(prior, { rows: test.rows, startLevel: test.startLevel, conditions })
-  return { conditions, narrowed, traits: "refused" in narrowed ? prior : narrowed.traits }
+  const unknown: LiftKnown = { conditions, traits: prior, narrowed: null, isBorrowed: false }
+  if (!test || test.rows.length === 0) return unknown
+  const tested = liftConditions({ ...mix, developerVolume: test.developerVolume }, testedSheet)
+  if (!tested) return unknown
+  const testedPrior = priorTraits(tested.printed)
+  const narrowed = narrowLift(testedPrior, { ...test, conditions: tested })
+  const isSame = test.product === mix.product && test.developerVolume === mix.developerVolume
+  if ("refused" in narrowed) return isSame ? { ...unknown, narrowed } : unknown
+  if (isSame) return { ...unknown, narrowed, traits: narrowed.traits }
+  const share = test.product === mix.product ? 1 : otherProductShare
+  return { ...unknown, traits: borrowed(prior, { testedPrior, narrowed, share }), isBorrowed: true }
+}
+
+/**
+ * Step by step the grids of all mixes run through the same possibilities of the hair, each within its own printed
+ * range: what the strand made of a step's weight is made of it here too, or a share of that.
+ */
+function borrowed(
+  prior: readonly Weighted<LiftTraits>[],
+  {
+    testedPrior,
+    narrowed: { traits },
+    share,
+  }: { testedPrior: readonly Weighted<LiftTraits>[]; narrowed: NarrowedLift; share: number },
+): Weighted<LiftTraits>[] {
+  return normalised(
+    prior.map(({ of, weight }, step) => ({
+      of,
+      weight: weight * (traits[step].weight / testedPrior[step].weight) ** share,
+    })),
+  )
+}
+
+type Asked = {
+  goal: LiftGoal | null
+  strandTest: StrandTest | null
+  /** The sheet of the product that the strand was tested in. */
+  testedSheet?: ProductSheet | undefined
 }
 
 /** Minutes on until the goal with a mix; without a goal or a printed lift, when most foils are ready. */
-export function readyWith(
-  mix: Mix,
-  sheet: ProductSheet | undefined,
-  { goal, strandTest }: { goal: LiftGoal | null; strandTest: StrandTest | null },
-): Range {
-  const known = goal && liftKnown(mix, sheet, strandTest)
+export function readyWith(mix: Mix, sheet: ProductSheet | undefined, asked: Asked): Range {
+  const { goal, strandTest, testedSheet } = asked
+  const known = goal && liftKnown(mix, sheet, strandTest, testedSheet)
   if (!goal || !known) return readyWithoutGoalMin
   return readyRange(known.traits, known.conditions, goal.toLevel - goal.fromLevel)
 }

@@ -13,13 +13,14 @@ export type LiftOutlook = {
   /** What is wrong with the strand test. */
   problem: string | null
   misfitLevels: number | null
+  isBorrowed: boolean
 }
 
 const stepMin = 2.5
 
 /** The curve of a mix from a level, to its longest time. */
 export function liftOutlook(
-  { conditions, traits, narrowed }: LiftKnown,
+  { conditions, traits, narrowed, isBorrowed }: LiftKnown,
   { startLevel, goal, firstLookMin }: { startLevel: number; goal: LiftGoal | null; firstLookMin: number },
 ): LiftOutlook {
   const steps = Math.floor(conditions.longestMin / stepMin)
@@ -35,6 +36,7 @@ export function liftOutlook(
     longestMin: conditions.longestMin,
     window: levels === null ? null : lookWindowText(lookWindow(traits, { conditions, levels, firstLookMin })),
     problem: isRefused ? narrowed.refused : null,
+    isBorrowed,
     misfitLevels: narrowed && !isRefused ? narrowed.misfitLevels : null,
   }
 }

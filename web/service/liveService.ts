@@ -2,7 +2,7 @@ import type { Plan } from "../plan/schema"
 import type { RecordedFoil, ServiceRecord } from "../plan/serviceRecord"
 import { type Chair, type LogEntry, startChair } from "./chairClock"
 import { soFarOf } from "./chairDue"
-import { type FoilRecord, foilRecords } from "./chairRecord"
+import { recordsOf } from "./chairRecord"
 import type { Moment } from "./chairTime"
 import { firstLookMin } from "./scheduleLooks"
 import type { TimedPlan } from "./timedPlan"
@@ -15,6 +15,8 @@ export type LiveService = {
   planId: string
   startedAt: string
   planned: readonly RecordedFoil[]
+  /** Who the pairs of hands are. */
+  people?: readonly string[] | undefined
   chair: Chair
   endedAt: string | null
 }
@@ -25,10 +27,13 @@ export function beginService(plan: Plan, timed: Timed, now: Moment): LiveService
     planId: plan.id,
     startedAt: isoOf(now.wallMs),
     planned,
-    chair: startChair(planned, now),
+    people: plan.timing?.people,
+    chair: startChair(planned, now, heatMinOf(timed)),
     endedAt: null,
   }
 }
+
+const heatMinOf = ({ service, schedule }: Timed) => (schedule.heat ? service.heat?.minutes : undefined)
 
 function plannedFoils({ service, schedule }: Timed): RecordedFoil[] {
   const timesOf = new Map(schedule.foils.map((times) => [times.id, times]))
@@ -37,6 +42,7 @@ function plannedFoils({ service, schedule }: Timed): RecordedFoil[] {
     return {
       id: foil.id,
       mapNumber: foil.mapNumber,
+      kind: foil.kind,
       limitMin: foil.limitMin,
       firstLookMin: firstLookMin(foil, service.looks),
       plannedOnMin: times?.onAtMin ?? 0,
@@ -53,9 +59,12 @@ export function withFoilsOf(live: LiveService, timed: Timed): LiveService {
   const kept = new Set(now.map(({ id }) => id))
   const gone = live.planned.filter(({ id }) => !kept.has(id) && records.get(id)?.onAtMs !== null)
   const planned = [...gone, ...now]
+  const heatMin = heatMinOf(timed)
   const isSame =
-    planned.length === live.planned.length && planned.every((foil, at) => foil === live.planned[at])
-  return isSame ? live : { ...live, planned, chair: { ...live.chair, foils: planned } }
+    heatMin === live.chair.heatMin &&
+    planned.length === live.planned.length &&
+    planned.every((foil, at) => foil === live.planned[at])
+  return isSame ? live : { ...live, planned, chair: { ...live.chair, foils: planned, heatMin } }
 }
 
 /** The rest of the service planned again from what has really happened, or null where the plan cannot be timed. */
@@ -63,20 +72,10 @@ export function replanned(timed: TimedPlan, chair: Chair): Schedule | null {
   return timed.ok ? planService({ ...timed.service, soFar: soFarOf(chair) }) : null
 }
 
-const remembered = new WeakMap<readonly LogEntry[], Map<string, FoilRecord>>()
-
-/** The record of every foil, worked out once for each tap. */
-export function recordsOf(chair: Chair): Map<string, FoilRecord> {
-  const known = remembered.get(chair.log)
-  if (known?.size === chair.foils.length) return known
-  const records = foilRecords(chair)
-  remembered.set(chair.log, records)
-  return records
-}
-
 /** As it is written into the plan: wall time in words of ISO 8601. */
-export const recordOfService = ({ startedAt, planned, chair }: LiveService): ServiceRecord => ({
+export const recordOfService = ({ startedAt, people, planned, chair }: LiveService): ServiceRecord => ({
   startedAt,
+  ...(people && { people }),
   foils: planned,
   log: chair.log.map(({ wallMs, ...entry }) => ({
     ...entry,

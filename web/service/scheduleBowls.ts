@@ -1,3 +1,4 @@
+import { bowlFigures } from "../../presets/bowlFigures"
 import type { Service, TimedFoil, TimedMix } from "./scheduleInput"
 
 /** A bowl before its time is known: which mix, and which foils in order it serves. */
@@ -28,7 +29,7 @@ function filled(foils: readonly TimedFoil[], mixOf: ReadonlyMap<string, TimedMix
   const open = new Map<string, (typeof bowls)[number]>()
   for (const foil of foils) {
     let bowl = open.get(foil.mix)
-    if (!bowl || bowl.filledG + foil.productG.high > bowl.mix.bowlG + 1e-9) {
+    if (!bowl || foil.startsBowl || isFull(bowl, foil)) {
       bowl = { mix: known(mixOf, foil.mix), foils: [], filledG: 0 }
       bowls.push(bowl)
       open.set(foil.mix, bowl)
@@ -38,6 +39,9 @@ function filled(foils: readonly TimedFoil[], mixOf: ReadonlyMap<string, TimedMix
   }
   return bowls
 }
+
+const isFull = ({ mix, foils, filledG }: BowlShare & { filledG: number }, { productG }: TimedFoil) =>
+  foils.length >= bowlFigures.mostFoils.value || filledG + productG.high > mix.bowlG + 1e-9
 
 function known(mixOf: ReadonlyMap<string, TimedMix>, id: string): TimedMix {
   const mix = mixOf.get(id)

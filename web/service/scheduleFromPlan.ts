@@ -12,7 +12,7 @@ import type { StrandTest, TimingChoices } from "../plan/timingChoices"
 import { placedInTurn, planBowls } from "./bowls"
 import { readyWith } from "./liftOfPlan"
 import { mixRecipe } from "./mixRecipe"
-import type { Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
+import type { Person, Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
 import type { LiftGoal } from "./scheduleReady"
 import { labelPercent, onHeadPercent } from "./strength"
 
@@ -25,8 +25,13 @@ export type ServiceChoices = {
   breaks: TimingChoices["breaks"]
   rinse: Service["rinse"]
   heatMin: number | null
+  heatC: number | null
+  freshAt: readonly string[]
+  secondPace: TimingChoices["secondPace"]
   bookingMin: number | null
   goal: LiftGoal | null
+  /** Where the hair of a zone starts from a level of its own. */
+  zoneGoals: Readonly<Partial<Record<Zone, LiftGoal>>>
   strandTest: StrandTest | null
 }
 
@@ -36,27 +41,42 @@ export type ServiceChoices = {
  */
 export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: ServiceChoices): Service {
   const sheetOf = new Map(plan.mixes.map((mix) => [mix.id, sheets.find(({ name }) => name === mix.product)]))
-  const readyMin = Object.fromEntries(
-    plan.mixes.map((mix) => [mix.id, readyWith(mix, sheetOf.get(mix.id), choices)]),
-  )
+  const readyMin = readyByGoal(plan, sheets, choices)
   const foils = plan.sections
     .filter(isFoil)
     .map((foil) => timedFoil(foil, plan, { sheetOf, readyMin, choices }))
+    .map((foil) => (choices.freshAt.includes(foil.id) ? { ...foil, startsBowl: true } : foil))
   const mixes = plan.mixes.map((mix) => timedMix(mix, sheetOf.get(mix.id)))
   return {
     foils,
     mixes,
     bowls: plan.mixes.flatMap((mix) => bowlsOf(mix, foils, sheetOf.get(mix.id), plan)),
-    hands: Array.from({ length: choices.hands }, () => ({ paceShare: 1, breaks: choices.breaks })),
+    hands: handsOf(foils, choices),
     preparingMin: pace.roundTheFoils.preparingMin,
     partingMin: pace.roundTheFoils.partingMin,
     wipingMin: pace.roundTheFoils.wipingMin,
     rinse: choices.rinse,
     looks: pace.looks,
-    heat: choices.heatMin === null ? null : { minutes: choices.heatMin },
+    heat: choices.heatMin === null ? null : { minutes: choices.heatMin, warmthC: choices.heatC },
     finish: finishOf(foils),
     bookingMin: choices.bookingMin,
     soFar: null,
+  }
+}
+
+/** Minutes on until ready in each mix, worked out once for each goal. */
+function readyByGoal(plan: Plan, sheets: readonly ProductSheet[], choices: ServiceChoices) {
+  const sheetOf = (product: string | undefined) => sheets.find(({ name }) => name === product)
+  const testedSheet = sheetOf(choices.strandTest?.product)
+  const known = new Map<string, TimedFoil["readyMin"]>()
+  return (goal: LiftGoal | null): TimedFoil["readyMin"] => {
+    const key = goal ? `${goal.toLevel - goal.fromLevel}` : ""
+    const asked = { goal, strandTest: choices.strandTest, testedSheet }
+    const ready =
+      known.get(key) ??
+      Object.fromEntries(plan.mixes.map((mix) => [mix.id, readyWith(mix, sheetOf(mix.product), asked)]))
+    known.set(key, ready)
+    return ready
   }
 }
 
@@ -70,13 +90,14 @@ const { mostMixG, stayG, stayShare } = bowlFigures
 
 type Known = {
   sheetOf: ReadonlyMap<string, ProductSheet | undefined>
-  readyMin: TimedFoil["readyMin"]
+  readyMin: (goal: LiftGoal | null) => TimedFoil["readyMin"]
   choices: ServiceChoices
 }
 
 function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known): TimedFoil {
   const { productG, foils } = figuresOf(foil, plan)
   const zone = zoneOf(foil, plan)
+  const ready = readyMin(choices.zoneGoals[zone] ?? choices.goal)
   return {
     id: foil.id,
     mapNumber: foil.mapNumber,
@@ -86,10 +107,25 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known
     placeMin: placing(foil.kind, Math.max(1, foils), choices),
     limitMin: longestMin(sheetOf.get(foil.mix)),
     mix: foil.mix,
-    readyMin: choices.goal ? readyMin : { [foil.mix]: readyMin[foil.mix] },
+    readyMin: choices.goal ? ready : { [foil.mix]: ready[foil.mix] },
     productG,
+    firstLookMin: sheetOf.get(foil.mix)?.firstLookMin ?? null,
     delicate: plan.hair.fibreUm <= fibreUm.fine.range[1] || isOpened(plan, zone),
   }
+}
+
+/** The pairs of hands, each with its own breaks; the second at its own pace, against the first's over these foils. */
+function handsOf(foils: readonly TimedFoil[], choices: ServiceChoices): Person[] {
+  const { hands, breaks, secondPace } = choices
+  const restsOf = (pair: 1 | 2) => breaks.filter(({ of }) => of === undefined || of === pair)
+  const sum = (minutes: (kind: FoilKind) => Range) =>
+    foils.reduce((total, { kind }) => total + minutes(kind).mid, 0)
+  const secondShare =
+    secondPace && foils.length > 0
+      ? sum((kind) => secondPace[kind]) / sum((kind) => placing(kind, 1, choices))
+      : 1
+  const first: Person = { paceShare: 1, breaks: restsOf(1) }
+  return hands === 1 ? [first] : [first, { paceShare: secondShare, breaks: restsOf(2) }]
 }
 
 function placing(kind: FoilKind, foils: number, { paceMin, learntMin }: ServiceChoices): Range {

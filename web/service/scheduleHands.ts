@@ -2,7 +2,13 @@ import type { Person } from "./scheduleInput"
 
 /** A piece of work given to one pair of hands. */
 export type Turn = { person: number; fromMin: number; toMin: number }
-export type Work = { minutes: number; notBeforeMin: number; atOwnPace?: boolean }
+export type Work = {
+  minutes: number
+  notBeforeMin: number
+  atOwnPace?: boolean
+  /** Minutes of other work that no break may part from this. */
+  thenMin?: number
+}
 
 /** Pairs of hands and when each is free next. Work is never cut by a break. */
 export type Crew = { people: readonly Person[]; freeAtMin: readonly number[] }
@@ -28,7 +34,8 @@ export function nextTurn(crew: Crew, work: Work): Turn {
 function turnOf({ people, freeAtMin }: Crew, work: Work, person: number): Turn {
   const { paceShare, breaks } = people[person]
   const minutes = work.minutes * (work.atOwnPace ? paceShare : 1)
-  const fromMin = afterBreaks(breaks, Math.max(freeAtMin[person], work.notBeforeMin), minutes)
+  const unbroken = minutes + (work.thenMin ?? 0)
+  const fromMin = afterBreaks(breaks, Math.max(freeAtMin[person], work.notBeforeMin), unbroken)
   return { person, fromMin, toMin: fromMin + minutes }
 }
 

@@ -19,7 +19,8 @@ export type Service = {
   /** Each foil off when it is ready, or all in one rinse. */
   rinse: "each" | "together"
   looks: { firstMin: number; firstDelicateMin: number; everyMin: number }
-  heat: { minutes: number } | null
+  /** How warm it is under it, or null where nobody has measured. */
+  heat: { minutes: number; warmthC: number | null } | null
   finish: Finish
   bookingMin: number | null
   soFar: SoFar | null
@@ -45,6 +46,10 @@ export type TimedFoil = {
   productG: Range
   /** Fine, porous or already lightened: looked at sooner. */
   delicate: boolean
+  /** When the sheet asks for the first look; null where it is silent. */
+  firstLookMin?: number | null
+  /** A bowl is mixed afresh for it. */
+  startsBowl?: boolean
 }
 
 export type TimedMix = {
@@ -78,6 +83,8 @@ export type SoFar = {
   onAtMin: Readonly<Record<string, number>>
   offAtMin: Readonly<Record<string, number>>
   mixedAtMin: readonly number[]
+  /** Heat as it was put on, and taken away or not yet. */
+  heat?: { onAtMin: number; offAtMin: number | null } | null
 }
 
 /** Which end of every range a schedule is worked out for. */

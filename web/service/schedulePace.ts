@@ -21,12 +21,23 @@ export function learnPace(start: Range, timedMin: readonly number[]): Range {
   return { low: mid * ratio(start.low), mid, high: mid * ratio(start.high) }
 }
 
-/** Minutes each foil took, from one tap "on" to the next where nothing but foils came between: for one pair of hands. */
-export function timedFoils({ log }: Pick<Chair, "log">): { foil: string; minutes: number }[] {
+/** One foil timed at the chair, and which pair of hands placed it. */
+export type TimedAtChair = { foil: string; minutes: number; by: 1 | 2 }
+
+/** Minutes each foil took, from one tap "on" of a pair of hands to its next, where nothing but foils came between. */
+export function timedFoils({ log }: Pick<Chair, "log">): TimedAtChair[] {
   const live = log.filter(({ undone, tap }) => !undone && tap.kind !== "looked")
-  return live.slice(1).flatMap(({ tap, atMs }, at) => {
-    const before = live[at]
-    if (tap.kind !== "on" || before.tap.kind !== "on") return []
-    return [{ foil: before.tap.foil, minutes: (atMs - before.atMs) / 60_000 }]
-  })
+  const timed: TimedAtChair[] = []
+  const before = new Map<1 | 2, { foil: string; atMs: number }>()
+  for (const { tap, atMs } of live) {
+    if (tap.kind !== "on") {
+      before.clear()
+      continue
+    }
+    const by = tap.by ?? 1
+    const last = before.get(by)
+    if (last) timed.push({ foil: last.foil, minutes: (atMs - last.atMs) / 60_000, by })
+    before.set(by, { foil: tap.foil, atMs })
+  }
+  return timed
 }

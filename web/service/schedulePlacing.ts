@@ -1,12 +1,14 @@
+import type { Range } from "../../geometry/tradeFigures"
 import type { BowlShare } from "./scheduleBowls"
 import { shareBowls } from "./scheduleBowls"
 import type { Crew, Turn, Work } from "./scheduleHands"
 import { afterTurn, crewFrom, nextTurn } from "./scheduleHands"
+import { type HeatTimes, heatFactor, heatTimes, readyUnderHeat } from "./scheduleHeat"
 import type { End, Service, TimedFoil } from "./scheduleInput"
 import { readyOf } from "./scheduleInput"
 
 /** One foil on the head. First contact is when its placing begins; off is when it has been wiped or rinsed. */
-export type PlacedFoil = OnHead & { offAtMin: number }
+export type PlacedFoil = OnHead & { offAtMin: number; readyMin: Range }
 export type OnHead = {
   foil: TimedFoil
   bowl: number
@@ -17,7 +19,11 @@ export type OnHead = {
 /** When mixing begins, and when the bowl is ready for use. */
 type Mixing = { atMin: number; mixedAtMin: number }
 export type MixedBowl = BowlShare & Mixing
-export type Placing = { foils: readonly PlacedFoil[]; bowls: readonly MixedBowl[] }
+export type Placing = {
+  foils: readonly PlacedFoil[]
+  bowls: readonly MixedBowl[]
+  heat: HeatTimes | null
+}
 
 /** A foil to be wiped: from when, and by when at the latest so that it is off at its limit. */
 type Due = { id: string; fromMin: number; latestMin: number }
@@ -37,6 +43,7 @@ type Floor = {
   /** Soonest first. */
   dues: Due[]
   offAtMin: Map<string, number>
+  heat: HeatTimes | null
 }
 
 /**
@@ -45,10 +52,11 @@ type Floor = {
  */
 export function schedulePlacing(service: Service, end: End): Placing {
   const floor = placeAll(service, end)
+  putHeatOn(floor)
   while (floor.dues.length > 0) takeNextOff(floor)
   const together = service.rinse === "together" ? rinseTogetherMin(floor) : null
   const foils = service.foils.map(({ id }) => withOff(floor, id, together))
-  return { foils, bowls: floor.bowls.map((bowl, at) => ({ ...bowl, ...floor.mixed[at] })) }
+  return { foils, bowls: floor.bowls.map((bowl, at) => ({ ...bowl, ...floor.mixed[at] })), heat: floor.heat }
 }
 
 /** First contact of every foil, were none to come off before the last is on. */
@@ -79,6 +87,7 @@ function openFloor(service: Service, end: End): Floor {
     on: new Map(),
     dues: [],
     offAtMin,
+    heat: null,
   }
 }
 
@@ -94,24 +103,27 @@ function recallFoil(floor: Floor, foil: TimedFoil, bowl: number) {
 
 function placeFoil(floor: Floor, foil: TimedFoil, bowl: number) {
   if (floor.on.has(foil.id)) return
-  const notBeforeMin = Math.max(mixBowl(floor, bowl), partGroup(floor, foil.group), floor.lastOnMin)
+  const notBeforeMin = Math.max(mixBowl(floor, bowl, foil), partGroup(floor, foil.group), floor.lastOnMin)
   const turn = giveAfterDue(floor, { minutes: foil.placeMin[floor.end], notBeforeMin, atOwnPace: true })
   floor.lastOnMin = turn.fromMin
   putOn(floor, { foil, bowl, person: turn.person, onAtMin: turn.fromMin, placedAtMin: turn.toMin })
 }
 
-function mixBowl(floor: Floor, bowl: number): number {
+function mixBowl(floor: Floor, bowl: number, foil: TimedFoil): number {
   if (!floor.mixed[bowl]) {
     const mixedAtMin = floor.service.soFar?.mixedAtMin[bowl]
-    floor.mixed[bowl] = mixedAtMin === undefined ? mixNow(floor, bowl) : { atMin: mixedAtMin, mixedAtMin }
+    floor.mixed[bowl] =
+      mixedAtMin === undefined ? mixNow(floor, bowl, foil) : { atMin: mixedAtMin, mixedAtMin }
   }
   return floor.mixed[bowl].mixedAtMin
 }
 
-function mixNow(floor: Floor, bowl: number): Mixing {
+/** Nobody mixes a bowl and goes on a break: its first foil follows. */
+function mixNow(floor: Floor, bowl: number, foil: TimedFoil): Mixing {
   const { fromMin, toMin } = giveAfterDue(floor, {
     minutes: floor.bowls[bowl].mix.mixingMin[floor.end],
     notBeforeMin: 0,
+    thenMin: foil.placeMin[floor.end],
   })
   return { atMin: fromMin, mixedAtMin: toMin }
 }
@@ -130,12 +142,27 @@ function putOn(floor: Floor, placed: OnHead) {
   if (floor.service.rinse === "together" || floor.offAtMin.has(foil.id)) return
   const wiping = floor.service.wipingMin[floor.end]
   const latestMin = onAtMin + foil.limitMin - wiping
-  const readyAtMin = onAtMin + readyOf(foil)[floor.end] - wiping
+  const readyAtMin = onAtMin + readyOn(floor, placed)[floor.end] - wiping
   insertDue(floor.dues, {
     id: foil.id,
     fromMin: Math.max(placedAtMin, Math.min(readyAtMin, latestMin)),
     latestMin,
   })
+}
+
+/** When all are on heat may come; what is still on is ready sooner for it, and what came off before is not touched. */
+function putHeatOn(floor: Floor) {
+  const placed = [...floor.on.values()]
+  floor.heat = heatTimes(floor.service, Math.max(...placed.map(({ placedAtMin }) => placedAtMin)))
+  if (!floor.heat) return
+  const still = new Set(floor.dues.map(({ id }) => id))
+  floor.dues = []
+  for (const each of placed) if (still.has(each.foil.id)) putOn(floor, each)
+}
+
+function readyOn({ heat, service }: Floor, { foil, onAtMin }: OnHead): Range {
+  if (!heat) return readyOf(foil)
+  return readyUnderHeat(readyOf(foil), onAtMin, heat, heatFactor(service.heat?.warmthC ?? null))
 }
 
 function insertDue(dues: Due[], due: Due) {
@@ -168,17 +195,18 @@ function give(floor: Floor, work: Work): Turn {
 }
 
 /** When all are ready or the first reaches its limit, whichever is sooner, but not before the last is placed. */
-function rinseTogetherMin({ on, end, offAtMin, service }: Floor): number {
+function rinseTogetherMin(floor: Floor): number {
+  const { on, end, offAtMin, service } = floor
   const still = [...on.values()].filter(({ foil }) => !offAtMin.has(foil.id))
-  const readyAtMin = Math.max(...still.map(({ foil, onAtMin }) => onAtMin + readyOf(foil)[end]))
+  const readyAtMin = Math.max(...still.map((placed) => placed.onAtMin + readyOn(floor, placed)[end]))
   const limitAtMin = Math.min(...still.map(({ foil, onAtMin }) => onAtMin + foil.limitMin))
   const placedAtMin = Math.max(...still.map((placed) => placed.placedAtMin))
   return Math.max(placedAtMin, service.soFar?.nowMin ?? 0, Math.min(readyAtMin, limitAtMin))
 }
 
-function withOff({ on, offAtMin }: Floor, id: string, together: number | null): PlacedFoil {
-  const placed = on.get(id)
-  const off = offAtMin.get(id) ?? together
+function withOff(floor: Floor, id: string, together: number | null): PlacedFoil {
+  const placed = floor.on.get(id)
+  const off = floor.offAtMin.get(id) ?? together
   if (!placed || off === null) throw new Error(`Foil ${id} was never placed or never taken off`)
-  return { ...placed, offAtMin: off }
+  return { ...placed, offAtMin: off, readyMin: readyOn(floor, placed) }
 }

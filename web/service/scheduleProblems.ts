@@ -1,4 +1,5 @@
 import type { Range } from "../../geometry/tradeFigures"
+import { liftCeilingC } from "../../presets/lift"
 import { heatHabits } from "../../presets/pace"
 import { numberText } from "./numberText"
 import type { Service, TimedFoil, TimedMix } from "./scheduleInput"
@@ -23,6 +24,8 @@ export function heatRefusal({ foils, mixes, heat }: Service): string | null {
   const used = mixes.filter(({ id }) => foils.some(({ mix }) => mix === id))
   const most = Math.min(heatHabits.mostMin, ...used.map(({ heatMostMin }) => heatMostMin))
   const strong = used.find(({ developerVolume }) => developerVolume >= heatHabits.forbiddenVolume)
+  if (heat.warmthC !== null && heat.warmthC > liftCeilingC)
+    return `No heat: no lift is worked out above ${liftCeilingC} °C, and ${numberText(heat.warmthC)} °C was given.`
   if (most <= 0) return "No heat: the product sheet does not allow it."
   if (strong) return `No heat: mix ${strong.id} is made with ${strong.developerVolume} volume.`
   if (foils.some(({ zone }) => zone === "hairline")) return "No heat: there are foils at the hairline."

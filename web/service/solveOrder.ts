@@ -3,6 +3,9 @@ import { arranged, asGiven, puzzleOf, readySpread, spreadMin } from "./solveBloc
 import { exactOrder } from "./solveExact"
 import { nearbyOrder } from "./solveNearby"
 
+/** What may be changed. */
+export type Freedom = { reorder: boolean; weaken: boolean }
+
 /** So many blocks are solved for certain. */
 const exactBlocks = 7
 
@@ -11,7 +14,7 @@ const exactBlocks = 7
  * Working sections stay together, no mix is made stronger, only the first ones are made weaker, and never so weak
  * that the goal is not reached in time. The service itself comes back where nothing is better.
  */
-export function solveOrder(service: Service, may: { reorder: boolean; weaken: boolean }): Service {
+export function solveOrder(service: Service, may: Freedom): Service {
   const puzzle = puzzleOf(service, may.weaken)
   if (puzzle.blocks.length === 0) return service
   const nearby = nearbyOrder(puzzle, asGiven(puzzle), may.reorder)

@@ -2,7 +2,9 @@ import { productSheets, sheetOf } from "../plan/salon"
 import type { Plan } from "../plan/schema"
 import { choicesOfPlan } from "./choicesOfPlan"
 import { type Conflict, findConflicts } from "./conflicts"
+import { numberText } from "./numberText"
 import { longestMin, type ServiceChoices, serviceOf } from "./scheduleFromPlan"
+import { heatFactor } from "./scheduleHeat"
 import type { Service } from "./scheduleInput"
 import { heatRefusal, serviceProblems } from "./scheduleProblems"
 import { goalRefusal } from "./scheduleReady"
@@ -45,6 +47,11 @@ function time(plan: Plan): TimedPlan {
   }
 }
 
+function heatSentence({ minutes, warmthC }: NonNullable<Service["heat"]>): string {
+  const { low, high } = heatFactor(warmthC)
+  return `The ${numberText(minutes)} minutes of heat are counted as ${numberText(low, 1)} to ${numberText(high, 1)} times as fast as the scalp’s own warmth: look as soon as they are over.`
+}
+
 /** What the clock had to assume, in sentences. */
 function assumedOf(plan: Plan, service: Service, { goal, learntMin, strandTest }: ServiceChoices): string[] {
   const unknown = plan.mixes.filter(({ product }) => sheetOf(product, plan) === null)
@@ -57,6 +64,7 @@ function assumedOf(plan: Plan, service: Service, { goal, learntMin, strandTest }
       : ["No levels are given: foils are taken as ready when most are (common practice)."]),
     ...(learntMin ? ["The pace is the one learnt at the chair."] : []),
     ...(heat ? [`${heat} It is left out of the clock.`] : []),
+    ...(service.heat && !heat ? [heatSentence(service.heat)] : []),
     ...unknown.map(
       ({ id, product }) =>
         `Mix ${id}: there is no sheet for “${product}”; ${longestMin(undefined)} minutes are taken as its longest time.`,

@@ -1,13 +1,11 @@
 import type { Range } from "../../geometry/tradeFigures"
-import { heatHabits } from "../../presets/pace"
 import type { Step } from "./scheduleFinish"
 import { scheduleFinish } from "./scheduleFinish"
+import type { HeatTimes } from "./scheduleHeat"
 import type { End, Service } from "./scheduleInput"
-import { readyOf } from "./scheduleInput"
 import { isSeen, lookRounds } from "./scheduleLooks"
 import type { MixedBowl, PlacedFoil } from "./schedulePlacing"
 import { schedulePlacing } from "./schedulePlacing"
-import { heatRefusal } from "./scheduleProblems"
 
 /** The clock of a service. `…AtMin` is a minute of the service; other minutes are minutes on. */
 export type Schedule = {
@@ -53,19 +51,17 @@ export type BowlTimes = {
   useByMin: number
 }
 
-export type HeatTimes = { onAtMin: number; offAtMin: number; lookAtMin: number; coolUntilMin: number }
-
 /** The whole service in minutes. The input must have no `serviceProblems`. */
 export function planService(service: Service): Schedule {
-  const { foils, bowls } = schedulePlacing(service, "mid")
-  const looksAtMin = lookRounds(foils, service.looks)
+  const { foils, bowls, heat } = schedulePlacing(service, "mid")
+  const looksAtMin = lookRounds(foils, service.looks, heat)
   const rinseMin = lastOff(foils)
   const steps = scheduleFinish(service, rinseMin, "mid")
   return {
     foils: foils.map((placed) => foilTimes(placed, looksAtMin, service)),
     bowls: bowls.map((bowl, at) => bowlTimes(bowl, at, foils)),
     looksAtMin,
-    heat: heatTimes(service, foils),
+    heat,
     firstOnMin: Math.min(...foils.map(({ onAtMin }) => onAtMin)),
     lastOnMin: Math.max(...foils.map(({ onAtMin }) => onAtMin)),
     rinseMin,
@@ -81,7 +77,7 @@ export function planService(service: Service): Schedule {
 
 function foilTimes(placed: PlacedFoil, rounds: readonly number[], { looks }: Service): FoilTimes {
   const { foil, person, bowl, onAtMin, placedAtMin, offAtMin } = placed
-  const { low, mid, high } = readyOf(foil)
+  const { low, mid, high } = placed.readyMin
   return {
     id: foil.id,
     person,
@@ -106,14 +102,6 @@ function bowlTimes(
   const ids = foils.map(({ id }) => id)
   const useByMin = mixedAtMin + mix.potLifeMin
   return { mix: mix.id, foils: ids, atMin, mixedAtMin, lastUseMin: Math.max(...uses), useByMin }
-}
-
-/** Heat comes when every foil is on, then off, look, cool. Nothing is counted as faster for it. */
-function heatTimes(service: Service, foils: readonly PlacedFoil[]): HeatTimes | null {
-  if (!service.heat || heatRefusal(service)) return null
-  const onAtMin = Math.max(...foils.map(({ placedAtMin }) => placedAtMin))
-  const offAtMin = onAtMin + service.heat.minutes
-  return { onAtMin, offAtMin, lookAtMin: offAtMin, coolUntilMin: offAtMin + heatHabits.coolingMin }
 }
 
 function chairMin(service: Service, end: End): number {

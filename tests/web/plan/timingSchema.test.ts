@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest"
+import { setService } from "../../../web/plan/edits/setService"
 import { openPlan, savePlan } from "../../../web/plan/planFile"
 import type { ServiceRecord } from "../../../web/plan/serviceRecord"
 import { usualTiming } from "../../../web/plan/usualTiming"
-import { samplePlan } from "./samples"
+import { done, samplePlan } from "./samples"
 
 const wallAt = "2026-03-09T10:00:00.000Z"
 const seen = { level: 7.5, stretch: "ok", comfort: "warm", moist: true } as const
@@ -33,6 +34,24 @@ describe("the clock in a plan's file", () => {
       strandTest: { product: "Tub", developerVolume: 20, startLevel: 6, rows: [{ minutes: 10, level: 7 }] },
     }
     const plan = { ...samplePlan, timing, service }
+    expect(openPlan(savePlan(plan))).toEqual({ ok: true, plan })
+  })
+  it("keeps the service before beside the last, and every new field of the clock", () => {
+    const next = { ...service, startedAt: "2026-04-20T10:00:00.000Z", people: ["Ana", "Bo"] }
+    const once = done(setService(service))
+    const again = done(setService(next), once)
+    expect(again.earlier).toEqual([service])
+    expect(done(setService({ ...next, log: [] }), again).earlier).toEqual([service]) // the same one, written again
+    const placing = { low: 1, mid: 2, high: 3 }
+    const timing = {
+      ...usualTiming,
+      people: ["Ana", "Bo"],
+      secondPace: { slice: placing, weave: placing, backcomb: placing },
+      breaks: [{ fromMin: 40, toMin: 55, of: 2 as const }],
+      heatC: 38,
+      freshAt: ["s1"],
+    }
+    const plan = { ...again, timing }
     expect(openPlan(savePlan(plan))).toEqual({ ok: true, plan })
   })
   it("names a level above the scale, a pace of 0 and a break that is no minute", () => {

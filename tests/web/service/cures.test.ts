@@ -1,8 +1,9 @@
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
+import { closestTogether } from "../../../web/service/closestTogether"
 import type { ConflictRule } from "../../../web/service/conflicts"
 import { findConflicts } from "../../../web/service/conflicts"
-import { findCures } from "../../../web/service/cures"
+import { findCures, searchCures } from "../../../web/service/cures"
 import type { Service } from "../../../web/service/scheduleInput"
 import { planService } from "../../../web/service/timing"
 import { always, foilsAlike, person, timedFoil, timedMix, timedService } from "../../support/timedService"
@@ -28,7 +29,7 @@ describe("a last foil under-processed, 25 foils in one rinse", () => {
   it("keeps as many foils as fit", () => {
     const fewer = cureOf(service, "under-processed", "fewer-foils")
     expect(fewer.label).toBe("Leave out the last 12 foils")
-    expect(fewer.change(service).foils).toHaveLength(13)
+    expect(fewer.after.foils).toHaveLength(13)
     expect(fewer.left[0]).toBe("f14")
   })
   it("costs that someone must be free, and until the last is on", () =>
@@ -44,8 +45,8 @@ describe("one cure each", () => {
     ]
     const service = timedService(foils, { rinse: "together" })
     const reorder = cureOf(service, "under-processed", "reorder")
-    expect(reorder.change(service).foils[0].id).toBe("slow")
-    expect(rulesOf(reorder.change(service))).toEqual([])
+    expect(reorder.after.foils[0].id).toBe("slow")
+    expect(rulesOf(reorder.after)).toEqual([])
   })
   it("weakens the early mix where the hairline would be ahead of the back", () => {
     const mixes = [timedMix("A", { onHeadPercent: 4 }), timedMix("B", { onHeadPercent: 2 })]
@@ -55,7 +56,7 @@ describe("one cure each", () => {
       rinse: "together",
     })
     const weaker = cureOf(service, "hairline-ahead", "weaker-early")
-    expect(weaker.change(service).foils.map(({ mix }) => mix)).toEqual(["B", "A"])
+    expect(weaker.after.foils.map(({ mix }) => mix)).toEqual(["B", "A"])
     expect(weaker.label).toBe("Weaker developer for the first foil")
   })
   it("mixes afresh in time for a bowl that would go stale, in the largest bowls that do", () => {
@@ -64,8 +65,8 @@ describe("one cure each", () => {
       mixes: [timedMix("A", { potLifeMin: 12 })],
     })
     const fresh = cureOf(service, "pot-life", "fresh-bowl")
-    expect(fresh.label).toBe("Mix A afresh for every 2 foils")
-    expect(planService(fresh.change(service)).bowls.map(({ foils }) => foils.length)).toEqual([2, 2, 2])
+    expect(fresh.label).toBe("Mix A afresh at foil 3, 5")
+    expect(planService(fresh.after).bowls.map(({ foils }) => foils.length)).toEqual([2, 2, 2])
   })
   it("asks for a second pair of hands or fewer foils where the booking is too short", () => {
     const service = timedService(foilsAlike(20), { bookingMin: 45 }) // 28.5 + 26 = 54.5; with two 13.5 + 26
@@ -74,12 +75,45 @@ describe("one cure each", () => {
   it("moves no foil that is already on", () => {
     const soFar = { nowMin: 12, onAtMin: { f1: 0, f2: 2, f3: 9 }, offAtMin: {}, mixedAtMin: [] }
     const service = timedService(foilsAlike(25), { rinse: "together", soFar })
-    for (const { change } of findCures(service, "under-processed"))
-      expect(
-        change(service)
-          .foils.slice(0, 3)
-          .map(({ id }) => id),
-      ).toEqual(["f1", "f2", "f3"])
+    for (const { after } of findCures(service, "under-processed"))
+      expect(after.foils.slice(0, 3).map(({ id }) => id)).toEqual(["f1", "f2", "f3"])
+  })
+})
+
+describe("a search", () => {
+  const service = timedService(foilsAlike(40), { rinse: "together", bookingMin: 60 })
+  const rules = rulesOf(service)
+  it("says how far it has come, and gives the cures of a conflict as soon as all are tried", () => {
+    const steps = [...searchCures(service, rules)]
+    expect(rules.length).toBeGreaterThan(1)
+    expect(steps.map(({ done }) => done)).toEqual(steps.map((_, at) => at + 1))
+    expect(steps.at(-1)).toMatchObject({ done: steps.length, of: steps.length })
+    expect(steps.flatMap(({ found }) => found?.rule ?? [])).toEqual(rules)
+    for (const { found } of steps) if (found) expect(found.cures).toEqual(findCures(service, found.rule))
+  })
+  it("does no more work once nobody asks", () => {
+    const [first] = searchCures(service, rules)
+    expect(first).toMatchObject({ done: 1, found: null })
+  })
+  it("offers order and strength at once only where neither alone is enough", () => {
+    for (const rule of rules) {
+      const kinds = kindsOf(service, rule)
+      if (kinds.includes("order-and-strength")) expect(kinds).not.toContain("reorder")
+    }
+  })
+})
+
+describe("closest together", () => {
+  const slow = timedFoil("slow", { group: "two", readyMin: { A: always(40) } })
+  const service = timedService([...foilsAlike(4, { readyMin: { A: always(20) } }), slow])
+  it("says how far apart the foils come now and then", () => {
+    // At 0 to 4.5 and ready 20 later, the slow one on at 6: 20 against 46. Slow first: 40 against 21.5.
+    expect(closestTogether(service)).toMatchObject({ nowMin: 26, thenMin: 18.5 })
+  })
+  it("is offered only where it is closer, and brings no conflict", () => {
+    expect(closestTogether(timedService(foilsAlike(1)))).toBeNull()
+    const found = closestTogether(service)
+    expect(rulesOf(found?.cure.after ?? service)).toEqual([])
   })
 })
 
@@ -112,8 +146,8 @@ describe("every cure of any service", () => {
         const copy = structuredClone(given)
         for (const rule of before) {
           const cures = findCures(given, rule)
-          for (const { change } of cures) {
-            const after = rulesOf(change(given))
+          for (const cure of cures) {
+            const after = rulesOf(cure.after)
             expect(after).not.toContain(rule)
             expect(before).toEqual(expect.arrayContaining(after))
           }

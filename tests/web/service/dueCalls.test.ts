@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest"
 import { passTime, startChair, type Tap, tapChair } from "../../../web/service/chairClock"
-import { callWords, clockText, dueCalls, spokenCall } from "../../../web/service/dueCalls"
+import { callWords, clockText, dueCalls, nextCall, spokenCall } from "../../../web/service/dueCalls"
 
 const minute = 60_000
 const at = (minutes: number) => ({ load: "one", monotonicMs: minutes * minute, wallMs: minutes * minute })
@@ -8,7 +8,7 @@ const foils = [7, 3].map((mapNumber) => ({ id: `f${mapNumber}`, mapNumber, limit
 const ahead = { lookMs: minute, limitMs: 5 * minute }
 
 /** Foil 7 on at minute 2, foil 3 at minute 2.5; looks are due at 12 and 12.5, limits at 47 and 47.5. */
-function callsAt(minutes: number, ...taps: readonly (readonly [number, Tap])[]) {
+function chairAt(minutes: number, ...taps: readonly (readonly [number, Tap])[]) {
   let chair = startChair(foils, at(0))
   for (const [when, tap] of [
     [2, { kind: "on", foil: "f7" }],
@@ -16,8 +16,9 @@ function callsAt(minutes: number, ...taps: readonly (readonly [number, Tap])[]) 
     ...taps,
   ] as const)
     chair = tapChair(chair, tap, { at: at(when), revision: chair.revision }).chair
-  return dueCalls(passTime(chair, at(minutes)).chair, 5, ahead)
+  return passTime(chair, at(minutes)).chair
 }
+const callsAt = (...when: Parameters<typeof chairAt>) => dueCalls(chairAt(...when), 5, ahead)
 const look = (foil: string, when: number, stretch: "ok" | "stop" = "ok") =>
   [when, { kind: "looked", foil, seen: { level: 8, stretch, comfort: "ok", moist: true } }] as const
 
@@ -46,4 +47,18 @@ describe("what is called out at the chair", () => {
   })
   it("writes minutes and seconds", () =>
     expect([0, 5_900, 725_000].map(clockText)).toEqual(["0:00", "0:05", "12:05"]))
+})
+
+describe("the next call", () => {
+  const words = (...when: Parameters<typeof chairAt>) => {
+    const call = nextCall(chairAt(...when), 5)
+    return call && callWords(call)
+  }
+  it("is the one that comes first, however far ahead", () =>
+    expect(words(4)).toBe("Foils 7, 3: look in 8:00"))
+  it("is the most urgent one once it is due", () => {
+    expect(words(47.5, look("f7", 46), look("f3", 46))).toBe("Foil 7: off now, 0:30 past its longest time")
+    expect(words(30, look("f7", 29, "stop"))).toBe("Foil 7: take off now, the last look said stop")
+  })
+  it("is none while nothing is on", () => expect(nextCall(startChair(foils, at(0)), 5)).toBeNull())
 })

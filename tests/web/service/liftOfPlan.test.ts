@@ -21,11 +21,40 @@ describe("what a strand test says of a mix", () => {
     expect(after.mid).toBeLessThan(before.mid)
     expect(after.high - after.low).toBeLessThan(before.high - before.low)
   })
-  it("says nothing of another developer", () => {
-    const other = { ...mix, developerVolume: 30 }
-    expect(liftKnown(other, sheet, test)?.narrowed).toBeNull()
-    expect(testedMix({ ...samplePlan, mixes: [other] }, test)).toBeNull()
+  it("tells of another developer through the hair: a fast strand is fast there too, and the range narrows", () => {
+    const stronger = { ...mix, developerVolume: 30 }
+    const weaker = { ...mix, developerVolume: 10 }
+    expect(liftKnown(stronger, sheet, test)).toMatchObject({ narrowed: null, isBorrowed: true })
+    for (const [other, toLevel] of [
+      [stronger, 9],
+      [weaker, 6.5],
+    ] as const) {
+      const wanted = { fromLevel: 6, toLevel }
+      const before = readyWith(other, sheet, { goal: wanted, strandTest: null })
+      const after = readyWith(other, sheet, { goal: wanted, strandTest: test })
+      expect(after.mid).toBeLessThan(before.mid)
+      expect(after.high - after.low).toBeLessThan(before.high - before.low)
+    }
+    expect(testedMix({ ...samplePlan, mixes: [stronger] }, test)).toBeNull()
     expect(testedMix(samplePlan, test)).toBe(mix)
+  })
+  it("tells of another product too, but less", () => {
+    const other = { ...mix, product: "Tub" }
+    const ready = (strandTest: StrandTest | null) =>
+      readyWith(other, sheet && { ...sheet, name: "Tub" }, { goal, strandTest, testedSheet: sheet }).mid
+    const own = readyWith(mix, sheet, { goal, strandTest: test }).mid
+    expect(ready(test)).toBeLessThan(ready(null))
+    expect(ready(test)).toBeGreaterThan(own)
+    expect(readyWith(other, sheet, { goal, strandTest: test })).toEqual(
+      readyWith(other, sheet, { goal, strandTest: null }),
+    ) // nothing is known of the tub it was tested in
+  })
+  it("never lets a mix pass what its sheet prints", () => {
+    const best = { ...test, rows: [{ minutes: 5, level: 10 }] }
+    const weaker = { ...mix, developerVolume: 10 } // prints 1 to 2 levels
+    expect(readyWith(weaker, sheet, { goal: { fromLevel: 6, toLevel: 9 }, strandTest: best }).low).toBe(
+      Number.POSITIVE_INFINITY,
+    )
   })
   it("is refused when it goes backwards, and the figures stay what they were", () => {
     const backwards = { ...test, rows: [...test.rows, { minutes: 20, level: 7 }] }

@@ -2,7 +2,10 @@ import { describe, expect, it } from "vitest"
 import { isFoil } from "../../../geometry/section/section"
 import { houseProducts } from "../../../presets/houseProducts"
 import { foilMin, type Skill } from "../../../presets/pace"
+import { type HairState, newConsultation, type Zone } from "../../../web/plan/consultation"
 import type { Plan } from "../../../web/plan/schema"
+import type { TimingChoices } from "../../../web/plan/timingChoices"
+import { usualTiming } from "../../../web/plan/usualTiming"
 import { choicesOfPlan } from "../../../web/service/choicesOfPlan"
 import { serviceOf } from "../../../web/service/scheduleFromPlan"
 import { serviceProblems } from "../../../web/service/scheduleProblems"
@@ -16,6 +19,7 @@ const withFoils = (count: number, change: Partial<Plan> = {}): Plan => ({
   sections: busy.sections.filter(({ kind }) => kind !== "backcomb").slice(0, count),
   ...change,
 })
+const atLevel = (level: number): HairState => ({ level, history: null, porosity: null, stretch: null })
 const serviceWith = (plan: Plan, skill: Skill = "usual", hands: 1 | 2 = 1, goal: LiftGoal | null = null) =>
   serviceOf(plan, houseProducts, { ...choicesOfPlan(plan), goal, paceMin: foilMin[skill], hands })
 
@@ -58,6 +62,21 @@ describe("a plan as the clock sees it", () => {
     expect(C).toEqual({ low: 18, mid: 26, high: 34 }) // no lift is printed for 25 volume
     expect(serviceWith({ ...busy, mixes }).foils[0].readyMin).toEqual({ A: { low: 18, mid: 26, high: 34 } })
   })
+  it("starts each zone from its own level, where that was written down", () => {
+    const hairline = { roots: atLevel(7.5) }
+    const top = { roots: atLevel(6.5) }
+    const consultation = { ...newConsultation(), hair: { hairline, top }, liftToLevel: 8 }
+    const plan: Plan = { ...busy, consultation }
+    const { foils } = serviceOf(plan, houseProducts, choicesOfPlan(plan))
+    const readyIn = (zone: Zone) => foils.find((foil) => foil.zone === zone)?.readyMin.A.mid ?? 0
+    expect(readyIn("hairline")).toBeLessThan(readyIn("top"))
+    expect(readyIn("left")).toBe(readyIn("top")) // not written down: the darkest hair rules
+    const told: Plan = { ...plan, timing: { ...usualTiming, lift: { fromLevel: 6, toLevel: 8 } } }
+    const ready = serviceOf(told, houseProducts, choicesOfPlan(told)).foils.map(
+      ({ readyMin }) => readyMin.A.mid,
+    )
+    expect(new Set(ready).size).toBe(1)
+  })
   it("looks sooner at fine hair", () => {
     const fine = serviceWith({ ...busy, hair: { ...busy.hair, fibreUm: 55 } })
     expect([service.foils[0].delicate, fine.foils[0].delicate]).toEqual([false, true])
@@ -70,6 +89,31 @@ describe("a plan as the clock sees it", () => {
         .map(({ id }) => id)
         .sort(),
     )
+  })
+})
+
+describe("two pairs of hands", () => {
+  const timing = { ...usualTiming, hands: 2 as const }
+  const handsOf = (change: Partial<TimingChoices>) => {
+    const plan = { ...withFoils(4), timing: { ...timing, ...change } }
+    return serviceOf(plan, houseProducts, choicesOfPlan(plan)).hands
+  }
+  it("rest together, or each alone", () => {
+    const breaks = [
+      { fromMin: 10, toMin: 20 },
+      { fromMin: 30, toMin: 45, of: 2 as const },
+    ]
+    expect(handsOf({ breaks }).map(({ breaks }) => breaks.map(({ fromMin }) => fromMin))).toEqual([
+      [10],
+      [10, 30],
+    ])
+  })
+  it("each work at their own pace", () => {
+    // Usual is 2 minutes a slice or weave, the second takes 3: one and a half times as long.
+    const slow = { low: 3, mid: 3, high: 3 }
+    const secondPace = { slice: slow, weave: slow, backcomb: slow }
+    expect(handsOf({ secondPace }).map(({ paceShare }) => paceShare)).toEqual([1, 1.5])
+    expect(handsOf({}).map(({ paceShare }) => paceShare)).toEqual([1, 1])
   })
 })
 

@@ -31,8 +31,8 @@ describe("pace", () => {
       startChair(foils, at(0)),
     )
     expect(timedFoils(chair)).toEqual([
-      { foil: "a", minutes: 2 },
-      { foil: "c", minutes: 1.5 },
+      { foil: "a", minutes: 2, by: 1 },
+      { foil: "c", minutes: 1.5, by: 1 },
     ])
   })
 })

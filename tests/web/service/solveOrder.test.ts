@@ -13,7 +13,7 @@ const mixes = [
 const strength: Readonly<Record<string, number>> = { A: 6, B: 4, C: 2 }
 
 /** Any service: foils of their own pace and of their own time in each mix, a weaker one being slower. */
-const anyService = (most: number, groups: number) =>
+const anyService = (most: number, groups: number, least = 1) =>
   fc
     .record({
       foils: fc.array(
@@ -24,7 +24,7 @@ const anyService = (most: number, groups: number) =>
           group: fc.integer({ min: 1, max: groups }),
           zone: fc.constantFrom("hairline" as const, "top" as const),
         }),
-        { minLength: 1, maxLength: most },
+        { minLength: least, maxLength: most },
       ),
       hands: fc.constantFrom([person()], [person(), person()]),
       partingMin: fc.constantFrom(always(0), always(2)),
@@ -114,7 +114,18 @@ describe("any service", () => {
       }),
       { numRuns: 25 },
     ))
-  it("of 6 and 7 foils too", () => {
+  it(
+    "of 6 and 7 foils, drawn at random, too",
+    () =>
+      fc.assert(
+        fc.property(anyService(7, 99, 6), (service) => {
+          expect(readySpreadMin(solveOrder(service, both))).toBeCloseTo(closestOfAll(service), 9)
+        }),
+        { numRuns: 3 },
+      ),
+    30_000,
+  )
+  it("of 6 and 7 foils of our choosing too", () => {
     for (const count of [6, 7]) {
       const foils = Array.from({ length: count }, (_, at) =>
         timedFoil(`f${at}`, {

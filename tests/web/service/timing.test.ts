@@ -1,6 +1,6 @@
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
-import type { Service } from "../../../web/service/scheduleInput"
+import type { Service, TimedFoil } from "../../../web/service/scheduleInput"
 import { heatRefusal, serviceProblems } from "../../../web/service/scheduleProblems"
 import type { Schedule } from "../../../web/service/timing"
 import { planService } from "../../../web/service/timing"
@@ -137,6 +137,14 @@ describe("looks", () => {
     expect(schedule.looksAtMin[0]).toBe(6.5) // b is on at 1.5
     expect(schedule.foils[0].looksAtMin[0]).toBe(6.5)
   })
+  it("begin as the sheet says, but never later than at 5 minutes on delicate hair", () => {
+    const first = (change: Partial<TimedFoil>) =>
+      planService(timedService([timedFoil("a", { firstLookMin: 15, ...change })])).looksAtMin[0]
+    expect(first({})).toBe(15)
+    expect(first({ delicate: true })).toBe(5)
+    expect(first({ delicate: true, firstLookMin: 3 })).toBe(3)
+    expect(first({ firstLookMin: null })).toBe(10)
+  })
   it("never leave a foil longer than its first look and then the interval", () =>
     fc.assert(
       fc.property(fc.array(fc.boolean(), { minLength: 1, maxLength: 40 }), (delicate) => {
@@ -157,7 +165,7 @@ describe("looks", () => {
 describe("heat", () => {
   const warm = [timedMix("A", { heatMostMin: 10 })]
   const heated = (change: Partial<Service>) =>
-    timedService(foilsAlike(3), { mixes: warm, heat: { minutes: 8 }, ...change })
+    timedService(foilsAlike(3), { mixes: warm, heat: { minutes: 8, warmthC: null }, ...change })
   it("comes when all are on, then off, look, cool", () =>
     // The last foil is on at 4.5; 8 minutes; 3 to cool.
     expect(planService(heated({})).heat).toEqual({
@@ -168,7 +176,11 @@ describe("heat", () => {
     }))
   const refusals: [string, Partial<Service>, string][] = [
     ["the sheet does not allow it", { mixes: [timedMix("A")] }, "does not allow"],
-    ["it would be longer than the sheet's minutes", { heat: { minutes: 11 } }, "10 minutes at most"],
+    [
+      "it would be longer than the sheet's minutes",
+      { heat: { minutes: 11, warmthC: null } },
+      "10 minutes at most",
+    ],
     ["30 volume is used", { mixes: [timedMix("A", { heatMostMin: 10, developerVolume: 30 })] }, "30 volume"],
     ["there are foils at the hairline", { foils: foilsAlike(1, { zone: "hairline" }) }, "hairline"],
     ["a cushion lies near the root", { foils: foilsAlike(1, { kind: "backcomb" }) }, "cushion"],
@@ -259,11 +271,11 @@ describe("a service that cannot be timed", () => {
 describe("how fast", () => {
   it("plans 120 foils again within 5 ms", () => {
     const service = timedService(foilsAlike(120), { wipingMin: always(0.5), hands: [person(), person()] })
-    const times = Array.from({ length: 15 }, () => {
+    const times = Array.from({ length: 45 }, () => {
       const start = performance.now()
       planService(service)
       return performance.now() - start
     })
-    expect(times.sort((a, b) => a - b)[7]).toBeLessThan(5)
+    expect(times.sort((a, b) => a - b)[22]).toBeLessThan(5)
   })
 })

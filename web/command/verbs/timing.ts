@@ -17,6 +17,12 @@ export const timing: Verb = {
     "FILE [--pace MINUTES] [--hands N] [--rinse each|together] [--from LEVEL --to LEVEL] [--booking MINUTES]",
   summary:
     "When each foil goes on, may be ready and comes off, the bowls and looks, and what cannot be kept.",
+  details: [
+    "Prints foils, bowls, looks, firstOnMin, lastOnMin, rinseMin and conflicts; beyond them chairMin (the whole visit, a",
+    "range), heat (when it is on and off, or null), steps (rinse, detangle, toner by zone, dry) and, for each bowl, its mix and",
+    "sections. An end of readyMin is null where the goal is not reached in time. Rules of conflicts: over-run,",
+    "under-processed, pot-life, booking, and hairline-ahead (one rinse, and the hairline ready well before the back).",
+  ],
   takesFile: true,
   options: {
     pace: "minutes a foil, from one to the next; the plan's pace if not given",
@@ -43,7 +49,7 @@ export const timing: Verb = {
 
 /** Minutes of the service end in "AtMin", save where there is nothing else they could be; `readyMin` is minutes on. */
 function objectOf(service: Service, schedule: Schedule) {
-  const { foils, bowls, looksAtMin, firstOnMin, lastOnMin, rinseMin, chairMin } = schedule
+  const { foils, bowls, looksAtMin, firstOnMin, lastOnMin, rinseMin, chairMin, heat, steps } = schedule
   return {
     foils: foils.map(({ id, onAtMin, readyMin, limitAtMin, offAtMin, onMin }) => ({
       id,
@@ -59,6 +65,8 @@ function objectOf(service: Service, schedule: Schedule) {
     lastOnMin,
     rinseMin,
     chairMin,
+    heat,
+    steps,
     conflicts: findConflicts(service, schedule).map(({ rule, why, foils: sections }) => ({
       rule,
       why,
@@ -105,7 +113,7 @@ function choicesOf(options: Readonly<Record<string, string>>): Chosen {
       ...(pace !== undefined && { paceMin: always(Number(pace)), learntMin: null }),
       ...(hands !== undefined && { hands: hands === "2" ? 2 : 1 }),
       ...(rinse !== undefined && { rinse: rinse === "together" ? "together" : "each" }),
-      ...(goal && "fromLevel" in goal && { goal }),
+      ...(goal && "fromLevel" in goal && { goal, zoneGoals: {} }),
       ...(booking !== undefined && { bookingMin: Number(booking) }),
     },
   }

@@ -1,4 +1,4 @@
-import { recordsOf } from "../../service/liveService"
+import { heatOf, recordsOf } from "../../service/chairRecord"
 import type { Schedule } from "../../service/timing"
 import { endService } from "./chairActions"
 import { tap } from "./chairStore"
@@ -12,17 +12,20 @@ export function BowlAndRinse({ schedule }: { schedule: Schedule | null }) {
   const isAllDone = useService((chair) =>
     [...recordsOf(chair).values()].every(({ offAtMs }) => offAtMs !== null),
   )
-  const bowl = schedule?.bowls[mixed]
+  const isAllOn = useService((chair) => [...recordsOf(chair).values()].every(({ onAtMs }) => onAtMs !== null))
+  const bowls = schedule?.bowls ?? []
+  const bowl = isAllOn ? undefined : bowls[mixed]
   return (
     <div className="touches">
       {bowl && (
         <button type="button" className="touch" onClick={() => tap({ kind: "mixed" })}>
           Mix {bowl.mix} now
           <small>
-            bowl {mixed + 1} of {schedule.bowls.length}, for minute {Math.round(bowl.atMin)}
+            bowl {mixed + 1} of {bowls.length}, for minute {Math.round(bowl.atMin)}
           </small>
         </button>
       )}
+      <HeatTap />
       {onNow > 0 && (
         <button type="button" className="touch" onClick={() => tap({ kind: "rinsed" })}>
           Rinse now
@@ -35,6 +38,30 @@ export function BowlAndRinse({ schedule }: { schedule: Schedule | null }) {
         </button>
       )}
     </div>
+  )
+}
+
+/** Heat comes once, when every foil is on; then off, a look, and cool. */
+function HeatTap() {
+  const [minutes, state] = useService((chair) => {
+    const heat = heatOf(chair)
+    const isAllOn = [...recordsOf(chair).values()].every(({ onAtMs }) => onAtMs !== null)
+    if (heat) return [chair.heatMin ?? 0, heat.offAtMs === null ? "on" : "over"]
+    return [chair.heatMin ?? 0, isAllOn ? "to come" : "too soon"]
+  }) ?? [0, "over"]
+  if (state === "on")
+    return (
+      <button type="button" className="touch strong" onClick={() => tap({ kind: "heat-off" })}>
+        Heat off
+        <small>then look and let cool</small>
+      </button>
+    )
+  if (minutes === 0 || state !== "to come") return null
+  return (
+    <button type="button" className="touch" onClick={() => tap({ kind: "heat-on" })}>
+      Heat on
+      <small>{minutes} min, then look</small>
+    </button>
   )
 }
 

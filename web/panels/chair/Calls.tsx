@@ -5,7 +5,7 @@ import { chairHabits } from "../../../presets/emergencies"
 import { looks } from "../../../presets/pace"
 import { announce } from "../../plan/announcements"
 import { callWords, type DueCall, dueCalls, spokenCall } from "../../service/dueCalls"
-import { chairStore } from "./chairStore"
+import { chairStore, tap } from "./chairStore"
 import { type Signal, sound } from "./signals"
 
 const ahead = {
@@ -19,18 +19,22 @@ const callsNow = (): DueCall[] => {
   return chair ? dueCalls(chair, looks.everyMin, ahead) : []
 }
 
-/** What is due, most urgent first; a touch chooses its first foil. Nothing here can be waved away: only the deed ends it. */
+/** What is due, most urgent first; a touch chooses its first foil, or takes the heat away. Nothing here can be waved away: only the deed ends it. */
 export function Calls({ onChoose }: { onChoose: (foil: string) => void }) {
   const words = useStore(
     chairStore,
-    useShallow(() => callsNow().map((call) => `${call.stage}|${call.ids[0]}|${callWords(call)}`)),
+    useShallow(() => callsNow().map((call) => `${call.stage}|${call.ids[0] ?? ""}|${callWords(call)}`)),
   )
   const shown = words.slice(0, mostShown).map((line) => line.split("|"))
   return (
     <ul className="calls" aria-label="Due">
       {shown.map(([stage, id, text]) => (
         <li key={text.replace(/\d+:\d+/, "")}>
-          <button type="button" className={`touch call ${stage}`} onClick={() => onChoose(id)}>
+          <button
+            type="button"
+            className={`touch call ${stage}`}
+            onClick={() => (id === "" ? tap({ kind: "heat-off" }) : onChoose(id))}
+          >
             {text}
           </button>
         </li>
@@ -47,6 +51,8 @@ export function useCallOut() {
   const called = useRef(new Map<string, number>())
   useEffect(() => {
     const callOut = () => {
+      const { hold } = chairStore.getState()
+      if (hold !== "held" && document.visibilityState === "hidden") return
       const nowMs = chairStore.getState().live?.chair.elapsedMs ?? 0
       for (const call of callsNow()) {
         const key = `${call.kind} ${call.stage} ${call.ids.join()}`

@@ -11,7 +11,7 @@ export function ChairBar({ stage, onAlarm }: Props) {
     <header className="chair-bar">
       <button type="button" className="touch" onClick={leaveChair}>
         Leave
-        {stage === "running" && <small>calls stop there</small>}
+        {stage === "running" && <small>calls go on</small>}
       </button>
       {stage !== "start" && <Elapsed />}
       {stage === "running" && <UndoTap />}

@@ -1,5 +1,6 @@
 import type { Plan } from "../../plan/schema"
 import type { TimedPlan } from "../../service/timedPlan"
+import { ChairLessons } from "../timing/ChairLessons"
 import { PlannedAndReal } from "../timing/PlannedAndReal"
 import { startService } from "./chairActions"
 
@@ -7,6 +8,7 @@ import { startService } from "./chairActions"
 export const ChairEnd = ({ plan, timed }: { plan: Plan; timed: TimedPlan }) => (
   <section className="chair-page page">
     <PlannedAndReal plan={plan} />
+    <ChairLessons plan={plan} />
     {timed.ok && (
       <p>
         <button type="button" className="touch" onClick={() => startService(plan, timed)}>

@@ -1,31 +1,29 @@
 import "./chair.css"
+import "./chairFloor.css"
+import "./alarm.css"
 import { useEffect, useState } from "react"
 import { usePlan } from "../../plan/usePlan"
 import { timedPlan } from "../../service/timedPlan"
-import { useCallOut } from "./Calls"
 import { ChairBar } from "./ChairBar"
 import { ChairEnd } from "./ChairEnd"
 import { ChairStart } from "./ChairStart"
-import { followPlan } from "./chairActions"
-import { openChair } from "./chairStore"
+import { followPlan, goToChair, leaveChair } from "./chairActions"
+import { isRunning, openChair } from "./chairStore"
 import { RedButton } from "./RedButton"
 import { Running } from "./Running"
-import { keepAwake } from "./signals"
-import { useChair, useOpenChair } from "./useChair"
+import { useChair } from "./useChair"
 
 /** The service as it happens, on one screen that can be read from two metres and tapped with gloves on. */
 export function ChairScreen() {
   const plan = usePlan((open) => open)
   const timed = timedPlan(plan)
-  useOpenChair(plan.id)
   const hold = useChair((state) => state.hold)
+  const isOther = useChair((state) => state.planId !== plan.id && isRunning(state))
   const stage = useChair(({ live }) => (live === null ? "start" : live.endedAt ? "end" : "running"))
-  // Here, not beside the foils: the red button's page must not silence a limit.
-  useCallOut()
   const [isAlarm, setAlarm] = useState(false)
-  useEffect(() => followPlan(timed), [timed])
-  useEffect(() => (stage === "running" ? keepAwake() : undefined), [stage])
-  if (isAlarm) return <RedButton onBack={() => setAlarm(false)} />
+  useEffect(() => followPlan(plan.id, timed), [plan.id, timed])
+  if (isAlarm) return <RedButton plan={plan} onBack={() => setAlarm(false)} />
+  if (isOther) return <OtherService onAlarm={() => setAlarm(true)} />
   return (
     <main className="chair">
       <h1 className="unseen">At the chair</h1>
@@ -37,6 +35,27 @@ export function ChairScreen() {
     </main>
   )
 }
+
+/** One window keeps one clock: a second client's chair is opened in a second window. */
+const OtherService = ({ onAlarm }: { onAlarm: () => void }) => (
+  <main className="chair">
+    <h1 className="unseen">At the chair</h1>
+    <div className="chair-page">
+      <p className="large">
+        The service of another plan goes on in this window. Open this plan in a second window to run both.
+      </p>
+      <button type="button" className="touch giant" onClick={() => void goToChair()}>
+        To that service
+      </button>
+      <button type="button" className="touch red" onClick={onAlarm}>
+        Something is wrong
+      </button>
+      <button type="button" className="touch" onClick={leaveChair}>
+        Leave
+      </button>
+    </div>
+  </main>
+)
 
 const Elsewhere = ({ planId }: { planId: string }) => (
   <div className="elsewhere" role="alert">

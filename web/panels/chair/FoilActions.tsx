@@ -1,15 +1,19 @@
-import { useState } from "react"
 import type { Plan } from "../../plan/schema"
-import { recordsOf } from "../../service/liveService"
+import { recordsOf } from "../../service/chairRecord"
 import { tap } from "./chairStore"
 import { LookPad } from "./LookPad"
 import { useService } from "./useChair"
 
-type Props = { foil: string | null; plan: Plan; onDone: () => void }
+type Props = {
+  foil: string | null
+  plan: Plan
+  isLooking: boolean
+  onLook: (looks: boolean) => void
+  onDone: () => void
+}
 
 /** What can be done with the foil that is chosen. */
-export function FoilActions({ foil, plan, onDone }: Props) {
-  const [isLooking, look] = useState(false)
+export function FoilActions({ foil, plan, isLooking, onLook, onDone }: Props) {
   const name = useService((chair) => {
     const record = foil === null ? undefined : recordsOf(chair).get(foil)
     return record && record.onAtMs !== null && record.offAtMs === null ? record.name : null
@@ -19,11 +23,12 @@ export function FoilActions({ foil, plan, onDone }: Props) {
   if (isLooking)
     return (
       <LookPad
+        key={foil}
         foil={foil}
         name={name}
         plan={plan}
         onClose={() => {
-          look(false)
+          onLook(false)
           onDone()
         }}
       />
@@ -35,7 +40,7 @@ export function FoilActions({ foil, plan, onDone }: Props) {
   return (
     <fieldset className="touches">
       <legend className="label">{name}</legend>
-      <button type="button" className="touch strong" onClick={() => look(true)}>
+      <button type="button" className="touch strong" onClick={() => onLook(true)}>
         Looked
       </button>
       <button type="button" className="touch strong" onClick={() => did("off")}>

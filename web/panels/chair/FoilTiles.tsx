@@ -1,4 +1,5 @@
-import { recordsOf } from "../../service/liveService"
+import { memo } from "react"
+import { type FoilOnNow, foilsOnNow } from "../../service/chairTiles"
 import type { Schedule } from "../../service/timing"
 import { useService } from "./useChair"
 
@@ -6,46 +7,34 @@ type Props = { chosen: string | null; onChoose: (foil: string) => void; schedule
 
 /** Every foil that is on, with its minutes; the chosen one is inked. */
 export function FoilTiles({ chosen, onChoose, schedule }: Props) {
-  const ids =
-    useService((chair) =>
-      [...recordsOf(chair).values()].flatMap(({ id, onAtMs, offAtMs }) =>
-        onAtMs !== null && offAtMs === null ? [id] : [],
-      ),
-    ) ?? []
-  if (ids.length === 0) return <p className="large">Nothing is on.</p>
+  // One pass a second over all foils, as plain words: only a tile that says something else is drawn again.
+  const tiles = useService((chair) => foilsOnNow(chair).map((foil) => JSON.stringify(foil))) ?? []
+  if (tiles.length === 0) return <p className="large">Nothing is on.</p>
+  const offAtMin = new Map(schedule?.foils.map((times) => [times.id, Math.round(times.offAtMin)]))
   return (
     <ul className="tiles" aria-label="Foils that are on">
-      {ids.map((id) => (
-        <Tile
-          key={id}
-          id={id}
-          isChosen={id === chosen}
-          onChoose={onChoose}
-          offAtMin={offAtOf(schedule, id)}
-        />
-      ))}
+      {tiles
+        .map((tile): FoilOnNow => JSON.parse(tile))
+        .map((foil) => (
+          <Tile
+            key={foil.id}
+            {...foil}
+            isChosen={foil.id === chosen}
+            onChoose={onChoose}
+            offAtMin={offAtMin.get(foil.id)}
+          />
+        ))}
     </ul>
   )
 }
 
-const offAtOf = (schedule: Schedule | null, id: string) =>
-  schedule?.foils.find((times) => times.id === id)?.offAtMin
-
-type TileProps = {
-  id: string
+type TileProps = FoilOnNow & {
   isChosen: boolean
   onChoose: (foil: string) => void
   offAtMin: number | undefined
 }
 
-function Tile({ id, isChosen, onChoose, offAtMin }: TileProps) {
-  const [number, onMin, limitMin, isOver, isCounted] = useService((chair) => {
-    const record = recordsOf(chair).get(id)
-    const onMs = chair.elapsedMs - (record?.onAtMs ?? chair.elapsedMs)
-    const limitMs = record?.limitMs ?? 0
-    const name = chair.foils.find((foil) => foil.id === id)?.mapNumber ?? 0
-    return [name, Math.floor(onMs / 60_000), limitMs / 60_000, onMs >= limitMs, record?.isTapped === false]
-  }) ?? [0, 0, 0, false, false]
+const Tile = memo(function Tile({ id, number, onMin, isChosen, isOver, onChoose, ...rest }: TileProps) {
   return (
     <li>
       <button
@@ -59,13 +48,13 @@ function Tile({ id, isChosen, onChoose, offAtMin }: TileProps) {
           {number}
         </b>
         <span className="tile-min">{onMin} min</span>
-        <small>{isOver ? `never past ${limitMin}: off now` : tileWords(offAtMin, isCounted)}</small>
+        <small>{isOver ? `never past ${rest.limitMin}: off now` : tileWords(rest)}</small>
       </button>
     </li>
   )
-}
+})
 
-function tileWords(offAtMin: number | undefined, isCounted: boolean) {
+function tileWords({ offAtMin, isCounted }: Pick<TileProps, "offAtMin" | "isCounted">) {
   if (isCounted) return "counted from earliest"
-  return offAtMin === undefined ? "" : `off about ${Math.round(offAtMin)}`
+  return offAtMin === undefined ? "" : `off at about ${offAtMin}:00`
 }

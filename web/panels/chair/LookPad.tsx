@@ -2,8 +2,8 @@ import { useState } from "react"
 import { levelScale } from "../../../presets/lift"
 import type { Plan } from "../../plan/schema"
 import type { LookSeen } from "../../plan/serviceRecord"
+import { recordsOf } from "../../service/chairRecord"
 import { goalOfPlan } from "../../service/liftOfPlan"
-import { recordsOf } from "../../service/liveService"
 import { chairStore, tap } from "./chairStore"
 
 type Props = { foil: string; name: string; plan: Plan; onClose: () => void }

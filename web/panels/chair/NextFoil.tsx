@@ -1,10 +1,10 @@
 import { useMemo } from "react"
-import { isFoil } from "../../../geometry/section/section"
+import { type Foil, isFoil } from "../../../geometry/section/section"
 import { accent, black } from "../../plan/inks"
 import { headOf } from "../../plan/measured"
 import type { Plan } from "../../plan/schema"
 import { kindWords, whereOf } from "../../plan/words"
-import { recordsOf } from "../../service/liveService"
+import { recordsOf } from "../../service/chairRecord"
 import type { Schedule } from "../../service/timing"
 import { HeadFigure } from "../HeadFigure"
 import { foilViews } from "../timing/foilShapes"
@@ -34,13 +34,38 @@ export function NextFoil({ plan, schedule }: { plan: Plan; schedule: Schedule | 
         </div>
         <Where plan={plan} id={foil.id} />
       </div>
-      <button type="button" className="touch giant" onClick={() => tap({ kind: "on", foil: foil.id })}>
-        Foil {foil.mapNumber} is on
-      </button>
+      <OnTaps foil={foil} timing={plan.timing} />
       <button type="button" className="touch" onClick={() => tap({ kind: "missed-on", foil: foil.id })}>
         It has been on for a while: the tap was missed
       </button>
     </>
+  )
+}
+
+/** One tap for the foil; with two pairs of hands one for each, so that each one's pace is learnt. */
+function OnTaps({ foil: { id, mapNumber }, timing }: { foil: Foil; timing: Plan["timing"] }) {
+  const words = `Foil ${mapNumber} is on`
+  if (timing?.hands !== 2)
+    return (
+      <button type="button" className="touch giant" onClick={() => tap({ kind: "on", foil: id })}>
+        {words}
+      </button>
+    )
+  const [first, second] = timing.people ?? []
+  return (
+    <div className="touches">
+      {([1, 2] as const).map((by) => (
+        <button
+          key={by}
+          type="button"
+          className="touch giant half"
+          onClick={() => tap({ kind: "on", foil: id, by })}
+        >
+          {words}
+          <small>by {(by === 1 ? first : second)?.trim() || `${by === 1 ? "first" : "second"} pair`}</small>
+        </button>
+      ))}
+    </div>
   )
 }
 

@@ -1,17 +1,18 @@
 import { useEffect, useRef, useState } from "react"
 import { type Emergency, emergencies } from "../../../presets/emergencies"
+import type { Plan } from "../../plan/schema"
 import { clockText } from "../../service/dueCalls"
-import { tap } from "./chairStore"
+import { logAlarm } from "./chairActions"
 import { useService } from "./useChair"
 
 /** One red button: what is wrong, the steps for it, and a log of the time of each. The clocks of the foils go on. */
-export function RedButton({ onBack }: { onBack: () => void }) {
+export function RedButton({ plan, onBack }: { plan: Plan; onBack: () => void }) {
   const [chosen, choose] = useState<Emergency | null>(null)
   const heading = useRef<HTMLHeadingElement>(null)
   // biome-ignore lint/correctness/useExhaustiveDependencies: each page of steps begins at its heading
   useEffect(() => heading.current?.focus(), [chosen])
   const start = (emergency: Emergency) => {
-    tap({ kind: "alarm", what: emergency.what })
+    void logAlarm(emergency.what)
     choose(emergency)
   }
   return (
@@ -30,7 +31,7 @@ export function RedButton({ onBack }: { onBack: () => void }) {
         {chosen?.what ?? "What is wrong?"}
       </h1>
       {chosen ? <Steps emergency={chosen} /> : <Kinds onChoose={start} />}
-      <TimeLog />
+      <TimeLog plan={plan} />
     </main>
   )
 }
@@ -62,7 +63,7 @@ function Steps({ emergency: { what, steps, source } }: { emergency: Emergency })
               disabled={done.includes(step)}
               aria-label={`Done: ${step}`}
               onClick={() => {
-                tap({ kind: "alarm", what: `${what}: ${step}` })
+                void logAlarm(`${what}: ${step}`)
                 setDone([...done, step])
               }}
             >
@@ -76,25 +77,33 @@ function Steps({ emergency: { what, steps, source } }: { emergency: Emergency })
   )
 }
 
-/** When each was tapped, by the service’s clock and the wall’s. */
-function TimeLog() {
+/** When each was tapped: by the service's clock and the wall's while one goes on, by the wall's alone otherwise. */
+function TimeLog({ plan: { alarms = [] } }: { plan: Plan }) {
   const lines =
     useService(({ log }) =>
       log.flatMap(({ tap: { kind, ...rest }, atMs, wallMs }) =>
         kind === "alarm" && "what" in rest
-          ? [`${new Date(wallMs).toLocaleTimeString("en-GB")} (minute ${clockText(atMs)}): ${rest.what}`]
+          ? [`${wallTime(wallMs)} (minute ${clockText(atMs)}): ${rest.what}`]
           : [],
       ),
     ) ?? []
-  if (lines.length === 0) return null
+  const outside = alarms.map(
+    ({ wallAt, what }) => `${wallDay(wallAt)}, ${wallTime(Date.parse(wallAt))}: ${what}`,
+  )
+  const all = [...outside, ...lines]
+  if (all.length === 0) return null
   return (
     <section aria-label="Time log">
       <h2>Time log</h2>
       <ol className="time-log">
-        {lines.map((line) => (
+        {all.map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ol>
     </section>
   )
 }
+
+const wallTime = (wallMs: number) => new Date(wallMs).toLocaleTimeString("en-GB")
+const wallDay = (wallAt: string) =>
+  new Intl.DateTimeFormat("en-GB", { dateStyle: "medium" }).format(new Date(wallAt))

@@ -1,5 +1,7 @@
 import { useState } from "react"
 import type { Plan } from "../../plan/schema"
+import type { Chair } from "../../service/chairClock"
+import { recordsOf } from "../../service/chairRecord"
 import type { TimedPlan } from "../../service/timedPlan"
 import { BowlAndRinse } from "./BowlAndRinse"
 import { Calls } from "./Calls"
@@ -7,12 +9,16 @@ import { FoilActions } from "./FoilActions"
 import { FoilTiles } from "./FoilTiles"
 import { NextFoil } from "./NextFoil"
 import { Outlook } from "./Outlook"
+import { useService } from "./useChair"
 import { useReplanned } from "./useReplanned"
 
 /** The service while it goes on: what is next, what is due, and every foil that is on. */
 export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
   const { schedule, conflicts } = useReplanned(timed)
   const [chosen, choose] = useState<string | null>(null)
+  const [lookedAt, lookAt] = useState<string | null>(null)
+  const isOn = useService((chair) => isOnNow(chair, chosen))
+  const isLooking = isOn === true && lookedAt === chosen
   return (
     <>
       <Calls onChoose={choose} />
@@ -22,11 +28,23 @@ export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
           <BowlAndRinse schedule={schedule} />
         </section>
         <section className="on-now" aria-label="On now">
-          <FoilTiles chosen={chosen} onChoose={choose} schedule={schedule} />
-          <FoilActions foil={chosen} plan={plan} onDone={() => choose(null)} />
-          <Outlook schedule={schedule} conflicts={conflicts} />
+          {/* A look has the whole side while it is written down: nothing it asks for may lie below the fold. */}
+          {!isLooking && <FoilTiles chosen={chosen} onChoose={choose} schedule={schedule} />}
+          <FoilActions
+            foil={chosen}
+            plan={plan}
+            isLooking={isLooking}
+            onLook={(looks) => lookAt(looks ? chosen : null)}
+            onDone={() => choose(null)}
+          />
+          {!isLooking && <Outlook schedule={schedule} conflicts={conflicts} />}
         </section>
       </div>
     </>
   )
+}
+
+function isOnNow(chair: Chair, foil: string | null): boolean {
+  const record = foil === null ? undefined : recordsOf(chair).get(foil)
+  return record !== undefined && record.onAtMs !== null && record.offAtMs === null
 }

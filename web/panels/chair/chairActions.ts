@@ -1,11 +1,15 @@
 import { act } from "../../plan/act"
 import { announceRefusal } from "../../plan/announcements"
+import { addAlarm } from "../../plan/edits/addAlarm"
 import { setService } from "../../plan/edits/setService"
+import { planStore } from "../../plan/planStore"
 import type { Plan } from "../../plan/schema"
 import { sessionStore } from "../../plan/sessionStore"
-import { beginService, recordOfService, recordsOf, withFoilsOf } from "../../service/liveService"
+import { recordsOf } from "../../service/chairRecord"
+import { beginService, recordOfService, withFoilsOf } from "../../service/liveService"
 import type { TimedPlan } from "../../service/timedPlan"
-import { chairStore, setLive, tick } from "./chairStore"
+import { desk, openFromShelf } from "../shelfActions"
+import { chairStore, isRunning, openChair, setLive, tap, tick } from "./chairStore"
 import { readClocks } from "./deviceClock"
 import { wakeSound } from "./signals"
 
@@ -18,9 +22,9 @@ export function startService(plan: Plan, timed: Timed) {
 }
 
 /** The running service with the foils as they are drawn now. */
-export function followPlan(timed: TimedPlan) {
+export function followPlan(planId: string, timed: TimedPlan) {
   const { live, hold } = chairStore.getState()
-  if (!live || live.endedAt || hold !== "held" || !timed.ok) return
+  if (!live || live.planId !== planId || live.endedAt || hold !== "held" || !timed.ok) return
   const followed = withFoilsOf(live, timed)
   if (followed !== live) setLive(followed)
 }
@@ -37,6 +41,28 @@ export function endService() {
     return announceRefusal(`${still.map(({ name }) => name).join(", ")}: still on. Tap off or rinse first.`)
   if (!act("Keep what happened at the chair", setService(recordOfService(live)))) return
   setLive({ ...live, endedAt: new Date().toISOString() })
+}
+
+/** Back to the running service, with its own plan. */
+export async function goToChair() {
+  const { planId } = chairStore.getState()
+  if (planId !== null && planId !== planStore.getState().present.id) {
+    const opened = await openFromShelf(desk, planId)
+    if (!opened.ok)
+      return announceRefusal(`The plan of that service was not opened: ${opened.problems[0].expected}`)
+  }
+  sessionStore.setState({ screen: "chair" })
+}
+
+/** The red button never waits: it takes the chair over if need be, and writes with the plan where no service goes on. */
+export async function logAlarm(what: string) {
+  const { planId, hold } = chairStore.getState()
+  if (!isRunning(chairStore.getState())) {
+    act("Write down what went wrong", addAlarm(what, new Date().toISOString()))
+    return
+  }
+  if (planId !== null && hold !== "held") await openChair(planId, true)
+  tap({ kind: "alarm", what })
 }
 
 export const leaveChair = () => sessionStore.setState({ screen: "timing" })

@@ -9,8 +9,9 @@ import { isLiveService, type LiveService } from "../../service/liveService"
 import { type ChairLock, holdChair } from "./chairLock"
 import { readClocks } from "./deviceClock"
 
-/** The chair on this screen: opening, held by this window, or watched while another window holds it. */
+/** The chair of a plan: opening, held by this window, or watched while another window holds it; null for no chair. */
 export type ChairState = {
+  planId: string | null
   hold: "opening" | "held" | "elsewhere"
   live: LiveService | null
   /** The last thing the clock had to say, and whether it refused a tap. */
@@ -19,8 +20,11 @@ export type ChairState = {
   notKept: string | null
 }
 
-const closed: ChairState = { hold: "opening", live: null, said: null, notKept: null }
+const closed: ChairState = { planId: null, hold: "opening", live: null, said: null, notKept: null }
 export const chairStore = createStore<ChairState>(() => closed)
+
+/** Whether a service goes on, in this window or in the one that is watched. */
+export const isRunning = ({ live }: Pick<ChairState, "live">) => live !== null && live.endedAt === null
 
 const knownRevs = new Set<string>()
 let lock: ChairLock | null = null
@@ -29,16 +33,31 @@ let turn = 0
 
 /** Takes the chair of a plan for this window, or watches it; what was kept of a service goes on. */
 export async function openChair(planId: string, steal = false) {
+  if (chairStore.getState().planId !== planId) closeChair()
   const mine = ++turn
-  const onLost = () => {
-    if (mine === turn) chairStore.setState({ hold: "elsewhere" })
-  }
-  const held = await holdChair(planId, { steal, onLost })
+  chairStore.setState({ planId })
+  const held = await holdChair(planId, { steal, onLost: () => watchFrom(mine) })
   const live = await readKept(planId)
   if (mine !== turn) return held?.release()
   lock = held
-  chairStore.setState({ ...closed, hold: held ? "held" : "elsewhere", live }, true)
+  chairStore.setState({ ...closed, planId, hold: held ? "held" : "elsewhere", live }, true)
   tick()
+}
+
+const watchFrom = (mine: number) => {
+  if (mine === turn) chairStore.setState({ hold: "elsewhere" })
+}
+
+/** Goes on with a watched service once the other window is gone; browsers without locks cannot tell. */
+export async function takeIfFree(planId: string) {
+  const mine = turn
+  const isWatched = () => mine === turn && chairStore.getState().hold === "elsewhere"
+  if (!navigator.locks || !isWatched()) return
+  const held = await holdChair(planId, { steal: false, onLost: () => watchFrom(mine) })
+  const live = held && (await readKept(planId))
+  if (!held || !isWatched()) return held?.release()
+  lock = held
+  chairStore.setState({ hold: "held", live })
 }
 
 export function closeChair() {
@@ -52,7 +71,8 @@ export function closeChair() {
 /** What the other window has made of the service since. */
 export async function watchChair(planId: string) {
   const live = await readKept(planId)
-  if (chairStore.getState().hold === "elsewhere") chairStore.setState({ live })
+  const now = chairStore.getState()
+  if (now.hold === "elsewhere" && now.planId === planId) chairStore.setState({ live })
 }
 
 async function readKept(planId: string): Promise<LiveService | null> {

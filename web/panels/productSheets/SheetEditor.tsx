@@ -155,6 +155,15 @@ const MinuteFields = ({ draft, edit }: PartProps) => (
         onClear={() => edit({ potLifeMin: null })}
         onCommit={(potLifeMin) => edit({ potLifeMin })}
       />
+      <NumberField
+        name="First look at"
+        unit="min"
+        value={draft.firstLookMin ?? 0}
+        isUnset={draft.firstLookMin === null || draft.firstLookMin === undefined}
+        range={limits.heldMin}
+        onClear={() => edit({ firstLookMin: null })}
+        onCommit={(firstLookMin) => edit({ firstLookMin })}
+      />
     </div>
     <HeatFields draft={draft} edit={edit} />
     <div className="with-fields">

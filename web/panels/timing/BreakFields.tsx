@@ -1,22 +1,26 @@
-import { heatHabits } from "../../../presets/pace"
 import { counts, limits } from "../../plan/limits"
-import type { TimingChoices } from "../../plan/timingChoices"
+import type { Break, TimingChoices } from "../../plan/timingChoices"
 import { Choices } from "../Choices"
 import { NumberField } from "../NumberField"
 
-type Change = (label: string, part: Partial<TimingChoices>) => boolean
-type Break = TimingChoices["breaks"][number]
+type Props = { timing: TimingChoices; change: (label: string, part: Partial<TimingChoices>) => boolean }
 
 const usualBreak: Break = { fromMin: 30, toMin: 45 }
 
-/** Minutes in which nobody works. */
-export function BreakFields({ breaks, change }: { breaks: TimingChoices["breaks"]; change: Change }) {
+const resting = [
+  { value: "both", label: "Nobody works" },
+  { value: "1", label: "First pair rests" },
+  { value: "2", label: "Second pair rests" },
+] as const
+
+/** Minutes in which nobody works, or one pair of hands does not. */
+export function BreakFields({ timing: { breaks, hands }, change }: Props) {
   const set = (index: number, part: Partial<Break>) =>
     change("Change a break", { breaks: breaks.with(index, { ...breaks[index], ...part }) })
   return (
     <fieldset>
       <legend>Breaks</legend>
-      {breaks.map(({ fromMin, toMin }, index) => (
+      {breaks.map(({ fromMin, toMin, of }, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: breaks have no name of their own and keep their places
         <div className="with-fields" key={index}>
           <NumberField
@@ -35,6 +39,14 @@ export function BreakFields({ breaks, change }: { breaks: TimingChoices["breaks"
             step={5}
             onCommit={(min) => set(index, { toMin: min })}
           />
+          {hands === 2 && (
+            <Choices
+              legend="Who rests"
+              options={resting}
+              value={of === undefined ? "both" : of === 1 ? "1" : "2"}
+              onChange={(who) => set(index, { of: who === "both" ? undefined : who === "1" ? 1 : 2 })}
+            />
+          )}
           <button
             type="button"
             className="button quiet"
@@ -57,22 +69,7 @@ export function BreakFields({ breaks, change }: { breaks: TimingChoices["breaks"
   )
 }
 
-function nextBreak(breaks: TimingChoices["breaks"]): Break {
+function nextBreak(breaks: readonly Break[]): Break {
   const last = breaks.at(-1)
   return last ? { fromMin: last.toMin + 30, toMin: last.toMin + 45 } : usualBreak
 }
-
-const heats = [
-  { value: "0", label: "None" },
-  ...[heatHabits.mostMin / 2, heatHabits.mostMin].map((min) => ({ value: String(min), label: `${min} min` })),
-]
-
-/** Heat over the foils when all are on: the sheet decides whether any, and for how long. */
-export const HeatChoice = ({ heatMin, change }: { heatMin: number | null; change: Change }) => (
-  <Choices
-    legend="Heat, where the sheet allows it"
-    options={heats}
-    value={String(heatMin ?? 0)}
-    onChange={(value) => change("Change the heat", { heatMin: Number(value) || null })}
-  />
-)

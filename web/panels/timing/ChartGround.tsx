@@ -64,9 +64,22 @@ function Axis({ lastMin, height }: { lastMin: number; height: number }) {
 }
 
 const Breaks = ({ service: { hands }, height }: { service: Service; height: number }) =>
-  hands[0].breaks.map(({ fromMin, toMin }) => (
-    <Stretch key={fromMin} fromMin={fromMin} toMin={toMin} words="break" height={height} />
+  restsOf(hands).map(({ fromMin, toMin, words }) => (
+    <Stretch key={`${fromMin} ${words}`} fromMin={fromMin} toMin={toMin} words={words} height={height} />
   ))
+
+/** A break of both is one break; a break of one says whose. */
+function restsOf(hands: Service["hands"]) {
+  const same = (a: Rest, b: Rest) => a.fromMin === b.fromMin && a.toMin === b.toMin
+  const all = hands.flatMap(({ breaks }, pair) => breaks.map((rest) => ({ ...rest, pair })))
+  return all
+    .filter((rest, at) => all.findIndex((other) => same(rest, other)) === at)
+    .map((rest) => {
+      const isAll = hands.every(({ breaks }) => breaks.some((other) => same(rest, other)))
+      return { ...rest, words: isAll ? "break" : rest.pair === 0 ? "first rests" : "second rests" }
+    })
+}
+type Rest = { fromMin: number; toMin: number }
 
 type StretchProps = { fromMin: number; toMin: number; words: string; height: number }
 

@@ -10,33 +10,49 @@ import { goalOfPlan, liftKnown } from "../../service/liftOfPlan"
 import { type LiftOutlook, liftOutlook } from "../../service/liftOutlook"
 import { Scroller } from "../Scroller"
 
-type Props = { plan: Plan; mix: Mix; test: StrandTest }
+type Props = { plan: Plan; mix: Mix; test: StrandTest | null }
 
 /** What the strand says of this mix: the middle curve, its band, the goal, and when to look. */
 export function LiftCurve({ plan, mix, test }: Props) {
   const goal = goalOfPlan(plan)
-  const outlook = useMemo(() => {
-    const known = liftKnown(mix, sheetOf(mix.product, plan) ?? undefined, test)
-    const firstLookMin = plan.hair.fibreUm <= fibreUm.fine.range[1] ? looks.firstDelicateMin : looks.firstMin
-    return known && liftOutlook(known, { startLevel: test.startLevel, goal: goalOfPlan(plan), firstLookMin })
-  }, [mix, test, plan])
+  const isOwn = test?.product === mix.product && test.developerVolume === mix.developerVolume
+  const startLevel = isOwn ? test.startLevel : (goal?.fromLevel ?? test?.startLevel)
+  const outlook = useMemo(() => outlookOf(plan, mix, test, startLevel), [plan, mix, test, startLevel])
+  if (startLevel === undefined) return null
+  const name = `Mix ${mix.id}, ${mix.developerVolume} vol`
   if (!outlook)
-    return <p>The sheet prints no lift for this developer, so there is no curve. Look, and write it down.</p>
-  const { problem, window, misfitLevels } = outlook
+    return (
+      <p>
+        {name}: the sheet prints no lift for this developer, so there is no curve. Look, and write it down.
+      </p>
+    )
+  const { problem, window, misfitLevels, isBorrowed } = outlook
   return (
     <div className="lift">
+      <h3>{name}</h3>
       {problem && (
         <p className="fault" role="alert">
           {problem} Until then the curve is the sheet’s own.
         </p>
       )}
       <p className="window">{window ?? "Say which level is wanted, and the minutes to look at follow."}</p>
-      <Scroller name="Curve of lift by minutes on; the sentence above says what follows from it">
-        <Curve outlook={outlook} test={test} goalLevel={goal?.toLevel ?? null} />
-      </Scroller>
+      <details open={isOwn}>
+        <summary>Curve</summary>
+        <Scroller
+          name={`Curve of lift of ${name} by minutes on; the sentence above says what follows from it`}
+        >
+          <Curve
+            outlook={outlook}
+            startLevel={startLevel}
+            rows={isOwn ? test.rows : []}
+            goalLevel={goal?.toLevel ?? null}
+          />
+        </Scroller>
+      </details>
       <p className="aside">
-        Line: the middle. Band: four in five heads. Dots: the strand. Dashed: the level wanted. An estimate,
-        never a promise: the hair decides.
+        Line: the middle. Band: four in five heads. {isOwn && "Dots: the strand. "}Dashed: the level wanted.
+        {isBorrowed && " Told by the strand in the other mix: it is the same hair."} An estimate, never a
+        promise: the hair decides.
         {misfitLevels !== null &&
           misfitLevels > levelSeenSd &&
           " The strand does not follow the curve well: look more often."}
@@ -45,12 +61,25 @@ export function LiftCurve({ plan, mix, test }: Props) {
   )
 }
 
+function outlookOf(plan: Plan, mix: Mix, test: StrandTest | null, startLevel: number | undefined) {
+  const sheet = (product: string) => sheetOf(product, plan) ?? undefined
+  const known = liftKnown(mix, sheet(mix.product), test, test ? sheet(test.product) : undefined)
+  if (!known || startLevel === undefined) return null
+  const firstLookMin = plan.hair.fibreUm <= fibreUm.fine.range[1] ? looks.firstDelicateMin : looks.firstMin
+  return liftOutlook(known, { startLevel, goal: goalOfPlan(plan), firstLookMin })
+}
+
 const [left, top, width, height] = [56, 14, 660, 250]
 
-type CurveProps = { outlook: LiftOutlook; test: StrandTest; goalLevel: number | null }
+type CurveProps = {
+  outlook: LiftOutlook
+  startLevel: number
+  rows: StrandTest["rows"]
+  goalLevel: number | null
+}
 
-function Curve({ outlook: { curve, longestMin }, test, goalLevel }: CurveProps) {
-  const lowest = Math.max(levelScale.darkest, Math.floor(test.startLevel) - 1)
+function Curve({ outlook: { curve, longestMin }, startLevel, rows, goalLevel }: CurveProps) {
+  const lowest = Math.max(levelScale.darkest, Math.floor(startLevel) - 1)
   const x = (minutes: number) => left + (minutes / (longestMin + 5)) * width
   const y = (level: number) => top + (1 - (level - lowest) / (levelScale.lightest - lowest)) * height
   const points = (end: "low" | "mid" | "high") =>
@@ -113,7 +142,7 @@ function Curve({ outlook: { curve, longestMin }, test, goalLevel }: CurveProps) 
         strokeWidth={3}
       />
       <path
-        d={[{ minutes: 0, level: test.startLevel }, ...test.rows]
+        d={[{ minutes: 0, level: startLevel }, ...rows]
           .map(({ minutes, level }) => `M${x(minutes) - 6} ${y(level)}${ring}`)
           .join("")}
         fill="#fffdf9"

@@ -1,8 +1,5 @@
-import { act } from "../../plan/act"
-import { setTiming } from "../../plan/edits/setTiming"
 import type { Plan } from "../../plan/schema"
 import { plannedAndReal, type PlannedAndReal as Row } from "../../service/chairDue"
-import { learntPace } from "../../service/learntPace"
 import { chairOfRecord } from "../../service/liveService"
 import { Scroller } from "../Scroller"
 
@@ -17,7 +14,6 @@ export function PlannedAndReal({ plan }: { plan: Plan }) {
   }))
   const rows = plannedAndReal(planned, chairOfRecord(service))
   const numberOf = new Map(service.foils.map(({ id, mapNumber }) => [id, mapNumber]))
-  const pace = learntPace(plan)
   return (
     <section aria-labelledby="real-title">
       <h2 id="real-title">Planned and real</h2>
@@ -45,17 +41,6 @@ export function PlannedAndReal({ plan }: { plan: Plan }) {
           </tbody>
         </table>
       </Scroller>
-      {pace && (
-        <p>
-          <button
-            type="button"
-            className="button"
-            onClick={() => act("Plan with the pace of the chair", setTiming({ pace }))}
-          >
-            Plan with this pace next time
-          </button>
-        </p>
-      )}
     </section>
   )
 }

@@ -1,3 +1,4 @@
+import { isFoil } from "../../../geometry/section/section"
 import { strandTestRows } from "../../../presets/lift"
 import { act } from "../../plan/act"
 import { setTiming } from "../../plan/edits/setTiming"
@@ -35,8 +36,8 @@ export function StrandTestPanel({ plan }: { plan: Plan }) {
       />
       {test && !mix && (
         <p className="aside">
-          A strand was tested in {test.product} with {test.developerVolume} volume. No mix is made so now, so
-          it says nothing of these foils.
+          A strand was tested in {test.product} with {test.developerVolume} volume. No mix is made so now; it
+          still tells of the hair.
         </p>
       )}
       {test && mix && (
@@ -54,11 +55,19 @@ export function StrandTestPanel({ plan }: { plan: Plan }) {
             </button>
           </div>
           <StrandRows test={test} most={strandTestRows} onChange={write} />
-          <LiftCurve plan={plan} mix={mix} test={test} />
         </>
       )}
+      {mixesUsed(plan, mix).map((each) => (
+        <LiftCurve key={each.id} plan={plan} mix={each} test={test} />
+      ))}
     </section>
   )
+}
+
+/** The mix of the strand first, then the others that a foil is coated with. */
+function mixesUsed({ mixes, sections }: Plan, tested: Mix | null): Mix[] {
+  const used = mixes.filter(({ id }) => sections.some((section) => isFoil(section) && section.mix === id))
+  return tested ? [tested, ...used.filter(({ id }) => id !== tested.id)] : used
 }
 
 const testIn = ({ product, developerVolume }: Mix, plan: Plan, test: StrandTest | null): StrandTest => ({

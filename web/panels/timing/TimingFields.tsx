@@ -1,14 +1,18 @@
 import { foilMin, type Skill } from "../../../presets/pace"
 import { act } from "../../plan/act"
 import { setTiming } from "../../plan/edits/setTiming"
-import { limits } from "../../plan/limits"
+import { letters, limits } from "../../plan/limits"
 import type { Plan } from "../../plan/schema"
 import type { TimingChoices } from "../../plan/timingChoices"
 import { usualTiming } from "../../plan/usualTiming"
 import { goalOfPlan } from "../../service/liftOfPlan"
+import { heatRefusal } from "../../service/scheduleProblems"
+import { timedPlan } from "../../service/timedPlan"
 import { Choices } from "../Choices"
 import { NumberField } from "../NumberField"
-import { BreakFields, HeatChoice } from "./BreakFields"
+import { TextField } from "../TextField"
+import { BreakFields } from "./BreakFields"
+import { HeatChoice } from "./HeatChoice"
 
 type PaceOption = { value: Skill | "learnt"; label: string }
 
@@ -35,7 +39,8 @@ const usualLift = { fromLevel: 7, toLevel: 9 }
 
 /** How fast, how many hands, how the foils come off, and what is wanted of the hair. */
 export function TimingFields({ plan }: { plan: Plan }) {
-  const timing = plan.timing ?? usualTiming
+  const timing: TimingChoices = plan.timing ?? usualTiming
+  const timed = timedPlan(plan)
   const change = (label: string, part: Partial<TimingChoices>) => act(label, setTiming(part))
   return (
     <section className="timing-fields" aria-label="How the visit goes">
@@ -51,6 +56,7 @@ export function TimingFields({ plan }: { plan: Plan }) {
         value={timing.hands === 2 ? "2" : "1"}
         onChange={(value) => change("Change the hands", { hands: value === "2" ? 2 : 1 })}
       />
+      <People timing={timing} change={change} />
       <Choices
         legend="Foils come off"
         options={rinses}
@@ -59,9 +65,33 @@ export function TimingFields({ plan }: { plan: Plan }) {
       />
       <Goal plan={plan} change={change} />
       <Booking bookingMin={timing.bookingMin} change={change} />
-      <HeatChoice heatMin={timing.heatMin} change={change} />
-      <BreakFields breaks={timing.breaks} change={change} />
+      <HeatChoice timing={timing} refusal={timed.ok ? heatRefusal(timed.service) : null} change={change} />
+      <BreakFields timing={timing} change={change} />
     </section>
+  )
+}
+
+/** Names are asked for only so that each one's pace can be learnt. */
+function People({ timing: { people, hands }, change }: { timing: TimingChoices; change: Change }) {
+  const [first = "", second = ""] = people ?? []
+  const write = (...names: string[]) => change("Change who works", { people: names.slice(0, hands) })
+  return (
+    <div className="with-fields">
+      <TextField
+        name={hands === 2 ? "First pair of hands" : "Who works"}
+        value={first}
+        most={letters.name}
+        onCommit={(name) => write(name, second)}
+      />
+      {hands === 2 && (
+        <TextField
+          name="Second pair of hands"
+          value={second}
+          most={letters.name}
+          onCommit={(name) => write(first, name)}
+        />
+      )}
+    </div>
   )
 }
 

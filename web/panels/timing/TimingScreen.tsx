@@ -4,10 +4,14 @@ import type { Plan } from "../../plan/schema"
 import { sessionStore } from "../../plan/sessionStore"
 import { usePlan } from "../../plan/usePlan"
 import { type TimedPlan, timedPlan } from "../../service/timedPlan"
+import { AfterFoils } from "./AfterFoils"
+import { AlarmLog } from "./AlarmLog"
+import { ChairLessons } from "./ChairLessons"
 import { ConflictList } from "./ConflictList"
 import { HeadAtMinute } from "./HeadAtMinute"
 import { minutesText, spanText } from "./minutes"
 import { PlannedAndReal } from "./PlannedAndReal"
+import { SetAside } from "./SetAside"
 import { StrandTestPanel } from "./StrandTestPanel"
 import { TimeChart } from "./TimeChart"
 import { TimeTable } from "./TimeTable"
@@ -53,6 +57,7 @@ function OnTheClock({ plan, timed }: { plan: Plan; timed: Timed }) {
         </button>
       </p>
       <ConflictList timed={timed} />
+      <SetAside plan={plan} />
       <HeadAtMinute plan={plan} schedule={timed.schedule} atMin={atMin} onScrub={scrub} />
       <section aria-labelledby="chart-title">
         <h2 id="chart-title">Minute by minute</h2>
@@ -62,8 +67,11 @@ function OnTheClock({ plan, timed }: { plan: Plan; timed: Timed }) {
         <h2 id="times-title">Foil by foil</h2>
         <TimeTable plan={plan} timed={timed} />
       </section>
+      <AfterFoils schedule={timed.schedule} />
       <StrandTestPanel plan={plan} />
       <PlannedAndReal plan={plan} />
+      <ChairLessons plan={plan} />
+      <AlarmLog plan={plan} />
       <ul className="cautions" aria-label="What is assumed">
         {[
           ...timed.assumed,

@@ -35,7 +35,7 @@ export function clockChart(plan: Plan, width: number, fonts: Fonts): Clock | nul
   return {
     head: clockHead(timed, { width, lastMin, at }),
     rows: rows.map((row) => clockRow(row, { width, at, looksAtMin: schedule.looksAtMin })),
-    key: clockKey(width, fonts),
+    key: clockKey(timed, width, fonts),
   }
 }
 
@@ -68,12 +68,26 @@ function clockHead({ schedule }: Timed, { width, lastMin, at }: Scale): Block {
   }
 }
 
-function clockKey(width: number, fonts: Fonts): Block {
-  const sentence =
+function clockKey(timed: Timed, width: number, fonts: Fonts): Block {
+  const key =
     "Bar: on to off, hatched as its mix. White: may be ready. Heavy stroke: never past. Dotted: a look. Triangle: mix that bowl. Planned, not promised: look, and take off what is ready."
-  const lines = wrap(sentence, width, type.small, fonts)
+  const lines = [key, ...restsAndHeat(timed)].flatMap((sentence) => wrap(sentence, width, type.small, fonts))
   return {
     heightMm: 3 + lines.length * lineMm,
     items: lines.map((text, line) => letters(text, [0, 4.4 + line * lineMm], type.small)),
   }
+}
+
+/** What no bar shows: when nobody places, and when the heat is on. */
+function restsAndHeat({ service: { hands }, schedule: { heat } }: Timed): string[] {
+  const rests = hands.flatMap(({ breaks }, pair) =>
+    breaks.map(({ fromMin, toMin }) => {
+      const who = hands.length === 1 ? "Break" : pair === 0 ? "First pair rests" : "Second pair rests"
+      return `${who} from minute ${Math.round(fromMin)} to ${Math.round(toMin)}.`
+    }),
+  )
+  const warm =
+    heat &&
+    `Heat from minute ${Math.round(heat.onAtMin)} to ${Math.round(heat.offAtMin)}: then off, look, cool.`
+  return [...rests, ...(warm ? [warm] : [])]
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest"
+import { usualTiming } from "../../../../web/plan/usualTiming"
 import { timedPlan } from "../../../../web/service/timedPlan"
 import { clockChart } from "../../../../web/sheets/layout/clockChart"
 import { clockRowMm } from "../../../../web/sheets/layout/clockRow"
@@ -22,6 +23,13 @@ describe("the clock on paper", () => {
     expect(words(clock.rows[0].items).slice(0, 3)).toEqual(["1", "4", "22–38"])
     for (const [i, { limitAtMin }] of timed.schedule.foils.entries())
       expect(words(clock.rows[i].items)[3]).toBe(String(Math.round(limitAtMin)))
+  })
+
+  it("says in words when somebody rests", () => {
+    const breaks = [{ fromMin: 8, toMin: 20 }]
+    const rested = clockChart({ ...framePlan, timing: { ...usualTiming, breaks } }, 194, sheetFonts)
+    expect(words(rested?.key.items ?? []).join(" ")).toContain("Break from minute 8 to 20.")
+    expect(words(clock.key.items).join(" ")).not.toContain("Break")
   })
 
   it("marks every bowl by its letter", () =>

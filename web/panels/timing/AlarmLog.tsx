@@ -1,0 +1,25 @@
+import type { Plan } from "../../plan/schema"
+
+/** What the red button was touched for, at the last service and outside of one, by the wall clock. */
+export function AlarmLog({ plan: { service, alarms = [] } }: { plan: Plan }) {
+  const during = (service?.log ?? []).flatMap(({ tap, wallAt }) =>
+    tap.kind === "alarm" ? [{ wallAt, what: tap.what }] : [],
+  )
+  const all = [...alarms, ...during].sort((a, b) => a.wallAt.localeCompare(b.wallAt))
+  if (all.length === 0) return null
+  return (
+    <section aria-labelledby="alarms-title">
+      <h2 id="alarms-title">The red button</h2>
+      <ol className="alarm-log">
+        {all.map(({ wallAt, what }) => (
+          <li key={`${wallAt} ${what}`}>
+            {whenText(wallAt)}: {what}
+          </li>
+        ))}
+      </ol>
+    </section>
+  )
+}
+
+const whenText = (wallAt: string) =>
+  new Intl.DateTimeFormat("en-GB", { dateStyle: "medium", timeStyle: "medium" }).format(new Date(wallAt))
