@@ -1,7 +1,7 @@
 import type { SurfacePoint } from "./frames"
 import type { LandmarkName } from "./head/hairlineLandmarks"
 import type { Head } from "./head/head"
-import { freehandParting, hairlineParting, type Parted, straightParting } from "./parting"
+import { freehandParting, hairlineParting, type Parted, partingThrough, straightParting } from "./parting"
 import { leftOf } from "./surfacePath"
 import { walk } from "./surfaceWalk"
 
@@ -26,15 +26,21 @@ export type Spot = { landmark: number; behindMm: number }
 
 /**
  * A parting of a technique: at the first spot's distance from the hairline all the way, drifting from the one
- * distance to the other, or combed straight between the two places.
+ * distance to the other, combed straight between the two places, or through every place of a list.
  */
-export type TechniqueParting = { run: "parallel" | "drifting" | "straight"; from: Spot; to: Spot }
+export type TechniqueParting = PartingBetween | { run: "through"; spots: readonly Spot[] }
+export type PartingBetween = { run: "parallel" | "drifting" | "straight"; from: Spot; to: Spot }
 
 /** The parting of a technique on one head, or the reason why that head has no room for it. */
-export const fitParting = (head: Head, { run, from, to }: TechniqueParting): Parted =>
-  runs[run](head, from, to)
+export function fitParting(head: Head, parting: TechniqueParting): Parted {
+  if (parting.run !== "through") return runs[parting.run](head, parting.from, parting.to)
+  return partingThrough(
+    head,
+    parting.spots.map((spot) => placeOf(head, spot)),
+  )
+}
 
-const runs: Record<TechniqueParting["run"], (head: Head, from: Spot, to: Spot) => Parted> = {
+const runs: Record<PartingBetween["run"], (head: Head, from: Spot, to: Spot) => Parted> = {
   straight: (head, from, to) => straightParting(head, placeOf(head, from), placeOf(head, to)),
   parallel,
   drifting: (head, from, to) => freehandParting(head, drift(head, from, to)),
@@ -85,8 +91,11 @@ function alongOf(hairline: Head["hairline"], name: LandmarkName): number {
 const reachMm = 12
 
 /** The place of the scalp that a spot tells. */
-export function placeOf(head: Head, { landmark, behindMm }: Spot): SurfacePoint {
-  const along = alongMm(head, landmark)
+export const placeOf = (head: Head, { landmark, behindMm }: Spot): SurfacePoint =>
+  placeBehind(head, alongMm(head, landmark), behindMm)
+
+/** The place so far along the hairline and so far inside it, mm, square to its direction there. */
+export function placeBehind(head: Head, along: number, behindMm: number): SurfacePoint {
   const edge = [along - reachMm, along, along + reachMm].map(head.hairline.pointAlong)
   return walk(head.surface, { at: edge[1], heading: leftOf(head.surface, edge, 1) }, -behindMm).at
 }

@@ -1,7 +1,8 @@
 import "./techniques.css"
 import { isFoil } from "../../../geometry/section/section"
 import { extraMin, foilMin } from "../../../presets/pace"
-import { type Technique, techniques } from "../../../presets/techniques"
+import { type Technique, techniqueOf } from "../../../presets/techniques/technique"
+import { techniques } from "../../../presets/techniques/techniques"
 import { act } from "../../plan/act"
 import { layTechnique, techniqueSections } from "../../plan/edits/layTechnique"
 import { countText, gramsNumber } from "../../plan/figureText"
@@ -16,11 +17,13 @@ export function TechniqueTiles() {
   const plan = usePlan((open) => open)
   return (
     <ul className="technique-list">
-      {techniques.map((technique) => (
-        <li key={technique.id}>
-          <Tile technique={technique} plan={plan} />
-        </li>
-      ))}
+      {techniques
+        .map((preset) => techniqueOf(preset))
+        .map((technique) => (
+          <li key={technique.id}>
+            <Tile technique={technique} plan={plan} />
+          </li>
+        ))}
     </ul>
   )
 }
