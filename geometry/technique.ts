@@ -33,11 +33,18 @@ export type PartingBetween = { run: "parallel" | "drifting" | "straight"; from: 
 
 /** The parting of a technique on one head, or the reason why that head has no room for it. */
 export function fitParting(head: Head, parting: TechniqueParting): Parted {
-  if (parting.run !== "through") return runs[parting.run](head, parting.from, parting.to)
-  return partingThrough(
+  return parting.run === "through"
+    ? through(head, parting.spots)
+    : runs[parting.run](head, parting.from, parting.to)
+}
+
+/** Through the very places, unless the bends of this hairline are so tight that the line would cross itself. */
+function through(head: Head, spots: readonly Spot[]): Parted {
+  const exact = partingThrough(
     head,
-    parting.spots.map((spot) => placeOf(head, spot)),
+    spots.map((spot) => placeOf(head, spot)),
   )
+  return "parting" in exact ? exact : freehandParting(head, spots.flatMap(roomFor(head)))
 }
 
 const runs: Record<PartingBetween["run"], (head: Head, from: Spot, to: Spot) => Parted> = {
@@ -59,18 +66,21 @@ function parallel(head: Head, from: Spot, to: Spot): Parted {
 
 const driftSteps = 40
 
-/** Places from one spot to another; inside a bend tighter than the distance, those that come too near are left out. */
+/** Places from one spot to another. */
 function drift(head: Head, from: Spot, to: Spot): SurfacePoint[] {
   return Array.from({ length: driftSteps + 1 }, (_, i) => {
     const share = i / driftSteps
-    const behindMm = from.behindMm + (to.behindMm - from.behindMm) * share
     return {
-      behindMm,
-      at: placeOf(head, { landmark: from.landmark + (to.landmark - from.landmark) * share, behindMm }),
+      landmark: from.landmark + (to.landmark - from.landmark) * share,
+      behindMm: from.behindMm + (to.behindMm - from.behindMm) * share,
     }
-  }).flatMap(({ at, behindMm }) =>
-    head.hairline.coordinates(at).behindMm < 0.95 * behindMm - 0.3 ? [] : [at],
-  )
+  }).flatMap(roomFor(head))
+}
+
+/** The place of a spot, or none inside a bend tighter than its distance, where it would come too near the hairline. */
+const roomFor = (head: Head) => (spot: Spot) => {
+  const at = placeOf(head, spot)
+  return head.hairline.coordinates(at).behindMm < 0.95 * spot.behindMm - 0.3 ? [] : [at]
 }
 
 /** How far along the hairline a counted landmark lies, mm; negative on the head's left. */
