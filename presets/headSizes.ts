@@ -50,3 +50,11 @@ export const startingHeadSize: HeadSize = {
   breadthMm: headMeasureSources.breadthMm.value,
   heightMm: headMeasureSources.heightMm.value,
 }
+
+/** Heads to try a technique on: nearly as small and as large as heads come (the 1st and 99th of a hundred adults, rounded). */
+export const triedHeads = {
+  small: { name: "Small, 52 cm", size: { kind: "tape", aroundMm: 520, overMm: 322, frontToNapeMm: 345 } },
+  average: { name: "Average", size: startingHeadSize },
+  large: { name: "Large, 62 cm", size: { kind: "tape", aroundMm: 620, overMm: 378, frontToNapeMm: 405 } },
+} satisfies Record<string, { name: string; size: HeadSize }>
+export type TriedHead = keyof typeof triedHeads

@@ -1,26 +1,10 @@
-import { readFileSync } from "node:fs"
-import { createRequire } from "node:module"
-import type { Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
+import { faults } from "../support/axe"
 import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
 import { goTo, options } from "../support/screen"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8")
-
-/** What axe (Deque's open rules, WCAG 2.2 AA with target size on) finds on the page as it stands. */
-async function faults(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource)
-  return page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: typeof import("axe-core") }
-    const { violations } = await axe.run(document, { rules: { "target-size": { enabled: true } } })
-    return violations.map(
-      ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).join("; ")}`,
-    )
-  })
-}
 
 describe.each([
   ["tablet", tablet],

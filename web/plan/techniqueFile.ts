@@ -17,9 +17,17 @@ const techniqueDocument: DocumentKind = {
 export function openTechnique(text: string): OpenedTechnique {
   const read = readDocument(text, techniqueDocument)
   if (!read.ok) return { ok: false, problems: [read.problem] }
-  const parsed = techniqueSchema.safeParse(read.raw)
+  return check(read.raw)
+}
+
+/** A technique as it would come back from a file, or what keeps it from being one. */
+export const checkTechnique = (technique: Technique): OpenedTechnique =>
+  check(roundNumbers({ kind: techniqueKind, version: techniqueVersion, ...technique }))
+
+function check(raw: unknown): OpenedTechnique {
+  const parsed = techniqueSchema.safeParse(raw)
   if (!parsed.success) {
-    const problems = parsed.error.issues.flatMap((issue) => problemsOf(issue, read.raw, "technique"))
+    const problems = parsed.error.issues.flatMap((issue) => problemsOf(issue, raw, "technique"))
     return { ok: false, problems: firstProblems(problems) }
   }
   const { kind: _, version: __, ...technique } = parsed.data
