@@ -51,7 +51,10 @@ export const startingHeadSize: HeadSize = {
   heightMm: headMeasureSources.heightMm.value,
 }
 
-/** Heads to try a technique on: nearly as small and as large as heads come (the 1st and 99th of a hundred adults, rounded). */
+/**
+ * Heads to try a technique on, round figures: a little smaller around than the 5th percentile of women (523 mm, ANSUR
+ * 1988), larger than the 95th of men (601 mm, ANSUR II); the other tapes in proportion to the mean woman's. Assumption.
+ */
 export const triedHeads = {
   small: { name: "Small, 52 cm", size: { kind: "tape", aroundMm: 520, overMm: 322, frontToNapeMm: 345 } },
   average: { name: "Average", size: startingHeadSize },

@@ -81,9 +81,9 @@ export const measure = (
 ): Measure => ({ ...figure(value, span, commonPractice), name, step })
 
 export const stitchName: Record<StitchWord, string> = {
-  fine: "fine stitches, 1 to 2 mm",
-  medium: "medium stitches, 3 to 5 mm",
-  chunky: "chunky stitches, 6 to 10 mm",
+  fine: "fine stitches (1 to 2 mm)",
+  medium: "medium stitches (3 to 5 mm)",
+  chunky: "chunky stitches (6 to 10 mm)",
 }
 
 /** A length as a step says it. */

@@ -37,7 +37,7 @@ export const fourSectionFrame: TechniquePreset = {
         `Leave ${mm(gapMm)}. Behind it weave ${stitchName[stitch]} out of ${mm(wovenMm)}, narrower as the triangle narrows, until ${inWords(count)} foils lie in it.`,
         `At each side take ${inWords(sideRows)} slices from below the recession toward the sideburn, ${mm(sides[0])} and ${mm(sides[1])} behind the hairline, ${mm(depthMm)} deep.`,
         "Coat from root area to ends, and go round the strand: coated on top only, it lifts unevenly.",
-        "Look out for the corner of the recession, where three foils meet: leave a finger of hair between them.",
+        "Look out for the corner of the recession, where three foils meet: leave some hair between them.",
       ],
     }
   },

@@ -178,6 +178,22 @@ describe("a technique by link", () => {
       expect(await tile(page, "Nape peek").count()).toBe(2)
     }))
 
+  it("goes through the device's own sharing, and can be copied by hand where there is no clipboard", () =>
+    onEmptyPlan(async (page) => {
+      await page.evaluate(() => {
+        const share = async ({ url }: ShareData) => {
+          document.title = url ?? ""
+        }
+        Object.defineProperties(navigator, { share: { value: share }, clipboard: { value: undefined } })
+      })
+      await readMore(page, "Full hairline")
+      await button(page, "Share…").click()
+      await page.waitForFunction(() => document.title.includes("#technique=1."))
+      await button(page, "Copy link").click()
+      await dialog(page).getByText("Copy the link from here:").waitFor()
+      expect(await page.getByLabel("Link", { exact: true }).inputValue()).toContain("#technique=1.")
+    }))
+
   it("opens on a first visit too, and can begin a plan of its own", async () => {
     let link = ""
     await onEmptyPlan(async (page) => {
@@ -203,7 +219,7 @@ describe("a technique by link", () => {
       for (const [bad, words] of [
         [link.slice(0, -20), /cut short or altered on its way/],
         [link.replace(/.{4}$/, "AAAA"), /cut short or altered on its way/],
-        [link.replace("=1.", "=3."), /newer Partline/],
+        [link.replace("=1.", "=3."), /comes from a newer Partline/],
         [`${link}${"A".repeat(210_000)}`, /more than any technique needs/],
       ] as const) {
         await page.goto(bad)

@@ -32,8 +32,8 @@ export async function fragmentOf(technique: Technique): Promise<string | null> {
 
 /** The technique that a fragment tells, or the sentence for why there is none. */
 export async function readFragment(fragment: string): Promise<OpenedTechnique> {
-  const [, version, letters] = /^(\d{1,4})\.([\w-]+)$/.exec(fragment.slice(mark.length)) ?? []
   if (fragment.length > mostLettersRead) return refuse(tooLarge)
+  const [, version, letters] = /^(\d{1,4})\.([\w-]+)$/.exec(fragment.slice(mark.length)) ?? []
   if (!version) return refuse(damaged)
   if (Number(version) > linkVersion) return refuse(newer)
   const bytes = toBytes(letters)
@@ -41,13 +41,13 @@ export async function readFragment(fragment: string): Promise<OpenedTechnique> {
 }
 
 const damaged =
-  "this link was cut short or altered on its way: ask for it again, or for the technique as a file"
-const newer = "this link comes from a newer Partline: open it with a newer Partline"
-const tooLarge = "this link holds more than any technique needs: ask for the technique as a file"
+  "This link was cut short or altered on its way. Ask for it again, or for the technique as a file."
+const newer = "This link comes from a newer Partline. Open it with one as new."
+const tooLarge = "This link holds more than any technique needs. Ask for the technique as a file."
 
 const refuse = (expected: string): OpenedTechnique => ({
   ok: false,
-  problems: [{ path: "link", expected }],
+  problems: [{ path: "file", expected }],
 })
 
 /** Nothing is unpacked whose checksum is wrong, and no more than a technique needs. */

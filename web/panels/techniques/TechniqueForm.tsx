@@ -28,6 +28,8 @@ export function TechniqueForm({ technique, onLeave }: Props) {
         <span className="name">Name</span>
         <input
           name="name"
+          pattern=".*\S.*"
+          title="A name of at least one letter"
           required
           defaultValue={technique.name}
           maxLength={letters.name}

@@ -11,7 +11,7 @@ export function TechniqueReading({ technique: { aim, steps, notes } }: { techniq
           <ol className="technique-steps">
             {steps.map((step, i) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: a step is known by its place
-              <li key={i}>{step}</li>
+              <li key={i}>{unbroken(step)}</li>
             ))}
           </ol>
         </>
@@ -25,3 +25,6 @@ export function TechniqueReading({ technique: { aim, steps, notes } }: { techniq
     </div>
   )
 }
+
+/** A number stays on the line of its unit. */
+const unbroken = (step: string) => step.replace(/(\d) mm\b/g, "$1\u00a0mm")

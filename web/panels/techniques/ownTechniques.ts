@@ -15,13 +15,20 @@ export async function keepOwn(technique: Technique) {
   return isKept
 }
 
-/** Keeps a technique that came from elsewhere; one of ours with its id and other contents stays beside it. */
+/** Keeps a technique that came from elsewhere, once; another one with its id stays beside it. */
 export async function takeIn(technique: Technique): Promise<boolean> {
   await readTechniques()
-  const standing = techniqueStore.getState().own.find(({ id }) => id === technique.id)
-  const isOther = standing && saveTechnique(standing) !== saveTechnique(technique)
-  return keepOwn(isOther || isHouseId(technique.id) ? { ...technique, id: newId() } : technique)
+  const { own } = techniqueStore.getState()
+  if (own.some((each) => isSame(each, technique))) {
+    announce(`The technique “${technique.name}” was kept already`)
+    return true
+  }
+  const isTaken = isHouseId(technique.id) || own.some(({ id }) => id === technique.id)
+  return keepOwn(isTaken ? { ...technique, id: newId() } : technique)
 }
+
+const isSame = (a: Technique, b: Technique) =>
+  saveTechnique({ ...a, id: "same" }) === saveTechnique({ ...b, id: "same" })
 
 const mostBytes = 20 * 1024 * 1024
 
