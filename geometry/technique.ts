@@ -38,6 +38,14 @@ export function fitParting(head: Head, parting: TechniqueParting): Parted {
     : runs[parting.run](head, parting.from, parting.to)
 }
 
+/** The same parting told on the other side of the head, from its own hairline there. */
+export const otherSide = (parting: TechniqueParting): TechniqueParting =>
+  parting.run === "through"
+    ? { run: "through", spots: parting.spots.map(opposite) }
+    : { ...parting, from: opposite(parting.from), to: opposite(parting.to) }
+
+const opposite = ({ landmark, behindMm }: Spot): Spot => ({ landmark: -landmark, behindMm })
+
 /** Through the very places, unless the bends of this hairline are so tight that the line would cross itself. */
 function through(head: Head, spots: readonly Spot[]): Parted {
   const exact = partingThrough(

@@ -1,6 +1,5 @@
 import type { Section } from "../../../geometry/section/section"
-import { mirror } from "../../../geometry/surfacePath"
-import { fitParting } from "../../../geometry/technique"
+import { fitParting, otherSide } from "../../../geometry/technique"
 import type { Technique, TechniqueSection } from "../../../presets/techniques/technique"
 import type { Edit } from "../edit"
 import { headOf } from "../measured"
@@ -20,19 +19,16 @@ export const layTechnique =
 
 /** What a technique puts on a plan's head, numbered on from what is there; a parting without room is left out. */
 export function techniqueSections({ sections }: Pick<Technique, "sections">, plan: Plan): Section[] {
-  const right = sections.flatMap((section) => fitted(section, plan))
-  const left = right
+  const twins = sections
     .filter(({ single }) => !single)
-    .map((each) => ({ ...each, parting: mirror(each.parting) }))
+    .map((section) => ({ ...section, parting: otherSide(section.parting) }))
   const made: Section[] = []
-  for (const { parting, ...row } of [...right, ...left])
-    made.push(sectionFrom(row, parting, { ...plan, sections: [...plan.sections, ...made] }))
+  for (const { parting, ...row } of [...sections, ...twins]) {
+    const fitted = fitParting(headOf(plan), parting)
+    if ("parting" in fitted)
+      made.push(sectionFrom(row, fitted.parting, { ...plan, sections: [...plan.sections, ...made] }))
+  }
   return made
-}
-
-function fitted({ parting, ...row }: TechniqueSection, plan: Plan) {
-  const made = fitParting(headOf(plan), parting)
-  return "parting" in made ? [{ ...row, parting: made.parting }] : []
 }
 
 type Row = Omit<TechniqueSection, "parting" | "single">
