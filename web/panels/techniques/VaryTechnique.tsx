@@ -9,7 +9,7 @@ type Props = {
   onChange: (values: TechniqueValues) => void
 }
 
-const units: Record<MeasureName, string> = { count: "", depthMm: "mm", gapMm: "mm" }
+const units: Record<MeasureName, string> = { depthMm: "mm", gapMm: "mm", count: "" }
 const measures = Object.keys(units) as MeasureName[]
 const stitchWords = Object.keys(stitches) as StitchWord[]
 const stitchOptions = stitchWords.map((value) => ({
