@@ -4,6 +4,7 @@ import { frontSide } from "./frontSide"
 import type { Head } from "./head/head"
 import { longestRunInside } from "./longestRunInside"
 import { offsetPath } from "./offsetPath"
+import { smoothLine } from "./spline"
 import { type MeasuredPath, measurePath, resampleMeasured, type SurfacePath, smooth } from "./surfacePath"
 import { add, normalize, scale, subtract } from "./vec3"
 
@@ -29,6 +30,19 @@ export function freehandParting(head: Head, drawn: SurfacePath): Parted {
   const measured = measurePath(head.surface, drawn)
   const even = resampleMeasured(measured, countFor(measured, handStepMm, 1000))
   return clean(head, smooth(even, handPasses))
+}
+
+/** How far over the hairline, mm, a line may stray that is kept as it is: the hairline is a model, good to that. */
+const strayMm = 2
+const piecesEach = 4
+
+/** The parting through places told one by one: these very places, unless the line through them leaves the hairline. */
+export function partingThrough(head: Head, places: SurfacePath): Parted {
+  const line = smoothLine(places, piecesEach)
+  const strays = (at: SurfacePoint) =>
+    !head.hairline.contains(at) && head.hairline.coordinates(at).behindMm < -strayMm
+  if (line.length < 2 || line.some(strays)) return clean(head, line)
+  return crossesItself(places) ? { refused: "crosses-itself" } : { parting: places }
 }
 
 /** Where a parting runs that follows the hairline: from and to so far along it, so many mm inside. */

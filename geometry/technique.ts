@@ -1,7 +1,7 @@
 import type { SurfacePoint } from "./frames"
 import type { LandmarkName } from "./head/hairlineLandmarks"
 import type { Head } from "./head/head"
-import { freehandParting, hairlineParting, type Parted, straightParting } from "./parting"
+import { freehandParting, hairlineParting, type Parted, partingThrough, straightParting } from "./parting"
 import { leftOf } from "./surfacePath"
 import { walk } from "./surfaceWalk"
 
@@ -26,15 +26,36 @@ export type Spot = { landmark: number; behindMm: number }
 
 /**
  * A parting of a technique: at the first spot's distance from the hairline all the way, drifting from the one
- * distance to the other, or combed straight between the two places.
+ * distance to the other, combed straight between the two places, or through every place of a list.
  */
-export type TechniqueParting = { run: "parallel" | "drifting" | "straight"; from: Spot; to: Spot }
+export type TechniqueParting = PartingBetween | { run: "through"; spots: readonly Spot[] }
+export type PartingBetween = { run: "parallel" | "drifting" | "straight"; from: Spot; to: Spot }
 
 /** The parting of a technique on one head, or the reason why that head has no room for it. */
-export const fitParting = (head: Head, { run, from, to }: TechniqueParting): Parted =>
-  runs[run](head, from, to)
+export function fitParting(head: Head, parting: TechniqueParting): Parted {
+  return parting.run === "through"
+    ? through(head, parting.spots)
+    : runs[parting.run](head, parting.from, parting.to)
+}
 
-const runs: Record<TechniqueParting["run"], (head: Head, from: Spot, to: Spot) => Parted> = {
+/** The same parting told on the other side of the head, from its own hairline there. */
+export const otherSide = (parting: TechniqueParting): TechniqueParting =>
+  parting.run === "through"
+    ? { run: "through", spots: parting.spots.map(opposite) }
+    : { ...parting, from: opposite(parting.from), to: opposite(parting.to) }
+
+const opposite = ({ landmark, behindMm }: Spot): Spot => ({ landmark: -landmark, behindMm })
+
+/** Through the very places, unless the bends of this hairline are so tight that the line would cross itself. */
+function through(head: Head, spots: readonly Spot[]): Parted {
+  const exact = partingThrough(
+    head,
+    spots.map((spot) => placeOf(head, spot)),
+  )
+  return "parting" in exact ? exact : freehandParting(head, spots.flatMap(roomFor(head)))
+}
+
+const runs: Record<PartingBetween["run"], (head: Head, from: Spot, to: Spot) => Parted> = {
   straight: (head, from, to) => straightParting(head, placeOf(head, from), placeOf(head, to)),
   parallel,
   drifting: (head, from, to) => freehandParting(head, drift(head, from, to)),
@@ -53,18 +74,21 @@ function parallel(head: Head, from: Spot, to: Spot): Parted {
 
 const driftSteps = 40
 
-/** Places from one spot to another; inside a bend tighter than the distance, those that come too near are left out. */
+/** Places from one spot to another. */
 function drift(head: Head, from: Spot, to: Spot): SurfacePoint[] {
   return Array.from({ length: driftSteps + 1 }, (_, i) => {
     const share = i / driftSteps
-    const behindMm = from.behindMm + (to.behindMm - from.behindMm) * share
     return {
-      behindMm,
-      at: placeOf(head, { landmark: from.landmark + (to.landmark - from.landmark) * share, behindMm }),
+      landmark: from.landmark + (to.landmark - from.landmark) * share,
+      behindMm: from.behindMm + (to.behindMm - from.behindMm) * share,
     }
-  }).flatMap(({ at, behindMm }) =>
-    head.hairline.coordinates(at).behindMm < 0.95 * behindMm - 0.3 ? [] : [at],
-  )
+  }).flatMap(roomFor(head))
+}
+
+/** The place of a spot, or none inside a bend tighter than its distance, where it would come too near the hairline. */
+const roomFor = (head: Head) => (spot: Spot) => {
+  const at = placeOf(head, spot)
+  return head.hairline.coordinates(at).behindMm < 0.95 * spot.behindMm - 0.3 ? [] : [at]
 }
 
 /** How far along the hairline a counted landmark lies, mm; negative on the head's left. */
@@ -85,8 +109,11 @@ function alongOf(hairline: Head["hairline"], name: LandmarkName): number {
 const reachMm = 12
 
 /** The place of the scalp that a spot tells. */
-export function placeOf(head: Head, { landmark, behindMm }: Spot): SurfacePoint {
-  const along = alongMm(head, landmark)
+export const placeOf = (head: Head, { landmark, behindMm }: Spot): SurfacePoint =>
+  placeBehind(head, alongMm(head, landmark), behindMm)
+
+/** The place so far along the hairline and so far inside it, mm, square to its direction there. */
+export function placeBehind(head: Head, along: number, behindMm: number): SurfacePoint {
   const edge = [along - reachMm, along, along + reachMm].map(head.hairline.pointAlong)
   return walk(head.surface, { at: edge[1], heading: leftOf(head.surface, edge, 1) }, -behindMm).at
 }

@@ -50,3 +50,14 @@ export const startingHeadSize: HeadSize = {
   breadthMm: headMeasureSources.breadthMm.value,
   heightMm: headMeasureSources.heightMm.value,
 }
+
+/**
+ * Heads to try a technique on, round figures: a little smaller around than the 5th percentile of women (523 mm, ANSUR
+ * 1988), larger than the 95th of men (601 mm, ANSUR II); the other tapes in proportion to the mean woman's. Assumption.
+ */
+export const triedHeads = {
+  small: { name: "Small, 52 cm", size: { kind: "tape", aroundMm: 520, overMm: 322, frontToNapeMm: 345 } },
+  average: { name: "Average", size: startingHeadSize },
+  large: { name: "Large, 62 cm", size: { kind: "tape", aroundMm: 620, overMm: 378, frontToNapeMm: 405 } },
+} satisfies Record<string, { name: string; size: HeadSize }>
+export type TriedHead = keyof typeof triedHeads

@@ -11,5 +11,8 @@ const root = document.getElementById("root")
 if (!root) throw new Error("index.html has no element with id root")
 createRoot(root).render(<App />)
 
-// The shelf is fetched beside the first drawing of the head, not before it.
-void import("./startUp").then(({ startUp }) => startUp())
+// The shelf is fetched beside the first drawing of the head, not before it; then a technique that came as a link.
+void import("./startUp")
+  .then(({ startUp }) => startUp())
+  .then(() => import("./panels/techniques/listenToLinks"))
+  .then(({ listenToLinks }) => listenToLinks())

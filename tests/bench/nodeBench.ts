@@ -2,7 +2,11 @@ import { readFileSync } from "node:fs"
 import { jsPDF } from "jspdf"
 import { measureSection } from "../../geometry/measureSection"
 import type { Section } from "../../geometry/section/section"
+import { type Technique, techniqueOf } from "../../presets/techniques/technique"
+import { techniques } from "../../presets/techniques/techniques"
 import { tradeFigures } from "../../presets/tradeFigures"
+import { captureSections } from "../../web/plan/captureTechnique"
+import { techniqueSections } from "../../web/plan/edits/layTechnique"
 import { examplePlan } from "../../web/plan/examplePlan"
 import { headOf, measured } from "../../web/plan/measured"
 import type { Plan } from "../../web/plan/schema"
@@ -13,7 +17,7 @@ import { median, type Row } from "./table"
 
 /** What the figures and the paper cost without a screen. */
 export async function nodeBench(): Promise<Row[]> {
-  return [throughput(), growth(), await paper()]
+  return [throughput(), growth(), fitting(), await paper()]
 }
 
 const timed = (work: () => void) => {
@@ -59,6 +63,31 @@ function growth(): Row {
     limit: 12 * few,
     reference: "of 50 sections",
     referenceValue: few,
+  }
+}
+
+/** Told by spots one by one, as the salon's own techniques are: the example's twelve sections. */
+function ownTechnique() {
+  const plan = examplePlan()
+  return { sections: captureSections(plan.sections, headOf(plan)) }
+}
+
+function fitting(): Row {
+  const plan = busyPlan(0)
+  const cost = (technique: Pick<Technique, "sections">) => {
+    const lay = () => techniqueSections(technique, plan)
+    lay()
+    return median(Array.from({ length: 15 }, () => timed(lay)))
+  }
+  const all = [...techniques.map((preset) => techniqueOf(preset)), ownTechnique()]
+  const { sections } = techniqueOf(techniques[0])
+  return {
+    what: "fitting a technique, the slowest of nine",
+    value: Math.max(...all.map(cost)),
+    unit: "ms",
+    limit: 20,
+    reference: "one slice along the hairline",
+    referenceValue: cost({ sections: sections.slice(0, 1) }),
   }
 }
 

@@ -1,10 +1,10 @@
-import { type ReactNode, useEffect, useRef } from "react"
 import { examplePlan } from "../plan/examplePlan"
 import { copyOf } from "../plan/newPlan"
 import { openInto } from "../plan/planStore"
 import type { Plan } from "../plan/schema"
 import { usePlan } from "../plan/usePlan"
 import { FileProblems } from "./FileProblems"
+import { Modal } from "./Modal"
 import { OpenFileButton } from "./OpenFileButton"
 import { ShelfList } from "./ShelfList"
 import { savePlanToFile } from "./savePlanToFile"
@@ -45,40 +45,5 @@ export function PlansDialog({ onClose }: { onClose: () => void }) {
         twice.
       </p>
     </Modal>
-  )
-}
-
-type ModalProps = { title: string; onClose: () => void; children: ReactNode }
-
-/** A dialog over the page; Escape and the page behind it close it. */
-function Modal({ title, onClose, children }: ModalProps) {
-  const dialog = useRef<HTMLDialogElement>(null)
-  useEffect(() => {
-    const shown = dialog.current
-    shown?.showModal()
-    return () => shown?.close()
-  }, [])
-  return (
-    // biome-ignore lint/a11y/useKeyWithClickEvents: Escape does the same and is the dialog's own
-    <dialog
-      ref={dialog}
-      className="plans"
-      aria-labelledby="dialog-title"
-      onCancel={(event) => {
-        event.preventDefault()
-        onClose()
-      }}
-      onClick={(event) => event.target === dialog.current && onClose()}
-    >
-      <div className="plans-body">
-        <div className="plans-head">
-          <h2 id="dialog-title">{title}</h2>
-          <button type="button" className="button quiet" onClick={onClose}>
-            Close
-          </button>
-        </div>
-        {children}
-      </div>
-    </dialog>
   )
 }

@@ -1,7 +1,11 @@
 import type { Plan } from "./schema"
 
 /** A file name that every system takes, such as "soft-face-frame-2026-03-09.partline.json". */
-export function fileName({ name, date }: Pick<Plan, "name" | "date">, ending: string): string {
+export const fileName = ({ name, date }: Pick<Plan, "name" | "date">, ending: string) =>
+  `${fileStem(name, "plan")}-${date}.${ending}`
+
+/** A name as the beginning of a file name; `nameless` when nothing of it can stand there. */
+export function fileStem(name: string, nameless: string): string {
   const words = name
     .normalize("NFKC")
     .toLowerCase()
@@ -10,5 +14,5 @@ export function fileName({ name, date }: Pick<Plan, "name" | "date">, ending: st
     .slice(0, 60)
     .join("")
     .replace(/^-+|-+$/g, "")
-  return `${short || "plan"}-${date}.${ending}`
+  return short || nameless
 }

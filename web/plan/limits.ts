@@ -64,6 +64,10 @@ export const limits = {
   scaleStepG: limit(0.01, 10, "g"),
   panels: limit(0, 500, "foils"),
   strandAreaCm2: limit(0, 1_000_000, "cm²"),
+  // Landmarks are counted from centre front to centre nape, negative on the left.
+  landmark: limit(-7, 7),
+  // The top of a large head lies under 200 mm from every edge; a little outside, because a hairline is a model.
+  behindMm: limit(-5, 200, "mm"),
 } satisfies Record<string, Limit>
 
 export const counts = {
@@ -88,9 +92,11 @@ export const counts = {
   additives: { low: 0, high: 10 },
   learnt: { low: 0, high: 200 },
   weighings: { low: 0, high: 5000 },
+  steps: { low: 0, high: 40 },
+  techniqueSections: { low: 1, high: 200 },
 }
 
 /** The least share of a strand that can be coated, so that from and to stay apart when rounded. */
 export const leastStrandShare = 0.01
 
-export const letters = { moment: 40, initials: 6, name: 80, note: 2000 }
+export const letters = { moment: 40, initials: 6, name: 80, aim: 200, step: 500, note: 2000 }

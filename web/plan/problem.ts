@@ -15,8 +15,9 @@ export const firstProblems = (problems: readonly Problem[]): Problem[] =>
       ]
 
 /** The problems that one issue of the schema stands for: one, or one for each field that should not be there. */
-export function problemsOf(issue: z.core.$ZodIssue, raw: unknown): Problem[] {
-  if (issue.code === "unrecognized_keys") return issue.keys.map((key) => extraField(issue.path, key))
+export function problemsOf(issue: z.core.$ZodIssue, raw: unknown, document = "plan"): Problem[] {
+  if (issue.code === "unrecognized_keys")
+    return issue.keys.map((key) => extraField(issue.path, key, document))
   return [problemAt(issue.path, `${issue.message}, ${found(valueAt(raw, issue.path))}`)]
 }
 
@@ -26,8 +27,8 @@ export function problemAt(path: readonly PropertyKey[], sentence: string): Probl
   return { path: pathOf(path), expected: place ? `${place}: ${sentence}` : sentence }
 }
 
-function extraField(path: readonly PropertyKey[], key: string): Problem {
-  const { expected } = problemAt(path, `${quoted(key)} is not a field of a plan; take it out`)
+function extraField(path: readonly PropertyKey[], key: string, document: string): Problem {
+  const { expected } = problemAt(path, `${quoted(key)} is not a field of a ${document}; take it out`)
   return { path: pathOf([...path, shown(key)]), expected }
 }
 
@@ -70,6 +71,8 @@ const numbered: Record<string, string> = {
   rows: "row",
   breaks: "break",
   log: "tap",
+  steps: "step",
+  spots: "spot",
 }
 
 const words: Record<string, string> = {
@@ -111,6 +114,7 @@ const words: Record<string, string> = {
   upkeepWeeks: "weeks until the next visit",
   liftToLevel: "level to lift to",
   fromLevel: "level now",
+  behindMm: "distance behind the hairline",
   toLevel: "level to lift to",
 }
 

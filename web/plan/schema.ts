@@ -13,7 +13,7 @@ import { z } from "./zod"
 
 /** The plan as it is written to a file, version 1. The file door is the only place that checks against it. */
 
-const group = <Shape extends z.core.$ZodShape>(shape: Shape) =>
+export const group = <Shape extends z.core.$ZodShape>(shape: Shape) =>
   z.strictObject(shape, {
     error: ({ code }) =>
       code === "invalid_type" ? `expected a group of ${Object.keys(shape).join(", ")}` : undefined,
@@ -37,7 +37,7 @@ const strand = group({ from: number(limits.strandShare), to: number(limits.stran
 const carriers = ["foil", "board", "open-air"] as const satisfies readonly CarrierKind[]
 const lies = ["down", "up", "toward-face", "away-from-face"] as const satisfies readonly FoilLie[]
 
-const treatment = {
+export const treatment = {
   mapNumber: wholeNumber(limits.mapNumber),
   rootDistanceMm: number(limits.rootDistanceMm),
   strand,
@@ -53,13 +53,13 @@ const treatment = {
   mix: mixLetter,
 }
 
-const stitching = {
+export const stitching = {
   stitchMm: number(limits.stitchMm),
   gapMm: number(limits.stitchMm),
   dipMm: number(limits.stitchMm),
 }
 
-const backcombing = {
+export const backcombing = {
   base: choice(["slice", "weave"]),
   pushedShare: number(limits.pushedShare),
   cushionMm: number(limits.cushionMm),

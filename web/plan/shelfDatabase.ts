@@ -13,6 +13,9 @@ export type PlanRecord = {
   text: string
 }
 
+/** A technique of the salon's own as the browser keeps it: the text of its file. */
+export type TechniqueRecord = { id: string; text: string }
+
 interface ShelfSchema extends DBSchema {
   plans: { key: string; value: PlanRecord }
   /** Plans that could not be read, kept as they were. */
@@ -20,6 +23,7 @@ interface ShelfSchema extends DBSchema {
   settings: { key: string; value: unknown }
   /** Services at the chair, by the id of their plan. */
   services: { key: string; value: KeptService }
+  techniques: { key: string; value: TechniqueRecord }
 }
 
 export type Database = IDBPDatabase<ShelfSchema>
@@ -64,7 +68,7 @@ export function connect(name: string): Connection {
 
 /** Only makes the stores. Old records are lifted when they are read, never here. */
 function openShelfDatabase(name: string, forget: () => void): Promise<Database> {
-  return openDB<ShelfSchema>(name, 2, {
+  return openDB<ShelfSchema>(name, 3, {
     upgrade(database, version) {
       if (version < 1) {
         database.createObjectStore("plans", { keyPath: "id" })
@@ -72,6 +76,7 @@ function openShelfDatabase(name: string, forget: () => void): Promise<Database> 
         database.createObjectStore("settings")
       }
       if (version < 2) database.createObjectStore("services", { keyPath: "planId" })
+      if (version < 3) database.createObjectStore("techniques", { keyPath: "id" })
     },
     // A newer Partline in another tab waits for this one to let go.
     blocking: forget,

@@ -141,7 +141,7 @@ describe("a connection that was cut", () => {
   })
   it("lets a newer Partline in another tab have the database", async () => {
     await keepPlan(shelf, emptyPlan)
-    const newer = await openDB(name, 3)
+    const newer = await openDB(name, 4)
     newer.close()
     const kept = await keepPlan(shelf, { ...emptyPlan, name: "Old" })
     expect(kept.state === "not-saved" && kept.why).toMatch(/^A newer Partline has used/)

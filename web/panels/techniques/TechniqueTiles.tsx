@@ -1,56 +1,70 @@
 import "./techniques.css"
-import { isFoil } from "../../../geometry/section/section"
-import { extraMin, foilMin } from "../../../presets/pace"
-import { type Technique, techniques } from "../../../presets/techniques"
+import { useMemo, useState } from "react"
+import type { Technique } from "../../../presets/techniques/technique"
 import { act } from "../../plan/act"
-import { layTechnique, techniqueSections } from "../../plan/edits/layTechnique"
-import { countText, gramsNumber } from "../../plan/figureText"
-import { figuresOf } from "../../plan/measured"
+import { layTechnique } from "../../plan/edits/layTechnique"
 import type { Plan } from "../../plan/schema"
 import { usePlan } from "../../plan/usePlan"
-import { usualTiming } from "../../plan/usualTiming"
+import { choicesWith, type TechniqueChoice } from "./choices"
+import { FilesAndFaults } from "./FilesAndFaults"
+import { TechniqueDialog } from "./TechniqueDialog"
+import { TechniqueDrawing } from "./TechniqueDrawing"
+import { figuresWords, techniqueFigures } from "./techniqueFigures"
 import { techniquePicture } from "./techniquePicture"
+import { useTechniques } from "./useTechniques"
 
 /** Ways of working, each with its picture and what it comes to on this head: one touch lays it, one undo takes it up. */
 export function TechniqueTiles() {
   const plan = usePlan((open) => open)
+  const { own } = useTechniques()
+  const [read, setRead] = useState<TechniqueChoice | null>(null)
   return (
-    <ul className="technique-list">
-      {techniques.map((technique) => (
-        <li key={technique.id}>
-          <Tile technique={technique} plan={plan} />
-        </li>
-      ))}
-    </ul>
-  )
-}
-
-function Tile({ technique, plan }: { technique: Technique; plan: Plan }) {
-  const { viewBox, paths } = techniquePicture(technique)
-  return (
-    <button
-      type="button"
-      className="technique"
-      onClick={() => act(`Lay the technique “${technique.name}”`, layTechnique(technique))}
-    >
-      <svg viewBox={viewBox} aria-hidden="true">
-        {paths.map((path, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: a picture never changes
-          <path key={i} {...path} strokeLinecap="round" strokeLinejoin="round" />
+    <>
+      <ul className="technique-list">
+        {choicesWith(own).map((choice) => (
+          <li key={choice.technique.id}>
+            <Tile {...choice} plan={plan} onRead={() => setRead(choice)} />
+          </li>
         ))}
-      </svg>
-      <span className="technique-name">{technique.name}</span>
-      <span className="aside">{figuresWords(technique, plan)}</span>
-      <span>{technique.aim}</span>
-    </button>
+      </ul>
+      <FilesAndFaults />
+      {read && <TechniqueDialog {...read} onClose={() => setRead(null)} />}
+    </>
   )
 }
 
-/** Foils, grams and minutes on this head, in words. */
-function figuresWords(technique: Technique, plan: Plan) {
-  const foils = techniqueSections(technique, plan).filter(isFoil)
-  const grams = foils.reduce((sum, foil) => sum + figuresOf(foil, plan).productG.mid, 0)
-  const { skill } = plan.timing ?? usualTiming
-  const minutes = foils.reduce((sum, { kind }) => sum + foilMin[skill].mid + extraMin[kind].mid, 0)
-  return `${countText(foils.length, "foil")}, about ${gramsNumber(grams)} g, ${Math.round(minutes)} min to place`
+type TileProps = TechniqueChoice & { plan: Plan; onRead: () => void }
+
+function Tile({ technique, preset, plan, onRead }: TileProps) {
+  const picture = useMemo(() => techniquePicture(technique), [technique])
+  const words = useFiguresWords(technique, plan)
+  return (
+    <>
+      <button
+        type="button"
+        className="technique"
+        onClick={() => act(`Lay the technique “${technique.name}”`, layTechnique(technique))}
+      >
+        <TechniqueDrawing picture={picture} />
+        <span className="technique-name">{technique.name}</span>
+        {!preset && <span className="technique-own">Your own</span>}
+        <span className="aside">{words}</span>
+        <span>{technique.aim}</span>
+      </button>
+      <button type="button" className="button quiet technique-read" onClick={onRead}>
+        {preset ? "Steps, changes" : "Steps, more"}
+        <span className="unseen"> of {technique.name}</span>
+      </button>
+    </>
+  )
+}
+
+/** Worked out again only when what it depends on is another, not at every stroke. */
+function useFiguresWords(technique: Technique, plan: Plan) {
+  const { head, hair, salon, mixes, timing } = plan
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the sections of the plan do not count
+  return useMemo(
+    () => figuresWords(techniqueFigures(technique, plan)),
+    [technique, head, hair, salon, mixes, timing],
+  )
 }

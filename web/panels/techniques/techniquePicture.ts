@@ -1,16 +1,16 @@
 import type { ViewPoint } from "../../../geometry/frames"
-import { makeHeadFromAxes } from "../../../geometry/head/head"
-import { drawHead } from "../../../geometry/head/outline"
-import { fixedViews } from "../../../geometry/views"
-import type { Technique } from "../../../presets/techniques"
+import type { Technique } from "../../../presets/techniques/technique"
 import { techniqueSections } from "../../plan/edits/layTechnique"
+import { type Picture, pictureOf } from "../../plan/headDrawing"
 import { inks } from "../../plan/inks"
 import type { Mark } from "../../plan/mark"
-import { bandRing, hairlineMarks, planMarks, type Scene } from "../../plan/marks"
+import { bandRing, hairlineMarks, planMarks } from "../../plan/marks"
+import { headOf } from "../../plan/measured"
 import { newPlan } from "../../plan/newPlan"
 import type { Plan } from "../../plan/schema"
+import { pathData } from "../pathData"
 
-/** A technique drawn from itself on the unscaled head: paths with their paint, mm of the page, y down. */
+/** A technique drawn from itself on a head: paths with their paint, mm of the page, y down. */
 export type TechniquePicture = { viewBox: string; paths: readonly PaintedPath[] }
 export type PaintedPath = {
   d: string
@@ -21,50 +21,47 @@ export type PaintedPath = {
   strokeDasharray?: string
 }
 
-const views = {
-  front: "-88 -132 176 200",
-  right: "-104 -132 208 200",
-  top: "-88 -116 176 214",
-  back: "-88 -132 176 200",
-}
-type PictureView = keyof typeof views
+/** Left, top, width and height of a page on the unscaled head, mm. */
+const pages = {
+  front: [-88, -132, 176, 200],
+  right: [-104, -132, 208, 200],
+  top: [-88, -116, 176, 214],
+  back: [-88, -132, 176, 200],
+} as const
+type Page = keyof typeof pages
 
-const pictures = new Map<string, TechniquePicture>()
+/** By how much a view must show more than the ones before it to be the one chosen. */
+const clearlyMore = 1.15
 
-/** The picture of a technique, in the view that shows the most of it; drawn once. */
-export function techniquePicture(technique: Technique): TechniquePicture {
-  const picture = pictures.get(technique.id) ?? drawPicture(technique)
-  pictures.set(technique.id, picture)
-  return picture
-}
+const anyPlan = newPlan(new Date(0))
 
-function drawPicture(technique: Technique): TechniquePicture {
-  const blank = newPlan(new Date(0))
+/** The picture of a technique on the head of a plan, or on the usual one, in the view that shows the most of it. */
+export function techniquePicture(
+  technique: Pick<Technique, "sections">,
+  { head }: Pick<Plan, "head"> = anyPlan,
+): TechniquePicture {
+  const blank = { ...anyPlan, head }
   const plan: Plan = { ...blank, sections: techniqueSections(technique, blank) }
-  const seen = (Object.keys(views) as PictureView[]).map((name) => ({ name, ...scene(name) }))
-  const shown = seen.reduce((best, each) =>
-    showing(plan, each.scene) > 1.15 * showing(plan, best.scene) ? each : best,
-  )
-  const marks = [...shown.head, ...hairlineMarks(shown.scene), ...planMarks(plan, shown.scene)]
-  return { viewBox: views[shown.name], paths: marks.flatMap(painted) }
-}
-
-function scene(name: PictureView): { scene: Scene; head: Mark[] } {
-  const head = makeHeadFromAxes([1, 1, 1], "round")
-  const view = fixedViews[name]
-  const { lines, depth } = drawHead(head.axes, view)
+  const { page, picture } = (Object.keys(pages) as Page[])
+    .map((page) => ({ page, picture: pictureOf(headOf(plan), page) }))
+    .reduce((best, each) =>
+      showing(plan, each.picture) > clearlyMore * showing(plan, best.picture) ? each : best,
+    )
+  const face = picture.lines
+    .filter(({ part }) => part !== "neck" && part !== "jaw")
+    .map(({ path }): Mark => ({ kind: "line", path, ink: "head-medium" }))
+  const marks = [...face, ...hairlineMarks(picture.scene), ...planMarks(plan, picture.scene)]
+  const scale = Math.max(...picture.scene.head.axes)
   return {
-    scene: { head, view, hides: (point) => depth.hides(point) },
-    head: lines
-      .filter(({ part }) => part !== "neck" && part !== "jaw")
-      .map(({ path }): Mark => ({ kind: "line", path, ink: "head-fine" })),
+    viewBox: pages[page].map((mm) => Math.round(mm * scale)).join(" "),
+    paths: marks.flatMap(painted),
   }
 }
 
 /** How much of a plan a page shows, as the length of all rings, mm. */
-const showing = (plan: Plan, view: Scene) =>
+const showing = (plan: Plan, { scene }: Picture) =>
   plan.sections
-    .flatMap((section) => bandRing(section, plan, view))
+    .flatMap((section) => bandRing(section, plan, scene))
     .reduce((sum, ring) => sum + lengthOf(ring), 0)
 
 const lengthOf = (path: readonly ViewPoint[]) =>
@@ -94,7 +91,3 @@ function painted(mark: Mark): PaintedPath[] {
         },
   ]
 }
-
-const pathData = (path: readonly ViewPoint[]) =>
-  `M${path.map(([x, y]) => `${tenth(x)} ${tenth(-y)}`).join("L")}`
-const tenth = (mm: number) => Math.round(mm * 10) / 10

@@ -1,8 +1,6 @@
 import type { Section } from "../../../geometry/section/section"
-import { mirror } from "../../../geometry/surfacePath"
-import { fitParting } from "../../../geometry/technique"
-import { stitches } from "../../../presets/foils"
-import type { Technique, TechniqueSection } from "../../../presets/techniques"
+import { fitParting, otherSide } from "../../../geometry/technique"
+import type { Technique, TechniqueSection } from "../../../presets/techniques/technique"
 import type { Edit } from "../edit"
 import { headOf } from "../measured"
 import { newSection } from "../newSection"
@@ -11,7 +9,7 @@ import { addSections } from "./addSections"
 
 /** Lays a technique on the plan's head, the right side first and then its twin on the left. */
 export const layTechnique =
-  (technique: Technique): Edit =>
+  (technique: Pick<Technique, "name" | "sections">): Edit =>
   (plan) => {
     const sections = techniqueSections(technique, plan)
     return sections.length > 0
@@ -20,33 +18,33 @@ export const layTechnique =
   }
 
 /** What a technique puts on a plan's head, numbered on from what is there; a parting without room is left out. */
-export function techniqueSections({ sections }: Technique, plan: Plan): Section[] {
-  const right = sections.flatMap((section) => fitted(section, plan))
-  const left = right
-    .filter(({ isCentred }) => !isCentred)
-    .map((each) => ({ ...each, parting: mirror(each.parting) }))
+export function techniqueSections({ sections }: Pick<Technique, "sections">, plan: Plan): Section[] {
+  const twins = sections
+    .filter(({ single }) => !single)
+    .map((section) => ({ ...section, parting: otherSide(section.parting) }))
   const made: Section[] = []
-  for (const { parting, ...row } of [...right, ...left])
-    made.push(sectionFrom(row, parting, { ...plan, sections: [...plan.sections, ...made] }))
+  for (const { parting, ...row } of [...sections, ...twins]) {
+    const fitted = fitParting(headOf(plan), parting)
+    if ("parting" in fitted)
+      made.push(sectionFrom(row, fitted.parting, { ...plan, sections: [...plan.sections, ...made] }))
+  }
   return made
 }
 
-function fitted({ parting, ...row }: TechniqueSection, plan: Plan) {
-  const made = fitParting(headOf(plan), parting)
-  return "parting" in made ? [{ ...row, parting: made.parting }] : []
-}
+type Row = Omit<TechniqueSection, "parting" | "single">
 
-type Row = Omit<TechniqueSection, "parting">
-
-function sectionFrom({ kind, depthMm, stitch, name }: Row, parting: Section["parting"], plan: Plan): Section {
-  const section: Section = {
-    ...newSection(kind, parting, plan),
-    taken: "front",
-    depthMm: { start: depthMm, end: depthMm },
+function sectionFrom(row: Row, parting: Section["parting"], plan: Plan): Section {
+  const { taken, depthMm, stitching, backcombing, treatment, name } = row
+  const band = { taken, depthMm }
+  const section = newSection(row.kind, parting, plan)
+  switch (section.kind) {
+    case "left-out":
+      return { ...section, ...band, name: name ?? section.name }
+    case "slice":
+      return { ...section, ...band, ...treatment }
+    case "weave":
+      return { ...section, ...band, ...treatment, ...stitching }
+    case "backcomb":
+      return { ...section, ...band, ...treatment, ...stitching, ...backcombing }
   }
-  if (section.kind === "left-out") return { ...section, name: name ?? section.name }
-  if (!stitch || !("stitchMm" in section)) return section
-  const { stitchMm, gapMm, dipMm } = stitches[stitch]
-  const dip = section.kind === "backcomb" ? depthMm : dipMm.value
-  return { ...section, stitchMm: stitchMm.value, gapMm: gapMm.value, dipMm: dip }
 }

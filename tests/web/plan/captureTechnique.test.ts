@@ -1,0 +1,75 @@
+import { describe, expect, it } from "vitest"
+import { distance } from "../../../geometry/vec3"
+import type { Technique } from "../../../presets/techniques/technique"
+import { captureSections } from "../../../web/plan/captureTechnique"
+import { draftSteps } from "../../../web/plan/draftSteps"
+import { layTechnique, techniqueSections } from "../../../web/plan/edits/layTechnique"
+import { examplePlan } from "../../../web/plan/examplePlan"
+import { headOf } from "../../../web/plan/measured"
+import type { Plan } from "../../../web/plan/schema"
+import { openTechnique, saveTechnique } from "../../../web/plan/techniqueFile"
+import { done, samplePlan } from "./samples"
+
+const captured = (plan: Plan): Technique => ({
+  id: "own",
+  name: "Own",
+  aim: "",
+  notes: "",
+  steps: draftSteps(plan.sections, headOf(plan)),
+  sections: captureSections(plan.sections, headOf(plan)),
+})
+
+const emptied = (plan: Plan): Plan => ({ ...plan, sections: [] })
+
+describe.each([
+  ["one section a kind", samplePlan],
+  ["the example", examplePlan()],
+])("sections saved as a technique: %s", (_, plan) => {
+  const opened = openTechnique(saveTechnique(captured(plan)))
+  if (!opened.ok) throw new Error(opened.problems[0].expected)
+  const laid = techniqueSections(opened.technique, emptied(plan))
+
+  it("lie on their own head where they were, to 0.01 mm", () => {
+    const { surface } = headOf(plan)
+    expect(laid.length).toBe(plan.sections.length)
+    laid.forEach(({ parting }, i) => {
+      expect(parting.length).toBe(plan.sections[i].parting.length)
+      parting.forEach((at, j) => {
+        const was = plan.sections[i].parting[j]
+        expect(distance(surface.pointAt(at), surface.pointAt(was))).toBeLessThan(0.01)
+      })
+    })
+  })
+
+  it("are taken up, held and coated as they were", () => {
+    const rest = ({ parting: _, id: __, ...section }: Plan["sections"][number]) => ({
+      ...section,
+      note: "",
+      mapNumber: 0,
+      mix: "A",
+    })
+    expect(laid.map(rest)).toEqual(plan.sections.map(rest))
+  })
+
+  it("can be laid on every form of hairline", () => {
+    for (const form of ["round", "straight", "receding", "peaked"] as const) {
+      const other = { ...emptied(plan), head: { ...plan.head, hairline: { form } } }
+      expect(done(layTechnique(opened.technique), other).sections.length).toBe(plan.sections.length)
+    }
+  })
+})
+
+it("takes nothing of the client along", () => {
+  const told = {
+    ...samplePlan,
+    client: { initials: "QZ" },
+    sections: samplePlan.sections.map((section) => ({ ...section, note: "QZ is allergic" })),
+  }
+  expect(saveTechnique(captured(told))).not.toMatch(/QZ|allergic/)
+})
+
+it("begins the steps in words, one a section", () => {
+  const steps = draftSteps(samplePlan.sections, headOf(samplePlan))
+  expect(steps.length).toBe(samplePlan.sections.length)
+  for (const step of steps) expect(step).toMatch(/^Part .* long.*\. (Take|Weave|Leave) .*\.$/)
+})

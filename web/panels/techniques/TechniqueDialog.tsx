@@ -1,0 +1,79 @@
+import { useMemo, useState } from "react"
+import { type TechniqueValues, techniqueOf, usualValues } from "../../../presets/techniques/technique"
+import { act } from "../../plan/act"
+import { layTechnique } from "../../plan/edits/layTechnique"
+import { newId } from "../../plan/newId"
+import { Modal } from "../Modal"
+import type { TechniqueChoice } from "./choices"
+import { keepOwn, removeOwn } from "./ownTechniques"
+import { ShareTechnique } from "./ShareTechnique"
+import { TechniqueForm } from "./TechniqueForm"
+import { TechniqueOnHead } from "./TechniqueOnHead"
+import { VaryTechnique } from "./VaryTechnique"
+
+type Props = TechniqueChoice & { onClose: () => void }
+
+/** One technique to read, to vary, to lay, to keep, to pass on. */
+export function TechniqueDialog({ technique: usual, preset, onClose }: Props) {
+  const [values, setValues] = useState<TechniqueValues | null>(null)
+  const [editing, setEditing] = useState(false)
+  const technique = useMemo(
+    () => (preset && values ? techniqueOf(preset, values) : usual),
+    [preset, values, usual],
+  )
+  const thenClose = (work: unknown) => void Promise.resolve(work).then(onClose)
+  if (editing)
+    return (
+      <Modal title={`Edit “${technique.name}”`} wide writing onClose={() => setEditing(false)}>
+        <TechniqueForm technique={technique} onLeave={onClose} />
+      </Modal>
+    )
+  return (
+    <Modal title={technique.name} wide onClose={onClose}>
+      <div className="actions">
+        <button
+          type="button"
+          className="button strong"
+          onClick={() => thenClose(act(`Lay the technique “${technique.name}”`, layTechnique(technique)))}
+        >
+          Lay it on this head
+        </button>
+        <ShareTechnique technique={technique} />
+        {preset ? (
+          <button
+            type="button"
+            className="button"
+            onClick={() => thenClose(keepOwn({ ...technique, id: newId() }))}
+          >
+            Keep as your own
+          </button>
+        ) : (
+          <>
+            <button type="button" className="button" onClick={() => setEditing(true)}>
+              Rename, edit
+            </button>
+            <button
+              type="button"
+              className="button"
+              onClick={() => {
+                onClose()
+                void removeOwn(technique)
+              }}
+            >
+              Delete
+            </button>
+          </>
+        )}
+      </div>
+      <TechniqueOnHead technique={technique}>
+        {preset && (
+          <VaryTechnique
+            parameters={preset.parameters}
+            values={values ?? usualValues(preset)}
+            onChange={setValues}
+          />
+        )}
+      </TechniqueOnHead>
+    </Modal>
+  )
+}

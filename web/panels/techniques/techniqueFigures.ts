@@ -1,0 +1,47 @@
+import { isFoil } from "../../../geometry/section/section"
+import type { Range } from "../../../geometry/tradeFigures"
+import type { Technique } from "../../../presets/techniques/technique"
+import { tradeFigures } from "../../../presets/tradeFigures"
+import { techniqueSections } from "../../plan/edits/layTechnique"
+import { countText, gramsRange } from "../../plan/figureText"
+import { figuresOf } from "../../plan/measured"
+import type { Plan } from "../../plan/schema"
+import { totalsOf } from "../../plan/totals"
+import { usualTiming } from "../../plan/usualTiming"
+import { usualPace } from "../../service/schedulePace"
+
+/** What a technique comes to by itself on a plan's head, hair and pace. */
+export type TechniqueFigures = {
+  foils: number
+  productG: Range
+  placeMin: Range
+  /** Sections for which this head has no room: they are left out. */
+  withoutRoom: number
+}
+
+export function techniqueFigures(technique: Technique, plan: Plan): TechniqueFigures {
+  const empty = { ...plan, sections: [] }
+  const laid = techniqueSections(technique, empty)
+  const foils = laid.filter(isFoil)
+  const { skill } = plan.timing ?? usualTiming
+  const paces = foils.map(({ kind }) => usualPace(skill, kind))
+  const sum = (end: keyof Range) => paces.reduce((total, pace) => total + pace[end], 0)
+  const figures = foils.map((foil) => figuresOf(foil, empty))
+  const { foils: sheets, productG } = totalsOf(figures, tradeFigures)
+  return {
+    foils: sheets,
+    productG,
+    placeMin: { low: sum("low"), mid: sum("mid"), high: sum("high") },
+    withoutRoom: sectionCount(technique) - laid.length,
+  }
+}
+
+const sectionCount = ({ sections }: Technique) =>
+  sections.reduce((count, { single }) => count + (single ? 1 : 2), 0)
+
+/** Foils, grams and minutes in words. */
+export function figuresWords({ foils, productG, placeMin, withoutRoom }: TechniqueFigures) {
+  const minutes = `${Math.round(placeMin.low)}–${Math.round(placeMin.high)} min to place`
+  const left = withoutRoom > 0 ? `; no room here for ${countText(withoutRoom, "section")}` : ""
+  return `${countText(foils, "foil")}, ${gramsRange(productG)}, ${minutes}${left}`
+}

@@ -1,0 +1,37 @@
+import type { Head } from "../../geometry/head/head"
+import { isFoil, type Section } from "../../geometry/section/section"
+import { spotsOf } from "../../geometry/spotOf"
+import type { TechniqueSection } from "../../presets/techniques/technique"
+
+/**
+ * Sections of a plan as those of a technique: told by the hairline of their head, as they lie there, and without what
+ * belongs to the plan or its client: numbers, mixes and notes.
+ */
+export const captureSections = (sections: readonly Section[], head: Head): TechniqueSection[] =>
+  sections.map((section) => ({
+    kind: section.kind,
+    parting: { run: "through", spots: spotsOf(head, section.parting) },
+    taken: section.taken,
+    depthMm: section.depthMm,
+    single: true,
+    ...stitchingOf(section),
+    ...(section.kind === "backcomb" ? { backcombing: backcombingOf(section) } : {}),
+    ...(isFoil(section) ? { treatment: treatmentOf(section) } : { name: section.name }),
+  }))
+
+function stitchingOf(section: Section): Pick<TechniqueSection, "stitching"> {
+  if (!("stitchMm" in section)) return {}
+  const { stitchMm, gapMm, dipMm } = section
+  return { stitching: { stitchMm, gapMm, dipMm } }
+}
+
+const backcombingOf = ({ base, pushedShare, cushionMm }: Section<"backcomb">) => ({
+  base,
+  pushedShare,
+  cushionMm,
+})
+
+function treatmentOf(section: Extract<Section, { mix: string }>) {
+  const { rootDistanceMm, strand, faces, carrier, elevationDeg, overDirectionDeg, foilLie } = section
+  return { rootDistanceMm, strand, faces, carrier, elevationDeg, overDirectionDeg, foilLie }
+}

@@ -1,0 +1,44 @@
+import type { Technique } from "../../presets/techniques/technique"
+import { type DocumentKind, readDocument } from "./documentDoor"
+import { firstProblems, type Problem, problemsOf } from "./problem"
+import { roundNumbers } from "./roundNumbers"
+import { techniqueKind, techniqueSchema, techniqueVersion } from "./techniqueSchema"
+
+export type OpenedTechnique = { ok: true; technique: Technique } | { ok: false; problems: Problem[] }
+
+const techniqueDocument: DocumentKind = {
+  name: "technique",
+  kind: techniqueKind,
+  version: techniqueVersion,
+  mostMb: 1,
+}
+
+/** The only way into the program for a technique: the text of a file or a link gives one to trust, or what is wrong with it. */
+export function openTechnique(text: string): OpenedTechnique {
+  const read = readDocument(text, techniqueDocument)
+  if (!read.ok) return { ok: false, problems: [read.problem] }
+  return check(read.raw)
+}
+
+/** A technique as it would come back from a file, or what keeps it from being one. */
+export const checkTechnique = (technique: Technique): OpenedTechnique =>
+  check(roundNumbers({ kind: techniqueKind, version: techniqueVersion, ...technique }))
+
+function check(raw: unknown): OpenedTechnique {
+  const parsed = techniqueSchema.safeParse(raw)
+  if (!parsed.success) {
+    const problems = parsed.error.issues.flatMap((issue) => problemsOf(issue, raw, "technique"))
+    return { ok: false, problems: firstProblems(problems) }
+  }
+  const { kind: _, version: __, ...technique } = parsed.data
+  return { ok: true, technique }
+}
+
+/** The text of a technique's file: fields in the order of the schema, numbers rounded as a plan's are. */
+export const saveTechnique = (technique: Technique) => `${JSON.stringify(documentOf(technique), null, 1)}\n`
+
+/** The same without a blank or a line too many, for a link. */
+export const packTechnique = (technique: Technique) => JSON.stringify(documentOf(technique))
+
+const documentOf = (technique: Technique) =>
+  techniqueSchema.parse(roundNumbers({ kind: techniqueKind, version: techniqueVersion, ...technique }))
