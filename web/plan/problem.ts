@@ -68,6 +68,8 @@ const numbered: Record<string, string> = {
   mixes: "mix",
   parting: "parting, point",
   rows: "row",
+  dividers: "dividing parting",
+  named: "named",
   breaks: "break",
   log: "tap",
 }
@@ -108,6 +110,9 @@ const words: Record<string, string> = {
   toMin: "to minute",
   clockNotes: "clock notes",
   ageYears: "age",
+  workingSections: "working sections",
+  mayCross: "may cross",
+  at: "place",
   upkeepWeeks: "weeks until the next visit",
   liftToLevel: "level to lift to",
   fromLevel: "level now",
