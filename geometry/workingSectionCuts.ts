@@ -30,6 +30,12 @@ export function cutsOf(band: Band, head: Head, division: Division): PartingCut[]
   return cuts
 }
 
+/** The middle of a band at a share of its parting. */
+export function bandPlace(band: Band, head: Head, share: number): SurfacePoint {
+  const shape = bandShape(band, head)
+  return middleAt(shape, head, share * (shape.stations - 1))
+}
+
 /** Where between a station and the next a place stops being inside, good to a two-hundredth of the step. */
 function edgeBetween(station: number, isInside: (station: number) => boolean): number {
   let [low, high] = [station, station + 1]

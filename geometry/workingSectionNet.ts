@@ -70,10 +70,10 @@ function alongLine(chain: SurfacePath, stops: readonly Stop[], knots: SurfacePat
   })
 }
 
-type Crossing = { at: SurfacePoint; onFirst: number; onSecond: number }
+export type Crossing = { at: SurfacePoint; onFirst: number; onSecond: number }
 
 /** Where two lines cross: the place, and how far along each. */
-function crossings(first: SurfacePath, second: SurfacePath): Crossing[] {
+export function crossings(first: SurfacePath, second: SurfacePath): Crossing[] {
   const found: Crossing[] = []
   for (let j = 1; j < second.length; j++) {
     const [c, d] = [second[j - 1], second[j]]

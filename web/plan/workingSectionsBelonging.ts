@@ -1,6 +1,7 @@
 import type { Section } from "../../geometry/section/section"
 import { sharesCm2 } from "../../geometry/workingSectionShares"
 import type { Division } from "../../geometry/workingSections"
+import { areaText } from "./figureText"
 import { headOf } from "./measured"
 import { leastOverlapCm2 } from "./overlaps"
 import type { Plan } from "./schema"
@@ -61,4 +62,4 @@ export const crossingsOf = (plan: Plan): Crossing[] =>
     : plan.sections.flatMap((section) => crossingOf(section, plan) ?? [])
 
 export const crossingWords = ({ section, home, into, cm2 }: Crossing) =>
-  `${sectionName(section)} reaches from ${home.name} into ${into.name} with ${cm2.toFixed(1)} cm² of its scalp.`
+  `${sectionName(section)}, of ${home.name}: ${areaText(cm2)} of its scalp lies in ${into.name}.`

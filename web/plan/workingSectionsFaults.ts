@@ -4,7 +4,6 @@ import { areaElement } from "../../geometry/surfacePatch"
 import { lengthMm, mapDistance } from "../../geometry/surfacePath"
 import { mapArea } from "../../geometry/workingSectionFaces"
 import { reachMm } from "../../geometry/workingSectionLine"
-import { innerPlaces } from "../../geometry/workingSectionPlaces"
 import { areaText } from "./figureText"
 import { headOf } from "./measured"
 import type { PartingFault } from "./partingFault"
@@ -74,11 +73,8 @@ function addsUp(plan: Plan): boolean {
 
 function sliverFault(index: number, plan: Plan): PartingFault | null {
   const { surface } = headOf(plan)
-  const sliver = divisionOf(plan).areas.find(
-    ({ dividers }) => dividers.length > 0 && Math.max(...dividers) === index,
-  )
-  if (!sliver) return null
-  const cm2 = (mapArea(sliver.ring) * areaElement(surface, innerPlaces(sliver)[0].at)) / 100
+  const areas = divisionOf(plan).areas.filter(({ dividers }) => Math.max(-1, ...dividers) === index)
+  const cm2 = Math.min(...areas.map(({ ring }) => (mapArea(ring) * areaElement(surface, ring[0])) / 100))
   return cm2 < leastAreaCm2
     ? {
         point: null,

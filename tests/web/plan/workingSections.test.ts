@@ -139,7 +139,7 @@ describe("a foil belongs", () => {
     expect(found.cm2 / whole).toBeGreaterThan(0.25)
     expect(found.cm2 / whole).toBeLessThan(0.4)
     expect(crossingWords(found)).toMatch(
-      /^Foil 1 reaches from Front left into Front right with \d\.\d cm² of its scalp\.$/,
+      /^Foil 1, of Front left: \d\.\d cm² of its scalp lies in Front right\.$/,
     )
   })
   it("until it is told that it may", () => {

@@ -18,6 +18,9 @@ export const addWorkingPartings =
     return acceptDividers(plan, [...dividers, ...added])
   }
 
+/** The id that the next dividing parting gets. */
+export const freeDividerId = (plan: Plan) => `d${freeNumber(dividingOf(plan).dividers)}`
+
 /** A number above all in use: "d" and a number is what a dividing parting is called in the file. */
 const freeNumber = (dividers: readonly Divider[]) =>
   Math.max(0, ...dividers.map(({ id }) => Number(/^d(\d{1,9})$/.exec(id)?.[1] ?? 0))) + 1
