@@ -260,10 +260,10 @@ describe("a dividing parting", () => {
     expect(refusal(off, triangle)).toMatch(/^Dividing parting 1: expected/)
   })
   it("is mirrored to the other side", () => {
-    const side = done(nudgeWorkingParting(profile.id, { rightMm: 25, forwardMm: 0 }), divided("profile"))
-    const both = done(mirrorWorkingParting(profile.id), side)
-    const [one, other] = dividingOf(both).dividers.map(({ parting }) => parting)
-    expect(other).toEqual(one.map(([u, v]) => surfacePoint(u === 0 ? 0 : -u, v)))
+    const side = [1.2, 0.4, -0.6, -1.7].map((v) => surfacePoint(0.4, v))
+    const both = done(mirrorWorkingParting("d1"), done(addWorkingPartings(side), emptyPlan))
+    expect(dividingOf(both).dividers[1].parting).toEqual(side.map(([u, v]) => surfacePoint(-u, v)))
+    expect(workingSectionsOf(both)).toHaveLength(3)
   })
   it("takes those that ended on it along when it goes, and the last leaves no trace", () => {
     const fourAndTriangle = divided("four-with-triangle")
