@@ -8,6 +8,8 @@ export type Band = {
   /** Whether the hair taken lies in front of the parting (toward the face) or behind it. */
   taken: "front" | "behind"
   depthMm: { start: number; end: number }
+  /** Said of hair that may lie in two working sections. */
+  mayCross?: true | undefined
   note: string
 }
 

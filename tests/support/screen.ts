@@ -27,8 +27,10 @@ export const goTo = (page: Page, screen: "Client" | "Placement" | "Mixture" | "T
   page.getByRole("navigation", { name: "The visit" }).getByRole("button", { name: screen }).click()
 
 /** Choose what the hand does. */
-export const takeTool = (page: Page, name: "Select" | "Slice" | "Weave" | "Backcomb" | "Left out") =>
-  page.locator(".tools").getByRole("radio", { name, exact: true }).check()
+export const takeTool = (
+  page: Page,
+  name: "Select" | "Slice" | "Weave" | "Backcomb" | "Left out" | "Divide",
+) => page.locator(".tools").getByRole("radio", { name, exact: true }).check()
 
 export const options = (page: Page): Locator =>
   page.getByRole("listbox", { name: /^Foils/ }).getByRole("option")

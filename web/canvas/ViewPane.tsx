@@ -6,12 +6,14 @@ import type { ViewName } from "../../geometry/views"
 import { draftStore } from "../plan/draftStore"
 import { viewFrame } from "../plan/labelRings"
 import { headOf } from "../plan/measured"
+import { dividerInHand } from "../plan/sessionStore"
 import { usePlan, useSession } from "../plan/usePlan"
 import { type Camera, fitCamera } from "./camera"
 import { drawInHand, drawSettled, type PaneState } from "./drawPane"
 import { pictureOf } from "./headPicture"
 import { nativeContext } from "./nativeContext"
 import { onceHere } from "./onceHere"
+import { useWorkingMarks } from "./workingMarks"
 
 type Props = { name: ViewName; enlarged: boolean }
 
@@ -22,6 +24,8 @@ export function ViewPane({ name, enlarged }: Props) {
   const { width, height } = useSize(container)
   const plan = usePlan((open) => open)
   const selectedIds = useSession((state) => state.selectedIds)
+  const dividerId = useSession(dividerInHand)
+  const working = useWorkingMarks(plan.workingSections !== undefined)
   const yaw = useSession((state) => (name === "turned" ? state.yaw : 0))
   const pitch = useSession((state) => (name === "turned" ? state.pitch : 0))
   const [moved, setMoved] = useState<Camera | null>(null)
@@ -32,7 +36,7 @@ export function ViewPane({ name, enlarged }: Props) {
     () => (moved ? { ...moved, width, height } : fitCamera(viewFrame(name, head.axes), width, height)),
     [moved, name, head, width, height],
   )
-  const pane: PaneState = { name, enlarged, plan, head, picture, camera, selectedIds }
+  const pane: PaneState = { name, enlarged, plan, head, picture, camera, selectedIds, dividerId, working }
   const latest = useRef(pane)
   latest.current = pane
 
@@ -47,13 +51,13 @@ export function ViewPane({ name, enlarged }: Props) {
     })
   }, [])
 
-  const settledKey = [plan, picture, camera, enlarged] as const
+  const settledKey = [plan, picture, camera, enlarged, working] as const
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new function is what makes Konva draw again
   const settledScene = useMemo(() => sceneOf((context) => drawSettled(context, latest.current)), settledKey)
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new function is what makes Konva draw again
   const draftScene = useMemo(
     () => sceneOf((context) => drawInHand(context, latest.current, draftStore.getState().draft)),
-    [...settledKey, selectedIds],
+    [...settledKey, selectedIds, dividerId],
   )
 
   return (

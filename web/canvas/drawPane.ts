@@ -8,9 +8,11 @@ import type { Mark } from "../plan/mark"
 import { bandRing, labelMarks, marksOfSection, planMarks } from "../plan/marks"
 import type { Plan } from "../plan/schema"
 import { type Camera, toScreen } from "./camera"
+import { dividersAtRest, dividersInHand, workingSigns } from "./drawDividers"
 import { drawMarks, type Pen } from "./drawMarks"
 import { handlesOf } from "./handles"
 import type { HeadPicture } from "./headPicture"
+import type { WorkingMarks } from "./workingMarks"
 
 /** Everything a pane shows at rest. */
 export type PaneState = {
@@ -21,6 +23,10 @@ export type PaneState = {
   picture: HeadPicture
   camera: Camera
   selectedIds: readonly string[]
+  /** The dividing parting in hand. */
+  dividerId: string | null
+  /** How working sections are drawn, once that is known. */
+  working: WorkingMarks | null
 }
 
 const labelHeightPx = 26
@@ -37,7 +43,9 @@ export function drawSettled(context: CanvasRenderingContext2D, pane: PaneState) 
   drawShade(context, picture, camera)
   const pen = penOf(pane)
   drawMarks(context, picture.lines, pen)
+  drawMarks(context, dividersAtRest(pane), pen)
   drawMarks(context, planMarks(plan, picture.scene), pen)
+  drawMarks(context, workingSigns(pane), pen)
   if (pane.enlarged) drawMarks(context, numbers(pane, plan), pen)
 }
 
@@ -59,6 +67,7 @@ export function drawInHand(context: CanvasRenderingContext2D, pane: PaneState, d
   const plan = draft?.plan ?? pane.plan
   if (draft)
     for (const section of draft.changed) drawMarks(context, marksOfSection(section, plan, picture.scene), pen)
+  drawMarks(context, dividersInHand(pane, draft), pen)
   const selected = draft ? draft.changed : plan.sections.filter(({ id }) => selectedIds.includes(id))
   for (const section of selected) drawMarks(context, selectionMarks(section, plan, pane, draft !== null), pen)
 }

@@ -1,7 +1,7 @@
-import { type SurfacePoint, type ViewPoint, viewPoint } from "../../geometry/frames"
+import { type ViewPoint, viewPoint } from "../../geometry/frames"
 import type { Section } from "../../geometry/section/section"
-import { facing, toView } from "../../geometry/views"
-import { bandMiddle, type Scene } from "../plan/marks"
+import { toView } from "../../geometry/views"
+import { bandMiddle, isSeen, type Scene } from "../plan/marks"
 import type { Plan } from "../plan/schema"
 
 /** What a hand can take hold of on a selected section: a point of its parting, or its depth. */
@@ -26,9 +26,6 @@ export function handlesOf(section: Section, plan: Plan, scene: Scene): Handle[] 
     )
   return [...bends, ...depthHandle(section, plan, scene)]
 }
-
-const isSeen = (at: SurfacePoint, { view, head, hides }: Scene) =>
-  facing(view, head.surface, at) > 0 && !hides(head.surface.pointAt(at))
 
 /** The depth handle stands a little past the far edge, so that a finger can tell it from the parting. */
 function depthHandle(section: Section, plan: Plan, scene: Scene): Handle[] {

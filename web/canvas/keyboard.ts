@@ -9,6 +9,7 @@ const toolKeys: Record<string, ToolName> = {
   w: "weave",
   b: "backcomb",
   l: "left-out",
+  d: "divide",
 }
 
 /** Keys that work wherever the focus is, save in a field. Returns how to stop listening. */

@@ -5,7 +5,9 @@ import { isRefusal, type Refusal } from "../plan/edit"
 import { headOf } from "../plan/measured"
 import { planStore } from "../plan/planStore"
 import type { Plan } from "../plan/schema"
-import { sessionStore } from "../plan/sessionStore"
+import { dividerInHand, sessionStore } from "../plan/sessionStore"
+import { dividerHandleTool, dividerTool } from "./tools/dividerTool"
+import { divideTool } from "./tools/divideTool"
 import { drawTool } from "./tools/drawTool"
 import { selectTool } from "./tools/selectTool"
 import type { Finished, Pointer, Situation, Tool } from "./tools/tool"
@@ -20,16 +22,27 @@ let gesture: Gesture | null = null
 
 const situation = (): Situation => {
   const plan = planStore.getState().present
-  return { plan, head: headOf(plan), selectedIds: sessionStore.getState().selectedIds }
+  const session = sessionStore.getState()
+  return {
+    plan,
+    head: headOf(plan),
+    selectedIds: session.selectedIds,
+    dividerId: dividerInHand(session),
+  }
 }
 
 /** A hand comes down. False when the tool has no use for it there. */
 export function beginGesture(pointer: Pointer): boolean {
   const { tool, way, next } = sessionStore.getState()
-  gesture = tool === "select" ? gestureOf(selectTool, pointer) : gestureOf(drawTool(tool, way, next), pointer)
-  if (!gesture && tool === "select") sessionStore.setState({ selectedIds: [] })
+  if (tool === "select") gesture = takeHold(pointer)
+  else gesture = gestureOf(tool === "divide" ? divideTool(way) : drawTool(tool, way, next), pointer)
+  if (!gesture && tool === "select") sessionStore.setState({ selectedIds: [], dividerId: null })
   return gesture !== null
 }
+
+/** Handles lie over sections, and sections over the dividing partings. */
+const takeHold = (pointer: Pointer) =>
+  gestureOf(dividerHandleTool, pointer) ?? gestureOf(selectTool, pointer) ?? gestureOf(dividerTool, pointer)
 
 function gestureOf<Draft>(tool: Tool<Draft>, pointer: Pointer): Gesture | null {
   const world = situation()
@@ -76,7 +89,9 @@ export function endGesture() {
   if ("refused" in finished) announceRefusal(finished.refused)
   else {
     if ("edit" in finished) act(finished.label, finished.edit)
-    if (finished.select) sessionStore.setState({ selectedIds: finished.select })
+    if ("select" in finished && finished.select) sessionStore.setState({ selectedIds: finished.select })
+    if ("divider" in finished && finished.divider)
+      sessionStore.setState({ dividerId: finished.divider, selectedIds: [] })
   }
 }
 

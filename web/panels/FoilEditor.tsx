@@ -17,6 +17,7 @@ import { FoilDetails } from "./FoilDetails"
 import { mirrorSelected, removeSelected } from "./FoilList"
 import { NumberField } from "./NumberField"
 import { rootOptions, rootPatch, rootWordOf, stitchOptions, stitchWordOf } from "./sectionChoices"
+import { CrossingNote } from "./working/CrossingNote"
 
 /** The selected sections: what they come to, and every way to change them without a pointer. */
 export function FoilEditor() {
@@ -26,6 +27,7 @@ export function FoilEditor() {
   if (selected.length === 0) return null
   return (
     <section className="editor" aria-labelledby="editor-title">
+      <CrossingNote sections={selected} plan={plan} />
       {selected.length === 1 ? (
         <OneSection section={selected[0]} plan={plan} />
       ) : (

@@ -11,6 +11,7 @@ import type { Plan } from "../plan/schema"
 import { sessionStore } from "../plan/sessionStore"
 import { usePlan, useSession } from "../plan/usePlan"
 import { directionWords, kindWords, whereOf } from "../plan/words"
+import { CrossingWord, ListGroups, listedSections } from "./working/ListGroup"
 
 /** The foils in the order they are applied: the map's twin for keys and screen readers. */
 export function FoilList() {
@@ -46,14 +47,17 @@ export function FoilList() {
           tabIndex={0}
           onKeyDown={onListKey}
         >
-          {plan.sections.map((section) => (
-            <FoilRow
-              key={section.id}
-              section={section}
-              plan={plan}
-              selected={selectedIds.includes(section.id)}
-            />
-          ))}
+          <ListGroups
+            plan={plan}
+            row={(section) => (
+              <FoilRow
+                key={section.id}
+                section={section}
+                plan={plan}
+                selected={selectedIds.includes(section.id)}
+              />
+            )}
+          />
         </div>
       )}
     </section>
@@ -106,6 +110,7 @@ function FoilRow({ section, plan, selected }: { section: Section; plan: Plan; se
           </>
         )}
       </span>
+      <CrossingWord section={section} plan={plan} />
     </div>
   )
 }
@@ -128,8 +133,8 @@ function onListKey(event: KeyboardEvent) {
 const listKeys: Record<string, (extend: boolean) => void> = {
   ArrowDown: (extend) => step(1, extend),
   ArrowUp: (extend) => step(-1, extend),
-  Home: () => select(planStore.getState().present.sections[0].id, false),
-  End: () => select(planStore.getState().present.sections.at(-1)?.id ?? "", false),
+  Home: () => select(listedSections()[0].id, false),
+  End: () => select(listedSections().at(-1)?.id ?? "", false),
   "Alt+ArrowDown": () => shift(1),
   "Alt+ArrowUp": () => shift(-1),
   Delete: removeSelected,
@@ -138,7 +143,7 @@ const listKeys: Record<string, (extend: boolean) => void> = {
 }
 
 function step(by: number, extend: boolean) {
-  const { sections } = planStore.getState().present
+  const sections = listedSections()
   const { selectedIds } = sessionStore.getState()
   const at = sections.findIndex(({ id }) => id === selectedIds.at(-1))
   const next = sections[Math.max(0, Math.min(sections.length - 1, at < 0 ? 0 : at + by))]

@@ -8,6 +8,7 @@ const TechniquesPart = lazy(async () => ({
   default: (await import("./techniques/TechniquesPart")).TechniquesPart,
 }))
 const OverlapList = lazy(async () => ({ default: (await import("./OverlapList")).OverlapList }))
+const WorkingPart = lazy(async () => ({ default: (await import("./working/WorkingPart")).WorkingPart }))
 const ZoneTotals = lazy(async () => ({ default: (await import("./ZoneTotals")).ZoneTotals }))
 
 /** What stands beside the map: the foils in order, the one in hand, and drawing without a pointer. */
@@ -18,6 +19,7 @@ export function FoilPanel() {
       <Suspense>
         <OverlapList />
         <FoilEditor />
+        <WorkingPart />
         <TechniquesPart />
         <AddByWords />
         <ZoneTotals />

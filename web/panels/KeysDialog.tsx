@@ -1,7 +1,7 @@
 import { useEffect, useRef } from "react"
 
 const keys: readonly (readonly [keys: string, does: string])[] = [
-  ["V  S  W  B  L", "select, slice, weave, backcomb, left out"],
+  ["V  S  W  B  L  D", "select, slice, weave, backcomb, left out, divide"],
   ["Escape", "calls the stroke in hand off"],
   ["Ctrl+Z, Ctrl+Shift+Z", "undo, redo"],
   ["↑ ↓ in the list", "choose a foil; with Shift several"],

@@ -14,6 +14,7 @@ const tools: readonly { value: ToolName; label: string }[] = [
   { value: "weave", label: "Weave" },
   { value: "backcomb", label: "Backcomb" },
   { value: "left-out", label: "Left out" },
+  { value: "divide", label: "Divide" },
 ]
 
 const ways: readonly { value: PartingWay; label: string }[] = [
@@ -42,15 +43,17 @@ export function ToolRail() {
             value={way}
             onChange={(value) => sessionStore.setState({ way: value })}
           />
-          <Choices
-            legend="Take hair"
-            options={[
-              { value: "front", label: "In front" },
-              { value: "behind", label: "Behind" },
-            ]}
-            value={next.taken}
-            onChange={(taken) => setNext({ taken })}
-          />
+          {tool !== "divide" && (
+            <Choices
+              legend="Take hair"
+              options={[
+                { value: "front", label: "In front" },
+                { value: "behind", label: "Behind" },
+              ]}
+              value={next.taken}
+              onChange={(taken) => setNext({ taken })}
+            />
+          )}
           {tool === "slice" && (
             <Choices
               legend="Depth"

@@ -25,6 +25,11 @@ const fixedInks = {
   leader: { color: "#4a443c", weightPt: 0.6 },
   number: { color: black, weightPt: 18 },
   arrow: { color: black, weightPt: 1 },
+  divider: { color: "#3a2f7a", weightPt: 1.1, dashPt: [8, 3, 0.2, 3] },
+  "working-number": { color: "#3a2f7a", weightPt: 15 },
+  "working-ring": { color: "#3a2f7a", weightPt: 1 },
+  "working-ground": { color: paper, weightPt: 0, opacity: 0.85 },
+  crossing: { color: black, weightPt: 1.8 },
 } satisfies Record<string, Ink>
 
 type MixInks = Record<`mix-${"edge" | "fill" | "hatch"}-${0 | 1 | 2 | 3 | 4 | 5}`, Ink>

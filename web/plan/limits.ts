@@ -76,6 +76,8 @@ export const counts = {
   /** The finest work places under 200 foils. */
   sections: { low: 0, high: 1000 },
   mixes: { low: 1, high: 26 },
+  dividers: { low: 0, high: 24 },
+  workingSections: { low: 0, high: 100 },
   zones: { low: 0, high: 5 },
   histories: { low: 0, high: 6 },
   tests: { low: 0, high: 40 },

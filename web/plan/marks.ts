@@ -2,6 +2,7 @@ import { type SurfacePoint, type ViewPoint, viewPoint } from "../../geometry/fra
 import type { Head } from "../../geometry/head/head"
 import { bandShape } from "../../geometry/section/bandShape"
 import { type Foil, type FoilLie, isFoil, type Section } from "../../geometry/section/section"
+import type { SurfacePath } from "../../geometry/surfacePath"
 import { add, dot, normalize, scale, subtract, type Vec3 } from "../../geometry/vec3"
 import { facing, project, toView, type View } from "../../geometry/views"
 import { type FlatBand, flattenBand, gridPoint, type Hides, visibleRuns } from "./flatBand"
@@ -87,15 +88,22 @@ function middleOf(flat: FlatBand): { near: ViewPoint; far: ViewPoint } | null {
 }
 
 /** The hairline where it can be seen. */
-export function hairlineMarks({ head, view, hides }: Scene): Mark[] {
-  const points = [...head.hairline.points, head.hairline.points[0]]
-  const seen = points.map((at) => facing(view, head.surface, at) > 0 && !hides(head.surface.pointAt(at)))
-  return runsOf(seen).map(([first, last]) => ({
+export const hairlineMarks = (scene: Scene): Mark[] =>
+  seenPaths([...scene.head.hairline.points, scene.head.hairline.points[0]], scene).map((path) => ({
     kind: "line",
-    path: points.slice(first, last + 1).map((at: SurfacePoint) => toView(view, head.surface, at)),
+    path,
     ink: "hairline",
   }))
-}
+
+/** The stretches of a line on the scalp that can be seen on a page. */
+export const seenPaths = (points: SurfacePath, scene: Scene): ViewPoint[][] =>
+  runsOf(points.map((at) => isSeen(at, scene))).map(([first, last]) =>
+    points.slice(first, last + 1).map((at) => toView(scene.view, scene.head.surface, at)),
+  )
+
+/** Whether the viewer can see a place of the scalp. */
+export const isSeen = (at: SurfacePoint, { head, view, hides }: Scene) =>
+  facing(view, head.surface, at) > 0 && !hides(head.surface.pointAt(at))
 
 function runsOf(seen: readonly boolean[]) {
   const runs: [number, number][] = []

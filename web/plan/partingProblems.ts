@@ -2,11 +2,12 @@ import { headOf } from "./measured"
 import { partingFault } from "./partingFault"
 import { type Problem, problemAt } from "./problem"
 import type { Plan } from "./schema"
+import { dividerProblems } from "./workingSectionsFaults"
 
 /** What is wrong with the drawing of a plan whose fields are in order: partings that could not be combed on its head. */
 export function partingProblems(plan: Plan): Problem[] {
   const head = headOf(plan)
-  return plan.sections.flatMap(({ parting }, i) => {
+  const sections = plan.sections.flatMap(({ parting }, i) => {
     const fault = partingFault(parting, head)
     return fault
       ? [
@@ -17,4 +18,5 @@ export function partingProblems(plan: Plan): Problem[] {
         ]
       : []
   })
+  return [...sections, ...dividerProblems(plan)]
 }

@@ -3,7 +3,7 @@ import { type Problem, problemAt } from "./problem"
 import type { Plan } from "./schema"
 
 /** What must hold between the parts of a plan: nothing named twice, and every mix that is used listed. */
-export const planRules = ({ mixes, sections }: Plan): Problem[] => [
+export const planRules = ({ mixes, sections, workingSections }: Plan): Problem[] => [
   ...repeated(
     ["mixes", "id"],
     mixes.map(({ id }) => id),
@@ -16,10 +16,11 @@ export const planRules = ({ mixes, sections }: Plan): Problem[] => [
     ["sections", "mapNumber"],
     sections.map((section) => (isFoil(section) ? section.mapNumber : null)),
   ),
+  ...repeated(["workingSections", "dividers", "id"], workingSections?.dividers.map(({ id }) => id) ?? []),
   ...unknownMixes(mixes, sections),
 ]
 
-function repeated([list, field]: readonly [string, string], values: readonly (string | number | null)[]) {
+function repeated(path: readonly string[], values: readonly (string | number | null)[]) {
   const firstWith = new Map<string | number, number>()
   return values.flatMap((value, i): Problem[] => {
     if (value === null) return []
@@ -29,7 +30,7 @@ function repeated([list, field]: readonly [string, string], values: readonly (st
       ? []
       : [
           problemAt(
-            [list, i, field],
+            [...path.slice(0, -1), i, ...path.slice(-1)],
             `expected one of its own, but ${value} is taken in number ${first + 1} of the list`,
           ),
         ]

@@ -9,6 +9,7 @@ import { planKind, planVersion } from "./planKind"
 import { salonSchema } from "./salonSchema"
 import { alarmSchema, serviceSchema, timingSchema } from "./timingSchema"
 import { toningSchema } from "./toningSchema"
+import { workingSectionsSchema } from "./workingSectionsSchema"
 import { z } from "./zod"
 
 /** The plan as it is written to a file, version 1. The file door is the only place that checks against it. */
@@ -24,6 +25,7 @@ const band = {
   parting: list(point, counts.partingPoints, "points"),
   taken: choice(["front", "behind"]),
   depthMm: group({ start: number(limits.depthMm), end: number(limits.depthMm) }),
+  mayCross: z.optional(z.literal(true, { error: "expected true, or the field left out" })),
   note: lines(letters.note),
 }
 
@@ -143,6 +145,8 @@ export const planSchema = group({
   later: z.optional(list(sectionSchema, counts.sections, "sections")),
   /** What the red button was touched for while no service was going on. */
   alarms: z.optional(list(alarmSchema, counts.taps, "alarms")),
+  /** Partings without hair taken that divide the head, and what lies between them. */
+  workingSections: z.optional(workingSectionsSchema),
   note: lines(letters.note),
 })
 

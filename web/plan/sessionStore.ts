@@ -2,7 +2,7 @@ import { createStore } from "zustand/vanilla"
 import type { ViewName } from "../../geometry/views"
 import { type NextSection, usualSection } from "./newSection"
 
-export type ToolName = "select" | "slice" | "weave" | "backcomb" | "left-out"
+export type ToolName = "select" | "slice" | "weave" | "backcomb" | "left-out" | "divide"
 export type PartingWay = "hairline" | "straight" | "freehand"
 export type ScreenName = "client" | "placement" | "mixture" | "timing" | "chair" | "sheets"
 
@@ -12,6 +12,10 @@ export type Session = {
   tool: ToolName
   way: PartingWay
   selectedIds: readonly string[]
+  /** The dividing parting in hand; counts only while no section is. */
+  dividerId: string | null
+  /** The foils of the list stand under their working sections. */
+  groupList: boolean
   /** The view that fills the page, or null when all stand side by side. */
   enlarged: ViewName | null
   /** The turntable, radians: see turnedView. */
@@ -31,6 +35,8 @@ export const startSession = (): Session => ({
   tool: "select",
   way: "hairline",
   selectedIds: [],
+  dividerId: null,
+  groupList: true,
   enlarged: null,
   yaw: 0.7,
   pitch: 0.3,
@@ -41,3 +47,7 @@ export const startSession = (): Session => ({
 })
 
 export const sessionStore = createStore<Session>(startSession)
+
+/** The dividing parting in hand, when no section is. */
+export const dividerInHand = ({ dividerId, selectedIds }: Session) =>
+  selectedIds.length === 0 ? dividerId : null

@@ -25,7 +25,7 @@ export const drawTool = (kind: SectionKind, way: PartingWay, next: NextSection):
   },
 })
 
-const extend = (way: PartingWay, stroke: Stroke, at: SurfacePoint): Stroke =>
+export const extend = (way: PartingWay, stroke: Stroke, at: SurfacePoint): Stroke =>
   way === "freehand" ? [...stroke, at] : [stroke[0], at]
 
 type Make = (head: Head, stroke: Stroke, depthMm: number) => Parted
@@ -44,7 +44,7 @@ function alongHairline(head: Head, stroke: Stroke, depthMm: number): Parted {
   return hairlineParting(head, { fromAlongMm: from.alongMm, toAlongMm: to.alongMm, behindMm })
 }
 
-const refusalWords = {
+export const refusalWords = {
   "too-short": "Too short to part: draw a longer line.",
   "outside-hairline": "No hair grows there: draw inside the hairline.",
   "crosses-itself": "A parting cannot cross itself: draw it again.",

@@ -17,11 +17,18 @@ export type Pointer = {
 }
 
 /** What a tool sees of the world; it changes none of it. */
-export type Situation = { plan: Plan; head: Head; selectedIds: readonly string[] }
+export type Situation = {
+  plan: Plan
+  head: Head
+  selectedIds: readonly string[]
+  /** The dividing parting in hand. */
+  dividerId: string | null
+}
 
 /** How a gesture ends: an edit with its label, a plain selection, or a reason why nothing came of it. */
 export type Finished =
-  | { label: string; edit: Edit; select?: readonly string[] }
+  | { label: string; edit: Edit; select?: readonly string[]; divider?: string }
+  | { divider: string }
   | { select: readonly string[] }
   | Refusal
 

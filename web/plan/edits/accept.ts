@@ -7,6 +7,7 @@ import { planRules } from "../planRules"
 import { problemsOf } from "../problem"
 import { type Plan, planSchema, type Refusal, sectionSchema } from "../schema"
 import { sectionName } from "../sectionName"
+import { dividersFault } from "../workingSectionsFaults"
 
 /** The plan as an edit leaves it, once all that is new in it is in order; otherwise the reason why it cannot be. */
 export function accept(before: Plan, after: Plan): Plan | Refusal {
@@ -30,8 +31,11 @@ function drawingFault(before: Plan, after: Plan): string | null {
     const fault = known.has(section) ? null : sectionFault(section, after)
     if (fault !== null) return fault
   }
-  return null
+  return isDividedAlike(before, after) ? null : dividersFault(after)
 }
+
+const isDividedAlike = (before: Plan, after: Plan) =>
+  after.workingSections?.dividers === before.workingSections?.dividers && headOf(before) === headOf(after)
 
 function sectionFault(section: Section, plan: Plan): string | null {
   const parsed = sectionSchema.safeParse(section)

@@ -1,0 +1,29 @@
+import { type SurfacePoint, surfacePoint } from "./frames"
+import type { Surface } from "./head/surface"
+import { smoothLine } from "./spline"
+import { mapDistance, type SurfacePath } from "./surfacePath"
+import { add, length, scale } from "./vec3"
+
+/** A dividing parting that stops so near the next edge, mm, goes straight on to it. */
+export const reachMm = 25
+
+const piecesEach = 2
+/** The way a line ends is looked at over its last radians of the map, past the tremor of a hand. */
+const endRadians = 0.1
+
+/** A dividing parting as the smooth line through its points, gone straight on at both ends by `reachMm`, in the scalp map. */
+export function dividingLine(surface: Surface, parting: SurfacePath): SurfacePath {
+  const line = smoothLine(parting, piecesEach)
+  return [onFrom(surface, line), ...line, onFrom(surface, line.toReversed())]
+}
+
+/** The place `reachMm` before the first point of a line, straight on the way it comes from. */
+function onFrom(surface: Surface, line: SurfacePath): SurfacePoint {
+  const [end] = line
+  const inner = line.find((at) => mapDistance(at, end) >= endRadians) ?? line[line.length - 1]
+  const [du, dv] = [end[0] - inner[0], end[1] - inner[1]]
+  const [along, across] = surface.tangentsAt(end)
+  const stepMm = length(add(scale(along, du), scale(across, dv)))
+  const share = stepMm > 0 ? reachMm / stepMm : 0
+  return surfacePoint(end[0] + du * share, end[1] + dv * share)
+}

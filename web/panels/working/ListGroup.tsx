@@ -1,0 +1,59 @@
+import type { ReactNode } from "react"
+import type { Section } from "../../../geometry/section/section"
+import { gramsRange } from "../../plan/figureText"
+import { figuresOf } from "../../plan/measured"
+import { planStore } from "../../plan/planStore"
+import type { Plan } from "../../plan/schema"
+import { sessionStore } from "../../plan/sessionStore"
+import { useSession } from "../../plan/usePlan"
+import type { WorkingSection } from "../../plan/workingSections"
+import { workingSectionsOf } from "../../plan/workingSections"
+import { byWorkingSection, crossingOf } from "../../plan/workingSectionsBelonging"
+
+type Group = { working: WorkingSection | null; sections: readonly Section[] }
+
+/** The sections as the list shows them: under their working sections, or all together. */
+function listGroups(plan: Plan, groupList: boolean): Group[] {
+  if (!groupList || workingSectionsOf(plan).length === 0) return [{ working: null, sections: plan.sections }]
+  return byWorkingSection(plan).filter(({ sections }) => sections.length > 0)
+}
+
+/** The sections in the order in which the list shows them. */
+export const listedSections = (): readonly Section[] =>
+  listGroups(planStore.getState().present, sessionStore.getState().groupList).flatMap(
+    ({ sections }) => sections,
+  )
+
+/** The rows of the list, each working section's under a heading with what it comes to. */
+export function ListGroups({ plan, row }: { plan: Plan; row: (section: Section) => ReactNode }) {
+  const groups = listGroups(
+    plan,
+    useSession((session) => session.groupList),
+  )
+  return groups.map(({ working, sections }) =>
+    working ? (
+      // biome-ignore lint/a11y/useSemanticElements: a group of options of a listbox
+      <div key={working.areaIndex} role="group" aria-labelledby={`group-${working.areaIndex}`}>
+        <div className="group-heading" id={`group-${working.areaIndex}`}>
+          <span className="numeral">{working.numeral}</span> {working.name}
+          <span className="aside">{gramsOf(sections, plan)}</span>
+        </div>
+        {sections.map(row)}
+      </div>
+    ) : (
+      sections.map(row)
+    ),
+  )
+}
+
+function gramsOf(sections: readonly Section[], plan: Plan) {
+  const ranges = sections.map((section) => figuresOf(section, plan).productG)
+  const sum = (end: "low" | "mid" | "high") => ranges.reduce((total, range) => total + range[end], 0)
+  return gramsRange({ low: sum("low"), mid: sum("mid"), high: sum("high") })
+}
+
+/** Says in a row that its section crosses a dividing parting. */
+export function CrossingWord({ section, plan }: { section: Section; plan: Plan }) {
+  const crossing = workingSectionsOf(plan).length > 0 ? crossingOf(section, plan) : null
+  return crossing && <span className="aside crosses">× reaches into {crossing.into.name}</span>
+}

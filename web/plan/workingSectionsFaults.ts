@@ -1,0 +1,108 @@
+import { crossesItself } from "../../geometry/crossesItself"
+import { smoothLine } from "../../geometry/spline"
+import { areaElement } from "../../geometry/surfacePatch"
+import { lengthMm, mapDistance } from "../../geometry/surfacePath"
+import { mapArea } from "../../geometry/workingSectionFaces"
+import { reachMm } from "../../geometry/workingSectionLine"
+import { areaText } from "./figureText"
+import { headOf } from "./measured"
+import type { PartingFault } from "./partingFault"
+import { type Problem, problemAt } from "./problem"
+import type { Plan } from "./schema"
+import { dividingOf, divisionOf } from "./workingSections"
+
+const shortestMm = 4
+/** Less than this is nobody's working section, cm2: two partings lie on one another. */
+const leastAreaCm2 = 1
+
+/** What makes a dividing parting no parting that divides, with its cure; null when it is in order. */
+export function dividerFault(index: number, plan: Plan): PartingFault | null {
+  const { parting } = dividingOf(plan).dividers[index]
+  const whole = (expected: string) => ({ point: null, expected })
+  const long = lengthMm(headOf(plan).surface, parting)
+  if (long < shortestMm)
+    return whole(`expected a line at least ${shortestMm} mm long, found ${long.toFixed(1)} mm; draw it again`)
+  if (crossesItself(parting)) return whole("expected a line that does not cross itself; draw it again")
+  const twin = twinOf(index, plan)
+  if (twin !== null)
+    return whole(
+      `expected a line of its own, found one that lies on dividing parting ${twin + 1}; move it, or take it out`,
+    )
+  const { path, looseMm } = divisionOf(plan).dividers[index]
+  if (path.length === 0)
+    return whole(
+      "expected a line from edge to edge (the hairline, or another dividing parting), found one that divides nothing; draw it on to the edge, or take it out",
+    )
+  const loose = looseMm.findIndex((mm) => mm > reachMm)
+  if (loose >= 0)
+    return {
+      point: loose === 0 ? 0 : parting.length - 1,
+      expected: `expected the end of the line on an edge (the hairline, or another dividing parting), found it ${Math.round(looseMm[loose])} mm past the last; end it there, or draw it on to the next`,
+    }
+  return (
+    sliverFault(index, plan) ??
+    (index === dividingOf(plan).dividers.length - 1 && !addsUp(plan)
+      ? whole(
+          "expected a line well apart from the others, found one that touches another; move it, or take it out",
+        )
+      : null)
+  )
+}
+
+/** Lines nearer than this, radians of the map, cannot be parted from one another: about 2 mm. */
+const oneLine = 0.026
+
+/** The dividing parting before this one that most of it lies on; null when there is none. */
+function twinOf(index: number, plan: Plan): number | null {
+  const [own, ...before] = [index, ...Array(index).keys()].map((each) =>
+    smoothLine(dividingOf(plan).dividers[each].parting, 4),
+  )
+  const twin = before.findIndex((other) => {
+    const near = own.filter((at) => other.some((place) => mapDistance(at, place) < oneLine))
+    return near.length > own.length / 2
+  })
+  return twin < 0 ? null : twin
+}
+
+/** Whether the areas make up the whole scalp; lines that touch without crossing can leave some of it in none. */
+function addsUp(plan: Plan): boolean {
+  const whole = Math.abs(mapArea(headOf(plan).hairline.points))
+  const sum = divisionOf(plan).areas.reduce((total, { ring }) => total + mapArea(ring), 0)
+  return Math.abs(sum - whole) < 0.005 * whole
+}
+
+function sliverFault(index: number, plan: Plan): PartingFault | null {
+  const { surface } = headOf(plan)
+  const areas = divisionOf(plan).areas.filter(({ dividers }) => Math.max(-1, ...dividers) === index)
+  const cm2 = Math.min(...areas.map(({ ring }) => (mapArea(ring) * areaElement(surface, ring[0])) / 100))
+  return cm2 < leastAreaCm2
+    ? {
+        point: null,
+        expected: `expected a working section of at least ${leastAreaCm2} cm² on each side, found one of ${areaText(cm2)}; move it, or take it out`,
+      }
+    : null
+}
+
+/** The first fault of a plan's dividing partings in a sentence; null when all are in order. */
+export function dividersFault(plan: Plan): string | null {
+  for (const [index] of dividingOf(plan).dividers.entries()) {
+    const fault = dividerFault(index, plan)
+    if (fault) return `Dividing parting ${index + 1}: ${fault.expected}`
+  }
+  return null
+}
+
+/** The faults of all dividing partings of a plan, where they stand in its file. */
+export const dividerProblems = (plan: Plan): Problem[] =>
+  dividingOf(plan).dividers.flatMap((_, index) => {
+    const fault = dividerFault(index, plan)
+    if (!fault) return []
+    const place = [
+      "workingSections",
+      "dividers",
+      index,
+      "parting",
+      ...(fault.point === null ? [] : [fault.point]),
+    ]
+    return [problemAt(place, fault.expected)]
+  })
