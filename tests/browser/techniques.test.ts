@@ -77,7 +77,7 @@ describe("a technique of the house", () => {
     for (const size of [tablet, phone])
       await onEmptyPlan(async (page) => {
         const box = await tile(page, "Hairline frame of three").boundingBox()
-        const name = await page.locator(".technique-name").first().boundingBox()
+        const name = await tile(page, "Hairline frame of three").locator(".technique-name").boundingBox()
         const height = page.viewportSize()?.height ?? 0
         expect(box?.y).toBeLessThan(height)
         expect((name?.y ?? height) + (name?.height ?? 0)).toBeLessThanOrEqual(height)

@@ -7,6 +7,7 @@ import { changedElsewhere } from "../../plan/shelfWords"
 import { type Answer, passTime, type Tap, tapChair } from "../../service/chairClock"
 import { isLiveService, type LiveService } from "../../service/liveService"
 import { type ChairLock, holdChair } from "./chairLock"
+import { forget, note, noted } from "./chairNote"
 import { readClocks } from "./deviceClock"
 
 /** The chair of a plan: opening, held by this window, or watched while another window holds it; null for no chair. */
@@ -77,9 +78,11 @@ export async function watchChair(planId: string) {
 
 async function readKept(planId: string): Promise<LiveService | null> {
   const kept = await readService(browserShelf, planId).catch(() => undefined)
-  if (!kept || !isLiveService(kept.value)) return null
-  knownRevs.add(kept.rev)
-  return kept.value
+  if (kept) knownRevs.add(kept.rev)
+  const late = noted(planId)
+  if (late) knownRevs.add(late.rev)
+  if (late) return late.value
+  return kept && isLiveService(kept.value) ? kept.value : null
 }
 
 /** Puts a service on the screen and on the disk in the same tick. */
@@ -114,15 +117,17 @@ function say(said: { text: string; refused: boolean }) {
   else announce(said.text)
 }
 
-/** Begins to write in this tick. */
+/** Begins to write in this tick; noted down until that is done. */
 export function keep() {
   const { live, hold } = chairStore.getState()
   if (!live || hold !== "held") return
   const rev = newId()
   knownRevs.add(rev)
   const service = { planId: live.planId, rev, running: live.endedAt === null, value: live }
+  note(service)
   void keepService(browserShelf, service, knownRevs).then((kept) => {
     const notKept = kept.state === "saved" ? null : kept.why
+    if (notKept === null || notKept === changedElsewhere) forget(service)
     chairStore.setState({ notKept, ...(notKept === changedElsewhere && { hold: "elsewhere" as const }) })
   })
 }
