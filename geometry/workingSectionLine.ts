@@ -11,10 +11,21 @@ const piecesEach = 2
 /** The way a line ends is looked at over its last radians of the map, past the tremor of a hand. */
 const endRadians = 0.1
 
-/** A dividing parting as the smooth line through its points, gone straight on at both ends by `reachMm`, in the scalp map. */
+const remembered = new WeakMap<Surface, WeakMap<SurfacePath, SurfacePath>>()
+
+/**
+ * A dividing parting as the smooth line through its points, gone straight on at both ends by `reachMm`, in the scalp
+ * map; the same object for as long as surface and parting live.
+ */
 export function dividingLine(surface: Surface, parting: SurfacePath): SurfacePath {
+  const onSurface = remembered.get(surface) ?? new WeakMap<SurfacePath, SurfacePath>()
+  remembered.set(surface, onSurface)
+  const known = onSurface.get(parting)
+  if (known) return known
   const line = smoothLine(parting, piecesEach)
-  return [onFrom(surface, line), ...line, onFrom(surface, line.toReversed())]
+  const longer = [onFrom(surface, line), ...line, onFrom(surface, line.toReversed())]
+  onSurface.set(parting, longer)
+  return longer
 }
 
 /** The place `reachMm` before the first point of a line, straight on the way it comes from. */

@@ -28,7 +28,7 @@ export function netOf(
   lines: readonly SurfacePath[],
   isInside: (at: SurfacePoint) => boolean,
 ): Net {
-  const chains = [[...ring, ring[0]], ...lines]
+  const chains = [closed(ring), ...lines]
   const knots: SurfacePoint[] = []
   const stops: Stop[][] = chains.map(() => [])
   const knotAt = (at: SurfacePoint) => {
@@ -53,6 +53,15 @@ export function netOf(
   return { knots, stretches: stretches.filter(({ line, path }) => line < 0 || isInside(middleOf(path))) }
 }
 
+const closedRings = new WeakMap<SurfacePath, SurfacePath>()
+
+/** A ring with its first point again at its end; the same object for the same ring. */
+function closed(ring: SurfacePath): SurfacePath {
+  const known = closedRings.get(ring) ?? [...ring, ring[0]]
+  closedRings.set(ring, known)
+  return known
+}
+
 function roundRing(chain: SurfacePath, stops: readonly Stop[], knots: SurfacePath): Stretch[] {
   if (stops.length === 0) return []
   const round = chain.length - 1
@@ -72,8 +81,18 @@ function alongLine(chain: SurfacePath, stops: readonly Stop[], knots: SurfacePat
 
 export type Crossing = { at: SurfacePoint; onFirst: number; onSecond: number }
 
-/** Where two lines cross: the place, and how far along each. */
-export function crossings(first: SurfacePath, second: SurfacePath): Crossing[] {
+const known = new WeakMap<SurfacePath, WeakMap<SurfacePath, readonly Crossing[]>>()
+
+/** Where two lines cross: the place, and how far along each; remembered for as long as both live. */
+export function crossings(first: SurfacePath, second: SurfacePath): readonly Crossing[] {
+  const ofFirst = known.get(first) ?? new WeakMap<SurfacePath, readonly Crossing[]>()
+  known.set(first, ofFirst)
+  const found = ofFirst.get(second) ?? findCrossings(first, second)
+  ofFirst.set(second, found)
+  return found
+}
+
+function findCrossings(first: SurfacePath, second: SurfacePath): Crossing[] {
   const found: Crossing[] = []
   for (let j = 1; j < second.length; j++) {
     const [c, d] = [second[j - 1], second[j]]

@@ -25,7 +25,7 @@ const fixedInks = {
   leader: { color: "#4a443c", weightPt: 0.6 },
   number: { color: black, weightPt: 18 },
   arrow: { color: black, weightPt: 1 },
-  divider: { color: "#3a2f7a", weightPt: 1.1, dashPt: [8, 3, 0.2, 3] },
+  divider: { color: "#3a2f7a", weightPt: 1.1, dashPt: [8, 3, 1.2, 3] },
   "working-number": { color: "#3a2f7a", weightPt: 15 },
   "working-ring": { color: "#3a2f7a", weightPt: 1 },
   "working-ground": { color: paper, weightPt: 0, opacity: 0.85 },

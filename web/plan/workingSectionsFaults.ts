@@ -1,7 +1,7 @@
 import { crossesItself } from "../../geometry/crossesItself"
-import { smoothLine } from "../../geometry/spline"
+import type { SurfacePoint } from "../../geometry/frames"
 import { areaElement } from "../../geometry/surfacePatch"
-import { lengthMm, mapDistance } from "../../geometry/surfacePath"
+import { lengthMm, type SurfacePath } from "../../geometry/surfacePath"
 import { mapArea } from "../../geometry/workingSectionFaces"
 import { reachMm } from "../../geometry/workingSectionLine"
 import { areaText } from "./figureText"
@@ -31,13 +31,13 @@ export function dividerFault(index: number, plan: Plan): PartingFault | null {
   const { path, looseMm } = divisionOf(plan).dividers[index]
   if (path.length === 0)
     return whole(
-      "expected a line from edge to edge (the hairline, or another dividing parting), found one that divides nothing; draw it on to the edge, or take it out",
+      "expected a line from edge to edge, found one that divides nothing; draw it on to the hairline or to another dividing parting, or take it out",
     )
   const loose = looseMm.findIndex((mm) => mm > reachMm)
   if (loose >= 0)
     return {
       point: loose === 0 ? 0 : parting.length - 1,
-      expected: `expected the end of the line on an edge (the hairline, or another dividing parting), found it ${Math.round(looseMm[loose])} mm past the last; end it there, or draw it on to the next`,
+      expected: `expected the line to end on an edge, found it ${Math.round(looseMm[loose])} mm past the last; end it there, or draw it on to the next`,
     }
   return (
     sliverFault(index, plan) ??
@@ -51,17 +51,35 @@ export function dividerFault(index: number, plan: Plan): PartingFault | null {
 
 /** Lines nearer than this, radians of the map, cannot be parted from one another: about 2 mm. */
 const oneLine = 0.026
+/** So many places of a line are looked at. */
+const looks = 16
 
 /** The dividing parting before this one that most of it lies on; null when there is none. */
 function twinOf(index: number, plan: Plan): number | null {
-  const [own, ...before] = [index, ...Array(index).keys()].map((each) =>
-    smoothLine(dividingOf(plan).dividers[each].parting, 4),
+  const { dividers } = dividingOf(plan)
+  const { parting } = dividers[index]
+  const places = Array.from(
+    { length: looks },
+    (_, i) => parting[Math.round((i / (looks - 1)) * (parting.length - 1))],
   )
-  const twin = before.findIndex((other) => {
-    const near = own.filter((at) => other.some((place) => mapDistance(at, place) < oneLine))
-    return near.length > own.length / 2
+  const twin = dividers.slice(0, index).findIndex((other) => {
+    const near = places.filter((at) => mapDistanceTo(other.parting, at) < oneLine)
+    return near.length > looks / 2
   })
   return twin < 0 ? null : twin
+}
+
+/** How far a place lies from a line in the scalp map, radians. */
+function mapDistanceTo(line: SurfacePath, [u, v]: SurfacePoint): number {
+  let least = Infinity
+  for (let i = 1; i < line.length; i++) {
+    const [[fromU, fromV], [toU, toV]] = [line[i - 1], line[i]]
+    const [du, dv] = [toU - fromU, toV - fromV]
+    const share = ((u - fromU) * du + (v - fromV) * dv) / (du * du + dv * dv || 1)
+    const t = Math.max(0, Math.min(1, share))
+    least = Math.min(least, Math.hypot(u - fromU - t * du, v - fromV - t * dv))
+  }
+  return least
 }
 
 /** Whether the areas make up the whole scalp; lines that touch without crossing can leave some of it in none. */

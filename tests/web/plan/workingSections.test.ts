@@ -15,6 +15,7 @@ import {
   mirrorWorkingParting,
   startWorkingSections,
 } from "../../../web/plan/edits/addWorkingPartings"
+import { fitHairline } from "../../../web/plan/edits/fitHairline"
 import { layTechnique } from "../../../web/plan/edits/layTechnique"
 import {
   bendWorkingParting,
@@ -262,6 +263,14 @@ describe("a dividing parting", () => {
     const off = dragWorkingParting("d1", surfacePoint(0, 0.5), surfacePoint(0, 1.6))
     expect(refusal(off, triangle)).toMatch(/^Dividing parting 1: expected/)
   })
+  it("follows another hairline, from form to form and back", () => {
+    const plan = divided("four-with-triangle")
+    for (const form of hairlineForms) {
+      const fitted = done(fitHairline(form), plan)
+      expect(names(fitted)).toEqual(names(plan))
+      expect(names(done(fitHairline("round"), fitted))).toEqual(names(plan))
+    }
+  })
   it("is mirrored to the other side", () => {
     const side = [1.2, 0.4, -0.6, -1.7].map((v) => surfacePoint(0.4, v))
     const both = done(mirrorWorkingParting("d1"), done(addWorkingPartings(side), emptyPlan))
@@ -293,12 +302,12 @@ describe("the file door refuses a dividing parting that", () => {
     expect(problem([-0.1, 0.8], [0.1, 0.7])).toEqual({
       path: "workingSections.dividers[1].parting",
       expected:
-        "working sections, dividing parting 2, parting: expected a line from edge to edge (the hairline, or another dividing parting), found one that divides nothing; draw it on to the edge, or take it out",
+        "working sections, dividing parting 2, parting: expected a line from edge to edge, found one that divides nothing; draw it on to the hairline or to another dividing parting, or take it out",
     })
   })
   it("goes on past the last edge", () => {
     expect(problem([0, 1.3], [0, 0.6], [0, -0.6])?.expected).toMatch(
-      /^working sections, dividing parting 2, parting, point 3: expected the end of the line on an edge .*, found it \d+ mm past the last; end it there, or draw it on to the next$/,
+      /^working sections, dividing parting 2, parting, point 3: expected the line to end on an edge, found it \d+ mm past the last; end it there, or draw it on to the next$/,
     )
   })
   it("crosses itself", () => {

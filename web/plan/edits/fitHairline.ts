@@ -1,5 +1,6 @@
 import { followHairline } from "../../../geometry/head/followHairline"
 import type { HairlineForm } from "../../../geometry/head/hairlineLandmarks"
+import type { SurfacePath } from "../../../geometry/surfacePath"
 import type { Edit } from "../edit"
 import { headOf } from "../measured"
 import { accept } from "./accept"
@@ -10,9 +11,14 @@ export const fitHairline =
   (plan) => {
     const refitted = { ...plan, head: { ...plan.head, hairline: { form } } }
     const [from, to] = [headOf(plan).hairline, headOf(refitted).hairline]
-    const sections = plan.sections.map((section) => ({
-      ...section,
-      parting: section.parting.map((at) => followHairline(from, to, at)),
-    }))
-    return accept(plan, { ...refitted, sections })
+    const follow = <Parted extends { parting: SurfacePath }>(each: Parted): Parted => ({
+      ...each,
+      parting: each.parting.map((at) => followHairline(from, to, at)),
+    })
+    const { workingSections: dividing } = plan
+    return accept(plan, {
+      ...refitted,
+      sections: plan.sections.map(follow),
+      ...(dividing && { workingSections: { ...dividing, dividers: dividing.dividers.map(follow) } }),
+    })
   }

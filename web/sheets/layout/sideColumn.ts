@@ -10,6 +10,7 @@ import { stitchesOf } from "./stitchesOf"
 import { type Stitches, stitchStrips } from "./stitchStrip"
 import { tonerBlocks } from "./tonerBlock"
 import { letters, type } from "./typesetting"
+import { workingBlocks } from "./workingBlock"
 
 type Column = { width: number; scale: number; fonts: Fonts }
 
@@ -19,6 +20,7 @@ export function sideColumn(plan: Plan, { width, scale, fonts }: Column): Block[]
   return [
     ...under("Bowls, at the upper figure", mixBlocks(plan, { width, scale, fonts })),
     ...under("Toner, after rinsing", tonerBlocks(plan, { width, fonts })),
+    ...under("Working sections, in order", workingBlocks(plan, { width, fonts })),
     ...(depths.length > 0 ? [{ ...combStrip(depths, width, fonts), startsGroup: true }] : []),
     ...under("Stitch/gap, mm, true size", stitchStrips(stitchesIn(plan), width, fonts)),
   ]

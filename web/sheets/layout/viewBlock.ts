@@ -12,6 +12,7 @@ import { letters, rectangle, type } from "./typesetting"
 import type { ViewFrame } from "./viewFrame"
 import { markItems, type ToPaper } from "./viewItems"
 import { viewLabels } from "./viewLabels"
+import { workingItems } from "./workingItems"
 
 export type ViewSetting = {
   plan: Plan
@@ -49,10 +50,11 @@ export function viewBlock(setting: ViewSetting): Block {
   const headMarks = lines.map(({ path, weight }): Mark => ({ kind: "line", path, ink: lineInks[weight] }))
   const head = markItems([...headMarks, ...hairlineMarks(scene)], toPaper)
   const sections = markItems(planMarks(plan, scene), toPaper)
+  const working = workingItems(plan, scene, { scale, toPaper })
   const drawing: Item = {
     kind: "clipped",
     path: rectangle(0, 0, widthMm, heightMm),
-    items: [...sections.tones, ...head.lines, ...sections.lines],
+    items: [...sections.tones, ...head.lines, ...working.under, ...sections.lines, ...working.over],
   }
   const labels = viewLabels(named, { plan, scene, rings: { ...frame, scale }, toPaper, widthMm, fonts })
   return {

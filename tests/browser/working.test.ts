@@ -1,0 +1,168 @@
+import { readFileSync } from "node:fs"
+import { createRequire } from "node:module"
+import type { Page } from "playwright-core"
+import { afterAll, beforeAll, describe, expect, it } from "vitest"
+import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
+import { onLargeView, options, startNewPlan, tabTo, takeTool } from "../support/screen"
+
+beforeAll(openBrowser)
+afterAll(closeBrowser)
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8")
+
+async function faults(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource)
+  return page.evaluate(async () => {
+    const { axe } = window as unknown as { axe: typeof import("axe-core") }
+    const { violations } = await axe.run(document, { rules: { "target-size": { enabled: true } } })
+    return violations.map(
+      ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).join("; ")}`,
+    )
+  })
+}
+
+const said = (page: Page) => page.getByRole("status").last().textContent()
+const groups = (page: Page) => page.getByRole("listbox", { name: /^Foils/ }).getByRole("group")
+const numbers = (page: Page) => options(page).locator(".number").allTextContents()
+
+async function divide(page: Page, name: RegExp) {
+  await page.getByText("Divide into working sections").click()
+  await page.getByRole("button", { name }).click()
+  await page.getByRole("heading", { name: /working sections/ }).waitFor()
+}
+
+it("divides in one tap, groups the list, trims what crosses, numbers by section, and takes each back", async () => {
+  const { page, problems, close } = await visit(tablet)
+  await options(page).nth(10).waitFor()
+  const before = await numbers(page)
+  await divide(page, /^Four-section Centre front/)
+  expect(await groups(page).count()).toBe(2)
+  expect(await groups(page).first().textContent()).toMatch(/I Front right/)
+  // The weave and its veil at centre front lie astride the profile parting; either side may have most of them.
+  const weave = options(page).filter({ hasText: "Weave" })
+  expect(await weave.textContent()).toMatch(/× reaches into Front/)
+  await weave.click()
+  await page.locator(".crossing-note").getByRole("button", { name: /^Trim/ }).click()
+  expect(await said(page)).toBe("Trim Foil 9 to the working section")
+  expect(await weave.textContent()).not.toMatch(/reaches into/)
+  await page.getByRole("button", { name: /^Undo/ }).click()
+  expect(await weave.textContent()).toMatch(/reaches into/)
+  await page
+    .locator(".crossing-note")
+    .getByRole("button", { name: /^Split/ })
+    .click()
+  expect(await options(page).filter({ hasText: "Weave" }).count()).toBe(2)
+  await page.getByRole("button", { name: /^Undo/ }).click()
+  await weave.click()
+  await page.locator(".crossing-note").getByRole("button", { name: /^Let/ }).click()
+  expect(await weave.textContent()).not.toMatch(/reaches into/)
+
+  await page.getByRole("button", { name: /^Work Front left earlier/ }).click()
+  expect(await groups(page).first().textContent()).toMatch(/I Front left/)
+  await page.getByRole("button", { name: "Number by section and side" }).click()
+  const counted = (await numbers(page)).map(Number).filter(Number.isFinite)
+  expect(counted).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9])
+  for (let i = 0; i < 4; i++) await page.getByRole("button", { name: /^Undo/ }).click()
+  expect(await groups(page).count()).toBe(0)
+  expect(await numbers(page)).toEqual(before)
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("draws a dividing parting with the pointer, moves it, and removes it", async () => {
+  const { page, problems, close } = await visit(tablet)
+  await options(page).first().waitFor()
+  await startNewPlan(page)
+  await page.getByRole("button", { name: /^Scalp laid flat/ }).click()
+  await page.locator(".pane.large [data-hands=ready]").waitFor()
+  await takeTool(page, "Divide")
+  await page.locator(".tools").getByRole("radio", { name: "Straight" }).check()
+  const drag = async (from: readonly [number, number], to: readonly [number, number]) => {
+    await page.mouse.move(...(await onLargeView(page, "unrolled", ...from)))
+    await page.mouse.down()
+    await page.mouse.move(...(await onLargeView(page, "unrolled", ...to)), { steps: 8 })
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done, 30))))
+    await page.mouse.up()
+  }
+  await drag([0, 90], [0, -40])
+  expect(await said(page)).toBe("Draw a dividing parting")
+  await page.getByRole("heading", { name: "2 working sections" }).waitFor()
+  expect(await page.getByLabel("Name of working section I", { exact: true }).inputValue()).toBe("Right side")
+
+  await takeTool(page, "Select")
+  await drag([0, 30], [18, 30])
+  expect(await said(page)).toBe("Move the dividing parting")
+  await page.getByText("Dividing partings", { exact: true }).click()
+  await page.getByRole("button", { name: "To client’s right" }).click()
+  await page.getByRole("button", { name: "Remove", exact: true }).click()
+  await page.getByText("Divide into working sections").waitFor()
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("refuses with a cure a stroke that divides nothing", async () => {
+  const { page, close } = await visit(tablet)
+  await options(page).first().waitFor()
+  await takeTool(page, "Divide")
+  await page.locator(".tools").getByRole("radio", { name: "Freehand" }).check()
+  const [from, to] = [await onLargeView(page, "front", -15, 108), await onLargeView(page, "front", 12, 110)]
+  await page.mouse.move(...from)
+  await page.mouse.down()
+  await page.mouse.move(...to, { steps: 6 })
+  await page.mouse.up()
+  expect(await page.locator("output.refusal").textContent()).toMatch(
+    /draw it on to the hairline or to another/,
+  )
+  await close()
+})
+
+it("does the same by keyboard alone", async () => {
+  const { page, problems, close } = await visit(tablet)
+  await options(page).nth(10).waitFor()
+  await tabTo(page, /Divide into working sections/)
+  await page.keyboard.press("Enter")
+  await tabTo(page, /^Four-section ?Centre/)
+  await page.keyboard.press("Enter")
+  await page.getByRole("heading", { name: /working sections/ }).waitFor()
+  await tabTo(page, /^↓Work Front right later|^↓ ?Work Front right later/, 160)
+  await page.keyboard.press("Enter")
+  expect(await groups(page).first().textContent()).toMatch(/I Front left/)
+  await tabTo(page, /Name of working section II\b/, 160)
+  await page.keyboard.press("Control+a")
+  await page.keyboard.type("Parting side")
+  await page.keyboard.press("Enter")
+  expect(await said(page)).toBe("Rename Front right to Parting side")
+  await tabTo(page, /^Number by section/, 160)
+  await page.keyboard.press("Enter")
+  await tabTo(page, /^Dividing partings/, 160)
+  await page.keyboard.press("Enter")
+  await tabTo(page, /^Dividing parting 1/, 160)
+  await page.keyboard.press("Enter")
+  await tabTo(page, /^Toward the face/, 160)
+  await page.keyboard.press("Enter")
+  expect(await said(page)).toMatch(/^Move the dividing parting toward the face|expected/)
+  for (let i = 0; i < 3; i++) await page.keyboard.press("Control+z")
+  expect(problems).toEqual([])
+  await close()
+})
+
+describe.each([
+  ["tablet", tablet],
+  ["portrait", portrait],
+  ["phone", phone],
+] as const)("on a %s", (_, size) => {
+  it("is clean to axe and no wider than the page", async () => {
+    const { page, problems, close } = await visit(size)
+    await options(page).first().waitFor()
+    await divide(page, /^Four-section with triangle/)
+    await page.getByText("Dividing partings", { exact: true }).click()
+    await page.getByRole("button", { name: /^Dividing parting 1/ }).click()
+    await page.getByText("Divide further").click()
+    expect(await faults(page)).toEqual([])
+    await options(page).nth(1).click()
+    expect(await faults(page)).toEqual([])
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(size.viewport.width)
+    expect(problems).toEqual([])
+    await close()
+  })
+})

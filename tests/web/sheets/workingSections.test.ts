@@ -1,0 +1,25 @@
+import { beforeAll, describe, expect, it } from "vitest"
+import { workingStarts } from "../../../presets/workingSections"
+import { startWorkingSections } from "../../../web/plan/edits/addWorkingPartings"
+import { printPlan } from "../../../web/sheets/printPlan"
+import { readPdfText } from "../../support/pdfText"
+import { done } from "../plan/samples"
+import { framePlan } from "./framePlan"
+import { readFont } from "./sheetFonts"
+
+const print = (plan: typeof framePlan) => printPlan(plan, { paper: "a4", mirror: false }, readFont)
+
+describe("the printed map of a divided head", () => {
+  let text = ""
+  beforeAll(async () => {
+    text = await readPdfText(await print(done(startWorkingSections(workingStarts[0]), framePlan)))
+  })
+  it("lists the working sections in order, with their foils, grams and minutes", () => {
+    expect(text).toContain("Working sections, in order")
+    expect(text).toMatch(/I\s+Front right: foils [\d, ]+; [\d.]+–[\d.]+ g, \d+–\d+ min/)
+    expect(text).toMatch(/Back right, IV Back left: no foils/)
+  })
+  it("says nothing of them on a head that is not divided", async () => {
+    expect(await readPdfText(await print(framePlan))).not.toContain("Working sections")
+  })
+})
