@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest"
-import { techniques } from "../../../presets/techniques"
+import { techniqueOf } from "../../../presets/techniques/technique"
+import { techniques } from "../../../presets/techniques/techniques"
 import { workingStarts } from "../../../presets/workingSections"
 import { startWorkingSections } from "../../../web/plan/edits/addWorkingPartings"
 import { layTechnique } from "../../../web/plan/edits/layTechnique"
@@ -10,7 +11,10 @@ import { workingTotals } from "../../../web/service/workingTotals"
 import { workingWords } from "../../../web/service/workingWords"
 import { done, emptyPlan } from "../plan/samples"
 
-const plan = done(layTechnique(techniques[0]), done(startWorkingSections(workingStarts[0]), emptyPlan))
+const plan = done(
+  layTechnique(techniqueOf(techniques[0])),
+  done(startWorkingSections(workingStarts[0]), emptyPlan),
+)
 
 describe("the totals by working section", () => {
   const totals = workingTotals(plan)
