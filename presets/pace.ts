@@ -36,8 +36,8 @@ export const roundTheFoils = {
   /** Once for a head with backcombing: wet, with conditioner, from the ends up, 5-15 minutes (common practice). */
   detanglingMin: spread(5, 10, 15),
   rinsingMin: spread(5, 8, 12),
-  /** One toner, put on, left and rinsed. */
-  toningMin: spread(10, 15, 20),
+  /** Putting a toner on and rinsing it, beside the minutes it is left. */
+  tonerInAndOutMin: spread(4, 5, 6),
   dryingMin: spread(20, 30, 45),
 }
 

@@ -22,10 +22,10 @@ function sharesOf(section: Section, plan: Plan): readonly number[] {
 
 /** The working sections a section has hair in, the one with most of it first. */
 function reachesInto(section: Section, plan: Plan): { working: WorkingSection; cm2: number }[] {
+  const all = workingSectionsOf(plan)
+  if (all.length === 0) return []
   const shares = sharesOf(section, plan)
-  return workingSectionsOf(plan)
-    .map((working) => ({ working, cm2: shares[working.areaIndex] }))
-    .toSorted((a, b) => b.cm2 - a.cm2)
+  return all.map((working) => ({ working, cm2: shares[working.areaIndex] })).toSorted((a, b) => b.cm2 - a.cm2)
 }
 
 /** The working section in which most of a section's hair lies; null on a head that is not divided. */

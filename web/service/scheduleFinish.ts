@@ -1,9 +1,10 @@
-import type { End, Service, Zone } from "./scheduleInput"
+import type { End, Service } from "./scheduleInput"
+import type { ToneZone } from "./tone"
 
-/** What follows the last foil. Toners of several zones go on together, each with its own time. */
+/** What follows the last foil. Toners are rinsed together: the one left shortest, as on a porous hairline, goes on last. */
 export type Step =
   | { kind: "rinse" | "detangle" | "dry"; fromMin: number; toMin: number }
-  | { kind: "toner"; zone: Zone; fromMin: number; toMin: number }
+  | { kind: "toner"; zone: ToneZone["zone"]; fromMin: number; toMin: number }
 
 export function scheduleFinish({ foils, finish }: Service, rinseMin: number, end: End): Step[] {
   const rinsed = rinseMin + finish.rinsingMin[end]
@@ -17,8 +18,8 @@ export function scheduleFinish({ foils, finish }: Service, rinseMin: number, end
       ({ zone, minutes }): Step => ({
         kind: "toner",
         zone,
-        fromMin: detangled,
-        toMin: detangled + minutes[end],
+        fromMin: toned - minutes[end],
+        toMin: toned,
       }),
     ),
     { kind: "dry", fromMin: toned, toMin: toned + finish.dryingMin[end] },

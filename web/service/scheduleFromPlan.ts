@@ -9,12 +9,14 @@ import { tradeFigures } from "../../presets/tradeFigures"
 import { figuresOf, headOf } from "../plan/measured"
 import type { Mix, Plan } from "../plan/schema"
 import type { StrandTest, TimingChoices } from "../plan/timingChoices"
+import { homeOf } from "../plan/workingSectionsBelonging"
 import { placedInTurn, planBowls } from "./bowls"
 import { readyWith } from "./liftOfPlan"
 import { mixRecipe } from "./mixRecipe"
 import type { Person, Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
 import type { LiftGoal } from "./scheduleReady"
 import { labelPercent, onHeadPercent } from "./strength"
+import { tonesOfPlan } from "./tonesOfPlan"
 
 export type ServiceChoices = {
   /** Minutes a foil, before what its kind takes more. */
@@ -58,7 +60,7 @@ export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: 
     rinse: choices.rinse,
     looks: pace.looks,
     heat: choices.heatMin === null ? null : { minutes: choices.heatMin, warmthC: choices.heatC },
-    finish: finishOf(foils),
+    finish: finishOf(plan),
     bookingMin: choices.bookingMin,
     soFar: null,
   }
@@ -103,7 +105,7 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known
     mapNumber: foil.mapNumber,
     kind: foil.kind,
     zone,
-    group: zone,
+    group: homeOf(foil, plan)?.numeral ?? zone,
     placeMin: placing(foil.kind, Math.max(1, foils), choices),
     limitMin: longestMin(sheetOf.get(foil.mix)),
     mix: foil.mix,
@@ -174,8 +176,15 @@ function bowlsOf(mix: Mix, foils: readonly TimedFoil[], sheet: ProductSheet | un
   return bowls.map(({ sections }) => ({ mix: mix.id, foils: sections }))
 }
 
-function finishOf(foils: readonly TimedFoil[]): Service["finish"] {
-  const { detanglingMin, rinsingMin, toningMin, dryingMin } = pace.roundTheFoils
-  const zones = [...new Set(foils.map(({ zone }) => zone))]
-  return { detanglingMin, rinsingMin, dryingMin, toners: zones.map((zone) => ({ zone, minutes: toningMin })) }
+function finishOf(plan: Plan): Service["finish"] {
+  const { detanglingMin, rinsingMin, tonerInAndOutMin, dryingMin } = pace.roundTheFoils
+  const toners = tonesOfPlan(plan).map(({ zone, minutes }) => ({
+    zone,
+    minutes: {
+      low: minutes.low + tonerInAndOutMin.low,
+      mid: minutes.mid + tonerInAndOutMin.mid,
+      high: minutes.high + tonerInAndOutMin.high,
+    },
+  }))
+  return { detanglingMin, rinsingMin, dryingMin, toners }
 }

@@ -1,5 +1,6 @@
 import type { FoilKind } from "../../geometry/section/section"
 import type { Range } from "../../geometry/tradeFigures"
+import type { ToneZone } from "./tone"
 
 /** What the clock needs to know of a service; times in minutes, minute 0 when the first parting is combed. */
 export type Service = {
@@ -73,7 +74,8 @@ export type Person = {
 export type Finish = {
   detanglingMin: Range
   rinsingMin: Range
-  toners: readonly { zone: Zone; minutes: Range }[]
+  /** From the first brush to the rinse. */
+  toners: readonly { zone: ToneZone["zone"]; minutes: Range }[]
   dryingMin: Range
 }
 

@@ -200,8 +200,8 @@ describe("after the last foil", () => {
         rinsingMin: always(8),
         detanglingMin: always(10),
         toners: [
+          { zone: "mids", minutes: always(15) },
           { zone: "hairline", minutes: always(5) },
-          { zone: "top", minutes: always(15) },
         ],
         dryingMin: range,
       },
@@ -210,8 +210,8 @@ describe("after the last foil", () => {
     expect(schedule.steps).toEqual([
       { kind: "rinse", fromMin: 26, toMin: 34 },
       { kind: "detangle", fromMin: 34, toMin: 44 },
-      { kind: "toner", zone: "hairline", fromMin: 44, toMin: 49 },
-      { kind: "toner", zone: "top", fromMin: 44, toMin: 59 },
+      { kind: "toner", zone: "mids", fromMin: 44, toMin: 59 },
+      { kind: "toner", zone: "hairline", fromMin: 54, toMin: 59 },
       { kind: "dry", fromMin: 59, toMin: 61 },
     ])
     // Ready at 18, 26 or 34, then 8 + 10 + 15, then 1, 2 or 3.

@@ -1,8 +1,7 @@
 import type { Step } from "../../service/scheduleFinish"
 import type { Schedule } from "../../service/timing"
-import { zoneWords } from "../consultation/consultationWords"
 
-/** What follows the last foil, to the end of the visit; the toners of several zones go on together. */
+/** What follows the last foil, to the end of the visit; the toners of several zones are rinsed together. */
 export function AfterFoils({ schedule: { steps } }: { schedule: Schedule }) {
   return (
     <section aria-labelledby="after-title">
@@ -23,6 +22,6 @@ const words = {
   detangle: "Detangle the backcomb, wet, from the ends up",
   dry: "Dry",
 } as const
+const toneZoneWords = { "root-melt": "Root melt", mids: "Toner, mid-lengths", hairline: "Toner, hairline" }
 
-const wordsOf = (step: Step) =>
-  step.kind === "toner" ? `Toner, ${zoneWords[step.zone].toLowerCase()}` : words[step.kind]
+const wordsOf = (step: Step) => (step.kind === "toner" ? toneZoneWords[step.zone] : words[step.kind])
