@@ -43,11 +43,7 @@ function measurePlan(plan: Plan): Measured {
   const before = takersBefore(overlaps)
   const sections = plan.sections.map((section) => bothFigures(section, plan, before.get(section) ?? []))
   const foils = sections.filter(({ section }) => isFoil(section))
-  const total = (belongs: (section: Section) => boolean) =>
-    totalsOf(
-      foils.filter(({ section }) => belongs(section)).map(({ net }) => net),
-      tradeFigures,
-    )
+  const total = (belongs: (section: Section) => boolean) => totalWhere(belongs, foils)
   const inZone = (zone: Zone) => total((section) => zoneAt(head, middleOf(section)) === zone)
   return {
     head,
@@ -61,6 +57,16 @@ function measurePlan(plan: Plan): Measured {
     ),
   }
 }
+
+const totalWhere = (belongs: (section: Section) => boolean, all: Measured["sections"]) =>
+  totalsOf(
+    all.filter(({ section }) => isFoil(section) && belongs(section)).map(({ net }) => net),
+    tradeFigures,
+  )
+
+/** The totals of some of a plan's sections, with hair that one before them has taken left to that one. */
+export const totalsAmong = (sections: readonly Section[], plan: Plan): TotalsFigures =>
+  totalWhere((section) => sections.includes(section), measured(plan).sections)
 
 function takersBefore(overlaps: readonly Overlap[]) {
   const before = new Map<Section, Section[]>()
