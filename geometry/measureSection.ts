@@ -1,9 +1,10 @@
-import { sumBand } from "./bandSums"
+import { type BandSums, type HairOnHead, sumBand } from "./bandSums"
 import { coatingOf } from "./coating"
 import { type Hair, linearGPerCm } from "./hair"
 import type { Head } from "./head/head"
-import { productG } from "./product"
+import { addRanges, productG } from "./product"
 import { bandShape } from "./section/bandShape"
+import type { Left } from "./section/leftFor"
 import { isFoil, type Section } from "./section/section"
 import { takenShare } from "./section/sectionKinds"
 import type { Range, TradeFigures } from "./tradeFigures"
@@ -39,23 +40,46 @@ export function measureSection(
   const band = sumBand(shape, { head, hair, figures, coating })
   const shareTaken = takenShare(section, shape.depthMm)
   const partingMm = shape.alongMm[shape.stations - 1]
-  const need = {
-    panels: panels(section, partingMm, meanOf(band.coatedHairCm, band.hairs), figures),
-    hairG: band.coatedHairCm * shareTaken * linearGPerCm(hair.fibreUm, figures.hairGPerCm3),
-    strandAreaCm2: band.coatedWidthCm2 * shareTaken * coating.faces,
-  }
+  const used = panels(section, partingMm, meanOf(band.coatedHairCm, band.hairs), figures)
+  const taken = takenOf(band, shareTaken, { hair, figures, coating })
   return {
     partingMm,
-    areaCm2: band.areaCm2,
     shareTaken,
-    hairs: band.hairs * shareTaken,
     lengthCm: meanOf(band.hairCm, band.hairs),
-    hairG: need.hairG,
-    strandAreaCm2: need.strandAreaCm2,
-    foils: isFoil(section) && section.carrier.kind === "foil" ? need.panels : 0,
-    productG: productG(need, figures),
+    ...taken,
+    foils: isFoil(section) && section.carrier.kind === "foil" ? used : 0,
+    productG: productG({ panels: used, ...taken }, figures),
   }
 }
+
+/** The figures of a section when only so much is left of its band: the same foils hold less hair and take less product. */
+export function measureLeft(
+  section: Section,
+  whole: SectionFigures,
+  left: Left,
+  { head, hair, figures }: Omit<HairOnHead, "coating">,
+): SectionFigures {
+  const coating = coatingOf(section)
+  const band = sumBand(bandShape(section, head), { head, hair, figures, coating }, left)
+  const taken = takenOf(band, whole.shareTaken, { hair, figures, coating })
+  const gone = {
+    panels: 0,
+    hairG: taken.hairG - whole.hairG,
+    strandAreaCm2: taken.strandAreaCm2 - whole.strandAreaCm2,
+  }
+  return { ...whole, ...taken, productG: addRanges([whole.productG, productG(gone, figures)]) }
+}
+
+const takenOf = (
+  band: BandSums,
+  shareTaken: number,
+  { hair, figures, coating }: Omit<HairOnHead, "head">,
+) => ({
+  areaCm2: band.areaCm2,
+  hairs: band.hairs * shareTaken,
+  hairG: band.coatedHairCm * shareTaken * linearGPerCm(hair.fibreUm, figures.hairGPerCm3),
+  strandAreaCm2: band.coatedWidthCm2 * shareTaken * coating.faces,
+})
 
 /**
  * Panels to lay: as many foils side by side and end to end as the ribbon asks for, or one board or open-air panel,
@@ -65,9 +89,13 @@ function panels(section: Section, partingMm: number, coatedCm: number, figures: 
   if (!isFoil(section) || coatedCm === 0) return 0
   const { kind, widthMm, lengthMm } = section.carrier
   if (kind !== "foil") return 1
-  const wide = Math.ceil(partingMm / Math.max(1, widthMm - figures.foilMarginMm))
+  const wide = foilsWide(partingMm, widthMm, figures)
   const long = Math.max(1, Math.ceil((10 * coatedCm - figures.foilFoldMm) / lengthMm))
   return wide * long
 }
+
+/** Foils of a width, mm, that lie side by side under a parting of a length, mm. */
+export const foilsWide = (partingMm: number, widthMm: number, { foilMarginMm }: TradeFigures) =>
+  Math.ceil(partingMm / Math.max(1, widthMm - foilMarginMm))
 
 const meanOf = (sum: number, count: number) => (count > 0 ? sum / count : 0)

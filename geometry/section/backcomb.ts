@@ -5,6 +5,7 @@ import { layStitches, stitchedShare } from "./weave"
 /** Of a slice or a weave a share is pushed to the root; that share is not coated, and product starts past the cushion. */
 export const backcomb: KindRow<"backcomb"> = {
   takenShare: (section, depthsMm) => baseShare(section, depthsMm) * (1 - section.pushedShare),
+  heldShare: baseShare,
   stitches: (section, partingMm) =>
     section.base === "weave"
       ? layStitches(section, partingMm)
@@ -12,5 +13,6 @@ export const backcomb: KindRow<"backcomb"> = {
   productStartMm: (section) => Math.max(section.rootDistanceMm, section.cushionMm),
 }
 
-const baseShare = (section: Section<"backcomb">, depthsMm?: ArrayLike<number>) =>
-  section.base === "weave" ? stitchedShare(section, depthsMm) : 1
+function baseShare(section: Section<"backcomb">, depthsMm?: ArrayLike<number>) {
+  return section.base === "weave" ? stitchedShare(section, depthsMm) : 1
+}

@@ -1,8 +1,9 @@
 import type { KindRow } from "./kindRow"
 
-/** Hair left out on purpose: nothing is picked up and nothing is coated. */
+/** Hair left out on purpose: nothing is picked up, nothing is coated, and no other section has it. */
 export const leftOut: KindRow<"left-out"> = {
   takenShare: () => 0,
+  heldShare: () => 1,
   stitches: () => [],
   productStartMm: () => 0,
 }

@@ -1,61 +1,55 @@
-import { type SurfacePoint, surfacePoint } from "../frames"
+import { surfacePoint } from "../frames"
 import type { Head } from "../head/head"
-import { areaElement, contains } from "../surfacePatch"
-import { bandShape } from "./bandShape"
+import { areaElement } from "../surfacePatch"
+import { bandSpans, lineAt, lineStep } from "./bandSpans"
 import type { Band } from "./section"
 
-/** A band's outline in the scalp map, and the box round it. */
-type Outline = {
-  ring: readonly SurfacePoint[]
-  low: readonly [number, number]
-  high: readonly [number, number]
-}
-
-/** Cells of the map in which hair is looked for, radians: about a millimetre. */
-const cell = 0.01
+/** A stretch of a line of constant v of the scalp map, radians. */
+export type Stretch = { line: number; fromU: number; toU: number }
 
 /** Whether two bands come near each other at all: the boxes round them meet. */
 export function isNear(a: Band, b: Band, head: Head): boolean {
-  const [one, other] = [outlineOf(a, head), outlineOf(b, head)]
+  const [one, other] = [bandSpans(a, head), bandSpans(b, head)]
   const meets = (axis: 0 | 1) => one.low[axis] < other.high[axis] && other.low[axis] < one.high[axis]
   return meets(0) && meets(1)
 }
 
-/** Scalp of a head from which both bands take their hair, cm2, summed over cells of a square millimetre. */
+/** As many stretches share one reading of how large the map is drawn there: they lie within 3 mm. */
+const sharing = 8
+
+/** Scalp of a head from which both bands take their hair, cm2. */
 export function overlapCm2(a: Band, b: Band, head: Head): number {
-  const [one, other] = [outlineOf(a, head), outlineOf(b, head)]
-  const [fromU, fromV] = [Math.max(one.low[0], other.low[0]), Math.max(one.low[1], other.low[1])]
-  const [toU, toV] = [Math.min(one.high[0], other.high[0]), Math.min(one.high[1], other.high[1])]
-  let mm2 = 0
-  for (let u = fromU + cell / 2; u < toU; u += cell)
-    for (let v = fromV + cell / 2; v < toV; v += cell) {
-      const at = surfacePoint(u, v)
-      if (contains(one.ring, at) && contains(other.ring, at))
-        mm2 += cell * cell * areaElement(head.surface, at)
-    }
+  let [mm2, element, count] = [0, 0, 0]
+  eachShared(a, b, head, (line, fromU, toU) => {
+    if (count++ % sharing === 0)
+      element = areaElement(head.surface, surfacePoint((fromU + toU) / 2, lineAt(line)))
+    mm2 += (toU - fromU) * lineStep * element
+  })
   return mm2 / 100
 }
 
-const remembered = new WeakMap<Head, WeakMap<Band, Outline>>()
-
-function outlineOf(band: Band, head: Head): Outline {
-  const ofHead = remembered.get(head) ?? new WeakMap<Band, Outline>()
-  remembered.set(head, ofHead)
-  const known = ofHead.get(band)
-  if (known) return known
-  const fresh = drawOutline(band, head)
-  ofHead.set(band, fresh)
-  return fresh
+/** The stretches of the map that both bands cover, line by line. */
+export function sharedStretches(a: Band, b: Band, head: Head): Stretch[] {
+  const found: Stretch[] = []
+  eachShared(a, b, head, (line, fromU, toU) => found.push({ line, fromU, toU }))
+  return found
 }
 
-function drawOutline(band: Band, head: Head): Outline {
-  const { points, stations, layers } = bandShape(band, head)
-  const at = (station: number, layer: number) => {
-    const i = 3 * (station * layers + layer)
-    return head.surface.toSurface([points[i], points[i + 1], points[i + 2]])
-  }
-  const edge = (layer: number) => Array.from({ length: stations }, (_, station) => at(station, layer))
-  const ring = [...edge(0), ...edge(layers - 1).toReversed()]
-  const [us, vs] = [ring.map(([u]) => u), ring.map(([, v]) => v)]
-  return { ring, low: [Math.min(...us), Math.min(...vs)], high: [Math.max(...us), Math.max(...vs)] }
+type Visit = (line: number, fromU: number, toU: number) => void
+
+function eachShared(a: Band, b: Band, head: Head, visit: Visit) {
+  const [one, other] = [bandSpans(a, head), bandSpans(b, head)]
+  const first = Math.max(one.firstLine, other.firstLine)
+  const end = Math.min(one.firstLine + one.stretches.length, other.firstLine + other.stretches.length)
+  for (let line = first; line < end; line++)
+    meet(one.stretches[line - one.firstLine], other.stretches[line - other.firstLine], line, visit)
+}
+
+function meet(one: readonly number[], other: readonly number[], line: number, visit: Visit) {
+  for (let i = 0; i + 1 < one.length; i += 2)
+    for (let j = 0; j + 1 < other.length; j += 2) {
+      const fromU = Math.max(one[i], other[j])
+      const toU = Math.min(one[i + 1], other[j + 1])
+      if (fromU < toU) visit(line, fromU, toU)
+    }
 }

@@ -11,12 +11,16 @@ export type Band = {
   /** Said of hair that may lie in two working sections. */
   mayCross?: true | undefined
   note: string
+  /** The id of its mirror image on the other side of the head, with which it makes a pair. */
+  twin?: string | undefined
 }
 
 /** How a foil's worth of hair is held, coated and wrapped. */
 export type Treatment = {
   /** The number printed on the map. The order of application is the order of the list, another thing. */
   mapNumber: number
+  /** What it is called beside its number. */
+  name?: string | undefined
   /** Where product begins, mm from the scalp. */
   rootDistanceMm: number
   /** Which part of the strand is coated: shares of its length, 0 at the root, 1 at the ends. */

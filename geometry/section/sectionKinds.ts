@@ -22,6 +22,10 @@ export const takenShare = <K extends SectionKind>(
   depthsMm?: ArrayLike<number>,
 ): number => kindOf(section).takenShare(section, depthsMm)
 
+/** The share of the band's hair, 0 to 1, that is gone for every later section; ribs' depths in mm as above. */
+export const heldShare = <K extends SectionKind>(section: Section<K>, depthsMm?: ArrayLike<number>): number =>
+  kindOf(section).heldShare(section, depthsMm)
+
 /** The pick-ups of a section along a parting of this length, in order. */
 export const stitches = <K extends SectionKind>(section: Section<K>, partingMm: number): Stitch[] =>
   kindOf(section).stitches(section, partingMm)

@@ -4,6 +4,7 @@ import type { Band, Stitching } from "./section"
 /** A weave takes stitches: their share of the parting, times the share of the depth to which the tail dips. */
 export const weave: KindRow<"weave"> = {
   takenShare: stitchedShare,
+  heldShare: stitchedShare,
   stitches: layStitches,
   productStartMm: (section) => section.rootDistanceMm,
 }

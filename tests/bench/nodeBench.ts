@@ -6,7 +6,9 @@ import { type Technique, techniqueOf } from "../../presets/techniques/technique"
 import { techniques } from "../../presets/techniques/techniques"
 import { tradeFigures } from "../../presets/tradeFigures"
 import { captureSections } from "../../web/plan/captureTechnique"
+import { isRefusal } from "../../web/plan/edit"
 import { techniqueSections } from "../../web/plan/edits/layTechnique"
+import { moveSections } from "../../web/plan/edits/moveSections"
 import { examplePlan } from "../../web/plan/examplePlan"
 import { headOf, measured } from "../../web/plan/measured"
 import type { Plan } from "../../web/plan/schema"
@@ -17,7 +19,7 @@ import { median, type Row } from "./table"
 
 /** What the figures and the paper cost without a screen. */
 export async function nodeBench(): Promise<Row[]> {
-  return [throughput(), growth(), fitting(), await paper()]
+  return [throughput(), growth(), overlap(), fitting(), await paper()]
 }
 
 const timed = (work: () => void) => {
@@ -63,6 +65,26 @@ function growth(): Row {
     limit: 12 * few,
     reference: "of 50 sections",
     referenceValue: few,
+  }
+}
+
+/** All figures and overlaps after one of 120 sections was moved, against all of them from nothing. */
+function overlap(): Row {
+  const plan = busyPlan(120)
+  const whole = () => timed(() => measured({ ...plan, sections: fresh(plan.sections) }))
+  whole()
+  measured(plan)
+  const costs = plan.sections.flatMap(({ id }) => {
+    const next = moveSections([id], { alongMm: 0, behindMm: 2 })(plan)
+    return isRefusal(next) ? [] : [timed(() => measured(next))]
+  })
+  return {
+    what: "overlap and totals of 120 sections after one moved",
+    value: median(costs),
+    unit: "ms",
+    limit: 10,
+    reference: "of all of them from nothing",
+    referenceValue: median(Array.from({ length: 9 }, whole)),
   }
 }
 

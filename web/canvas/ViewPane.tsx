@@ -1,4 +1,3 @@
-import type { Context } from "konva/lib/Context"
 import type { Layer as KonvaLayer } from "konva/lib/Layer"
 import { type RefObject, useEffect, useMemo, useRef, useState } from "react"
 import { Layer, Shape, Stage } from "react-konva/lib/ReactKonvaCore"
@@ -11,8 +10,9 @@ import { usePlan, useSession } from "../plan/usePlan"
 import { type Camera, fitCamera } from "./camera"
 import { drawInHand, drawSettled, type PaneState } from "./drawPane"
 import { pictureOf } from "./headPicture"
-import { nativeContext } from "./nativeContext"
+import { sceneOf } from "./nativeContext"
 import { onceHere } from "./onceHere"
+import { TwiceLayer } from "./TwiceLayer"
 import { useWorkingMarks } from "./workingMarks"
 
 type Props = { name: ViewName; enlarged: boolean }
@@ -67,6 +67,7 @@ export function ViewPane({ name, enlarged }: Props) {
           <Layer listening={false}>
             <Shape listening={false} perfectDrawEnabled={false} sceneFunc={settledScene} />
           </Layer>
+          <TwiceLayer pane={pane} />
           <Layer listening={false} ref={draftLayer}>
             <Shape listening={false} perfectDrawEnabled={false} sceneFunc={draftScene} />
           </Layer>
@@ -80,9 +81,6 @@ export function ViewPane({ name, enlarged }: Props) {
     </div>
   )
 }
-
-const sceneOf = (draw: (context: CanvasRenderingContext2D) => void) => (context: Context) =>
-  draw(nativeContext(context))
 
 function useSize(element: RefObject<HTMLElement | null>) {
   const [size, setSize] = useState({ width: 0, height: 0 })

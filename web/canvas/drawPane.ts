@@ -31,7 +31,7 @@ export type PaneState = {
 
 const labelHeightPx = 26
 
-const penOf = ({ camera, enlarged }: PaneState): Pen => ({
+export const penOf = ({ camera, enlarged }: PaneState): Pen => ({
   camera,
   weight: enlarged ? 1 : 0.62,
   letters: enlarged ? 0.84 : 0.6,

@@ -11,6 +11,7 @@ import {
   mmText,
 } from "../plan/figureText"
 import { figuresOf, headOf, measured } from "../plan/measured"
+import { takenTwiceWords } from "../plan/overlapWords"
 import type { Plan } from "../plan/schema"
 import { usePlan } from "../plan/usePlan"
 import { kindWords, whereOf } from "../plan/words"
@@ -58,7 +59,9 @@ function LiveFigures({ section, plan }: { section: Section; plan: Plan }) {
 
 function Totals() {
   const plan = usePlan((open) => open)
-  const { totals } = measured(plan)
+  const figures = measured(plan)
+  const { totals } = figures
+  const less = takenTwiceWords(figures)
   if (totals.foils === 0)
     return <p className="foot aside">Nothing drawn yet: hairs, hair to coat and grams show here.</p>
   return (
@@ -70,7 +73,7 @@ function Totals() {
         value={`${gramsNumber(totals.productG.mid)} g`}
         words={`product, ${gramsRange(totals.productG)}`}
       />
-      <span className="aside">Estimates. Mix at the upper figure.</span>
+      <span className="aside">{less ? `${less}.` : "Estimates."} Mix at the upper figure.</span>
     </section>
   )
 }

@@ -1,15 +1,16 @@
-import type { Section } from "../../geometry/section/section"
-import { isFoil } from "../../geometry/section/section"
 import { act } from "../plan/act"
 import { clearOverlap } from "../plan/edits/clearOverlap"
-import { areaText } from "../plan/figureText"
-import { type Overlap, overlapsOf } from "../plan/overlaps"
+import { measured } from "../plan/measured"
+import type { Overlap } from "../plan/overlaps"
+import { foilName, overlapWords, takenTwiceWords } from "../plan/overlapWords"
 import { usePlan } from "../plan/usePlan"
 
-/** Sections that take the same hair, counted in both, each with its cure. */
+/** Sections that take the same hair, cross-hatched on the map, each with its cure; the totals count that hair once. */
 export function OverlapList() {
-  const overlaps = overlapsOf(usePlan((plan) => plan))
+  const figures = usePlan(measured)
+  const { overlaps } = figures
   if (overlaps.length === 0) return null
+  const less = takenTwiceWords(figures)
   return (
     <section aria-labelledby="overlaps-title">
       <h2 id="overlaps-title">The same hair twice</h2>
@@ -20,24 +21,23 @@ export function OverlapList() {
           </li>
         ))}
       </ul>
+      {less && <p className="aside">In the totals {less}.</p>}
     </section>
   )
 }
 
-function OneOverlap({ overlap: { earlier, later, areaCm2 } }: { overlap: Overlap }) {
-  const words = `${nameOf(later)} takes ${areaText(areaCm2)} of the hair of ${nameOf(earlier)}.`
+function OneOverlap({ overlap }: { overlap: Overlap }) {
+  const { earlier, later } = overlap
   return (
     <>
-      <p>{words}</p>
+      <p>{overlapWords(overlap)}</p>
       <button
         type="button"
         className="button"
-        onClick={() => act(`Thin ${nameOf(later)}`, clearOverlap(later.id, earlier.id))}
+        onClick={() => act(`Thin ${foilName(later)}`, clearOverlap(later.id, earlier.id))}
       >
-        Thin {nameOf(later)}
+        Thin {foilName(later)}
       </button>
     </>
   )
 }
-
-const nameOf = (section: Section) => (isFoil(section) ? `foil ${section.mapNumber}` : section.name)

@@ -1,14 +1,17 @@
 import { type Zone, zones } from "../../geometry/head/zones"
 import { areaText, gramsRange, hairsRangeText } from "../plan/figureText"
 import { measured } from "../plan/measured"
+import { takenTwiceWords } from "../plan/overlapWords"
 import { usePlan } from "../plan/usePlan"
 
 const zoneWords: Record<Zone, string> = { top: "Top", left: "Left side", right: "Right side", back: "Back" }
 
 /** The totals of each part of the head that foils lie on. */
 export function ZoneTotals() {
-  const { byZone, totals } = measured(usePlan((plan) => plan))
+  const figures = usePlan(measured)
+  const { byZone, totals } = figures
   if (totals.foils === 0) return null
+  const less = takenTwiceWords(figures)
   const rows = zones
     .map((zone) => [zoneWords[zone], byZone[zone]] as const)
     .filter(([, { foils }]) => foils > 0)
@@ -37,6 +40,7 @@ export function ZoneTotals() {
           ))}
         </tbody>
       </table>
+      {less && <p>{less}.</p>}
     </details>
   )
 }

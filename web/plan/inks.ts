@@ -20,6 +20,8 @@ const fixedInks = {
   hairline: { color: "#5c5144", weightPt: 0.9, dashPt: [1, 2.4] },
   "left-out-edge": { color: "#4a443c", weightPt: 0.9, dashPt: [3.5, 2] },
   "left-out-hatch": { color: "#4a443c", weightPt: 0.6 },
+  "twice-edge": { color: black, weightPt: 1.3 },
+  "twice-hatch": { color: black, weightPt: 0.8 },
   selected: { color: accent, weightPt: 2.2 },
   handle: { color: accent, weightPt: 1.6 },
   leader: { color: "#4a443c", weightPt: 0.6 },

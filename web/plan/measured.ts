@@ -3,18 +3,27 @@ import { type Head, makeHeadFromAxes } from "../../geometry/head/head"
 import { type Zone, zoneAt } from "../../geometry/head/zones"
 import { measureSection, type SectionFigures } from "../../geometry/measureSection"
 import { isFoil, type Section } from "../../geometry/section/section"
-import type { TradeFigures } from "../../geometry/tradeFigures"
+import type { Range, TradeFigures } from "../../geometry/tradeFigures"
 import { headFigures } from "../../presets/headSizes"
 import { tradeFigures } from "../../presets/tradeFigures"
+import { netFigures } from "./netFigures"
+import { type Overlap, overlapsIn } from "./overlaps"
 import { figuresRuling } from "./ruling"
 import type { Plan } from "./schema"
-import { type TotalsFigures, totalsOf } from "./totals"
+import { type TotalsFigures, takenTwiceBy, totalsOf } from "./totals"
 
-/** All figures of a plan: of each section in order of application, and of its foils together. Left-out hair is in no total. */
+/**
+ * All figures of a plan: of each section in order of application, and of its foils together. Every total is made here.
+ * Left-out hair is in none, and hair that two sections take is counted in the one that goes on first.
+ */
 export type Measured = {
   head: Head
-  sections: readonly { section: Section; figures: SectionFigures }[]
+  /** As drawn, and without the hair that those before have taken. */
+  sections: readonly { section: Section; figures: SectionFigures; net: SectionFigures }[]
+  overlaps: readonly Overlap[]
   totals: TotalsFigures
+  /** How much less the totals are than all foils as drawn. */
+  takenTwice: { hairG: number; productG: Range }
   byZone: Readonly<Record<Zone, TotalsFigures>>
   byMix: ReadonlyMap<string, TotalsFigures>
 }
@@ -30,23 +39,52 @@ export function measured(plan: Plan): Measured {
 
 function measurePlan(plan: Plan): Measured {
   const head = headOf(plan)
-  const sections = plan.sections.map((section) => ({ section, figures: figuresOf(section, plan) }))
+  const overlaps = overlapsIn(plan.sections, head)
+  const before = takersBefore(overlaps)
+  const sections = plan.sections.map((section) => bothFigures(section, plan, before.get(section) ?? []))
   const foils = sections.filter(({ section }) => isFoil(section))
-  const total = (belongs: (section: Section) => boolean) =>
-    totalsOf(
-      foils.filter(({ section }) => belongs(section)).map(({ figures }) => figures),
-      tradeFigures,
-    )
+  const total = (belongs: (section: Section) => boolean) => totalWhere(belongs, foils)
   const inZone = (zone: Zone) => total((section) => zoneAt(head, middleOf(section)) === zone)
   return {
     head,
     sections,
+    overlaps,
     totals: total(() => true),
+    takenTwice: takenTwiceBy(foils),
     byZone: { top: inZone("top"), left: inZone("left"), right: inZone("right"), back: inZone("back") },
     byMix: new Map(
       plan.mixes.map(({ id }) => [id, total((section) => isFoil(section) && section.mix === id)]),
     ),
   }
+}
+
+const totalWhere = (belongs: (section: Section) => boolean, all: Measured["sections"]) =>
+  totalsOf(
+    all.filter(({ section }) => isFoil(section) && belongs(section)).map(({ net }) => net),
+    tradeFigures,
+  )
+
+/** The totals of some of a plan's sections, with hair that one before them has taken left to that one. */
+export const totalsAmong = (sections: readonly Section[], plan: Plan): TotalsFigures =>
+  totalWhere((section) => sections.includes(section), measured(plan).sections)
+
+function takersBefore(overlaps: readonly Overlap[]) {
+  const before = new Map<Section, Section[]>()
+  for (const { earlier, later } of overlaps) before.set(later, [...(before.get(later) ?? []), earlier])
+  return before
+}
+
+function bothFigures(section: Section, plan: Plan, before: readonly Section[]) {
+  const figures = figuresOf(section, plan)
+  const on = { head: headOf(plan), hair: plan.hair, figures: figuresRuling(section, plan) }
+  return { section, figures, net: netFigures(section, figures, before, on) }
+}
+
+/** The figures of one foil of a plan as they count in every total. */
+export function netOf({ id }: Section, plan: Plan): SectionFigures {
+  const found = measured(plan).sections.find(({ section }) => section.id === id)
+  if (!found) throw new Error(`Section ${id} is not in the plan`)
+  return found.net
 }
 
 /** A section belongs to the zone in which the middle of its parting lies. */

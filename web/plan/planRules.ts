@@ -2,7 +2,7 @@ import { isFoil } from "../../geometry/section/section"
 import { type Problem, problemAt } from "./problem"
 import type { Plan } from "./schema"
 
-/** What must hold between the parts of a plan: nothing named twice, and every mix that is used listed. */
+/** What must hold between the parts of a plan: nothing named twice, every mix that is used listed, and twins that name each other. */
 export const planRules = ({ mixes, sections, workingSections }: Plan): Problem[] => [
   ...repeated(
     ["mixes", "id"],
@@ -18,6 +18,7 @@ export const planRules = ({ mixes, sections, workingSections }: Plan): Problem[]
   ),
   ...repeated(["workingSections", "dividers", "id"], workingSections?.dividers.map(({ id }) => id) ?? []),
   ...unknownMixes(mixes, sections),
+  ...brokenPairs(sections),
 ]
 
 function repeated(path: readonly string[], values: readonly (string | number | null)[]) {
@@ -44,4 +45,20 @@ function unknownMixes(mixes: Plan["mixes"], sections: Plan["sections"]): Problem
     const sentence = `expected one of the mixes listed (${known.join(", ")}), found ${section.mix}`
     return [problemAt(["sections", i, "mix"], sentence)]
   })
+}
+
+function brokenPairs(sections: Plan["sections"]): Problem[] {
+  const twins = new Map(sections.map(({ id, twin }) => [id, twin]))
+  return sections.flatMap(({ id, twin }, i) => {
+    const isWhole = twin === undefined || (twin !== id && twins.get(twin) === id)
+    return isWhole ? [] : [problemAt(["sections", i, "twin"], twinSentence(id, twin, twins))]
+  })
+}
+
+function twinSentence(id: string, twin: string, twins: ReadonlyMap<string, string | undefined>): string {
+  const cure = `take "twin" out to break the pair`
+  if (twin === id) return `expected another section, found itself; ${cure}`
+  if (!twins.has(twin)) return `expected a section of this plan, found "${twin}"; ${cure}`
+  const named = twins.get(twin)
+  return `expected a section that names "${id}" back, but "${twin}" names ${named ? `"${named}"` : "none"}; ${cure}`
 }

@@ -27,6 +27,8 @@ const band = {
   depthMm: group({ start: number(limits.depthMm), end: number(limits.depthMm) }),
   mayCross: z.optional(z.literal(true, { error: "expected true, or the field left out" })),
   note: lines(letters.note),
+  /** The id of its mirror image, which names it back: the two are changed together. */
+  twin: z.optional(id),
 }
 
 const strand = group({ from: number(limits.strandShare), to: number(limits.strandShare) }).check(
@@ -41,6 +43,7 @@ const lies = ["down", "up", "toward-face", "away-from-face"] as const satisfies 
 
 export const treatment = {
   mapNumber: wholeNumber(limits.mapNumber),
+  name: z.optional(line(letters.name)),
   rootDistanceMm: number(limits.rootDistanceMm),
   strand,
   faces: z.literal([1, 2], { error: "expected 1 or 2" }),

@@ -22,7 +22,7 @@ const parting = z.discriminatedUnion("run", [between, through], {
   error: 'expected a parting that runs "parallel", "drifting", "straight" or "through"',
 }) satisfies z.ZodMiniType<TechniqueParting>
 
-const { mapNumber: _, mix: __, ...held } = treatment
+const { mapNumber: _, mix: __, name: ___, ...held } = treatment
 const kinds = ["slice", "weave", "backcomb", "left-out"] as const satisfies readonly SectionKind[]
 
 const section = group({

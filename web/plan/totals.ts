@@ -28,3 +28,20 @@ export function totalsOf(figures: readonly SectionFigures[], trade: TradeFigures
     productG: addRanges(figures.map(({ productG }) => productG)),
   }
 }
+
+/** What foils as drawn come to beyond what they really take. */
+export function takenTwiceBy(foils: readonly { figures: SectionFigures; net: SectionFigures }[]): {
+  hairG: number
+  productG: Range
+} {
+  const less = (of: (figures: SectionFigures) => number) =>
+    foils.reduce((sum, { figures, net }) => sum + of(figures) - of(net), 0)
+  return {
+    hairG: less(({ hairG }) => hairG),
+    productG: {
+      low: less(({ productG }) => productG.low),
+      mid: less(({ productG }) => productG.mid),
+      high: less(({ productG }) => productG.high),
+    },
+  }
+}

@@ -1,6 +1,8 @@
 import { directionOf } from "../../geometry/direction"
 import type { Head } from "../../geometry/head/head"
-import type { FoilLie, Section, SectionKind } from "../../geometry/section/section"
+import { type FoilLie, isFoil, type Section, type SectionKind } from "../../geometry/section/section"
+import { twinOf } from "./pairs"
+import type { Plan } from "./schema"
 
 /** The trade's words for what is drawn. */
 
@@ -48,6 +50,15 @@ export function whereOf(section: Section, head: Head): string {
   const place = placeOf(section, head)
   const side = sideOf(section)
   return side === "centre" || place.startsWith("centre") ? place : `${side} ${place}`
+}
+
+/** Which section a section makes a pair with, and where that lies. */
+export function pairWords(section: Section, plan: Plan): string | null {
+  const twin = twinOf(section, plan)
+  if (!twin) return null
+  const side = sideOf(twin)
+  const name = isFoil(twin) ? String(twin.mapNumber) : twin.name || "its twin"
+  return `pair with ${name}${side === "centre" ? "" : ` on the client’s ${side}`}`
 }
 
 export const directionWords = (section: Section, head: Head) =>

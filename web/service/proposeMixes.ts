@@ -1,7 +1,7 @@
 import { type Foil, isFoil } from "../../geometry/section/section"
 import { bowlFigures } from "../../presets/bowlFigures"
 import { consistencies } from "../../presets/consistency"
-import { figuresOf } from "../plan/measured"
+import { netOf } from "../plan/measured"
 import { sheetOf } from "../plan/salon"
 import type { Mix, Plan } from "../plan/schema"
 import { chooseDeveloper, type DeveloperChoice } from "./developer"
@@ -78,8 +78,7 @@ function volumeOf(choice: DeveloperChoice): number | null {
 }
 
 function joinSmall(groups: readonly Group[], plan: Plan): Group[] {
-  const wantedG = ({ foils }: Group) =>
-    foils.reduce((sum, foil) => sum + figuresOf(foil, plan).productG.high, 0)
+  const wantedG = ({ foils }: Group) => foils.reduce((sum, foil) => sum + netOf(foil, plan).productG.high, 0)
   const largestFirst = groups.toSorted((a, b) => wantedG(b) - wantedG(a))
   const small = largestFirst.findLast(
     (group) =>

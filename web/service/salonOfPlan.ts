@@ -1,6 +1,6 @@
 import type { ProductNeed } from "../../geometry/product"
 import { type FoilKind, isFoil } from "../../geometry/section/section"
-import { figuresOf } from "../plan/measured"
+import { netOf } from "../plan/measured"
 import type { Salon } from "../plan/salon"
 import type { SalonShelf } from "../plan/salonRecord"
 import type { Plan } from "../plan/schema"
@@ -22,7 +22,7 @@ export const isEmptySalon = (salon: Salon) =>
 /** What a bowl went on: panels, hair and strand of its foils together, and their kind where it is one. */
 export function needOf(ids: readonly string[], plan: Plan): { need: ProductNeed; kind: FoilKind | null } {
   const foils = plan.sections.filter(isFoil).filter(({ id }) => ids.includes(id))
-  const figures = foils.map((foil) => figuresOf(foil, plan))
+  const figures = foils.map((foil) => netOf(foil, plan))
   const sum = (of: (each: (typeof figures)[number]) => number) =>
     figures.reduce((total, each) => total + of(each), 0)
   const kinds = new Set(foils.map(({ kind }) => kind))

@@ -6,7 +6,7 @@ import { fibreUm } from "../../presets/hairTypes"
 import * as pace from "../../presets/pace"
 import type { ProductSheet } from "../../presets/productSheet"
 import { tradeFigures } from "../../presets/tradeFigures"
-import { figuresOf, headOf } from "../plan/measured"
+import { headOf, netOf } from "../plan/measured"
 import type { Mix, Plan } from "../plan/schema"
 import type { StrandTest, TimingChoices } from "../plan/timingChoices"
 import { homeOf } from "../plan/workingSectionsBelonging"
@@ -97,7 +97,7 @@ type Known = {
 }
 
 function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known): TimedFoil {
-  const { productG, foils } = figuresOf(foil, plan)
+  const { productG, foils } = netOf(foil, plan)
   const zone = zoneOf(foil, plan)
   const ready = readyMin(choices.zoneGoals[zone] ?? choices.goal)
   return {

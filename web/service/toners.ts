@@ -5,7 +5,7 @@ import { bowlFigures } from "../../presets/bowlFigures"
 import type { ProductSheet } from "../../presets/productSheet"
 import { dragDownMm, tonerGPerG, usualTonerParts } from "../../presets/tones"
 import { tradeFigures } from "../../presets/tradeFigures"
-import { figuresOf } from "../plan/measured"
+import { netOf } from "../plan/measured"
 import type { Plan } from "../plan/schema"
 import { newToning, type TonerChoice } from "../plan/toning"
 import { type Amounts, mixAmounts } from "./mixAmounts"
@@ -64,13 +64,13 @@ function hairOf(zone: ToneMix["zone"], plan: Plan): number {
     return sum(
       foils
         .filter((foil) => (zoneOf(foil, plan) === "hairline") === (zone === "hairline"))
-        .map((foil) => figuresOf(foil, plan).hairG),
+        .map((foil) => netOf(foil, plan).hairG),
     )
   const drawnCm = (plan.consultation?.rootMeltMm ?? dragDownMm.mid) / 10
   const gPerCm = linearGPerCm(plan.hair.fibreUm, tradeFigures.hairGPerCm3)
   return sum(
     foils.map((foil) => {
-      const { hairs, shareTaken, lengthCm } = figuresOf(foil, plan)
+      const { hairs, shareTaken, lengthCm } = netOf(foil, plan)
       return shareTaken > 0 ? (hairs / shareTaken) * Math.min(lengthCm, drawnCm) * gPerCm : 0
     }),
   )

@@ -1,9 +1,8 @@
 import { isFoil } from "../../geometry/section/section"
 import type { Range } from "../../geometry/tradeFigures"
-import { tradeFigures } from "../../presets/tradeFigures"
-import { figuresOf } from "../plan/measured"
+import { totalsAmong } from "../plan/measured"
 import type { Plan } from "../plan/schema"
-import { type TotalsFigures, totalsOf } from "../plan/totals"
+import type { TotalsFigures } from "../plan/totals"
 import { type WorkingSection, workingAreaCm2 } from "../plan/workingSections"
 import { byWorkingSection } from "../plan/workingSectionsBelonging"
 import { timedPlan } from "./timedPlan"
@@ -25,10 +24,7 @@ export function workingTotals(plan: Plan): WorkingTotals[] {
     return {
       working,
       areaCm2: workingAreaCm2(working, plan),
-      foils: totalsOf(
-        foils.map((foil) => figuresOf(foil, plan)),
-        tradeFigures,
-      ),
+      foils: totalsAmong(foils, plan),
       placeMin: minutes && sumRanges(foils.map(({ id }) => minutes.get(id) ?? { low: 0, mid: 0, high: 0 })),
     }
   })

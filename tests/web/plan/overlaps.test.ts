@@ -4,9 +4,12 @@ import { clearOverlap } from "../../../web/plan/edits/clearOverlap"
 import { moveSections } from "../../../web/plan/edits/moveSections"
 import { repeatBehind } from "../../../web/plan/edits/repeatBehind"
 import { examplePlan } from "../../../web/plan/examplePlan"
+import { measured } from "../../../web/plan/measured"
 import { newSection } from "../../../web/plan/newSection"
-import { overlapsOf } from "../../../web/plan/overlaps"
+import type { Plan } from "../../../web/plan/schema"
 import { done, emptyPlan, refusal, rightParting } from "./samples"
+
+const overlapsOf = (plan: Plan) => measured(plan).overlaps
 
 const one = done(addSections(newSection("weave", rightParting, emptyPlan)), emptyPlan)
 const apart = done(repeatBehind("s1", 4), one)

@@ -73,7 +73,8 @@ function takeSection({ at, page, scene, reachMm }: Pointer, { plan, selectedIds 
   return {
     kind: "section",
     id,
-    ids: selectedIds.includes(id) ? selectedIds : [id],
+    // The one touched leads, and its twin follows as its mirror image.
+    ids: selectedIds.includes(id) ? [id, ...selectedIds.filter((other) => other !== id)] : [id],
     from: at,
     to: at,
     movedMm: 0,

@@ -7,7 +7,8 @@ import { done, refuse, type Verb } from "../verb"
 
 export const measure: Verb = {
   usage: "FILE",
-  summary: "The figures of every section of a plan, in the order of application, and their totals.",
+  summary:
+    "The figures of every section of a plan, in the order of application, and their totals, with no hair counted twice.",
   takesFile: true,
   options: {},
   run(request) {
@@ -17,7 +18,7 @@ export const measure: Verb = {
 }
 
 function measuresOf(plan: Plan) {
-  const { totals } = measured(plan)
+  const { totals, overlaps, takenTwice } = measured(plan)
   let order = 0
   const sections = plan.sections.map((section) => ({
     id: section.id,
@@ -27,5 +28,14 @@ function measuresOf(plan: Plan) {
     kind: section.kind,
     ...figuresOf(section, plan),
   }))
-  return { sections, totals: { ...totals, hairs: totals.hairs.mid } }
+  return {
+    sections,
+    totals: { ...totals, hairs: totals.hairs.mid },
+    takenTwice,
+    overlaps: overlaps.map(({ earlier, later, areaCm2 }) => ({
+      earlier: earlier.id,
+      later: later.id,
+      areaCm2,
+    })),
+  }
 }

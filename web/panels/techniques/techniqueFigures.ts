@@ -1,12 +1,10 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Range } from "../../../geometry/tradeFigures"
 import type { Technique } from "../../../presets/techniques/technique"
-import { tradeFigures } from "../../../presets/tradeFigures"
 import { techniqueSections } from "../../plan/edits/layTechnique"
 import { countText, gramsRange } from "../../plan/figureText"
-import { figuresOf } from "../../plan/measured"
+import { measured } from "../../plan/measured"
 import type { Plan } from "../../plan/schema"
-import { totalsOf } from "../../plan/totals"
 import { usualTiming } from "../../plan/usualTiming"
 import { usualPace } from "../../service/schedulePace"
 
@@ -26,8 +24,7 @@ export function techniqueFigures(technique: Technique, plan: Plan): TechniqueFig
   const { skill } = plan.timing ?? usualTiming
   const paces = foils.map(({ kind }) => usualPace(skill, kind))
   const sum = (end: keyof Range) => paces.reduce((total, pace) => total + pace[end], 0)
-  const figures = foils.map((foil) => figuresOf(foil, empty))
-  const { foils: sheets, productG } = totalsOf(figures, tradeFigures)
+  const { foils: sheets, productG } = measured({ ...empty, sections: laid }).totals
   return {
     foils: sheets,
     productG,

@@ -1,7 +1,7 @@
 import type { ReactNode } from "react"
 import type { Section } from "../../../geometry/section/section"
 import { gramsRange } from "../../plan/figureText"
-import { figuresOf } from "../../plan/measured"
+import { totalsAmong } from "../../plan/measured"
 import { planStore } from "../../plan/planStore"
 import type { Plan } from "../../plan/schema"
 import { sessionStore } from "../../plan/sessionStore"
@@ -36,7 +36,7 @@ export function ListGroups({ plan, row }: { plan: Plan; row: (section: Section) 
       <div key={working.areaIndex} role="group" aria-labelledby={`group-${working.areaIndex}`}>
         <div className="group-heading" id={`group-${working.areaIndex}`}>
           <span className="numeral">{working.numeral}</span> {working.name}
-          <span className="aside">{gramsOf(sections, plan)}</span>
+          <span className="aside">{gramsRange(totalsAmong(sections, plan).productG)}</span>
         </div>
         {sections.map(row)}
       </div>
@@ -44,12 +44,6 @@ export function ListGroups({ plan, row }: { plan: Plan; row: (section: Section) 
       sections.map(row)
     ),
   )
-}
-
-function gramsOf(sections: readonly Section[], plan: Plan) {
-  const ranges = sections.map((section) => figuresOf(section, plan).productG)
-  const sum = (end: "low" | "mid" | "high") => ranges.reduce((total, range) => total + range[end], 0)
-  return gramsRange({ low: sum("low"), mid: sum("mid"), high: sum("high") })
 }
 
 /** Says in a row that its section crosses a dividing parting. */

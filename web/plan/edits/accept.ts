@@ -2,6 +2,7 @@ import type { Section } from "../../../geometry/section/section"
 import { headProblems } from "../headProblems"
 import { counts } from "../limits"
 import { headOf } from "../measured"
+import { wholePairs } from "../pairs"
 import { partingFault } from "../partingFault"
 import { planRules } from "../planRules"
 import { problemsOf } from "../problem"
@@ -10,7 +11,8 @@ import { sectionName } from "../sectionName"
 import { dividersFault } from "../workingSectionsFaults"
 
 /** The plan as an edit leaves it, once all that is new in it is in order; otherwise the reason why it cannot be. */
-export function accept(before: Plan, after: Plan): Plan | Refusal {
+export function accept(before: Plan, wanted: Plan): Plan | Refusal {
+  const after = { ...wanted, sections: wholePairs(wanted.sections) }
   const refused = fieldFault(after) ?? drawingFault(before, after)
   return refused === null ? after : { refused }
 }

@@ -19,19 +19,31 @@ export const layTechnique =
 
 /** What a technique puts on a plan's head, numbered on from what is there; a parting without room is left out. */
 export function techniqueSections({ sections }: Pick<Technique, "sections">, plan: Plan): Section[] {
-  const twins = sections
+  const right = sections.map((row) => ({ row, twinOf: null }))
+  const left = sections
     .filter(({ single }) => !single)
-    .map((section) => ({ ...section, parting: otherSide(section.parting) }))
+    .map((row) => ({ row: { ...row, parting: otherSide(row.parting) }, twinOf: row }))
   const made: Section[] = []
-  for (const { parting, ...row } of [...sections, ...twins]) {
-    const fitted = fitParting(headOf(plan), parting)
-    if ("parting" in fitted)
-      made.push(sectionFrom(row, fitted.parting, { ...plan, sections: [...plan.sections, ...made] }))
+  const placeOf = new Map<TechniqueSection, number>()
+  for (const { row, twinOf } of [...right, ...left]) {
+    const fitted = fitParting(headOf(plan), row.parting)
+    if (!("parting" in fitted)) continue
+    placeOf.set(row, made.length)
+    made.push(sectionFrom(row, fitted.parting, { ...plan, sections: [...plan.sections, ...made] }))
+    const first = twinOf && placeOf.get(twinOf)
+    if (typeof first === "number") pairUp(made, first, made.length - 1)
   }
   return made
 }
 
 type Row = Omit<TechniqueSection, "parting" | "single">
+
+/** Names two of the sections made as each other's twin. */
+function pairUp(made: Section[], first: number, second: number) {
+  const [one, other] = [made[first], made[second]]
+  made[first] = { ...one, twin: other.id }
+  made[second] = { ...other, twin: one.id }
+}
 
 function sectionFrom(row: Row, parting: Section["parting"], plan: Plan): Section {
   const { taken, depthMm, stitching, backcombing, treatment, name } = row

@@ -1,20 +1,31 @@
 import { isFoil, type Section } from "../../../geometry/section/section"
-import { mirror } from "../../../geometry/surfacePath"
 import type { Edit } from "../edit"
 import { freeId, freeMapNumber } from "../newSection"
-import { addSections } from "./addSections"
+import { imageOf, twinOf } from "../pairs"
+import { sectionName } from "../sectionName"
+import { accept } from "./accept"
 
-/** Adds the same sections on the other side of the head, placed after all others in the same order. */
+/** Adds the same sections on the other side of the head, placed after all others in the same order, each a pair with its own. */
 export const mirrorSections =
   (...ids: readonly string[]): Edit =>
   (plan) => {
-    const all = [...plan.sections]
-    for (const section of plan.sections) if (ids.includes(section.id)) all.push(mirroredSection(section, all))
-    return addSections(...all.slice(plan.sections.length))(plan)
+    const named = plan.sections.filter(({ id }) => ids.includes(id))
+    const single = named.filter((section) => !twinOf(section, plan))
+    if (single.length === 0 && named.length > 0)
+      return {
+        refused: `${sectionName(named[0])} is one of a pair already: break the pair to mirror it again.`,
+      }
+    const sections = [...plan.sections]
+    for (const section of single) {
+      const image = imageOf(section, numberedOn(section, sections))
+      sections[sections.indexOf(section)] = { ...section, twin: image.id }
+      sections.push(image)
+    }
+    return accept(plan, { ...plan, sections })
   }
 
-/** Points keep their order, so the depths at start and end still belong to them. */
-function mirroredSection(section: Section, sections: readonly Section[]): Section {
-  const copy = { ...section, id: freeId(sections), parting: mirror(section.parting) }
+/** The same section under an id and a number that the others have not used. */
+function numberedOn(section: Section, sections: readonly Section[]): Section {
+  const copy = { ...section, id: freeId(sections) }
   return isFoil(copy) ? { ...copy, mapNumber: freeMapNumber(sections) } : copy
 }

@@ -3,12 +3,12 @@ import type { Edit } from "../edit"
 import type { Plan } from "../schema"
 import { type Side, sideOf } from "../words"
 import { byWorkingSection } from "../workingSectionsBelonging"
-import { replaceSections } from "./replaceSections"
+import { replaceEach } from "./replaceSections"
 
 /** Numbers the foils on the map 1, 2, 3 ... working section by working section, and in each side by side. */
 export const numberByWorkingSection: Edit = (plan) => {
   const order = foilsBySectionAndSide(plan).map(({ id }) => id)
-  return replaceSections(order, (section) => {
+  return replaceEach(order, (section) => {
     const mapNumber = order.indexOf(section.id) + 1
     return isFoil(section) && section.mapNumber !== mapNumber ? { ...section, mapNumber } : section
   })(plan)

@@ -1,11 +1,11 @@
 import { isFoil, type Section } from "../../../geometry/section/section"
 import type { Edit } from "../edit"
-import { replaceSections } from "./replaceSections"
+import { replaceEach } from "./replaceSections"
 
 /** Numbers the foils on the map 1, 2, 3 ... in the order of application. */
 export const renumberSections: Edit = (plan) => {
   const order = plan.sections.filter(isFoil).map(({ id }) => id)
-  return replaceSections(order, (section) => numbered(section, order.indexOf(section.id) + 1))(plan)
+  return replaceEach(order, (section) => numbered(section, order.indexOf(section.id) + 1))(plan)
 }
 
 /** Gives a foil a number on the map; the foil that had it takes the old one. */
@@ -17,9 +17,9 @@ export const setMapNumber =
     const holder = foils.find((each) => each.mapNumber === mapNumber)
     if (!foil || foil === holder) return plan
     const ids = holder ? [id, holder.id] : [id]
-    return replaceSections(ids, (section) =>
-      numbered(section, section.id === id ? mapNumber : foil.mapNumber),
-    )(plan)
+    return replaceEach(ids, (section) => numbered(section, section.id === id ? mapNumber : foil.mapNumber))(
+      plan,
+    )
   }
 
 /** The same object when it has the number already. */

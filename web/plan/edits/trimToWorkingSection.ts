@@ -57,13 +57,13 @@ function trimmed(section: Section, plan: Plan): Section {
   return pieceOf(section, longest, headOf(plan))
 }
 
-/** The part with most hair keeps the section's id and number; the others come after it with new ones. */
+/** The part with most hair keeps the section's id and number; the others come after it with new ones. No part has a twin. */
 function split(section: Section, plan: Plan, sections: readonly Section[]): Section[] {
   const parts = partsOf(section, plan)
   const longest = parts.reduce((best, part) => (part.to - part.from > best.to - best.from ? part : best))
   const made: Section[] = []
   for (const part of parts) {
-    const piece = pieceOf(section, part, headOf(plan))
+    const piece = { ...pieceOf(section, part, headOf(plan)), twin: undefined }
     made.push(part === longest ? piece : renewed(piece, [...sections, ...made]))
   }
   return made

@@ -1,5 +1,6 @@
 import { areaText, countText, gramsNumber, hairsRangeText } from "../../plan/figureText"
 import type { Measured } from "../../plan/measured"
+import { takenTwiceWords } from "../../plan/overlapWords"
 import type { Fonts } from "../fontFile"
 import type { Block } from "./block"
 import { columnX, findColumn, type PlacedColumn, placeColumns } from "./tableColumns"
@@ -14,6 +15,7 @@ const firstLineMm = 3.6
 const lineMm = 4.5
 const headMm = 10.4
 const totalMm = 11
+const keyMm = 4.2
 const arrowKey =
   "On the map an arrow shows how a foil lies; in the table, how the parting drops as that side is seen."
 
@@ -52,16 +54,18 @@ function tableHead(columns: readonly PlacedColumn[], width: number): Block {
   }
 }
 
-function totalRow({ totals }: Measured, columns: readonly PlacedColumn[]): Block {
-  const { productG, hairs, areaCm2, foils, hairG } = totals
+function totalRow(figures: Measured, columns: readonly PlacedColumn[]): Block {
+  const { productG, hairs, areaCm2, foils, hairG } = figures.totals
+  const less = takenTwiceWords(figures)
   const sum = `${countText(foils, "foil")}, ${areaText(areaCm2)} of scalp, ${hairsRangeText(hairs)} hairs`
   const at = (field: PlacedColumn["field"], grams: number) =>
     letters(gramsNumber(grams), [columnX(findColumn(columns, field)), 5.4], type.strong, "right")
+  const key = less ? [`${less}; cross-hatched on the map.`, arrowKey] : [arrowKey]
   return {
-    heightMm: totalMm,
+    heightMm: totalMm + keyMm * (key.length - 1),
     items: [
       letters(sum, [0, 5.4], type.strong),
-      letters(arrowKey, [0, 10.2], type.small),
+      ...key.map((words, line) => letters(words, [0, 10.2 + keyMm * line], type.small)),
       at("hairG", hairG),
       at("lowG", productG.low),
       at("midG", productG.mid),

@@ -4,6 +4,8 @@ import type { PaperView, Picture } from "../../plan/headDrawing"
 import type { InkName } from "../../plan/inks"
 import type { Mark } from "../../plan/mark"
 import { hairlineMarks, planMarks } from "../../plan/marks"
+import { overlapMarks } from "../../plan/overlapMarks"
+import type { Overlap } from "../../plan/overlaps"
 import type { Plan } from "../../plan/schema"
 import type { Fonts } from "../fontFile"
 import type { Block } from "./block"
@@ -16,6 +18,8 @@ import { workingItems } from "./workingItems"
 
 export type ViewSetting = {
   plan: Plan
+  /** Hair that two sections take, told by a hatch and, where there is room, by a word. */
+  overlaps: readonly Overlap[]
   name: PaperView
   picture: Picture
   frame: ViewFrame
@@ -38,7 +42,7 @@ const lineInks: Record<HeadLine["weight"], InkName> = {
 
 /** One view of the head with the sections on it, its sides named in words. */
 export function viewBlock(setting: ViewSetting): Block {
-  const { plan, picture, frame, named, scale, flipped, widthMm, fonts } = setting
+  const { plan, overlaps, picture, frame, named, scale, flipped, widthMm, fonts } = setting
   const { scene, lines } = picture
   const drawnMm = (frame.right - frame.left) * scale
   const heightMm = (frame.top - frame.bottom) * scale
@@ -49,14 +53,23 @@ export function viewBlock(setting: ViewSetting): Block {
   ]
   const headMarks = lines.map(({ path, weight }): Mark => ({ kind: "line", path, ink: lineInks[weight] }))
   const head = markItems([...headMarks, ...hairlineMarks(scene)], toPaper)
-  const sections = markItems(planMarks(plan, scene), toPaper)
+  const twice = overlapMarks(overlaps, scene)
+  const sections = markItems([...planMarks(plan, scene), ...twice], toPaper)
   const working = workingItems(plan, scene, { scale, toPaper })
   const drawing: Item = {
     kind: "clipped",
     path: rectangle(0, 0, widthMm, heightMm),
     items: [...sections.tones, ...head.lines, ...working.under, ...sections.lines, ...working.over],
   }
-  const labels = viewLabels(named, { plan, scene, rings: { ...frame, scale }, toPaper, widthMm, fonts })
+  const labels = viewLabels(named, {
+    plan,
+    overlaps,
+    scene,
+    rings: { ...frame, scale },
+    toPaper,
+    widthMm,
+    fonts,
+  })
   return {
     heightMm,
     items: [drawing, ...labels, ...captions(setting, heightMm)],

@@ -1,6 +1,8 @@
 import { type Pair, viewPoint } from "../../../geometry/frames"
 import { isFoil, type Section } from "../../../geometry/section/section"
 import { bandMiddle, type Scene } from "../../plan/marks"
+import { overlapMiddle } from "../../plan/overlapMarks"
+import type { Overlap } from "../../plan/overlaps"
 import type { Plan } from "../../plan/schema"
 import type { Fonts } from "../fontFile"
 import type { Item } from "./page"
@@ -25,6 +27,7 @@ type Label = Name & { lines: readonly string[]; setting: Type }
 
 type Setting = {
   plan: Plan
+  overlaps: readonly Overlap[]
   scene: Scene
   rings: Rings
   toPaper: ToPaper
@@ -32,6 +35,8 @@ type Setting = {
   fonts: Fonts
 }
 
+/** More names than this round one drawing crowd it. */
+const mostLabels = 16
 const nameMm = 22
 const nameLineMm = 4
 const clearMm = 1.2
@@ -40,7 +45,9 @@ const dotMm = 0.55
 
 /** Numbers and names of sections round a drawing, each with a leader to its band. */
 export function viewLabels(sections: readonly Section[], setting: Setting): Item[] {
-  const labels = sections.flatMap((section) => labelOf(section, setting))
+  const names = sections.flatMap((section) => labelOf(section, setting))
+  const doubled = setting.overlaps.flatMap((overlap) => twiceLabel(overlap, setting))
+  const labels = names.length + doubled.length > mostLabels ? names : [...names, ...doubled]
   const places = placeNames(labels, setting.rings)
   const items = labels.map((label, i) => {
     const [x, y] = setting.toPaper(places[i])
@@ -69,6 +76,16 @@ function labelOf(section: Section, { plan, scene, fonts }: Setting): Label[] {
       heightMm: capMm(setting) + (lines.length - 1) * nameLineMm,
     },
   ]
+}
+
+/** The word for hair that two sections take: the cross-hatch alone says it in a crowd. */
+function twiceLabel(overlap: Overlap, { scene, fonts }: Setting): Label[] {
+  const anchor = overlapMiddle(overlap, scene)
+  const setting = type.smallStrong
+  const text = "twice"
+  return anchor
+    ? [{ anchor, lines: [text], setting, widthMm: widthMm(text, setting, fonts), heightMm: capMm(setting) }]
+    : []
 }
 
 /** The leader, and the words on white so that no line runs through them. */

@@ -29,6 +29,7 @@ export function viewRow(row: readonly PaperView[], scale: number, setting: MapSe
   const blocks = row.map((name, column) =>
     viewBlock({
       plan,
+      overlaps: figures.overlaps,
       name,
       picture: pictureOf(figures.head, name),
       frame: viewFrame(name, scale, setting),

@@ -1,0 +1,38 @@
+import { useEffect, useMemo, useState } from "react"
+import { Layer, Shape } from "react-konva/lib/ReactKonvaCore"
+import { measured } from "../plan/measured"
+import { overlapMarks } from "../plan/overlapMarks"
+import { drawMarks } from "./drawMarks"
+import { type PaneState, penOf } from "./drawPane"
+import type { HeadPicture } from "./headPicture"
+import { sceneOf } from "./nativeContext"
+
+const restMs = 120
+
+/** Hair that two sections take, over all that is drawn; not while the head turns, when it would hold up the hand. */
+export function TwiceLayer({ pane }: { pane: PaneState }) {
+  const { plan, picture, camera, enlarged } = pane
+  const isAtRest = useIsAtRest(picture)
+  const { overlaps } = measured(plan)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the camera and the size of the pane are the pen
+  const scene = useMemo(
+    () => sceneOf((context) => drawMarks(context, overlapMarks(overlaps, picture.scene), penOf(pane))),
+    [overlaps, picture, camera, enlarged],
+  )
+  return (
+    <Layer listening={false}>
+      {isAtRest && overlaps.length > 0 && (
+        <Shape listening={false} perfectDrawEnabled={false} sceneFunc={scene} />
+      )}
+    </Layer>
+  )
+}
+
+function useIsAtRest(picture: HeadPicture) {
+  const [rested, setRested] = useState<HeadPicture | null>(null)
+  useEffect(() => {
+    const timer = setTimeout(() => setRested(picture), restMs)
+    return () => clearTimeout(timer)
+  }, [picture])
+  return rested === picture
+}
