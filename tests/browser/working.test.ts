@@ -100,6 +100,30 @@ it("draws a dividing parting with the pointer, moves it, and removes it", async 
   await close()
 })
 
+it("is drawn with a finger on a phone, and chosen with a tap", async () => {
+  const { page, problems, close } = await visit(phone)
+  await options(page).first().waitFor()
+  await page.getByRole("button", { name: /^Top/ }).tap()
+  await page.locator(".pane.large [data-hands=ready]").waitFor()
+  await takeTool(page, "Divide")
+  await page.locator(".tools").getByRole("radio", { name: "Straight" }).check()
+  const session = await page.context().newCDPSession(page)
+  const touch = async (type: "touchStart" | "touchMove" | "touchEnd", place?: readonly [number, number]) => {
+    const [x, y] = place ? await onLargeView(page, "top", ...place) : [0, 0]
+    await session.send("Input.dispatchTouchEvent", { type, touchPoints: place ? [{ x, y }] : [] })
+  }
+  await touch("touchStart", [-50, 0])
+  for (const x of [-30, -10, 10, 30, 50]) await touch("touchMove", [x, 0])
+  await page.waitForTimeout(100)
+  await touch("touchEnd")
+  await page.getByRole("heading", { name: "2 working sections" }).waitFor()
+  await page.getByText("Divide further").tap()
+  await page.getByRole("button", { name: /^Profile parting/ }).tap()
+  await page.getByRole("heading", { name: "4 working sections" }).waitFor()
+  expect(problems).toEqual([])
+  await close()
+})
+
 it("refuses with a cure a stroke that divides nothing", async () => {
   const { page, close } = await visit(tablet)
   await options(page).first().waitFor()

@@ -7,7 +7,7 @@ import type { PaneState } from "./drawPane"
 export const dividersAtRest = ({ working, plan, picture }: PaneState): Mark[] =>
   working && plan.workingSections ? working.dividerMarks(plan, picture.scene) : []
 
-const ringPx = 24
+const ringPx = 30
 
 /** What of the working sections is written over the sections: crosses, and on a large pane the numbers. */
 export function workingSigns({ working, plan, picture, camera, enlarged }: PaneState): Mark[] {

@@ -28,7 +28,7 @@ const fixedInks = {
   number: { color: black, weightPt: 18 },
   arrow: { color: black, weightPt: 1 },
   divider: { color: "#3a2f7a", weightPt: 1.1, dashPt: [8, 3, 1.2, 3] },
-  "working-number": { color: "#3a2f7a", weightPt: 15 },
+  "working-number": { color: "#3a2f7a", weightPt: 14.4 },
   "working-ring": { color: "#3a2f7a", weightPt: 1 },
   "working-ground": { color: paper, weightPt: 0, opacity: 0.85 },
   crossing: { color: black, weightPt: 1.8 },

@@ -22,12 +22,8 @@ import {
   dragWorkingParting,
   nudgeWorkingParting,
 } from "../../../web/plan/edits/moveWorkingParting"
-import { numberByWorkingSection } from "../../../web/plan/edits/numberWorkingSections"
-import {
-  moveWorkingSection,
-  renameWorkingSection,
-  sortByWorkingSection,
-} from "../../../web/plan/edits/orderWorkingSections"
+import { applyByWorkingSection, numberByWorkingSection } from "../../../web/plan/edits/numberWorkingSections"
+import { moveWorkingSection, renameWorkingSection } from "../../../web/plan/edits/orderWorkingSections"
 import { removeWorkingParting } from "../../../web/plan/edits/removeWorkingPartings"
 import {
   letCross,
@@ -225,12 +221,13 @@ describe("order by working section", () => {
       }
     }
   })
-  it("puts the order of application in the order of the working sections", () => {
+  it("puts the order of application in the same order, so that numbers then follow it", () => {
     const shuffled = { ...laid, sections: laid.sections.toReversed() }
-    const sorted = done(sortByWorkingSection, shuffled)
+    const sorted = done(applyByWorkingSection, shuffled)
     const homes = sorted.sections.map((section) => homeOf(section, sorted)?.numeral)
     expect(homes).toEqual(homes.toSorted())
-    expect(sortByWorkingSection(sorted)).toBe(sorted)
+    const numbered = done(numberByWorkingSection, sorted).sections.filter(isFoil)
+    expect(numbered.map(({ mapNumber }) => mapNumber)).toEqual(numbered.map((_, i) => i + 1))
   })
 })
 

@@ -1,10 +1,6 @@
 import { act } from "../../plan/act"
-import { numberByWorkingSection } from "../../plan/edits/numberWorkingSections"
-import {
-  moveWorkingSection,
-  renameWorkingSection,
-  sortByWorkingSection,
-} from "../../plan/edits/orderWorkingSections"
+import { applyByWorkingSection, numberByWorkingSection } from "../../plan/edits/numberWorkingSections"
+import { moveWorkingSection, renameWorkingSection } from "../../plan/edits/orderWorkingSections"
 import { letters } from "../../plan/limits"
 import type { Plan } from "../../plan/schema"
 import { sessionStore } from "../../plan/sessionStore"
@@ -39,9 +35,9 @@ export function WorkingList({ plan }: { plan: Plan }) {
         <button
           type="button"
           className="button"
-          onClick={() => act("Apply by working section", sortByWorkingSection)}
+          onClick={() => act("Apply by working section and side", applyByWorkingSection)}
         >
-          Apply by section
+          Apply by section and side
         </button>
         <label className="check">
           <input

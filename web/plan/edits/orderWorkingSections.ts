@@ -18,15 +18,14 @@ export const moveWorkingSection =
     const to = Math.max(0, Math.min(count - 1, index + by))
     if (to === index || !workingSectionsOf(plan)[index]) return plan
     const moved = withNamed(plan, (named) => named.toSpliced(index, 1).toSpliced(to, 0, named[index]))
-    return "refused" in moved ? moved : sortByWorkingSection(moved)
+    return "refused" in moved ? moved : sorted(moved)
   }
 
-/** Puts the order of application in the order of the working sections; within each it stays. */
-export const sortByWorkingSection: Edit = (plan) => {
-  const sections = byWorkingSection(plan).flatMap((group) => group.sections)
-  const isSorted = sections.every((section, i) => section === plan.sections[i])
-  return isSorted || sections.length < plan.sections.length ? plan : { ...plan, sections }
-}
+/** The order of application in the order of the working sections; within each it stays. */
+const sorted = (plan: Plan): Plan => ({
+  ...plan,
+  sections: byWorkingSection(plan).flatMap((group) => group.sections),
+})
 
 type Named = NonNullable<Plan["workingSections"]>["named"]
 
