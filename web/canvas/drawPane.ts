@@ -5,7 +5,7 @@ import type { ViewName } from "../../geometry/views"
 import type { Draft } from "../plan/draftStore"
 import { labelRing } from "../plan/labelRings"
 import type { Mark } from "../plan/mark"
-import { bandRing, labelMarks, marksOfSection, planMarks } from "../plan/marks"
+import { bandRing, labelMarks, lineMarks, marksOfSection, planMarks } from "../plan/marks"
 import type { Plan } from "../plan/schema"
 import { type Camera, toScreen } from "./camera"
 import { dividersAtRest, dividersInHand, workingSigns } from "./drawDividers"
@@ -68,6 +68,8 @@ export function drawInHand(context: CanvasRenderingContext2D, pane: PaneState, d
   if (draft)
     for (const section of draft.changed) drawMarks(context, marksOfSection(section, plan, picture.scene), pen)
   drawMarks(context, dividersInHand(pane, draft), pen)
+  if (draft?.hint && pane.enlarged)
+    drawMarks(context, lineMarks(draft.hint.guide, "guide", picture.scene), pen)
   const selected = draft ? draft.changed : plan.sections.filter(({ id }) => selectedIds.includes(id))
   for (const section of selected) drawMarks(context, selectionMarks(section, plan, pane, draft !== null), pen)
 }

@@ -11,7 +11,7 @@ import { limits } from "../plan/limits"
 import { figuresOf, headOf } from "../plan/measured"
 import type { Plan } from "../plan/schema"
 import { usePlan, useSession } from "../plan/usePlan"
-import { directionWords, kindWords, whereOf } from "../plan/words"
+import { directionText, kindWords, whereOf } from "../plan/words"
 import { Choices } from "./Choices"
 import { FoilDetails } from "./FoilDetails"
 import { mirrorSelected, removeSelected } from "./FoilList"
@@ -79,7 +79,6 @@ function Figures({ section, plan }: { section: Section; plan: Plan }) {
   const shown: [string, string][] = [
     ["Parting", mmText(figures.partingMm)],
     ["Scalp", areaText(figures.areaCm2)],
-    ["Direction", directionWords(section, headOf(plan))],
   ]
   const coated: [string, string][] = [
     ["Share coated", `${Math.round(figures.shareTaken * 100)} %`],
@@ -92,6 +91,10 @@ function Figures({ section, plan }: { section: Section; plan: Plan }) {
   ]
   return (
     <dl className="figures">
+      <div className="wide">
+        <dt>Direction</dt>
+        <dd>{directionText(section, headOf(plan))}</dd>
+      </div>
       {[...shown, ...(isFoil(section) ? coated : [])].map(([term, value]) => (
         <div key={term}>
           <dt>{term}</dt>

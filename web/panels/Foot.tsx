@@ -13,7 +13,7 @@ import {
 import { figuresOf, headOf, measured } from "../plan/measured"
 import type { Plan } from "../plan/schema"
 import { usePlan } from "../plan/usePlan"
-import { kindWords, whereOf } from "../plan/words"
+import { directionText, kindWords, landmarkWords } from "../plan/words"
 
 /** Figures at the foot of the map: of all foils, or of the one in hand while it is drawn. */
 export function Foot() {
@@ -35,7 +35,7 @@ function LiveFigures({ section, plan }: { section: Section; plan: Plan }) {
   const { partingMm, areaCm2, hairs, strandAreaCm2, productG } = figuresOf(section, plan)
   const { start, end } = section.depthMm
   const head = headOf(plan)
-  const { behindMm } = head.hairline.coordinates(section.parting[section.parting.length >> 1])
+  const { alongMm, behindMm } = head.hairline.coordinates(section.parting[section.parting.length >> 1])
   return (
     <div className="foot" aria-hidden="true">
       <strong className="live">
@@ -43,7 +43,8 @@ function LiveFigures({ section, plan }: { section: Section; plan: Plan }) {
         {isFoil(section) && ` ${section.mapNumber}`}
       </strong>
       <Figure value={mmText(partingMm)} words={`× ${Math.round(((start + end) / 2) * 10) / 10} mm`} />
-      <Figure value={mmText(behindMm)} words={`behind hairline, ${whereOf(section, head)}`} />
+      <Figure value={mmText(behindMm)} words={`behind hairline, ${landmarkWords(alongMm, head)}`} />
+      <Figure value={directionText(section, head)} words="" />
       <Figure value={areaText(areaCm2)} words="scalp" />
       {isFoil(section) && (
         <>

@@ -22,6 +22,7 @@ const fixedInks = {
   "left-out-hatch": { color: "#4a443c", weightPt: 0.6 },
   selected: { color: accent, weightPt: 2.2 },
   handle: { color: accent, weightPt: 1.6 },
+  guide: { color: accent, weightPt: 1, dashPt: [5, 3] },
   leader: { color: "#4a443c", weightPt: 0.6 },
   number: { color: black, weightPt: 18 },
   arrow: { color: black, weightPt: 1 },
