@@ -21,6 +21,7 @@ const fixedInks = {
   "left-out-edge": { color: "#4a443c", weightPt: 0.9, dashPt: [3.5, 2] },
   "left-out-hatch": { color: "#4a443c", weightPt: 0.6 },
   selected: { color: accent, weightPt: 2.2 },
+  "selected-many": { color: accent, weightPt: 1 },
   handle: { color: accent, weightPt: 1.6 },
   guide: { color: accent, weightPt: 1, dashPt: [5, 3] },
   leader: { color: "#4a443c", weightPt: 0.6 },

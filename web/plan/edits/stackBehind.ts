@@ -1,7 +1,7 @@
 import { isFoil, type Section, type SectionKind } from "../../../geometry/section/section"
 import { makeStack, type StackWay } from "../../../geometry/stack"
 import { lengthMm } from "../../../geometry/surfacePath"
-import { shortestStackedMm, stackCount } from "../../../presets/stacking"
+import { shortestStackedMm } from "../../../presets/stacking"
 import type { Edit } from "../edit"
 import { headOf } from "../measured"
 import { freeId, freeMapNumber } from "../newSection"
@@ -72,5 +72,3 @@ export function fitWords(first: Section, fits: number, asked: number): string {
     ? `There is no room ${behind}: move it forward, or follow the hairline.`
     : `Only ${fits} of ${asked} fit ${behind}: there the hair ends.`
 }
-
-export const mostStacked = stackCount.range[1]
