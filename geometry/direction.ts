@@ -1,7 +1,8 @@
 import type { SurfacePoint } from "./frames"
 import type { Hairline } from "./head/hairline"
-import type { Surface } from "./head/surface"
-import { lengthMm, resample } from "./surfacePath"
+import { normalAt, type Surface } from "./head/surface"
+import { lengthMm, resample, type SurfacePath } from "./surfacePath"
+import { add, cross, dot, normalize, scale, subtract, type Vec3 } from "./vec3"
 
 export type DirectionName =
   | "parallel to hairline"
@@ -10,7 +11,7 @@ export type DirectionName =
   | "diagonal forward"
   | "diagonal back"
 
-/** Steepness from the horizontal, degrees 0 to 90, and the trade's word for it. */
+/** The trade's word for how a parting runs, and its angle from the horizontal of the scalp there, degrees 0 to 90. */
 export type Direction = { name: DirectionName; degrees: number }
 
 /** What is asked of a hairline: how far behind it a place lies, mm. */
@@ -23,22 +24,50 @@ const nearMm = 40
 const strays = 0.12
 
 /**
- * How a parting runs on the head: diagonal forward drops toward the face, diagonal back drops away from it.
- * Drop (mm along z) over length (mm on the surface) from its first point to its last.
+ * How a parting runs on the head, from its first point to its last: diagonal forward drops toward the face, diagonal
+ * back drops away from it.
  */
-export function directionOf(parting: readonly SurfacePoint[], surface: Surface, hairline: Along): Direction {
-  const [start, end] = [parting[0], parting[parting.length - 1]].map(surface.pointAt)
-  const rise = end[2] - start[2]
-  const share = Math.min(1, Math.abs(rise) / (lengthMm(surface, parting) || 1))
-  const degrees = (Math.asin(share) * 180) / Math.PI
-  const dropsForward = (end[1] - start[1]) * rise < 0
+export function directionOf(parting: SurfacePath, surface: Surface, hairline: Along): Direction {
+  const [from, to] = [parting[0], parting[parting.length - 1]]
+  const degrees = steepnessOf(surface, from, to)
   if (followsHairline(parting, surface, hairline)) return { name: "parallel to hairline", degrees }
   if (degrees < leaning) return { name: "horizontal", degrees }
   if (degrees > 90 - leaning) return { name: "vertical", degrees }
-  return { name: dropsForward ? "diagonal forward" : "diagonal back", degrees }
+  return { name: dropsForward(surface, from, to) ? "diagonal forward" : "diagonal back", degrees }
 }
 
-function followsHairline(parting: readonly SurfacePoint[], surface: Surface, hairline: Along): boolean {
+/** Angle between the line from one place to another and the horizontal of the scalp midway, degrees 0 to 90. */
+export function steepnessOf(surface: Surface, from: SurfacePoint, to: SurfacePoint): number {
+  const bearing = bearingOf(surface, from, to)
+  return Math.min(bearing, 180 - bearing)
+}
+
+/**
+ * The bearing of the line between two places, degrees from 0 up to 180: counted on the scalp midway from its
+ * horizontal, anticlockwise seen from outside; 90 runs straight up and down. Which end is first makes no difference.
+ */
+export function bearingOf(surface: Surface, from: SurfacePoint, to: SurfacePoint): number {
+  const [start, end] = [surface.pointAt(from), surface.pointAt(to)]
+  const normal = normalAt(surface, surface.toSurface(scale(add(start, end), 0.5)))
+  const level = normalize(cross(upAt(normal), normal))
+  const chord = subtract(end, start)
+  const degrees = (Math.atan2(dot(chord, cross(normal, level)), dot(chord, level)) * 180) / Math.PI
+  return ((degrees % 180) + 180) % 180
+}
+
+/** Where the scalp leans less than this from flat, on top of the head, a parting across is called horizontal. */
+const flat = Math.sin((25 * Math.PI) / 180)
+
+/** Uphill is upward, and on the flat of the head backward, away from the face. */
+const upAt = ([x, y]: Vec3): Vec3 => (Math.hypot(x, y) < flat ? [0, -1, 0] : [0, 0, 1])
+
+function dropsForward(surface: Surface, from: SurfacePoint, to: SurfacePoint): boolean {
+  const [, forward, rise] = subtract(surface.pointAt(to), surface.pointAt(from))
+  return forward * rise < 0
+}
+
+/** Whether a parting near the hairline keeps its distance from it. */
+export function followsHairline(parting: SurfacePath, surface: Surface, hairline: Along): boolean {
   const behindMm = resample(surface, parting, 9).map((at) => hairline.coordinates(at).behindMm)
   const nearest = Math.min(...behindMm)
   return (

@@ -22,14 +22,14 @@ const handPasses = 8
 
 /** The parting a tail comb draws straight from one place to another: the shorter way in the plane through the head's centre. */
 export const straightParting = (head: Head, from: SurfacePoint, to: SurfacePoint): Parted =>
-  clean(head, planeSection(head, from, to))
+  cleanParting(head, planeSection(head, from, to))
 
 /** The parting meant by a line drawn by hand. */
 export function freehandParting(head: Head, drawn: SurfacePath): Parted {
   if (drawn.length === 0) return { refused: "too-short" }
   const measured = measurePath(head.surface, drawn)
   const even = resampleMeasured(measured, countFor(measured, handStepMm, 1000))
-  return clean(head, smooth(even, handPasses))
+  return cleanParting(head, smooth(even, handPasses))
 }
 
 /** How far over the hairline, mm, a line may stray that is kept as it is: the hairline is a model, good to that. */
@@ -41,7 +41,7 @@ export function partingThrough(head: Head, places: SurfacePath): Parted {
   const line = smoothLine(places, piecesEach)
   const strays = (at: SurfacePoint) =>
     !head.hairline.contains(at) && head.hairline.coordinates(at).behindMm < -strayMm
-  if (line.length < 2 || line.some(strays)) return clean(head, line)
+  if (line.length < 2 || line.some(strays)) return cleanParting(head, line)
   return crossesItself(places) ? { refused: "crosses-itself" } : { parting: places }
 }
 
@@ -54,7 +54,7 @@ export function hairlineParting(head: Head, { fromAlongMm, toAlongMm, behindMm }
   const pastMm = Math.sign(inward) * 2 * behindMm
   const edge = hairlineBetween(head, fromAlongMm, toAlongMm)
   const longer = hairlineBetween(head, fromAlongMm + pastMm, toAlongMm - pastMm)
-  return clean(head, offsetPath(head.surface, edge, inward, longer))
+  return cleanParting(head, offsetPath(head.surface, edge, inward, longer))
 }
 
 function hairlineBetween({ hairline }: Head, fromMm: number, toMm: number): SurfacePath {
@@ -66,10 +66,10 @@ function hairlineBetween({ hairline }: Head, fromMm: number, toMm: number): Surf
 
 /** The same parting moved back by so many mm, away from the face; a negative distance moves it forward. */
 export const partingBehind = (head: Head, parting: SurfacePath, behindMm: number): Parted =>
-  clean(head, offsetPath(head.surface, parting, -frontSide(parting, head) * behindMm))
+  cleanParting(head, offsetPath(head.surface, parting, -frontSide(parting, head) * behindMm))
 
-/** Keep what lies inside the hairline, at even steps, its ends where they are. */
-function clean(head: Head, line: SurfacePath): Parted {
+/** The parting along a line: what of it lies inside the hairline, at even steps, its ends where they are. */
+export function cleanParting(head: Head, line: SurfacePath): Parted {
   if (line.length < 2) return { refused: "too-short" }
   const inside = longestRunInside(head.hairline, measurePath(head.surface, line).points)
   if (inside.length < 2) return { refused: "outside-hairline" }

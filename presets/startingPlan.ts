@@ -21,3 +21,7 @@ export const usualElevationDeg = figure(90, [45, 135], commonPractice)
 
 /** How wide a band of hair is left out between foils or at the hairline. */
 export const leftOutDepthMm = figure(3, [1, 10], assumption)
+
+/** How wide a veil is that falls over what lies under it, and how far back one goes over the parting, mm. */
+export const veilDepthMm = figure(8, [3, 15], commonPractice)
+export const veilReachMm = figure(80, [50, 120], assumption)

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest"
-import { directionOf } from "../../geometry/direction"
+import { bearingOf, directionOf } from "../../geometry/direction"
 import type { SurfacePoint } from "../../geometry/frames"
 import { sphereSurface } from "../../geometry/head/surface"
 
@@ -37,12 +37,44 @@ describe("the direction of a parting", () => {
     expect(direction(at(80, 40, 45), at(88, -30, 20)).name).toBe("diagonal back")
   })
 
-  it("measures steepness on the surface", () => {
-    // A meridian of the ball from 20 to 50 degrees above its middle: 100 (0.76604 - 0.34202) mm of drop in 52.36 mm: sine 0.8098.
+  it("measures its angle from the horizontal of the scalp, wherever the scalp leans", () => {
     const meridian = (angle: number) => {
       const radians = (angle * Math.PI) / 180
       return at(100 * Math.cos(radians), 0, 100 * Math.sin(radians))
     }
-    expect(direction(meridian(50), meridian(20)).degrees).toBeCloseTo(54.08, 1)
+    // Straight down the ball is vertical, high up where it leans as well as at its widest.
+    expect(direction(meridian(50), meridian(20))).toEqual({
+      name: "vertical",
+      degrees: expect.closeTo(90, 6),
+    })
+    expect(direction(meridian(10), meridian(-20)).degrees).toBeCloseTo(90, 6)
+    // Two places at one height: the great circle between them is level midway.
+    expect(direction(at(80, 48, 36), at(80, -48, 36)).degrees).toBeCloseTo(0, 6)
+  })
+
+  it("is steep by Clairaut's rule along a great circle", () => {
+    // A great circle that meets the equator at 40 degrees: cos(bearing) = cos(40) / cos(latitude) everywhere on it.
+    const tilt = (40 * Math.PI) / 180
+    const circle = (t: number) =>
+      at(100 * Math.cos(t), 100 * Math.sin(t) * Math.cos(tilt), 100 * Math.sin(t) * Math.sin(tilt))
+    expect(direction(circle(-0.3), circle(0.3))).toEqual({
+      name: "diagonal back",
+      degrees: expect.closeTo(40, 6),
+    })
+    // Midway between t = 0.2 and 0.6: sin(latitude) = 0.389418 x 0.642788, its cosine 0.968165; 0.766044 / 0.968165.
+    expect(direction(circle(0.2), circle(0.6)).degrees).toBeCloseTo((Math.acos(0.791233) * 180) / Math.PI, 3)
+  })
+
+  it("calls a parting across the flat of the head horizontal, and one from front to back vertical", () => {
+    expect(direction(at(-30, -10, 95), at(30, -10, 95)).name).toBe("horizontal")
+    expect(direction(at(10, 20, 97), at(10, -40, 91)).name).toBe("vertical")
+  })
+
+  it("turns anticlockwise seen from outside, and does not ask which end came first", () => {
+    // On the head's right the front is to the right: up and to the front is between 0 and 90.
+    const [low, high] = [at(99, -10, -12), at(97, 10, 22)]
+    expect(bearingOf(ball, low, high)).toBeGreaterThan(45)
+    expect(bearingOf(ball, low, high)).toBeLessThan(90)
+    expect(bearingOf(ball, high, low)).toBeCloseTo(bearingOf(ball, low, high), 9)
   })
 })

@@ -75,6 +75,14 @@ export function placeOfHairlineParting(places: readonly (readonly [number, numbe
   return toView(front, head.surface, made.parting[Math.round(share * (made.parting.length - 1))])
 }
 
+/** Where a place so far along the hairline and so far behind it lies in the front view of the default head, mm. */
+export function placeBehind(alongMm: number, behindMm: number): readonly [number, number] {
+  const head = headOf(newPlan())
+  const made = hairlineParting(head, { fromAlongMm: alongMm - 3, toAlongMm: alongMm + 3, behindMm })
+  if ("refused" in made) throw new Error(made.refused)
+  return toView(fixedViews.front, head.surface, made.parting[made.parting.length >> 1])
+}
+
 /** Press Tab until the focus is on something of this name; a person at the keyboard does no more. */
 export async function tabTo(page: Page, name: RegExp, most = 80, key = "Tab") {
   for (let i = 0; i < most; i++) {

@@ -3,9 +3,10 @@ import type { Head } from "../../geometry/head/head"
 import type { Section } from "../../geometry/section/section"
 import type { ViewName } from "../../geometry/views"
 import type { Draft } from "../plan/draftStore"
+import type { InkName } from "../plan/inks"
 import { labelRing } from "../plan/labelRings"
 import type { Mark } from "../plan/mark"
-import { bandRing, labelMarks, marksOfSection, planMarks } from "../plan/marks"
+import { bandRing, labelMarks, lineMarks, marksOfSection, planMarks, type Scene } from "../plan/marks"
 import type { Plan } from "../plan/schema"
 import { type Camera, toScreen } from "./camera"
 import { dividersAtRest, dividersInHand, workingSigns } from "./drawDividers"
@@ -68,19 +69,19 @@ export function drawInHand(context: CanvasRenderingContext2D, pane: PaneState, d
   if (draft)
     for (const section of draft.changed) drawMarks(context, marksOfSection(section, plan, picture.scene), pen)
   drawMarks(context, dividersInHand(pane, draft), pen)
+  if (draft?.hint && pane.enlarged)
+    drawMarks(context, lineMarks(draft.hint.guide, "guide", picture.scene), pen)
   const selected = draft ? draft.changed : plan.sections.filter(({ id }) => selectedIds.includes(id))
-  for (const section of selected) drawMarks(context, selectionMarks(section, plan, pane, draft !== null), pen)
+  const ink = selected.length > 1 ? "selected-many" : "selected"
+  for (const section of selected) drawMarks(context, ringMarks(section, plan, picture.scene, ink), pen)
+  if (!draft && pane.enlarged && selected.length === 1)
+    drawMarks(context, handleMarks(selected[0], plan, picture.scene), pen)
 }
 
-/** A ring round a section and, where a hand could take hold of it, its handles. */
-function selectionMarks(section: Section, plan: Plan, pane: PaneState, isInHand: boolean): Mark[] {
-  const { picture, enlarged, selectedIds } = pane
-  const rings = bandRing(section, plan, picture.scene).map(
-    (path): Mark => ({ kind: "line", path, closed: true, ink: "selected" }),
-  )
-  if (!enlarged || isInHand || selectedIds.length > 1) return rings
-  const dots = handlesOf(section, plan, picture.scene).map(
-    ({ at }): Mark => ({ kind: "dot", at, ink: "handle" }),
-  )
-  return [...rings, ...dots]
-}
+/** A ring round a section; a fine one when there are many, so that what each is taken up as stays to be seen. */
+const ringMarks = (section: Section, plan: Plan, scene: Scene, ink: InkName): Mark[] =>
+  bandRing(section, plan, scene).map((path) => ({ kind: "line", path, closed: true, ink }))
+
+/** Where a hand could take hold of a section. */
+const handleMarks = (section: Section, plan: Plan, scene: Scene): Mark[] =>
+  handlesOf(section, plan, scene).map(({ at }) => ({ kind: "dot", at, ink: "handle" }))

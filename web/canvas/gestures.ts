@@ -4,6 +4,9 @@ import { type ScreenPoint, screenPoint } from "../../geometry/frames"
 export type GestureHandlers = {
   strokeStart(at: ScreenPoint, event: PointerEvent): void
   strokeMove(at: ScreenPoint, event: PointerEvent): void
+  /** A mouse or a pen passes over without pressing. */
+  hover(at: ScreenPoint, event: PointerEvent): void
+  left(): void
   strokeEnd(): void
   strokeCancel(): void
   /** Fingers moved from one middle to another and apart by a factor. */
@@ -52,6 +55,7 @@ export function listenToGestures(element: HTMLElement, handlers: GestureHandlers
     const at = placeOf(event)
     if (event.pointerId === stroke) handlers.strokeMove(at, event)
     else if (touches.has(event.pointerId)) movePage(event.pointerId, at)
+    else if (stroke === null && event.pointerType !== "touch") handlers.hover(at, event)
     if (touches.has(event.pointerId)) touches.set(event.pointerId, at)
   }
 
@@ -74,6 +78,10 @@ export function listenToGestures(element: HTMLElement, handlers: GestureHandlers
     if (event.pointerId === stroke) cancelStroke()
   }
 
+  const leave = () => {
+    if (stroke === null) handlers.left()
+  }
+
   const wheel = (event: WheelEvent) => {
     event.preventDefault()
     handlers.wheel(placeOf(event), event)
@@ -85,6 +93,7 @@ export function listenToGestures(element: HTMLElement, handlers: GestureHandlers
   element.addEventListener("pointermove", move)
   element.addEventListener("pointerup", up)
   element.addEventListener("pointercancel", cancel)
+  element.addEventListener("pointerleave", leave)
   element.addEventListener("wheel", wheel, { passive: false })
   element.addEventListener("touchmove", keepTouch, { passive: false })
   return () => {
@@ -92,6 +101,7 @@ export function listenToGestures(element: HTMLElement, handlers: GestureHandlers
     element.removeEventListener("pointermove", move)
     element.removeEventListener("pointerup", up)
     element.removeEventListener("pointercancel", cancel)
+    element.removeEventListener("pointerleave", leave)
     element.removeEventListener("wheel", wheel)
     element.removeEventListener("touchmove", keepTouch)
   }

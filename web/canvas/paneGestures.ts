@@ -4,6 +4,8 @@ import { sessionStore } from "../plan/sessionStore"
 import { type Camera, fromScreen, panBy, zoomAbout } from "./camera"
 import type { PaneState } from "./drawPane"
 import { listenToGestures } from "./gestures"
+import { makeReadout } from "./handReadout"
+import { handWords } from "./handWords"
 import { beginGesture, cancelGesture, endGesture, moveGesture } from "./toolRunner"
 import type { Pointer } from "./tools/tool"
 import { turnBy } from "./turn"
@@ -20,8 +22,10 @@ export function listenToPane(
 ): () => void {
   let stroke: "tool" | "turn" | "page" | null = null
   let last: ScreenPoint | null = null
-  let pending: Pointer | null = null
+  let pending: { pointer: Pointer; at: ScreenPoint; type: string } | null = null
   let frame = 0
+  const readout = makeReadout(element)
+  let began: ScreenPoint | null = null
 
   const moveCamera = (change: (camera: Camera) => Camera) => setCamera(() => change(pane.current.camera))
 
@@ -36,26 +40,53 @@ export function listenToPane(
       at: fromView(picture.scene.view, head.surface, page),
       reachMm: reachPx / camera.pxPerMm,
       shift: event.shiftKey,
+      alt: event.altKey,
     }
+  }
+
+  const follow = (at: ScreenPoint, event: PointerEvent) => {
+    pending = { pointer: pointerAt(at, event), at, type: event.pointerType }
+    frame ||= requestAnimationFrame(flush)
   }
 
   const flush = () => {
     frame = 0
-    if (pending) moveGesture(pending)
+    if (!pending) return
+    const { pointer, at, type } = pending
     pending = null
+    if (stroke === "tool") moveGesture(pointer)
+    say(pointer, at, type)
   }
 
-  return listenToGestures(element, {
+  const say = (pointer: Pointer, at: ScreenPoint, type: string) =>
+    readout.show(pane.current.enlarged ? handWords(pointer, pane.current) : [], {
+      at,
+      from: stroke ? began : null,
+      pointerType: type,
+    })
+
+  const forget = () => {
+    cancelAnimationFrame(frame)
+    frame = 0
+    pending = null
+    readout.show([])
+  }
+
+  const stop = listenToGestures(element, {
     strokeStart(at, event) {
       last = at
-      if (beginGesture(pointerAt(at, event))) stroke = "tool"
+      began = at
+      forget()
+      const pointer = pointerAt(at, event)
+      if (beginGesture(pointer)) stroke = "tool"
       else stroke = pane.current.name === "turned" ? "turn" : "page"
+      if (stroke === "tool") say(pointer, at, event.pointerType)
     },
+    hover: follow,
+    left: forget,
     strokeMove(at, event) {
-      if (stroke === "tool") {
-        pending = pointerAt(at, event)
-        frame ||= requestAnimationFrame(flush)
-      } else if (last) {
+      if (stroke === "tool") follow(at, event)
+      else if (last) {
         const [dx, dy] = [at[0] - last[0], at[1] - last[1]]
         if (stroke === "turn") turnBy(dx * radiansPerPx, dy * radiansPerPx)
         else moveCamera((camera) => panBy(camera, dx, dy))
@@ -67,11 +98,10 @@ export function listenToPane(
       flush()
       if (stroke === "tool") endGesture()
       stroke = null
+      forget()
     },
     strokeCancel() {
-      cancelAnimationFrame(frame)
-      frame = 0
-      pending = null
+      forget()
       if (stroke === "tool") cancelGesture()
       stroke = null
     },
@@ -81,4 +111,9 @@ export function listenToPane(
     penSeen: () => sessionStore.setState({ penOnly: true }),
     fingersOnlyMove: () => sessionStore.getState().penOnly,
   })
+  return () => {
+    forget()
+    readout.remove()
+    stop()
+  }
 }

@@ -1,11 +1,12 @@
 import { act } from "../plan/act"
-import { announceRefusal } from "../plan/announcements"
-import { draftStore } from "../plan/draftStore"
+import { announce, announceRefusal } from "../plan/announcements"
+import { draftStore, type Hint } from "../plan/draftStore"
 import { isRefusal, type Refusal } from "../plan/edit"
 import { headOf } from "../plan/measured"
 import { planStore } from "../plan/planStore"
 import type { Plan } from "../plan/schema"
 import { dividerInHand, sessionStore } from "../plan/sessionStore"
+import { directionText, hairlineWords } from "../plan/words"
 import { dividerHandleTool, dividerTool } from "./tools/dividerTool"
 import { divideTool } from "./tools/divideTool"
 import { drawTool } from "./tools/drawTool"
@@ -33,9 +34,10 @@ const situation = (): Situation => {
 
 /** A hand comes down. False when the tool has no use for it there. */
 export function beginGesture(pointer: Pointer): boolean {
-  const { tool, way, next } = sessionStore.getState()
+  const { tool, ...drawn } = sessionStore.getState()
   if (tool === "select") gesture = takeHold(pointer)
-  else gesture = gestureOf(tool === "divide" ? divideTool(way) : drawTool(tool, way, next), pointer)
+  else if (tool === "divide") gesture = gestureOf(divideTool(drawn.way), pointer)
+  else gesture = gestureOf(drawTool(tool, drawn), pointer)
   if (!gesture && tool === "select") sessionStore.setState({ selectedIds: [], dividerId: null })
   return gesture !== null
 }
@@ -72,7 +74,9 @@ function showDraft(finished: Finished) {
   if (!("edit" in finished)) return
   const next = finished.edit(plan)
   if (isRefusal(next)) return refuse(next)
-  draftStore.setState({ draft: { label: finished.label, plan: next, changed: changedSections(plan, next) } })
+  const { label, hint } = finished
+  const changed = changedSections(plan, next)
+  draftStore.setState({ draft: { label, plan: next, changed, ...(hint && { hint }) } })
 }
 
 const changedSections = (before: Plan, after: Plan) => {
@@ -88,7 +92,7 @@ export function endGesture() {
   draftStore.setState({ draft: null })
   if ("refused" in finished) announceRefusal(finished.refused)
   else {
-    if ("edit" in finished) act(finished.label, finished.edit)
+    if ("edit" in finished && act(finished.label, finished.edit)) announce(told(finished))
     if ("select" in finished && finished.select) sessionStore.setState({ selectedIds: finished.select })
     if ("divider" in finished && finished.divider)
       sessionStore.setState({ dividerId: finished.divider, selectedIds: [] })
@@ -101,4 +105,14 @@ export function cancelGesture(): boolean {
   gesture = null
   draftStore.setState({ draft: null })
   return called
+}
+
+/** What was done, and for one section where it lies and how it runs: the words beside the hand, said once at the end. */
+function told({ label, hint, divider }: { label: string; hint?: Hint; divider?: string }): string {
+  const { plan, head, selectedIds } = situation()
+  if (divider) return label
+  const [made, ...more] = plan.sections.filter(({ id }) => selectedIds.includes(id))
+  if (!made || more.length > 0) return label
+  const middle = made.parting[made.parting.length >> 1]
+  return `${label}: ${hairlineWords(middle, head)[0]}, ${hint?.words ?? directionText(made, head)}`
 }

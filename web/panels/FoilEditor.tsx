@@ -3,18 +3,14 @@ import { stitches } from "../../presets/foils"
 import { act } from "../plan/act"
 import { changeKind } from "../plan/edits/changeKind"
 import { changeSection, type SectionPatch } from "../plan/edits/changeSections"
-import { moveSections } from "../plan/edits/moveSections"
-import { repeatBehind } from "../plan/edits/repeatBehind"
-import { thickenSections } from "../plan/edits/thickenSections"
 import { areaText, cmText, gramsNumber, gramsRange, hairsNumber, mmText } from "../plan/figureText"
 import { limits } from "../plan/limits"
 import { figuresOf, headOf } from "../plan/measured"
 import type { Plan } from "../plan/schema"
 import { usePlan, useSession } from "../plan/usePlan"
-import { directionWords, kindWords, whereOf } from "../plan/words"
+import { directionText, kindWords, whereOf } from "../plan/words"
 import { Choices } from "./Choices"
 import { FoilDetails } from "./FoilDetails"
-import { mirrorSelected, removeSelected } from "./FoilList"
 import { NumberField } from "./NumberField"
 import { rootOptions, rootPatch, rootWordOf, stitchOptions, stitchWordOf } from "./sectionChoices"
 import { CrossingNote } from "./working/CrossingNote"
@@ -31,18 +27,9 @@ export function FoilEditor() {
       {selected.length === 1 ? (
         <OneSection section={selected[0]} plan={plan} />
       ) : (
-        <Several sections={selected} />
+        <h2 id="editor-title">{selected.length} sections selected</h2>
       )}
     </section>
-  )
-}
-
-function Several({ sections }: { sections: readonly Section[] }) {
-  return (
-    <>
-      <h2 id="editor-title">{sections.length} sections selected</h2>
-      <Actions sections={sections} />
-    </>
   )
 }
 
@@ -55,7 +42,6 @@ function OneSection({ section, plan }: { section: Section; plan: Plan }) {
         {kindWords[section.kind]}, {whereOf(section, headOf(plan))}
       </h2>
       <Figures section={section} plan={plan} />
-      <Actions sections={[section]} />
       <Choices
         legend="Taken up as"
         options={kinds}
@@ -79,7 +65,6 @@ function Figures({ section, plan }: { section: Section; plan: Plan }) {
   const shown: [string, string][] = [
     ["Parting", mmText(figures.partingMm)],
     ["Scalp", areaText(figures.areaCm2)],
-    ["Direction", directionWords(section, headOf(plan))],
   ]
   const coated: [string, string][] = [
     ["Share coated", `${Math.round(figures.shareTaken * 100)} %`],
@@ -92,6 +77,10 @@ function Figures({ section, plan }: { section: Section; plan: Plan }) {
   ]
   return (
     <dl className="figures">
+      <div className="wide">
+        <dt>Direction</dt>
+        <dd>{directionText(section, headOf(plan))}</dd>
+      </div>
       {[...shown, ...(isFoil(section) ? coated : [])].map(([term, value]) => (
         <div key={term}>
           <dt>{term}</dt>
@@ -99,35 +88,6 @@ function Figures({ section, plan }: { section: Section; plan: Plan }) {
         </div>
       ))}
     </dl>
-  )
-}
-
-const depthStepMm = 1
-const nudgeMm = 2
-const usualGapMm = 3
-
-function Actions({ sections }: { sections: readonly Section[] }) {
-  const ids = sections.map(({ id }) => id)
-  const key = ids.join(",")
-  const move = (label: string, step: { alongMm?: number; behindMm?: number }) =>
-    act(label, moveSections(ids, { alongMm: 0, behindMm: 0, ...step }), `move:${key}`)
-  const actions: [string, () => void][] = [
-    ["Same again behind", () => act("Same again behind", repeatBehind(ids[0], usualGapMm))],
-    ["Thinner", () => act("Thinner", thickenSections(ids, -depthStepMm), `depth:${key}`)],
-    ["Thicker", () => act("Thicker", thickenSections(ids, depthStepMm), `depth:${key}`)],
-    ["Mirror", mirrorSelected],
-    ["Toward hairline", () => move("Move toward the hairline", { behindMm: -nudgeMm })],
-    ["Away from it", () => move("Move away from the hairline", { behindMm: nudgeMm })],
-    ["Delete", removeSelected],
-  ]
-  return (
-    <div className="actions">
-      {(sections.length === 1 ? actions : actions.slice(1)).map(([label, onClick]) => (
-        <button type="button" className="button" key={label} onClick={onClick}>
-          {label}
-        </button>
-      ))}
-    </div>
   )
 }
 

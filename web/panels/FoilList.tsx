@@ -10,7 +10,7 @@ import { planStore } from "../plan/planStore"
 import type { Plan } from "../plan/schema"
 import { sessionStore } from "../plan/sessionStore"
 import { usePlan, useSession } from "../plan/usePlan"
-import { directionWords, kindWords, whereOf } from "../plan/words"
+import { directionText, kindWords, whereOf } from "../plan/words"
 import { CrossingWord, ListGroups, listedSections } from "./working/ListGroup"
 
 /** The foils in the order they are applied: the map's twin for keys and screen readers. */
@@ -103,7 +103,7 @@ function FoilRow({ section, plan, selected }: { section: Section; plan: Plan; se
         )}
       </span>
       <span className="aside">
-        {mmText(partingMm)} × {depth}, {directionWords(section, head)}
+        {mmText(partingMm)} × {depth}, {directionText(section, head)}
         {isFoil(section) && (
           <>
             ; <span className="nowrap">{gramsRange(productG)}</span>

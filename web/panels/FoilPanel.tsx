@@ -3,6 +3,7 @@ import { FoilList } from "./FoilList"
 
 /** Loaded beside the map, not before it. */
 const FoilEditor = lazy(async () => ({ default: (await import("./FoilEditor")).FoilEditor }))
+const SelectedActions = lazy(async () => ({ default: (await import("./SelectedActions")).SelectedActions }))
 const AddByWords = lazy(async () => ({ default: (await import("./AddByWords")).AddByWords }))
 const TechniquesPart = lazy(async () => ({
   default: (await import("./techniques/TechniquesPart")).TechniquesPart,
@@ -18,6 +19,7 @@ export function FoilPanel() {
       <FoilList />
       <Suspense>
         <OverlapList />
+        <SelectedActions />
         <FoilEditor />
         <WorkingPart />
         <TechniquesPart />

@@ -1,6 +1,8 @@
+import { lazy, Suspense } from "react"
 import { useStore } from "zustand"
+import { addRanges } from "../../geometry/product"
 import { isFoil, type Section } from "../../geometry/section/section"
-import { draftStore } from "../plan/draftStore"
+import { type Draft, draftStore } from "../plan/draftStore"
 import {
   areaText,
   countText,
@@ -14,14 +16,18 @@ import { figuresOf, headOf, measured } from "../plan/measured"
 import { takenTwiceWords } from "../plan/overlapWords"
 import type { Plan } from "../plan/schema"
 import { usePlan } from "../plan/usePlan"
-import { kindWords, whereOf } from "../plan/words"
+import { directionText, kindWords, landmarkWords } from "../plan/words"
+
+/** The clock comes after the head. */
+const FootMinutes = lazy(async () => ({ default: (await import("./FootMinutes")).FootMinutes }))
 
 /** Figures at the foot of the map: of all foils, or of the one in hand while it is drawn. */
 export function Foot() {
   const draft = useStore(draftStore, (state) => state.draft)
-  const section = draft?.changed[0]
+  const [section, ...more] = draft?.changed ?? []
   if (draft?.refused) return <Words text={draft.refused} />
-  return section ? <LiveFigures section={section} plan={draft.plan} /> : <Totals />
+  if (!draft || !section) return <Totals />
+  return more.length > 0 ? <LiveTotals {...draft} /> : <LiveFigures section={section} plan={draft.plan} />
 }
 
 function Words({ text }: { text: string }) {
@@ -36,7 +42,7 @@ function LiveFigures({ section, plan }: { section: Section; plan: Plan }) {
   const { partingMm, areaCm2, hairs, strandAreaCm2, productG } = figuresOf(section, plan)
   const { start, end } = section.depthMm
   const head = headOf(plan)
-  const { behindMm } = head.hairline.coordinates(section.parting[section.parting.length >> 1])
+  const { alongMm, behindMm } = head.hairline.coordinates(section.parting[section.parting.length >> 1])
   return (
     <div className="foot" aria-hidden="true">
       <strong className="live">
@@ -44,7 +50,8 @@ function LiveFigures({ section, plan }: { section: Section; plan: Plan }) {
         {isFoil(section) && ` ${section.mapNumber}`}
       </strong>
       <Figure value={mmText(partingMm)} words={`× ${Math.round(((start + end) / 2) * 10) / 10} mm`} />
-      <Figure value={mmText(behindMm)} words={`behind hairline, ${whereOf(section, head)}`} />
+      <Figure value={mmText(behindMm)} words={`behind hairline, ${landmarkWords(alongMm, head)}`} />
+      <Figure value={directionText(section, head)} words="" />
       <Figure value={areaText(areaCm2)} words="scalp" />
       {isFoil(section) && (
         <>
@@ -53,6 +60,22 @@ function LiveFigures({ section, plan }: { section: Section; plan: Plan }) {
           <Figure value={`${gramsNumber(productG.mid)} g`} words={`product, ${gramsRange(productG)}`} />
         </>
       )}
+    </div>
+  )
+}
+
+function LiveTotals({ label, changed, plan }: Draft) {
+  const foils = changed.filter(isFoil).map((foil) => figuresOf(foil, plan))
+  const productG = addRanges(foils.map((figures) => figures.productG))
+  return (
+    <div className="foot" aria-hidden="true">
+      <strong className="live">{label}</strong>
+      <Figure value={countText(changed.length, "section")} words="more" />
+      <Figure
+        value={areaText(foils.reduce((sum, { strandAreaCm2 }) => sum + strandAreaCm2, 0))}
+        words="hair to coat"
+      />
+      <Figure value={`${gramsNumber(productG.mid)} g`} words={`product, ${gramsRange(productG)}`} />
     </div>
   )
 }
@@ -73,6 +96,9 @@ function Totals() {
         value={`${gramsNumber(totals.productG.mid)} g`}
         words={`product, ${gramsRange(totals.productG)}`}
       />
+      <Suspense>
+        <FootMinutes plan={plan} />
+      </Suspense>
       <span className="aside">{less ? `${less}.` : "Estimates."} Mix at the upper figure.</span>
     </section>
   )

@@ -2,6 +2,7 @@ import { useEffect, useRef } from "react"
 
 const keys: readonly (readonly [keys: string, does: string])[] = [
   ["V  S  W  B  L  D", "select, slice, weave, backcomb, left out, divide"],
+  ["Alt while drawing", "draws freely, without snapping"],
   ["Escape", "calls the stroke in hand off"],
   ["Ctrl+Z, Ctrl+Shift+Z", "undo, redo"],
   ["↑ ↓ in the list", "choose a foil; with Shift several"],

@@ -6,6 +6,7 @@ import { useSession } from "../plan/usePlan"
 import { Choices } from "./Choices"
 import { depthOptions, depthWordOf } from "./sectionChoices"
 
+const SnapFields = lazy(async () => ({ default: (await import("./SnapFields")).SnapFields }))
 const HandSwitches = lazy(async () => ({ default: (await import("./HandSwitches")).HandSwitches }))
 
 const tools: readonly { value: ToolName; label: string }[] = [
@@ -44,15 +45,18 @@ export function ToolRail() {
             onChange={(value) => sessionStore.setState({ way: value })}
           />
           {tool !== "divide" && (
-            <Choices
-              legend="Take hair"
-              options={[
-                { value: "front", label: "In front" },
-                { value: "behind", label: "Behind" },
-              ]}
-              value={next.taken}
-              onChange={(taken) => setNext({ taken })}
-            />
+            <>
+              <Suspense>{way !== "hairline" && <SnapFields />}</Suspense>
+              <Choices
+                legend="Take hair"
+                options={[
+                  { value: "front", label: "In front" },
+                  { value: "behind", label: "Behind" },
+                ]}
+                value={next.taken}
+                onChange={(taken) => setNext({ taken })}
+              />
+            </>
           )}
           {tool === "slice" && (
             <Choices

@@ -1,9 +1,13 @@
 import { createStore } from "zustand/vanilla"
 import type { Section } from "../../geometry/section/section"
+import type { SurfacePath } from "../../geometry/surfacePath"
 import type { Plan } from "./schema"
 
+/** What the stroke in hand was drawn to, and the line that shows it. */
+export type Hint = { words: string; guide: SurfacePath }
+
 /** The stroke in hand: the plan as it would be, what would be new in it, or why nothing would come of it. */
-export type Draft = { label: string; plan: Plan; changed: readonly Section[]; refused?: string }
+export type Draft = { label: string; plan: Plan; changed: readonly Section[]; refused?: string; hint?: Hint }
 
 /** Lives only while a hand is down; never saved, never undone. */
 export const draftStore = createStore<{ draft: Draft | null }>(() => ({ draft: null }))

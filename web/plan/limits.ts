@@ -21,6 +21,8 @@ export const limits = {
   hairLengthCm: limit(1, 150, "cm"),
   // Under half a millimetre no comb parts; 60 mm is a whole side of the head.
   depthMm: limit(0.5, 60, "mm"),
+  // Hair left between two partings, none when they lie back to back.
+  betweenMm: limit(0, 60, "mm"),
   rootDistanceMm: limit(0, 300, "mm"),
   strandShare: limit(0, 1),
   carrierWidthMm: limit(20, 600, "mm"),

@@ -6,6 +6,7 @@ import type { SurfacePath } from "../../geometry/surfacePath"
 import { add, dot, normalize, scale, subtract, type Vec3 } from "../../geometry/vec3"
 import { facing, project, toView, type View } from "../../geometry/views"
 import { type FlatBand, flattenBand, gridPoint, type Hides, visibleRuns } from "./flatBand"
+import type { InkName } from "./inks"
 import { type LabelRing, placeLabels } from "./labels"
 import type { Mark } from "./mark"
 import type { Plan } from "./schema"
@@ -88,11 +89,17 @@ function middleOf(flat: FlatBand): { near: ViewPoint; far: ViewPoint } | null {
 }
 
 /** The hairline where it can be seen. */
-export const hairlineMarks = (scene: Scene): Mark[] =>
-  seenPaths([...scene.head.hairline.points, scene.head.hairline.points[0]], scene).map((path) => ({
+export const hairlineMarks = (scene: Scene): Mark[] => {
+  const { points } = scene.head.hairline
+  return lineMarks([...points, points[0]], "hairline", scene)
+}
+
+/** A line over the scalp where it can be seen. */
+export const lineMarks = (points: SurfacePath, ink: InkName, scene: Scene): Mark[] =>
+  seenPaths(points, scene).map((path) => ({
     kind: "line",
     path,
-    ink: "hairline",
+    ink,
   }))
 
 /** The stretches of a line on the scalp that can be seen on a page. */

@@ -1,5 +1,6 @@
 import { createStore } from "zustand/vanilla"
 import type { ViewName } from "../../geometry/views"
+import { usualGapMm } from "../../presets/stacking"
 import { type NextSection, usualSection } from "./newSection"
 
 export type ToolName = "select" | "slice" | "weave" | "backcomb" | "left-out" | "divide"
@@ -23,6 +24,10 @@ export type Session = {
   pitch: number
   /** What the next section drawn starts from. */
   next: NextSection
+  /** Strokes snap to the trade's directions, to the hairline and to the last parting. */
+  snaps: boolean
+  /** Hair left between a parting and the next beside it, mm. */
+  gapMm: number
   /** Only a pen draws; fingers move the page. */
   penOnly: boolean
   leftHanded: boolean
@@ -41,6 +46,8 @@ export const startSession = (): Session => ({
   yaw: 0.7,
   pitch: 0.3,
   next: usualSection,
+  snaps: true,
+  gapMm: usualGapMm.value,
   penOnly: false,
   leftHanded: false,
   mirrorView: false,

@@ -1,4 +1,6 @@
-import { directionOf } from "../../geometry/direction"
+import { type Direction, directionOf } from "../../geometry/direction"
+import type { SurfacePoint } from "../../geometry/frames"
+import type { LandmarkName } from "../../geometry/head/hairlineLandmarks"
 import type { Head } from "../../geometry/head/head"
 import { type FoilLie, isFoil, type Section, type SectionKind } from "../../geometry/section/section"
 import { twinOf } from "./pairs"
@@ -34,15 +36,24 @@ const besideHairlineMm = 45
 
 /** Where a section lies: the nearest landmark of the hairline, or how far behind it. */
 export function placeOf(section: Section, head: Head): string {
-  const middle = section.parting[section.parting.length >> 1]
-  const { alongMm, behindMm } = head.hairline.coordinates(middle)
-  if (behindMm > besideHairlineMm) return `${Math.round(behindMm)} mm behind the hairline`
-  let nearest = { name: "hairline", apart: Infinity }
-  for (const [name, at] of head.hairline.landmarks) {
-    const apart = Math.abs(head.hairline.coordinates(at).alongMm - Math.abs(alongMm))
-    if (apart < nearest.apart) nearest = { name, apart }
-  }
-  return nearest.name
+  const { alongMm, behindMm } = head.hairline.coordinates(middleOf(section))
+  return behindMm > besideHairlineMm
+    ? `${Math.round(behindMm)} mm behind the hairline`
+    : landmarkAt(head, alongMm)
+}
+
+const middleOf = ({ parting }: Section) => parting[parting.length >> 1]
+
+const landmarksAlong = new WeakMap<Head, readonly (readonly [LandmarkName, number])[]>()
+
+/** The landmark of the hairline nearest to a place so far along it. */
+function landmarkAt(head: Head, alongMm: number): LandmarkName {
+  const { landmarks, coordinates } = head.hairline
+  const known =
+    landmarksAlong.get(head) ?? [...landmarks].map(([name, at]) => [name, coordinates(at).alongMm] as const)
+  landmarksAlong.set(head, known)
+  const apart = ([, mm]: readonly [LandmarkName, number]) => Math.abs(mm - Math.abs(alongMm))
+  return known.reduce((nearest, each) => (apart(each) < apart(nearest) ? each : nearest))[0]
 }
 
 /** Side and place, such as "left temple" or "centre front". */
@@ -61,5 +72,38 @@ export function pairWords(section: Section, plan: Plan): string | null {
   return `pair with ${name}${side === "centre" ? "" : ` on the client’s ${side}`}`
 }
 
-export const directionWords = (section: Section, head: Head) =>
-  directionOf(section.parting, head.surface, head.hairline).name
+/** Side and landmark nearest to a place so far along the hairline, such as "left temple". */
+export function landmarkWords(alongMm: number, head: Head): string {
+  const landmark = landmarkAt(head, alongMm)
+  if (landmark.startsWith("centre")) return landmark
+  return `${alongMm < 0 ? "left" : "right"} ${landmark}`
+}
+
+/** A place told by the hairline: how far behind it and near which landmark, then how far along it from centre front. */
+export function hairlineWords(at: SurfacePoint, head: Head): readonly [behind: string, along: string] {
+  const { alongMm, behindMm } = head.hairline.coordinates(at)
+  const landmark = landmarkWords(alongMm, head)
+  const mm = Math.round(Math.abs(behindMm))
+  const behind = behindMm < 0 ? "in front of" : "behind"
+  return [
+    mm === 0 ? `on the hairline, ${landmark}` : `${mm} mm ${behind} the hairline, ${landmark}`,
+    `${Math.round(Math.abs(alongMm))} mm along from centre front`,
+  ]
+}
+
+const directions = new WeakMap<Head, WeakMap<Section["parting"], Direction>>()
+
+/** How a parting runs, remembered for as long as it and the head live. */
+export function directionIn({ parting }: Pick<Section, "parting">, head: Head): Direction {
+  const onHead = directions.get(head) ?? new WeakMap<Section["parting"], Direction>()
+  directions.set(head, onHead)
+  const known = onHead.get(parting) ?? directionOf(parting, head.surface, head.hairline)
+  onHead.set(parting, known)
+  return known
+}
+
+/** The trade's word and the angle, such as "diagonal back 38°"; what follows the hairline has no one angle. */
+export function directionText(section: Pick<Section, "parting">, head: Head): string {
+  const { name, degrees } = directionIn(section, head)
+  return name === "parallel to hairline" ? name : `${name} ${Math.round(degrees)}°`
+}

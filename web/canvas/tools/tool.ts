@@ -1,6 +1,7 @@
 import type { SurfacePoint, ViewPoint } from "../../../geometry/frames"
 import type { Head } from "../../../geometry/head/head"
 import type { ViewName } from "../../../geometry/views"
+import type { Hint } from "../../plan/draftStore"
 import type { Edit, Refusal } from "../../plan/edit"
 import type { Scene } from "../../plan/marks"
 import type { Plan } from "../../plan/schema"
@@ -14,6 +15,8 @@ export type Pointer = {
   /** How far a touch may miss what it means, mm of the page. */
   reachMm: number
   shift: boolean
+  /** Held to draw freely, without snapping. */
+  alt: boolean
 }
 
 /** What a tool sees of the world; it changes none of it. */
@@ -27,7 +30,7 @@ export type Situation = {
 
 /** How a gesture ends: an edit with its label, a plain selection, or a reason why nothing came of it. */
 export type Finished =
-  | { label: string; edit: Edit; select?: readonly string[]; divider?: string }
+  | { label: string; edit: Edit; select?: readonly string[]; divider?: string; hint?: Hint }
   | { divider: string }
   | { select: readonly string[] }
   | Refusal

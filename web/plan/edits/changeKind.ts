@@ -11,7 +11,7 @@ export const changeKind =
   (plan) => {
     const section = plan.sections.find((each) => each.id === id)
     if (!section || section.kind === kind) return plan
-    const made = ofKind(section, kind, plan, next)
+    const made = asKind(section, kind, plan, next)
     const twin = twinOf(section, plan)
     const after = new Map([[id, made]])
     if (twin) after.set(twin.id, numberedBeside(made, imageOf(made, twin, twin.parting), twin, plan))
@@ -23,7 +23,14 @@ export const changeKind =
 const numberedBeside = (made: Section, image: Section, twin: Section, { sections }: Plan): Section =>
   isFoil(image) && !isFoil(twin) ? { ...image, mapNumber: freeMapNumber([...sections, made]) } : image
 
-function ofKind(section: Section, kind: SectionKind, plan: Plan, next: NextSection): Section {
+/** The same band taken up another way. */
+export function asKind(
+  section: Section,
+  kind: SectionKind,
+  plan: Plan,
+  next: NextSection = usualSection,
+): Section {
+  if (section.kind === kind) return section
   const fresh = newSection(kind, section.parting, plan, next)
   const { id, parting, taken, depthMm, note, twin } = section
   const band = { id, parting, taken, depthMm, note, twin }

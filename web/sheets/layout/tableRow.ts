@@ -4,7 +4,7 @@ import type { Block } from "./block"
 import type { Item } from "./page"
 import { columnX, findColumn, type PlacedColumn } from "./tableColumns"
 import type { TableRow } from "./tableRows"
-import { capMm, letters, rectangle, rule, rulePt, shorten, strokes, type } from "./typesetting"
+import { capMm, letters, rectangle, rule, rulePt, shorten, strokes, type, widthMm } from "./typesetting"
 
 type Setting = { rowMm: number; width: number; fonts: Fonts }
 
@@ -27,18 +27,20 @@ function foilItems({ text }: TableRow, fall: Pair, columns: readonly PlacedColum
   })
 }
 
-/** The name of hair left out runs over the columns that it leaves empty. */
+/** The name of hair left out runs over the columns that it leaves empty: those before its length, or the wide ones after its depth. */
 function leftOutItems(
   { text }: TableRow,
   columns: readonly PlacedColumn[],
-  { rowMm, fonts }: Setting,
+  { rowMm, width, fonts }: Setting,
 ): Item[] {
   const y = rowMm / 2 + capMm(type.body) / 2
   const { leftMm } = findColumn(columns, "side")
   const length = findColumn(columns, "lengthMm")
-  const name = shorten(text.side ?? "", length.leftMm - leftMm - 2, type.body, fonts)
+  const name = text.side ?? ""
+  const isShort = widthMm(name, type.body, fonts) <= length.leftMm - leftMm - 2
+  const nameMm = isShort ? leftMm : columnX(findColumn(columns, "direction"))
   return [
-    letters(name, [leftMm, y], type.body),
+    letters(shorten(name, width - nameMm, type.body, fonts), [nameMm, y], type.body),
     letters(text.lengthMm ?? "", [columnX(length), y], type.body, "right"),
     letters(text.depthMm ?? "", [columnX(findColumn(columns, "depthMm")), y], type.body, "right"),
   ]

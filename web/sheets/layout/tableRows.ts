@@ -5,7 +5,7 @@ import { type CarrierKind, type Foil, isFoil, type Section } from "../../../geom
 import { fixedViews, toView } from "../../../geometry/views"
 import { gramsNumber } from "../../plan/figureText"
 import type { Measured } from "../../plan/measured"
-import { directionWords, kindWords, type Side, sideOf } from "../../plan/words"
+import { directionText, kindWords, type Side, sideOf } from "../../plan/words"
 import { millimetres } from "./numbers"
 import { stitchesOf } from "./stitchesOf"
 
@@ -49,7 +49,7 @@ function foilRow(foil: Foil, figures: SectionFigures, order: number, head: Head)
       foils: carriers[foil.carrier.kind](figures.foils),
       lengthMm: String(Math.round(figures.partingMm)),
       depthMm: depthText(foil),
-      direction: directionWords(foil, head),
+      direction: directionText(foil, head),
       hairG: gramsNumber(figures.hairG),
       lowG: gramsNumber(low),
       midG: gramsNumber(mid),

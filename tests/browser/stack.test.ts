@@ -1,0 +1,119 @@
+import { afterAll, beforeAll, expect, it } from "vitest"
+import { closeBrowser, openBrowser, phone, tablet, type Visit, visit } from "../support/browser"
+import { drawOnFront, goTo, options, placeBehind, startNewPlan, takeTool } from "../support/screen"
+
+beforeAll(openBrowser)
+afterAll(closeBrowser)
+
+async function withSlice(size: typeof tablet, work: (page: Visit["page"]) => Promise<void>) {
+  const { page, problems, close } = await visit(size)
+  await options(page).first().waitFor()
+  await startNewPlan(page)
+  await takeTool(page, "Slice")
+  await drawOnFront(page, [placeBehind(20, 6), placeBehind(75, 6)])
+  await work(page)
+  expect(problems).toEqual([])
+  await close()
+}
+
+const bluish = (page: Visit["page"]) =>
+  page
+    .locator(".pane.large canvas")
+    .last()
+    .evaluate((canvas: HTMLCanvasElement) => {
+      const { data } = canvas.getContext("2d")?.getImageData(0, 0, canvas.width, canvas.height) ?? {
+        data: [],
+      }
+      let drawn = 0
+      for (let i = 3; i < data.length; i += 4) if (data[i] > 40) drawn += 1
+      return drawn
+    })
+
+it("shows a stack while its number is stepped, lays it in one act and takes it back in one", () =>
+  withSlice(tablet, async (page) => {
+    await page.getByRole("button", { name: "Stack behind…" }).click()
+    await page.locator(".foot").filter({ hasText: "4 sections more" }).waitFor()
+    const four = await bluish(page)
+    await page.getByRole("button", { name: "One more" }).click()
+    await page.locator(".foot").filter({ hasText: "5 sections more" }).waitFor()
+    expect(await bluish(page)).toBeGreaterThan(four)
+    expect(await options(page).count()).toBe(1)
+
+    await page.getByRole("radio", { name: "Weave between" }).check()
+    await page.getByRole("button", { name: "Lay 5" }).click()
+    expect(await options(page).count()).toBe(6)
+    expect(await options(page).allTextContents()).toEqual(
+      [/1Slice/, /2Weave/, /3Slice/, /4Weave/, /5Slice/, /6Weave/].map((kind) => expect.stringMatching(kind)),
+    )
+    expect(await page.getByRole("status").last().textContent()).toBe("Stack 5 behind foil 1")
+    await page.getByRole("button", { name: "Undo: Stack 5 behind foil 1" }).click()
+    expect(await options(page).count()).toBe(1)
+  }))
+
+it("is called off by Escape, and nothing is left of it", () =>
+  withSlice(tablet, async (page) => {
+    await page.getByRole("button", { name: "Stack behind…" }).click()
+    await page.locator(".foot").filter({ hasText: "4 sections more" }).waitFor()
+    await page.keyboard.press("Escape")
+    await page.locator(".foot").filter({ hasText: "1 foil" }).waitFor()
+    expect(await page.getByRole("status").last().textContent()).toBe("Stack called off")
+    expect(await page.getByRole("heading", { name: /^Stack behind/ }).count()).toBe(0)
+    expect(await options(page).count()).toBe(1)
+  }))
+
+it("says how many fit, lays those when asked, and names what it cannot use", () =>
+  withSlice(tablet, async (page) => {
+    await page.getByRole("button", { name: "Stack behind…" }).click()
+    const many = page.getByLabel("How many more", { exact: true })
+    await many.fill("-3")
+    await many.press("Enter")
+    await page.getByText("How many more: expected 1 to 40.").waitFor()
+    await many.fill("40")
+    await many.press("Enter")
+    const said = page.getByText(/^Only \d+ of 40 fit behind foil 1: there the hair ends\.$/)
+    await said.waitFor()
+    const fits = /Only (\d+)/.exec((await said.textContent()) ?? "")?.[1]
+    await page.getByLabel("Gap between").fill("-1")
+    await page.getByLabel("Gap between").press("Enter")
+    await page.getByText("Gap between: expected 0 to 60 mm.").waitFor()
+    await page.getByLabel("Gap between").fill("0")
+    await page.getByLabel("Gap between").press("Enter")
+    await page.getByText(/Gap 0 mm: they lie back to back/).waitFor()
+    await page.getByLabel("Gap between").fill("3")
+    await page.getByLabel("Gap between").press("Enter")
+    await page.getByRole("button", { name: `Lay the ${fits} that fit` }).click()
+    expect(await options(page).count()).toBe(Number(fits) + 1)
+  }))
+
+it("repeats, thickens and thins with one tap on a phone, and slides a stack out", () =>
+  withSlice(phone, async (page) => {
+    await page.getByRole("button", { name: "Thicker" }).tap()
+    expect(await options(page).first().textContent()).toMatch(/× 4 mm/)
+    await page.getByRole("button", { name: "Thinner" }).tap()
+    await page.getByRole("button", { name: "Same again behind" }).tap()
+    expect(await options(page).count()).toBe(2)
+    await page.getByRole("button", { name: "Stack behind…" }).tap()
+    await page.getByRole("slider").fill("7")
+    await page.getByRole("button", { name: "Lay 7" }).tap()
+    expect(await options(page).count()).toBe(9)
+  }))
+
+it("leaves hair out by name with one tap each, and prints it", () =>
+  withSlice(tablet, async (page) => {
+    await page.getByRole("button", { name: "Leave baby hairs" }).click()
+    await options(page).first().click()
+    await page.getByRole("button", { name: "Same again behind" }).click()
+    await options(page)
+      .first()
+      .click({ modifiers: ["Shift"] })
+    await page.getByRole("button", { name: "Leave the space between these two" }).click()
+    await options(page).first().click()
+    await page.getByRole("button", { name: "Leave a veil" }).click()
+    const names = ["Baby hairs", "Space between 1 and 2", "Veil"]
+    const listed = await options(page).allTextContents()
+    for (const name of names) expect(listed).toContainEqual(expect.stringContaining(name))
+    await goTo(page, "Sheets")
+    await page.locator(".preview svg").first().waitFor()
+    const printed = (await page.locator(".preview").textContent()) ?? ""
+    for (const name of names) expect(printed).toContain(name)
+  }))

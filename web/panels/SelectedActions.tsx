@@ -1,0 +1,117 @@
+import { lazy, Suspense, useState } from "react"
+import type { Section } from "../../geometry/section/section"
+import { usualGapMm } from "../../presets/stacking"
+import { act } from "../plan/act"
+import type { Edit } from "../plan/edit"
+import { leaveBabyHairs, leaveBetween, leaveVeil } from "../plan/edits/leaveOut"
+import { moveSections } from "../plan/edits/moveSections"
+import { repeatBehind } from "../plan/edits/repeatBehind"
+import { thickenSections } from "../plan/edits/thickenSections"
+import { usePlan, useSession } from "../plan/usePlan"
+import { mirrorSelected, removeSelected } from "./FoilList"
+
+const StackPanel = lazy(async () => ({ default: (await import("./stack/StackPanel")).StackPanel }))
+
+/** What one tap does to the sections in hand, or with none in hand to the head: always within reach beside the map. */
+export function SelectedActions() {
+  const sections = usePlan((plan) => plan.sections)
+  const selectedIds = useSession((session) => session.selectedIds)
+  const selected = sections.filter(({ id }) => selectedIds.includes(id))
+  return <Actions selected={selected} />
+}
+
+function Actions({ selected }: { selected: readonly Section[] }) {
+  const [stackedId, stack] = useState<string | null>(null)
+  const [first, second, ...more] = selected
+  const isOne = first !== undefined && second === undefined
+  const isStacking = isOne && stackedId === first.id
+  const isPair = second !== undefined && more.length === 0
+  return (
+    <>
+      <section className="selected-actions actions" aria-label="What to do">
+        {isOne && <Action label="Same again behind" change={repeatBehind(first.id, usualGapMm.value)} />}
+        {first && <Reshaping ids={selected.map(({ id }) => id)} />}
+        {isOne && (
+          <button
+            type="button"
+            className="button"
+            aria-expanded={isStacking}
+            onClick={() => stack(isStacking ? null : first.id)}
+          >
+            Stack behind…
+          </button>
+        )}
+        {isPair && (
+          <Action
+            label="Leave the space between these two"
+            change={leaveBetween(selected.map(({ id }) => id))}
+          />
+        )}
+        <LeavingOut ids={selected.map(({ id }) => id)} />
+        {first && (
+          <button type="button" className="button" onClick={removeSelected}>
+            Delete
+          </button>
+        )}
+      </section>
+      <Suspense>
+        {isStacking && <StackPanel key={first.id} first={first} onClose={() => stack(null)} />}
+      </Suspense>
+    </>
+  )
+}
+
+/** One tap, one change; taps with the same key are taken back together. */
+function Action({
+  label,
+  change,
+  said = label,
+  merge,
+}: {
+  label: string
+  change: Edit
+  said?: string
+  merge?: string
+}) {
+  return (
+    <button type="button" className="button" onClick={() => act(said, change, merge)}>
+      {label}
+    </button>
+  )
+}
+
+const depthStepMm = 1
+const nudgeMm = 2
+
+function Reshaping({ ids }: { ids: readonly string[] }) {
+  const key = ids.join(",")
+  const moved = (behindMm: number) => moveSections(ids, { alongMm: 0, behindMm })
+  return (
+    <>
+      <Action label="Thinner" change={thickenSections(ids, -depthStepMm)} merge={`depth:${key}`} />
+      <Action label="Thicker" change={thickenSections(ids, depthStepMm)} merge={`depth:${key}`} />
+      <button type="button" className="button" onClick={mirrorSelected}>
+        Mirror
+      </button>
+      <Action
+        label="Toward hairline"
+        said="Move toward the hairline"
+        change={moved(-nudgeMm)}
+        merge={`move:${key}`}
+      />
+      <Action
+        label="Away from it"
+        said="Move away from the hairline"
+        change={moved(nudgeMm)}
+        merge={`move:${key}`}
+      />
+    </>
+  )
+}
+
+const LeavingOut = ({ ids }: { ids: readonly string[] }) => (
+  <>
+    <Action label="Leave a veil" change={leaveVeil(ids)} />
+    <Action label="Leave baby hairs" change={leaveBabyHairs(ids)} />
+  </>
+)
