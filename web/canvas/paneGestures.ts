@@ -36,6 +36,7 @@ export function listenToPane(
       at: fromView(picture.scene.view, head.surface, page),
       reachMm: reachPx / camera.pxPerMm,
       shift: event.shiftKey,
+      adds: event.shiftKey || event.ctrlKey || event.metaKey || sessionStore.getState().several,
     }
   }
 

@@ -10,11 +10,13 @@ import { areaText, cmText, gramsNumber, gramsRange, hairsNumber, mmText } from "
 import { limits } from "../plan/limits"
 import { figuresOf, headOf } from "../plan/measured"
 import type { Plan } from "../plan/schema"
+import { copySelected, mirrorSelected, removeSelected } from "../plan/selected"
 import { usePlan, useSession } from "../plan/usePlan"
 import { directionWords, kindWords, whereOf } from "../plan/words"
 import { Choices } from "./Choices"
 import { FoilDetails } from "./FoilDetails"
-import { mirrorSelected, removeSelected } from "./FoilList"
+import { applyBy } from "./list/listKeys"
+import { NameAndPair } from "./NameAndPair"
 import { NumberField } from "./NumberField"
 import { rootOptions, rootPatch, rootWordOf, stitchOptions, stitchWordOf } from "./sectionChoices"
 import { CrossingNote } from "./working/CrossingNote"
@@ -52,10 +54,12 @@ function OneSection({ section, plan }: { section: Section; plan: Plan }) {
     <>
       <h2 id="editor-title">
         {number}
+        {isFoil(section) && section.name ? `${section.name}: ` : ""}
         {kindWords[section.kind]}, {whereOf(section, headOf(plan))}
       </h2>
       <Figures section={section} plan={plan} />
       <Actions sections={[section]} />
+      <NameAndPair section={section} plan={plan} />
       <Choices
         legend="Taken up as"
         options={kinds}
@@ -116,20 +120,29 @@ function Actions({ sections }: { sections: readonly Section[] }) {
     ["Thinner", () => act("Thinner", thickenSections(ids, -depthStepMm), `depth:${key}`)],
     ["Thicker", () => act("Thicker", thickenSections(ids, depthStepMm), `depth:${key}`)],
     ["Mirror", mirrorSelected],
+    ["Copy", copySelected],
+    ["Earlier", () => applyBy(-1)],
+    ["Later", () => applyBy(1)],
     ["Toward hairline", () => move("Move toward the hairline", { behindMm: -nudgeMm })],
     ["Away from it", () => move("Move away from the hairline", { behindMm: nudgeMm })],
     ["Delete", removeSelected],
   ]
   return (
     <div className="actions">
-      {(sections.length === 1 ? actions : actions.slice(1)).map(([label, onClick]) => (
-        <button type="button" className="button" key={label} onClick={onClick}>
-          {label}
-        </button>
-      ))}
+      {actions
+        .filter(([label]) => isForAll(label, sections))
+        .map(([label, onClick]) => (
+          <button type="button" className="button" key={label} onClick={onClick}>
+            {label}
+          </button>
+        ))}
     </div>
   )
 }
+
+const forOne = ["Same again behind", "Earlier", "Later"]
+const isForAll = (label: string, sections: readonly Section[]) =>
+  sections.length === 1 || !forOne.includes(label)
 
 function Shape({ section }: { section: Section }) {
   const { start, end } = section.depthMm

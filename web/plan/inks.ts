@@ -23,6 +23,7 @@ const fixedInks = {
   "twice-edge": { color: black, weightPt: 1.3 },
   "twice-hatch": { color: black, weightPt: 0.8 },
   selected: { color: accent, weightPt: 2.2 },
+  box: { color: accent, weightPt: 1.2, dashPt: [4, 3] },
   handle: { color: accent, weightPt: 1.6 },
   leader: { color: "#4a443c", weightPt: 0.6 },
   number: { color: black, weightPt: 18 },

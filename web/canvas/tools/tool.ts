@@ -1,6 +1,7 @@
 import type { SurfacePoint, ViewPoint } from "../../../geometry/frames"
 import type { Head } from "../../../geometry/head/head"
 import type { ViewName } from "../../../geometry/views"
+import type { DraftBox } from "../../plan/draftStore"
 import type { Edit, Refusal } from "../../plan/edit"
 import type { Scene } from "../../plan/marks"
 import type { Plan } from "../../plan/schema"
@@ -14,6 +15,8 @@ export type Pointer = {
   /** How far a touch may miss what it means, mm of the page. */
   reachMm: number
   shift: boolean
+  /** What is touched comes into the selection beside what is in it. */
+  adds: boolean
 }
 
 /** What a tool sees of the world; it changes none of it. */
@@ -29,7 +32,7 @@ export type Situation = {
 export type Finished =
   | { label: string; edit: Edit; select?: readonly string[]; divider?: string }
   | { divider: string }
-  | { select: readonly string[] }
+  | { select: readonly string[]; box?: DraftBox }
   | Refusal
 
 /** A tool is a plain object of pure functions. A draft is its own small state while the hand is down. */
