@@ -56,7 +56,7 @@ export function ViewPane({ name, enlarged }: Props) {
   const settledScene = useMemo(() => sceneOf((context) => drawSettled(context, latest.current)), settledKey)
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new function is what makes Konva draw again
   const draftScene = useMemo(
-    () => sceneOf((context) => drawInHand(context, latest.current, draftStore.getState().draft)),
+    () => sceneOf((context) => drawInHand(context, latest.current, draftStore.getState())),
     [...settledKey, selectedIds, dividerId],
   )
 

@@ -2,7 +2,7 @@ import { viewPoint } from "../../geometry/frames"
 import type { Head } from "../../geometry/head/head"
 import type { Section } from "../../geometry/section/section"
 import type { ViewName } from "../../geometry/views"
-import type { Draft } from "../plan/draftStore"
+import type { Draft, DraftBox } from "../plan/draftStore"
 import type { InkName } from "../plan/inks"
 import { labelRing } from "../plan/labelRings"
 import type { Mark } from "../plan/mark"
@@ -61,8 +61,12 @@ function drawShade(context: CanvasRenderingContext2D, { shade }: HeadPicture, ca
   context.drawImage(shade.image, x, y, shade.width * camera.pxPerMm, shade.height * camera.pxPerMm)
 }
 
-/** What is in hand: the selection, its handles, and the sections as they would be. */
-export function drawInHand(context: CanvasRenderingContext2D, pane: PaneState, draft: Draft | null) {
+/** What is in hand: the selection, its handles, the sections as they would be, and a box drawn round some. */
+export function drawInHand(
+  context: CanvasRenderingContext2D,
+  pane: PaneState,
+  { draft, box }: { draft: Draft | null; box: DraftBox | null },
+) {
   const { picture, selectedIds } = pane
   const pen = penOf(pane)
   const plan = draft?.plan ?? pane.plan
@@ -76,6 +80,17 @@ export function drawInHand(context: CanvasRenderingContext2D, pane: PaneState, d
   for (const section of selected) drawMarks(context, ringMarks(section, plan, picture.scene, ink), pen)
   if (!draft && pane.enlarged && selected.length === 1)
     drawMarks(context, handleMarks(selected[0], plan, picture.scene), pen)
+  if (box?.viewName === pane.name) drawMarks(context, [boxMark(box)], pen)
+}
+
+function boxMark({ from: [left, top], to: [right, bottom] }: DraftBox): Mark {
+  const corners = [
+    viewPoint(left, top),
+    viewPoint(right, top),
+    viewPoint(right, bottom),
+    viewPoint(left, bottom),
+  ]
+  return { kind: "line", path: corners, closed: true, ink: "box" }
 }
 
 /** A ring round a section; a fine one when there are many, so that what each is taken up as stays to be seen. */

@@ -1,5 +1,6 @@
 import { redoAloud, undoAloud } from "../plan/act"
 import { announce } from "../plan/announcements"
+import { copySelected, pasteCopied, selectAll } from "../plan/selected"
 import { sessionStore, type ToolName } from "../plan/sessionStore"
 import { cancelGesture } from "./toolRunner"
 
@@ -12,16 +13,27 @@ const toolKeys: Record<string, ToolName> = {
   d: "divide",
 }
 
+const controlKeys: Record<string, (shift: boolean) => void> = {
+  z: (shift) => (shift ? redoAloud() : undoAloud()),
+  a: selectAll,
+  c: copySelected,
+  v: pasteCopied,
+}
+
+/** Words of the page that are marked are copied as words. */
+const isReading = ({ key }: KeyboardEvent) =>
+  key.toLowerCase() === "c" && (window.getSelection()?.toString() ?? "") !== ""
+
 /** Keys that work wherever the focus is, save in a field. Returns how to stop listening. */
 export function listenToKeys(target: Window): () => void {
   const onKey = (event: KeyboardEvent) => {
     if (event.key === "Escape" && cancelGesture()) announce("Stroke called off")
     if (isTyping(event.target)) return
     if (event.ctrlKey || event.metaKey) {
-      if (event.key.toLowerCase() !== "z") return
+      const command = controlKeys[event.key.toLowerCase()]
+      if (!command || isReading(event)) return
       event.preventDefault()
-      if (event.shiftKey) redoAloud()
-      else undoAloud()
+      command(event.shiftKey)
       return
     }
     const tool = toolKeys[event.key]

@@ -41,6 +41,7 @@ export function listenToPane(
       reachMm: reachPx / camera.pxPerMm,
       shift: event.shiftKey,
       alt: event.altKey,
+      adds: event.shiftKey || event.ctrlKey || event.metaKey || sessionStore.getState().several,
     }
   }
 

@@ -7,6 +7,7 @@ import { planStore } from "../plan/planStore"
 import type { Plan } from "../plan/schema"
 import { dividerInHand, sessionStore } from "../plan/sessionStore"
 import { directionText, hairlineWords } from "../plan/words"
+import { boxTool } from "./tools/boxTool"
 import { dividerHandleTool, dividerTool } from "./tools/dividerTool"
 import { divideTool } from "./tools/divideTool"
 import { drawTool } from "./tools/drawTool"
@@ -44,7 +45,10 @@ export function beginGesture(pointer: Pointer): boolean {
 
 /** Handles lie over sections, and sections over the dividing partings. */
 const takeHold = (pointer: Pointer) =>
-  gestureOf(dividerHandleTool, pointer) ?? gestureOf(selectTool, pointer) ?? gestureOf(dividerTool, pointer)
+  gestureOf(dividerHandleTool, pointer) ??
+  gestureOf(selectTool, pointer) ??
+  gestureOf(dividerTool, pointer) ??
+  (pointer.adds ? gestureOf(boxTool, pointer) : null)
 
 function gestureOf<Draft>(tool: Tool<Draft>, pointer: Pointer): Gesture | null {
   const world = situation()
@@ -71,6 +75,7 @@ function showDraft(finished: Finished) {
   const refuse = ({ refused }: Refusal) =>
     draftStore.setState({ draft: { label: "", plan, changed: [], refused } })
   if ("refused" in finished) return refuse(finished)
+  if ("box" in finished && finished.box) draftStore.setState({ box: finished.box })
   if (!("edit" in finished)) return
   const next = finished.edit(plan)
   if (isRefusal(next)) return refuse(next)
@@ -89,7 +94,7 @@ export function endGesture() {
   if (!gesture) return
   const finished = gesture.finish()
   gesture = null
-  draftStore.setState({ draft: null })
+  draftStore.setState({ draft: null, box: null })
   if ("refused" in finished) announceRefusal(finished.refused)
   else {
     if ("edit" in finished && act(finished.label, finished.edit)) announce(told(finished))
@@ -103,7 +108,7 @@ export function endGesture() {
 export function cancelGesture(): boolean {
   const called = gesture !== null
   gesture = null
-  draftStore.setState({ draft: null })
+  draftStore.setState({ draft: null, box: null })
   return called
 }
 

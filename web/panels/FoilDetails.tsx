@@ -1,6 +1,7 @@
 import { type Foil, isFoil, type Section } from "../../geometry/section/section"
 import { act } from "../plan/act"
 import { changeSection, type SectionPatch } from "../plan/edits/changeSections"
+import { setMapNumber } from "../plan/edits/renumberSections"
 import { letters, limits } from "../plan/limits"
 import type { Plan } from "../plan/schema"
 import { Choices } from "./Choices"
@@ -20,14 +21,6 @@ export function FoilDetails({ section, plan }: { section: Section; plan: Plan })
         {"stitchMm" in section && <StitchFields section={section} change={change} />}
         {section.kind === "backcomb" && <BackcombFields section={section} change={change} />}
         {isFoil(section) && <FoilFields foil={section} plan={plan} change={change} />}
-        {section.kind === "left-out" && (
-          <TextField
-            name="Name"
-            value={section.name}
-            most={letters.name}
-            onCommit={(name) => change("Rename the left-out band", { leftOut: { name } })}
-          />
-        )}
         <TextField
           name="Note"
           value={section.note}
@@ -106,7 +99,7 @@ function FoilFields({ foil, plan, change }: { foil: Foil; plan: Plan; change: Ch
           unit=""
           value={foil.mapNumber}
           range={limits.mapNumber}
-          onCommit={(mapNumber) => treat("Renumber", { mapNumber })}
+          onCommit={(mapNumber) => act("Renumber", setMapNumber(foil.id, mapNumber))}
         />
         <NumberField
           name="From the scalp"

@@ -11,6 +11,7 @@ import { usePlan, useSession } from "../plan/usePlan"
 import { directionText, kindWords, whereOf } from "../plan/words"
 import { Choices } from "./Choices"
 import { FoilDetails } from "./FoilDetails"
+import { NameAndPair } from "./NameAndPair"
 import { NumberField } from "./NumberField"
 import { rootOptions, rootPatch, rootWordOf, stitchOptions, stitchWordOf } from "./sectionChoices"
 import { CrossingNote } from "./working/CrossingNote"
@@ -39,9 +40,11 @@ function OneSection({ section, plan }: { section: Section; plan: Plan }) {
     <>
       <h2 id="editor-title">
         {number}
+        {isFoil(section) && section.name ? `${section.name}: ` : ""}
         {kindWords[section.kind]}, {whereOf(section, headOf(plan))}
       </h2>
       <Figures section={section} plan={plan} />
+      <NameAndPair section={section} plan={plan} />
       <Choices
         legend="Taken up as"
         options={kinds}

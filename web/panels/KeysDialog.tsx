@@ -5,6 +5,8 @@ const keys: readonly (readonly [keys: string, does: string])[] = [
   ["Alt while drawing", "draws freely, without snapping"],
   ["Escape", "calls the stroke in hand off"],
   ["Ctrl+Z, Ctrl+Shift+Z", "undo, redo"],
+  ["Ctrl+A, Ctrl+C, Ctrl+V", "select all, copy, paste"],
+  ["Shift or Ctrl on the map", "touch to add to the selection; drag a box round several"],
   ["↑ ↓ in the list", "choose a foil; with Shift several"],
   ["Alt+↑ Alt+↓ in the list", "apply it earlier, later"],
   ["M in the list", "mirror to the other side"],

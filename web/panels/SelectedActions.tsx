@@ -7,8 +7,9 @@ import { leaveBabyHairs, leaveBetween, leaveVeil } from "../plan/edits/leaveOut"
 import { moveSections } from "../plan/edits/moveSections"
 import { repeatBehind } from "../plan/edits/repeatBehind"
 import { thickenSections } from "../plan/edits/thickenSections"
+import { copySelected, mirrorSelected, removeSelected } from "../plan/selected"
 import { usePlan, useSession } from "../plan/usePlan"
-import { mirrorSelected, removeSelected } from "./FoilList"
+import { applyBy } from "./list/listKeys"
 
 const StackPanel = lazy(async () => ({ default: (await import("./stack/StackPanel")).StackPanel }))
 
@@ -48,11 +49,10 @@ function Actions({ selected }: { selected: readonly Section[] }) {
           />
         )}
         <LeavingOut ids={selected.map(({ id }) => id)} />
-        {first && (
-          <button type="button" className="button" onClick={removeSelected}>
-            Delete
-          </button>
-        )}
+        {first && <Press label="Copy" onClick={copySelected} />}
+        {isOne && <Press label="Earlier" onClick={() => applyBy(-1)} />}
+        {isOne && <Press label="Later" onClick={() => applyBy(1)} />}
+        {first && <Press label="Delete" onClick={removeSelected} />}
       </section>
       <Suspense>
         {isStacking && <StackPanel key={first.id} first={first} onClose={() => stack(null)} />}
@@ -73,12 +73,14 @@ function Action({
   said?: string
   merge?: string
 }) {
-  return (
-    <button type="button" className="button" onClick={() => act(said, change, merge)}>
-      {label}
-    </button>
-  )
+  return <Press label={label} onClick={() => act(said, change, merge)} />
 }
+
+const Press = ({ label, onClick }: { label: string; onClick: () => void }) => (
+  <button type="button" className="button" onClick={onClick}>
+    {label}
+  </button>
+)
 
 const depthStepMm = 1
 const nudgeMm = 2
@@ -90,9 +92,7 @@ function Reshaping({ ids }: { ids: readonly string[] }) {
     <>
       <Action label="Thinner" change={thickenSections(ids, -depthStepMm)} merge={`depth:${key}`} />
       <Action label="Thicker" change={thickenSections(ids, depthStepMm)} merge={`depth:${key}`} />
-      <button type="button" className="button" onClick={mirrorSelected}>
-        Mirror
-      </button>
+      <Press label="Mirror" onClick={mirrorSelected} />
       <Action
         label="Toward hairline"
         said="Move toward the hairline"

@@ -24,6 +24,7 @@ const fixedInks = {
   "twice-hatch": { color: black, weightPt: 0.8 },
   selected: { color: accent, weightPt: 2.2 },
   "selected-many": { color: accent, weightPt: 1 },
+  box: { color: accent, weightPt: 1.2, dashPt: [4, 3] },
   handle: { color: accent, weightPt: 1.6 },
   guide: { color: accent, weightPt: 1, dashPt: [5, 3] },
   leader: { color: "#4a443c", weightPt: 0.6 },

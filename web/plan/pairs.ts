@@ -10,14 +10,31 @@ import type { Plan } from "./schema"
 export const twinOf = ({ twin }: Section, { sections }: Pick<Plan, "sections">): Section | undefined =>
   twin === undefined ? undefined : sections.find(({ id }) => id === twin)
 
-/**
- * A section as the mirror image of another, with all that is its own. Points keep their order, so each end keeps its
- * depth. `parting` is given where it did not change: hairlines differ from side to side, and a twin may have been fitted.
- */
-export function imageOf(leader: Section, own: Section, parting = mirror(leader.parting)): Section {
-  const image = { ...leader, id: own.id, note: own.note, twin: leader.id, parting }
+/** A section as the mirror image of another, with all that is its own. Points keep their order, so each end keeps its depth. */
+export function imageOf(leader: Section, own: Section): Section {
+  const image = { ...leader, id: own.id, note: own.note, twin: leader.id, parting: mirror(leader.parting) }
   if (!isFoil(image)) return isFoil(own) ? image : { ...image, name: own.name }
   return isFoil(own) ? { ...image, mapNumber: own.mapNumber, name: own.name } : image
+}
+
+/**
+ * The twin of a section that was changed: the same is done to it, and where its partner's parting, depth or side changed
+ * it takes the mirror image of that. What did not change stays, for a twin may have been fitted to its own side.
+ */
+export function twinAfter(
+  before: Section,
+  after: Section,
+  twin: Section,
+  change: (section: Section) => Section,
+) {
+  const { parting, depthMm, taken } = before
+  return {
+    ...change({ ...twin, parting, depthMm, taken }),
+    note: twin.note,
+    parting: after.parting === parting ? twin.parting : mirror(after.parting),
+    depthMm: after.depthMm === depthMm ? twin.depthMm : after.depthMm,
+    taken: after.taken === taken ? twin.taken : after.taken,
+  }
 }
 
 const ownFields: readonly string[] = ["id", "mapNumber", "name", "note", "twin"]

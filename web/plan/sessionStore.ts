@@ -13,6 +13,8 @@ export type Session = {
   tool: ToolName
   way: PartingWay
   selectedIds: readonly string[]
+  /** A touch takes a section into the selection or out of it, and a stroke beside them draws a box. */
+  several: boolean
   /** The dividing parting in hand; counts only while no section is. */
   dividerId: string | null
   /** The foils of the list stand under their working sections. */
@@ -40,6 +42,7 @@ export const startSession = (): Session => ({
   tool: "select",
   way: "hairline",
   selectedIds: [],
+  several: false,
   dividerId: null,
   groupList: true,
   enlarged: null,

@@ -1,8 +1,9 @@
+import { isFoil } from "../../geometry/section/section"
 import type { Edit } from "../plan/edit"
 import { isRefusal } from "../plan/edit"
-import { changeSection } from "../plan/edits/changeSections"
 import { keepForAnotherDay } from "../plan/edits/keepForAnotherDay"
 import { removeSections } from "../plan/edits/removeSections"
+import { replaceEach } from "../plan/edits/replaceSections"
 import { setTiming } from "../plan/edits/setTiming"
 import type { Plan } from "../plan/schema"
 import type { Cure } from "./cures"
@@ -46,7 +47,7 @@ function mixEdits(before: Service, after: Service): Edit[] {
   const mixBefore = new Map(before.foils.map(({ id, mix }) => [id, mix]))
   return after.foils
     .filter(({ id, mix }) => mixBefore.get(id) !== mix)
-    .map(({ id, mix }) => changeSection(id, { treatment: { mix } }))
+    .map(({ id, mix }) => replaceEach([id], (section) => (isFoil(section) ? { ...section, mix } : section)))
 }
 
 /** Foils in the order of the service; hair left out keeps its places in the list. */

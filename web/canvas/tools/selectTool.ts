@@ -15,6 +15,8 @@ export type Hold =
       from: SurfacePoint
       to: SurfacePoint
       movedMm: number
+      /** The selection a touch leaves: this section alone, or taken into it or out of it. */
+      select: readonly string[]
     }
   | { kind: "bend"; id: string; pointIndex: number; to: SurfacePoint | null }
   | { kind: "depth"; id: string; from: ViewPoint; outward: ViewPoint; byMm: number }
@@ -37,7 +39,7 @@ export const selectTool: Tool<Hold> = {
     switch (hold.kind) {
       case "section":
         return hold.movedMm < restMm
-          ? { select: [hold.id] }
+          ? { select: hold.select }
           : { label: "Move", edit: dragSections(hold.ids, hold.from, hold.to), select: hold.ids }
       case "bend":
         return hold.to
@@ -57,7 +59,8 @@ function reachMm({ from, outward }: Extract<Hold, { kind: "depth" }>, [x, y]: Vi
 }
 
 function takeHandle(pointer: Pointer, { plan, selectedIds }: Situation): Hold | null {
-  const section = selectedIds.length === 1 && plan.sections.find(({ id }) => id === selectedIds[0])
+  const section =
+    selectedIds.length === 1 && !pointer.adds && plan.sections.find(({ id }) => id === selectedIds[0])
   if (!section) return null
   const apart = ([x, y]: ViewPoint) => Math.hypot(x - pointer.page[0], y - pointer.page[1])
   const [nearest] = handlesOf(section, plan, pointer.scene).toSorted((a, b) => apart(a.at) - apart(b.at))
@@ -67,7 +70,10 @@ function takeHandle(pointer: Pointer, { plan, selectedIds }: Situation): Hold | 
     : { kind: "depth", id: section.id, from: pointer.page, outward: nearest.outward, byMm: 0 }
 }
 
-function takeSection({ at, page, scene, reachMm }: Pointer, { plan, selectedIds }: Situation): Hold | null {
+function takeSection(
+  { at, page, scene, reachMm, adds }: Pointer,
+  { plan, selectedIds }: Situation,
+): Hold | null {
   const id = sectionAt(plan, scene, page, reachMm)
   if (id === null || !at) return null
   return {
@@ -78,5 +84,9 @@ function takeSection({ at, page, scene, reachMm }: Pointer, { plan, selectedIds 
     from: at,
     to: at,
     movedMm: 0,
+    select: adds ? toggled(selectedIds, id) : [id],
   }
 }
+
+const toggled = (ids: readonly string[], id: string) =>
+  ids.includes(id) ? ids.filter((other) => other !== id) : [...ids, id]

@@ -1,7 +1,7 @@
 import type { SurfacePoint, ViewPoint } from "../../../geometry/frames"
 import type { Head } from "../../../geometry/head/head"
 import type { ViewName } from "../../../geometry/views"
-import type { Hint } from "../../plan/draftStore"
+import type { DraftBox, Hint } from "../../plan/draftStore"
 import type { Edit, Refusal } from "../../plan/edit"
 import type { Scene } from "../../plan/marks"
 import type { Plan } from "../../plan/schema"
@@ -17,6 +17,8 @@ export type Pointer = {
   shift: boolean
   /** Held to draw freely, without snapping. */
   alt: boolean
+  /** What is touched comes into the selection beside what is in it. */
+  adds: boolean
 }
 
 /** What a tool sees of the world; it changes none of it. */
@@ -32,7 +34,7 @@ export type Situation = {
 export type Finished =
   | { label: string; edit: Edit; select?: readonly string[]; divider?: string; hint?: Hint }
   | { divider: string }
-  | { select: readonly string[] }
+  | { select: readonly string[]; box?: DraftBox }
   | Refusal
 
 /** A tool is a plain object of pure functions. A draft is its own small state while the hand is down. */

@@ -1,7 +1,7 @@
 import { isFoil, type Section, type SectionKind } from "../../../geometry/section/section"
 import type { Edit } from "../edit"
-import { freeMapNumber, type NextSection, newSection, usualSection } from "../newSection"
-import { imageOf, twinOf } from "../pairs"
+import { type NextSection, newSection, usualSection } from "../newSection"
+import { twinOf } from "../pairs"
 import type { Plan } from "../schema"
 import { accept } from "./accept"
 
@@ -12,16 +12,14 @@ export const changeKind =
     const section = plan.sections.find((each) => each.id === id)
     if (!section || section.kind === kind) return plan
     const made = asKind(section, kind, plan, next)
+    const sections = plan.sections.map((each) => (each === section ? made : each))
     const twin = twinOf(section, plan)
-    const after = new Map([[id, made]])
-    if (twin) after.set(twin.id, numberedBeside(made, imageOf(made, twin, twin.parting), twin, plan))
-    const sections = plan.sections.map((each) => after.get(each.id) ?? each)
-    return accept(plan, { ...plan, sections })
+    const image = twin && asKind(twin, kind, { ...plan, sections }, next)
+    return accept(plan, {
+      ...plan,
+      sections: sections.map((each) => (each === twin && image ? image : each)),
+    })
   }
-
-/** Hair left out that becomes a foil needs a number of its own, above the one its twin was given. */
-const numberedBeside = (made: Section, image: Section, twin: Section, { sections }: Plan): Section =>
-  isFoil(image) && !isFoil(twin) ? { ...image, mapNumber: freeMapNumber([...sections, made]) } : image
 
 /** The same band taken up another way. */
 export function asKind(

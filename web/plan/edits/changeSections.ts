@@ -14,7 +14,6 @@ export type SectionPatch = {
   treatment?: Partial<Treatment>
   stitching?: Partial<Stitching>
   backcombing?: { base?: "slice" | "weave"; pushedShare?: number; cushionMm?: number }
-  leftOut?: { name: string }
 }
 
 export const changeSection = (id: string, patch: SectionPatch): Edit => changeSections([id], patch)
@@ -22,8 +21,8 @@ export const changeSection = (id: string, patch: SectionPatch): Edit => changeSe
 export const changeSections = (ids: readonly string[], patch: SectionPatch): Edit =>
   replaceSections(ids, (section) => withBackcombing(withStitching(withBand(section, patch), patch), patch))
 
-function withBand(section: Section, { band, treatment, leftOut }: SectionPatch): Section {
-  return isFoil(section) ? { ...section, ...band, ...treatment } : { ...section, ...band, ...leftOut }
+function withBand(section: Section, { band, treatment }: SectionPatch): Section {
+  return isFoil(section) ? { ...section, ...band, ...treatment } : { ...section, ...band }
 }
 
 const withStitching = (section: Section, { stitching }: SectionPatch): Section =>

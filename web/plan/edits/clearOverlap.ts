@@ -19,7 +19,7 @@ export const clearOverlap =
       const thinner = thinned(section, byMm)
       if (!thinner) break
       if (overlapCm2(thinner, other, head) < leastOverlapCm2)
-        return replaceSections([id], () => thinner)(plan)
+        return replaceSections([id], (each) => ({ ...each, depthMm: thinner.depthMm }))(plan)
     }
     return { refused: "Thinning does not part the two: move one of them." }
   }

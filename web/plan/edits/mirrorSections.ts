@@ -1,9 +1,8 @@
-import { isFoil, type Section } from "../../../geometry/section/section"
 import type { Edit } from "../edit"
-import { freeId, freeMapNumber } from "../newSection"
 import { imageOf, twinOf } from "../pairs"
 import { sectionName } from "../sectionName"
 import { accept } from "./accept"
+import { renewed } from "./pieceOf"
 
 /** Adds the same sections on the other side of the head, placed after all others in the same order, each a pair with its own. */
 export const mirrorSections =
@@ -17,15 +16,9 @@ export const mirrorSections =
       }
     const sections = [...plan.sections]
     for (const section of single) {
-      const image = imageOf(section, numberedOn(section, sections))
+      const image = imageOf(section, renewed(section, sections))
       sections[sections.indexOf(section)] = { ...section, twin: image.id }
       sections.push(image)
     }
     return accept(plan, { ...plan, sections })
   }
-
-/** The same section under an id and a number that the others have not used. */
-function numberedOn(section: Section, sections: readonly Section[]): Section {
-  const copy = { ...section, id: freeId(sections) }
-  return isFoil(copy) ? { ...copy, mapNumber: freeMapNumber(sections) } : copy
-}

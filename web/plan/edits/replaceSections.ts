@@ -1,6 +1,6 @@
 import type { Section } from "../../../geometry/section/section"
 import { type Edit, isRefusal } from "../edit"
-import { imageOf, isSharedChange, twinOf } from "../pairs"
+import { isSharedChange, twinAfter, twinOf } from "../pairs"
 import type { Plan, Refusal } from "../schema"
 import { sectionName } from "../sectionName"
 import { accept } from "./accept"
@@ -8,7 +8,7 @@ import { accept } from "./accept"
 type Change = (section: Section) => Section
 
 /**
- * Each of the named sections as `change` leaves it, and its twin as the mirror image of that; all others stay the same
+ * Each of the named sections as `change` leaves it, and its twin likewise on the other side; all others stay the same
  * objects. Where both of a pair are named, the one named first leads.
  */
 export const replaceSections =
@@ -42,13 +42,10 @@ function withTwins(plan: Plan, ids: readonly string[], change: Change): Map<stri
     const after = change(section)
     changed.set(id, after)
     const twin = twinOf(section, plan)
-    if (twin && isSharedChange(section, after)) changed.set(twin.id, twinAfter(section, after, twin))
+    if (twin && isSharedChange(section, after)) changed.set(twin.id, twinAfter(section, after, twin, change))
   }
   return changed
 }
-
-const twinAfter = (before: Section, after: Section, twin: Section) =>
-  before.parting === after.parting ? imageOf(after, twin, twin.parting) : imageOf(after, twin)
 
 /** A refusal that only the twin is to blame for says how to change one side alone. */
 function pairRefusal(refusal: Refusal, plan: Plan, ids: readonly string[], change: Change): Refusal {

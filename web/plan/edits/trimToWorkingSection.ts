@@ -1,17 +1,14 @@
-import { cutParting } from "../../../geometry/cutParting"
-import { frontSide } from "../../../geometry/frontSide"
-import type { Head } from "../../../geometry/head/head"
-import { isFoil, type Section } from "../../../geometry/section/section"
+import type { Section } from "../../../geometry/section/section"
 import { lengthMm } from "../../../geometry/surfacePath"
 import { cutsOf, type PartingCut } from "../../../geometry/workingSectionCuts"
 import type { Edit } from "../edit"
 import { headOf } from "../measured"
-import { freeId, freeMapNumber } from "../newSection"
 import type { Plan } from "../schema"
 import { sectionName } from "../sectionName"
 import { divisionOf } from "../workingSections"
 import { crossingOf, homeOf } from "../workingSectionsBelonging"
 import { accept } from "./accept"
+import { pieceOf, renewed } from "./pieceOf"
 import { replaceSections } from "./replaceSections"
 
 /** Cuts sections at the dividing partings they cross and keeps what lies in the working section of most of their hair. */
@@ -69,11 +66,6 @@ function split(section: Section, plan: Plan, sections: readonly Section[]): Sect
   return made
 }
 
-function renewed(section: Section, sections: readonly Section[]): Section {
-  const copy = { ...section, id: freeId(sections) }
-  return isFoil(copy) ? { ...copy, mapNumber: freeMapNumber(sections) } : copy
-}
-
 /** A shorter part than this stays with the one before it, mm. */
 const shortestMm = 6
 
@@ -90,24 +82,4 @@ function partsOf(section: Section, plan: Plan): PartingCut[] {
     else parts.push({ ...cut })
   }
   return parts
-}
-
-/** A part of a section, its depths taken where the whole's depth has got to. */
-function pieceOf(section: Section, { from, to }: PartingCut, head: Head): Section {
-  const [before] = to < 1 ? cutParting(head.surface, section.parting, to) : [section.parting]
-  const parting = from > 0 ? cutParting(head.surface, before, from / to)[1] : before
-  const { start, end } = section.depthMm
-  const depthAt = (share: number) => start + (end - start) * share
-  return {
-    ...section,
-    parting,
-    taken: takenOf(section, parting, head),
-    depthMm: { start: depthAt(from), end: depthAt(to) },
-  }
-}
-
-/** The side of a part that the whole took its hair from: the face may lie on another side of a part than of the whole. */
-function takenOf({ parting, taken }: Section, part: Section["parting"], head: Head): Section["taken"] {
-  if (frontSide(parting, head) === frontSide(part, head)) return taken
-  return taken === "front" ? "behind" : "front"
 }

@@ -68,11 +68,23 @@ const leftOutRow = (section: Section<"left-out">, { partingMm }: SectionFigures)
   },
 })
 
-/** The kind, with stitch and gap in mm where the hair is woven. */
+/** The kind, with stitch and gap in mm where the hair is woven, and as much of a name of its own as there is room for. */
 function kindText(foil: Foil): string {
   const stitches = stitchesOf(foil)
   const pitch = stitches && ` ${millimetres(stitches.stitchMm)}/${millimetres(stitches.gapMm)}`
-  return kindWords[foil.kind] + (pitch ?? "")
+  return kindWords[foil.kind] + (pitch ?? "") + (foil.name ? `, ${shortName(foil.name)}` : "")
+}
+
+const mostLetters = 14
+
+function shortName(name: string): string {
+  const letters = [...name]
+  return letters.length > mostLetters
+    ? `${letters
+        .slice(0, mostLetters - 1)
+        .join("")
+        .trimEnd()}…`
+    : name
 }
 
 /** One depth, or both where the band is a wedge. */

@@ -6,10 +6,12 @@ import { breakPairs } from "../../../../web/plan/edits/breakPairs"
 import { changeSection, changeSections } from "../../../../web/plan/edits/changeSections"
 import { mirrorSections } from "../../../../web/plan/edits/mirrorSections"
 import { removeSections } from "../../../../web/plan/edits/removeSections"
+import { renameSection } from "../../../../web/plan/edits/renameSection"
 import { renumberSections, setMapNumber } from "../../../../web/plan/edits/renumberSections"
-import { reorderSection } from "../../../../web/plan/edits/reorderSection"
+import { placeBeside, reorderSection } from "../../../../web/plan/edits/reorderSection"
 import { thickenSections } from "../../../../web/plan/edits/thickenSections"
 import { newSection } from "../../../../web/plan/newSection"
+import { savePlan } from "../../../../web/plan/planFile"
 import type { Plan } from "../../../../web/plan/schema"
 import { crownParting, done, emptyPlan, refusal, rightParting, samplePlan } from "../samples"
 
@@ -132,5 +134,31 @@ describe("a new section", () => {
     const plan = done(removeSections("s2"), done(setMapNumber("s1", 30)))
     expect(newSection("slice", crownParting, plan)).toMatchObject({ id: "s5", mapNumber: 31 })
     expect(newSection("slice", crownParting, emptyPlan)).toMatchObject({ id: "s1", mapNumber: 1, mix: "A" })
+  })
+})
+
+describe("placing beside", () => {
+  it("puts one or several before or after another, in the order they are in", () => {
+    expect(ids(done(placeBeside(["s4"], "s2", "before")))).toEqual(["s1", "s4", "s2", "s3"])
+    expect(ids(done(placeBeside(["s3", "s1"], "s4", "after")))).toEqual(["s2", "s4", "s1", "s3"])
+  })
+  it("leaves the numbers on the map, and the plan itself when nothing moves", () => {
+    expect(numbers(done(placeBeside(["s1"], "s3", "after")))).toEqual(["s2:2", "s3:3", "s1:1"])
+    expect(done(placeBeside(["s2"], "s1", "after"))).toBe(samplePlan)
+    expect(done(placeBeside(["s1"], "nobody", "after"))).toBe(samplePlan)
+  })
+})
+
+describe("renaming", () => {
+  it("gives a foil a name or takes it, and hair left out another", () => {
+    const named = done(renameSection("s1", "Money piece"))
+    expect(sectionOf(named, "s1")).toMatchObject({ name: "Money piece", mapNumber: 1 })
+    expect(savePlan(done(renameSection("s1", "  "), named))).toBe(savePlan(samplePlan))
+    expect(sectionOf(done(renameSection("s4", "Fringe")), "s4")).toMatchObject({ name: "Fringe" })
+  })
+  it("is refused past what a line holds", () => {
+    expect(refusal(renameSection("s1", "x".repeat(81)))).toMatch(
+      /^Foil 1: name: expected one line of at most 80/,
+    )
   })
 })

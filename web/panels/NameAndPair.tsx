@@ -1,0 +1,58 @@
+import type { Section } from "../../geometry/section/section"
+import { act } from "../plan/act"
+import { renameSection } from "../plan/edits/renameSection"
+import { foilsBeside, splitSection } from "../plan/edits/splitSection"
+import { letters } from "../plan/limits"
+import type { Plan } from "../plan/schema"
+import { sectionName } from "../plan/sectionName"
+import { breakSelectedPairs } from "../plan/selected"
+import { pairWords } from "../plan/words"
+import { TextField } from "./TextField"
+
+type Props = { section: Section; plan: Plan }
+
+/** What a section is called, which one it makes a pair with, and whether its foil is wide enough. */
+export function NameAndPair({ section, plan }: Props) {
+  return (
+    <>
+      <PairNote section={section} plan={plan} />
+      <SplitNote section={section} plan={plan} />
+      <TextField
+        name="Name"
+        value={section.name ?? ""}
+        most={letters.name}
+        onCommit={(name) => act(`Rename ${sectionName(section)}`, renameSection(section.id, name))}
+      />
+    </>
+  )
+}
+
+function PairNote({ section, plan }: Props) {
+  const words = pairWords(section, plan)
+  if (!words) return null
+  return (
+    <div className="note-with-button">
+      <p>{words[0].toUpperCase() + words.slice(1)}: what is done to one is done to both.</p>
+      <button type="button" className="button" onClick={breakSelectedPairs}>
+        Break the pair
+      </button>
+    </div>
+  )
+}
+
+function SplitNote({ section, plan }: Props) {
+  const count = foilsBeside(section, plan)
+  if (count < 2) return null
+  return (
+    <div className="note-with-button">
+      <p>Wider than its foil: {count} foils side by side.</p>
+      <button
+        type="button"
+        className="button"
+        onClick={() => act(`Split ${sectionName(section)} into foils`, splitSection(section.id))}
+      >
+        Split into {count} foils
+      </button>
+    </div>
+  )
+}
