@@ -12,6 +12,7 @@ import { directionText, kindWords, whereOf } from "../plan/words"
 import { Choices } from "./Choices"
 import { FoilDetails } from "./FoilDetails"
 import { NumberField } from "./NumberField"
+import { PlaceFields } from "./PlaceFields"
 import { rootOptions, rootPatch, rootWordOf, stitchOptions, stitchWordOf } from "./sectionChoices"
 import { CrossingNote } from "./working/CrossingNote"
 
@@ -48,6 +49,7 @@ function OneSection({ section, plan }: { section: Section; plan: Plan }) {
         value={section.kind}
         onChange={(kind) => changeKindOf(section, kind)}
       />
+      <PlaceFields section={section} plan={plan} />
       <Shape section={section} />
       {isFoil(section) && <Coating foil={section} plan={plan} />}
       <FoilDetails section={section} plan={plan} />
