@@ -28,9 +28,13 @@ const strays = 0.12
  * back drops away from it.
  */
 export function directionOf(parting: SurfacePath, surface: Surface, hairline: Along): Direction {
-  const [from, to] = [parting[0], parting[parting.length - 1]]
+  const plain = plainDirection(surface, parting[0], parting[parting.length - 1])
+  return followsHairline(parting, surface, hairline) ? { ...plain, name: "parallel to hairline" } : plain
+}
+
+/** How the line from one place to another runs, whatever lies beside it. */
+export function plainDirection(surface: Surface, from: SurfacePoint, to: SurfacePoint): Direction {
   const degrees = steepnessOf(surface, from, to)
-  if (followsHairline(parting, surface, hairline)) return { name: "parallel to hairline", degrees }
   if (degrees < leaning) return { name: "horizontal", degrees }
   if (degrees > 90 - leaning) return { name: "vertical", degrees }
   return { name: dropsForward(surface, from, to) ? "diagonal forward" : "diagonal back", degrees }

@@ -1,4 +1,4 @@
-import { bearingOf, type DirectionName, directionOf, followsHairline } from "./direction"
+import { bearingOf, type DirectionName, followsHairline, plainDirection } from "./direction"
 import { extendPath } from "./extendPath"
 import type { SurfacePoint } from "./frames"
 import type { Head } from "./head/head"
@@ -83,14 +83,11 @@ function alongDirection(from: SurfacePoint, to: SurfacePoint, { head }: SnapWorl
     const end = turnedToward(head.surface, from, to, bearing)
     const made = end && straightParting(head, from, end)
     if (!made || "refused" in made) continue
-    const { name } = directionOf(made.parting, head.surface, neverNear)
+    const { name } = plainDirection(head.surface, from, end)
     return { ...made, to: name, guide: extendPath(head.surface, made.parting, reachMm, reachMm) }
   }
   return null
 }
-
-/** The word wanted here is the plain one, even beside the hairline. */
-const neverNear = { coordinates: () => ({ alongMm: 0, behindMm: Number.POSITIVE_INFINITY }) }
 
 /** The place as far from `from` as `to` is, where the line between runs at a bearing; null when that is too far a turn. */
 export function turnedToward(
@@ -104,7 +101,7 @@ export function turnedToward(
   let byDegrees = 0
   let end = to
   for (let i = 0; i < 8; i++) {
-    const off = turnBetween(bearingOf(surface, from, end), bearing)
+    const off = degreesBetween(bearingOf(surface, from, end), bearing)
     if (Math.abs(off) < 0.05) return end
     byDegrees += off
     if (Math.abs(byDegrees) > mostDegrees) return null
@@ -114,7 +111,7 @@ export function turnedToward(
 }
 
 /** From one bearing to another the shorter way, degrees from -90 to 90. */
-const turnBetween = (from: number, to: number) => ((((to - from + 90) % 180) + 180) % 180) - 90
+export const degreesBetween = (from: number, to: number) => ((((to - from + 90) % 180) + 180) % 180) - 90
 
 /** Turns places about the way from the head's centre to one of them; anticlockwise seen from outside, degrees. */
 export function turnAbout(surface: Surface, about: SurfacePoint) {

@@ -1,8 +1,7 @@
 import { useState } from "react"
 import type { LandmarkName } from "../../geometry/head/hairlineLandmarks"
-import { hairlineParting } from "../../geometry/parting"
 import type { SectionKind } from "../../geometry/section/section"
-import { landmarkOrder } from "../../geometry/technique"
+import { fitParting, landmarkOrder } from "../../geometry/technique"
 import { act } from "../plan/act"
 import { announceRefusal } from "../plan/announcements"
 import { addSections } from "../plan/edits/addSections"
@@ -21,13 +20,14 @@ const sides = [
 ] as const
 const kinds = (Object.keys(kindWords) as SectionKind[]).map((value) => ({ value, label: kindWords[value] }))
 
-/** Drawing without a pointer: a section parallel to the hairline, from one landmark to another. */
+/** Drawing without a pointer: a section along the hairline from one landmark to another, keeping its distance or drifting. */
 export function AddByWords() {
   const [kind, setKind] = useState<SectionKind>("slice")
   const [side, setSide] = useState<"left" | "right">("left")
   const [from, setFrom] = useState<LandmarkName>("recession")
   const [to, setTo] = useState<LandmarkName>("temple")
   const [behindMm, setBehindMm] = useState(6)
+  const [endMm, setEndMm] = useState<number | null>(null)
   return (
     <details>
       <summary>Add by words</summary>
@@ -35,7 +35,7 @@ export function AddByWords() {
         className="editor"
         onSubmit={(event) => {
           event.preventDefault()
-          addAlongHairline(kind, { side, from, to, behindMm })
+          addAlongHairline(kind, { side, from, to, behindMm, endMm: endMm ?? behindMm })
         }}
       >
         <Choices legend="What" options={kinds} value={kind} onChange={setKind} />
@@ -44,13 +44,22 @@ export function AddByWords() {
           <PlaceField name="From" value={from} onChange={setFrom} />
           <PlaceField name="To" value={to} onChange={setTo} />
         </div>
-        <NumberField
-          name="Behind the hairline"
-          unit="mm"
-          value={behindMm}
-          range={{ low: 1, high: 90 }}
-          onCommit={setBehindMm}
-        />
+        <div className="pairs">
+          <NumberField
+            name="Starts behind the hairline"
+            unit="mm"
+            value={behindMm}
+            range={reachMm}
+            onCommit={setBehindMm}
+          />
+          <NumberField
+            name="Ends behind it"
+            unit="mm"
+            value={endMm ?? behindMm}
+            range={reachMm}
+            onCommit={setEndMm}
+          />
+        </div>
         <button type="submit" className="button strong">
           Add {kindWords[kind].toLowerCase()}
         </button>
@@ -59,16 +68,24 @@ export function AddByWords() {
   )
 }
 
-type Place = { side: "left" | "right"; from: LandmarkName; to: LandmarkName; behindMm: number }
+const reachMm = { low: 1, high: 90 }
 
-function addAlongHairline(kind: SectionKind, { side, from, to, behindMm }: Place) {
+type Place = {
+  side: "left" | "right"
+  from: LandmarkName
+  to: LandmarkName
+  behindMm: number
+  endMm: number
+}
+
+function addAlongHairline(kind: SectionKind, { side, from, to, behindMm, endMm }: Place) {
   const plan = planStore.getState().present
-  const head = headOf(plan)
-  const alongMm = (name: LandmarkName) => {
-    const at = head.hairline.landmarks.get(name)
-    return at ? head.hairline.coordinates(at).alongMm * (side === "left" ? -1 : 1) : 0
-  }
-  const made = hairlineParting(head, { fromAlongMm: alongMm(from), toAlongMm: alongMm(to), behindMm })
+  const counted = (name: LandmarkName) => landmarkOrder.indexOf(name) * (side === "left" ? -1 : 1)
+  const made = fitParting(headOf(plan), {
+    run: behindMm === endMm ? "parallel" : "drifting",
+    from: { landmark: counted(from), behindMm },
+    to: { landmark: counted(to), behindMm: endMm },
+  })
   if ("refused" in made) announceRefusal("Choose two different places, further from each other.")
   else
     act(

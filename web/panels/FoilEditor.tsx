@@ -13,6 +13,7 @@ import { Choices } from "./Choices"
 import { FoilDetails } from "./FoilDetails"
 import { NameAndPair } from "./NameAndPair"
 import { NumberField } from "./NumberField"
+import { PlaceFields } from "./PlaceFields"
 import { rootOptions, rootPatch, rootWordOf, stitchOptions, stitchWordOf } from "./sectionChoices"
 import { CrossingNote } from "./working/CrossingNote"
 
@@ -51,6 +52,7 @@ function OneSection({ section, plan }: { section: Section; plan: Plan }) {
         value={section.kind}
         onChange={(kind) => changeKindOf(section, kind)}
       />
+      <PlaceFields section={section} plan={plan} />
       <Shape section={section} />
       {isFoil(section) && <Coating foil={section} plan={plan} />}
       <FoilDetails section={section} plan={plan} />

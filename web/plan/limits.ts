@@ -23,6 +23,8 @@ export const limits = {
   depthMm: limit(0.5, 60, "mm"),
   // Hair left between two partings, none when they lie back to back.
   betweenMm: limit(0, 60, "mm"),
+  // A comb parts no less; no more goes round the whole head.
+  partingMm: limit(4, 600, "mm"),
   rootDistanceMm: limit(0, 300, "mm"),
   strandShare: limit(0, 1),
   carrierWidthMm: limit(20, 600, "mm"),

@@ -17,11 +17,12 @@ export const moveSections =
   (ids: readonly string[], { alongMm, behindMm }: Step): Edit =>
   (plan) => {
     const head = headOf(plan)
-    const move = (parting: SurfacePath) => backward(head, along(head, parting, alongMm), behindMm)
+    const move = (parting: SurfacePath) => movedBack(head, along(head, parting, alongMm), behindMm)
     return replaceSections(ids, (section) => ({ ...section, parting: move(section.parting) }))(plan)
   }
 
-const backward = (head: Head, parting: SurfacePath, mm: number) =>
+/** A parting moved away from the face by so many mm, its shape kept. */
+export const movedBack = (head: Head, parting: SurfacePath, mm: number) =>
   mm === 0 ? parting : offsetPath(head.surface, parting, -frontSide(parting, head) * mm)
 
 /** Farther in than this, mm, the nearest place of the hairline changes too fast to be a guide. */
