@@ -89,6 +89,11 @@ it("searches 120 foils without holding the screen up, and stops when told to", a
   const { page, problems, close } = await visit()
   await options(page).first().waitFor()
   await openPlanText(page, { ...busyPlan(120), name: "A full head" })
+  // The search is held up at its start, so that there is time to stop it on any machine.
+  await page.route(/cureWorker/, async (route) => {
+    await new Promise((done) => setTimeout(done, 1500))
+    await route.continue()
+  })
   await goTo(page, "Timing")
   await page.getByRole("radio", { name: "All in one rinse" }).check()
   const progress = page.getByRole("progressbar", { name: "Working out what settles it" })
