@@ -3,7 +3,15 @@ import { defineConfig } from "vitest/config"
 export default defineConfig({
   test: {
     projects: [
-      { test: { name: "unit", include: ["tests/**/*.test.ts"], exclude: ["tests/browser/**"] } },
+      {
+        test: {
+          name: "unit",
+          include: ["tests/**/*.test.ts"],
+          exclude: ["tests/browser/**"],
+          // Printing many pages is slow on a machine that others use too; what must be fast measures itself.
+          testTimeout: 30_000,
+        },
+      },
       {
         test: {
           name: "browser",
