@@ -1,0 +1,233 @@
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs"
+import { tmpdir } from "node:os"
+import { join } from "node:path"
+import type { Page } from "playwright-core"
+import { afterAll, beforeAll, describe, expect, it } from "vitest"
+import { addSections } from "../../web/plan/edits/addSections"
+import { changeSection } from "../../web/plan/edits/changeSections"
+import { moveSections } from "../../web/plan/edits/moveSections"
+import { repeatBehind } from "../../web/plan/edits/repeatBehind"
+import { newPlan } from "../../web/plan/newPlan"
+import { newSection } from "../../web/plan/newSection"
+import { savePlan } from "../../web/plan/planFile"
+import { axeFaults as faults } from "../support/axe"
+import { closeBrowser, openBrowser, phone, type Visit, visit } from "../support/browser"
+import { readPdfText } from "../support/pdfText"
+import { goTo, onLargeView, openPlanFile, options, startNewPlan } from "../support/screen"
+import { done, rightParting } from "../web/plan/samples"
+
+beforeAll(openBrowser)
+afterAll(closeBrowser)
+
+const bare = { ...newPlan(new Date("2026-03-09T12:00:00Z")), name: "List" }
+const one = done(addSections(newSection("slice", rightParting, bare)), bare)
+const narrow = { kind: "foil", widthMm: 40, lengthMm: 300 } as const
+const wide = done(changeSection("s1", { treatment: { carrier: narrow } }), one)
+const twice = done(moveSections(["s2"], { alongMm: 0, behindMm: -4 }), done(repeatBehind("s1", 3), one))
+
+function fileOf(plan: typeof one) {
+  const file = join(mkdtempSync(join(tmpdir(), "partline-list-")), "plan.json")
+  writeFileSync(file, savePlan(plan))
+  return file
+}
+
+async function withVisit(work: (visit: Visit) => Promise<void>, size?: Parameters<typeof visit>[0]) {
+  const open = await visit(size)
+  try {
+    await options(open.page).nth(8).waitFor()
+    await work(open)
+    expect(open.problems).toEqual([])
+  } finally {
+    await open.close()
+  }
+}
+
+const status = (page: Page) => page.getByRole("status").last().textContent()
+const numbers = async (page: Page) =>
+  (await options(page).locator(".number").allTextContents()).filter((text) => text !== "–").slice(0, 4)
+const middleOf = async (page: Page, row: number, what = ".grip") => {
+  const box = await options(page).nth(row).locator(what).boundingBox()
+  if (!box) throw new Error(`row ${row} has no ${what}`)
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2, height: box.height, width: box.width }
+}
+
+describe("the order of application", () => {
+  it("is changed by dragging a row with the mouse: one undo, the number on the map stays, Escape calls it off", () =>
+    withVisit(async ({ page }) => {
+      expect(await numbers(page)).toEqual(["1", "2", "3", "4"])
+      const handle = await middleOf(page, 3)
+      expect(Math.min(handle.width, handle.height)).toBeGreaterThanOrEqual(44)
+      const drag = async () => {
+        const [from, to] = [await middleOf(page, 3), await middleOf(page, 1)]
+        await page.mouse.move(from.x, from.y)
+        await page.mouse.down()
+        await page.mouse.move(to.x, to.y - to.height / 3, { steps: 5 })
+        await page.locator("[data-drop]").waitFor()
+      }
+      await drag()
+      await page.keyboard.press("Escape")
+      await page.mouse.up()
+      expect(await numbers(page)).toEqual(["1", "2", "3", "4"])
+      await drag()
+      await page.mouse.up()
+      expect(await numbers(page)).toEqual(["3", "1", "2", "4"])
+      expect(await status(page)).toBe("Foil 3 goes on 1st of 9")
+      expect(await options(page).nth(1).textContent()).toMatch(/^1st3Slice/)
+      await page.getByRole("button", { name: "Number in this order" }).click()
+      expect(await numbers(page)).toEqual(["1", "2", "3", "4"])
+      await page.getByRole("button", { name: /^Undo: Number/ }).click()
+      await page.getByRole("button", { name: /^Undo: Foil 3 goes on 1st/ }).click()
+      expect(await numbers(page)).toEqual(["1", "2", "3", "4"])
+    }))
+
+  it("is changed by a finger on a phone, while the page stays put", () =>
+    withVisit(async ({ page }) => {
+      await options(page).nth(2).scrollIntoViewIfNeeded()
+      const [from, to] = [await middleOf(page, 2), await middleOf(page, 1)]
+      const session = await page.context().newCDPSession(page)
+      const touch = (type: "touchStart" | "touchMove" | "touchEnd", y?: number) =>
+        session.send("Input.dispatchTouchEvent", {
+          type,
+          touchPoints: y === undefined ? [] : [{ x: from.x, y, id: 1 }],
+        })
+      await touch("touchStart", from.y)
+      for (let i = 1; i <= 6; i++)
+        await touch("touchMove", from.y + ((to.y - to.height / 3 - from.y) * i) / 6)
+      await page.locator("[data-drop]").waitFor()
+      await touch("touchEnd")
+      expect(await numbers(page)).toEqual(["2", "1", "3", "4"])
+      expect(await status(page)).toBe("Foil 2 goes on 1st of 9")
+    }, phone))
+
+  it("is changed by keys and by buttons, each told once", () =>
+    withVisit(async ({ page }) => {
+      await options(page).nth(1).click()
+      const list = page.getByRole("listbox", { name: /^Foils/ })
+      await list.press("Alt+ArrowDown")
+      expect(await status(page)).toBe("Foil 1 goes on 2nd of 9")
+      expect(await numbers(page)).toEqual(["2", "1", "3", "4"])
+      await page.getByRole("button", { name: "Earlier", exact: true }).click()
+      expect(await numbers(page)).toEqual(["1", "2", "3", "4"])
+    }))
+})
+
+it("gives a foil a name that stands in list, editor and on paper", () =>
+  withVisit(async ({ page }) => {
+    await options(page).nth(1).click()
+    await page.locator("section.editor").getByLabel("Name", { exact: true }).fill("Money piece")
+    await page.keyboard.press("Enter")
+    expect(await options(page).nth(1).textContent()).toContain("Money piece")
+    expect(await page.locator("#editor-title").textContent()).toMatch(/^1 Money piece: Slice/)
+    await goTo(page, "Sheets")
+    await page.locator(".preview svg").first().waitFor()
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save PDF" }).click(),
+    ])
+    expect(await readPdfText(readFileSync(await download.path()))).toContain("Slice, Money piece")
+  }))
+
+it("keeps a mirrored section and its image a pair until the pair is broken", () =>
+  withVisit(async ({ page }) => {
+    await openPlanFile(page, fileOf(one))
+    await options(page).first().click()
+    await page.getByRole("button", { name: "Mirror" }).click()
+    expect(await options(page).nth(0).textContent()).toContain("pair with 2 on the client’s left")
+    await page.getByRole("button", { name: "Thicker" }).click()
+    expect(await options(page).nth(0).textContent()).toMatch(/× 4 mm/)
+    expect(await options(page).nth(1).textContent()).toMatch(/× 4 mm/)
+    await page.getByRole("radio", { name: "Weave", exact: true }).last().check()
+    expect(await options(page).allTextContents()).toEqual([
+      expect.stringMatching(/1Weave, right/),
+      expect.stringMatching(/2Weave, left/),
+    ])
+    await page.getByRole("button", { name: "Break the pair" }).click()
+    expect(await status(page)).toBe("Break the pair")
+    await page.getByRole("button", { name: "Thicker" }).click()
+    expect(await options(page).nth(0).textContent()).not.toMatch(/× 5 mm|pair with/)
+    expect(await options(page).nth(1).textContent()).toMatch(/× 5 mm/)
+    expect(await faults(page)).toEqual([])
+  }))
+
+it("copies and pastes by keys and buttons, behind in the same plan, in place in another", () =>
+  withVisit(async ({ page }) => {
+    await openPlanFile(page, fileOf(one))
+    await page.keyboard.press("Control+a")
+    expect(await status(page)).toBe("1 section selected")
+    await page.keyboard.press("Control+c")
+    expect(await status(page)).toBe("1 section copied")
+    await page.keyboard.press("Control+v")
+    expect(await options(page).count()).toBe(2)
+    expect(await page.getByText("The same hair twice").count()).toBe(0)
+    await startNewPlan(page)
+    await page.getByRole("button", { name: "Paste 1" }).click()
+    expect(await options(page).count()).toBe(1)
+    await page.getByRole("button", { name: /^Undo: Paste a section/ }).click()
+    expect(await page.getByText("None yet.").isVisible()).toBe(true)
+  }))
+
+it("selects several by Shift, by a switch and by a box", () =>
+  withVisit(async ({ page }) => {
+    const chosen = () => options(page).and(page.locator('[aria-selected="true"]')).count()
+    await options(page).nth(1).click()
+    await options(page)
+      .nth(3)
+      .click({ modifiers: ["Shift"] })
+    expect(await chosen()).toBe(3)
+    await options(page)
+      .nth(2)
+      .click({ modifiers: ["Control"] })
+    expect(await chosen()).toBe(2)
+    await page.mouse.click(...(await onLargeView(page, "front", 0, 0)))
+    expect(await chosen()).toBe(0)
+    await page.getByRole("checkbox", { name: "Select several" }).check()
+    await options(page).nth(1).click()
+    await options(page).nth(2).click()
+    expect(await chosen()).toBe(2)
+    expect(await faults(page)).toEqual([])
+    await page.mouse.move(...(await onLargeView(page, "front", 95, 150)))
+    await page.mouse.down()
+    await page.mouse.move(...(await onLargeView(page, "front", 20, 60)), { steps: 5 })
+    await page.mouse.up()
+    expect(await chosen()).toBeGreaterThan(4)
+    await page.getByRole("checkbox", { name: "Select several" }).uncheck()
+  }))
+
+it("splits a section wider than its foil with one touch and one undo", () =>
+  withVisit(async ({ page }) => {
+    await openPlanFile(page, fileOf(wide))
+    await options(page).first().click()
+    await page.getByRole("button", { name: /^Split into \d foils/ }).click()
+    const count = await options(page).count()
+    expect(count).toBeGreaterThan(1)
+    await options(page).first().click()
+    expect(await page.getByRole("button", { name: /^Split into/ }).count()).toBe(0)
+    await page.getByRole("button", { name: /^Undo: Split Foil 1 into foils/ }).click()
+    expect(await options(page).count()).toBe(1)
+  }))
+
+it("shows hair taken twice, counts it once, and parts the two with one touch and one undo", () =>
+  withVisit(async ({ page }) => {
+    const black = () =>
+      page
+        .locator(".pane.large canvas")
+        .nth(1)
+        .evaluate((canvas: HTMLCanvasElement) => {
+          const { data } = canvas.getContext("2d")?.getImageData(0, 0, canvas.width, canvas.height) ?? {
+            data: [],
+          }
+          return data.filter((value, i) => i % 4 === 3 && value > 100).length
+        })
+    await openPlanFile(page, fileOf(twice))
+    await page.getByRole("heading", { name: "The same hair twice" }).waitFor()
+    expect(await page.locator(".foot").textContent()).toMatch(/\d g less: hair taken twice, by 1 and 2/)
+    await page.waitForTimeout(300)
+    expect(await black()).toBeGreaterThan(50)
+    expect(await faults(page)).toEqual([])
+    await page.getByRole("button", { name: "Thin foil 2" }).click()
+    expect(await page.getByRole("heading", { name: "The same hair twice" }).count()).toBe(0)
+    await page.waitForTimeout(300)
+    expect(await black()).toBe(0)
+    await page.getByRole("button", { name: /^Undo: Thin foil 2/ }).click()
+    expect(await page.getByRole("heading", { name: "The same hair twice" }).count()).toBe(1)
+  }))
