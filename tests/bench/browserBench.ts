@@ -18,7 +18,14 @@ const moves = 150
 export async function browserBench(): Promise<Row[]> {
   await openBrowser()
   try {
-    return [...(await stroke()), ...(await turn()), await heap(), await chairBench(), firstLoad()]
+    return [
+      ...(await stroke()),
+      ...(await turn()),
+      await stackSteps(),
+      await heap(),
+      await chairBench(),
+      firstLoad(),
+    ]
   } finally {
     await closeBrowser()
   }
@@ -119,6 +126,50 @@ async function turn(): Promise<Row[]> {
       referenceValue: median(reference),
     },
   ]
+}
+
+/** A stack stepped between 39 and 40 sections, all of them on seven views; the reference steps between 1 and 2. */
+async function stackSteps(): Promise<Row> {
+  const steps = (most: number) =>
+    withPlan(oneSlice(), async (page, profiler) => {
+      await page.getByRole("option").first().click()
+      await page.getByRole("button", { name: "Stack behind…" }).click()
+      const many = page.getByLabel("How many more", { exact: true })
+      for (const [name, value] of [
+        ["Gap between", 1],
+        ["Depth of each", 1],
+      ] as const) {
+        await page.getByLabel(name).fill(String(value))
+        await page.getByLabel(name).press("Enter")
+      }
+      await many.fill(String(most))
+      await many.press("Enter")
+      await page.getByText(`All ${most} fit.`).waitFor()
+      const costs: number[] = []
+      for (let i = 0; i < 60; i++) {
+        const before = await scriptMs(profiler)
+        await page.keyboard.press(i % 2 === 0 ? "ArrowDown" : "ArrowUp")
+        await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done))))
+        costs.push((await scriptMs(profiler)) - before)
+      }
+      return median(costs.slice(10))
+    })
+  const referenceValue = await steps(2)
+  return {
+    what: "stack preview of 40 sections, a step, 7 views, median",
+    value: await steps(40),
+    unit: "ms",
+    limit: 8,
+    reference: "a stack of 2",
+    referenceValue,
+  }
+}
+
+/** One fine slice behind the hairline of an empty plan. */
+const oneSlice = (): Plan => {
+  const plan = busyPlan(1)
+  const [first] = plan.sections
+  return { ...plan, sections: [{ ...first, depthMm: { start: 1, end: 1 } }] }
 }
 
 async function heap(): Promise<Row> {

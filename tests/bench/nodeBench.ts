@@ -9,6 +9,7 @@ import { captureSections } from "../../web/plan/captureTechnique"
 import { isRefusal } from "../../web/plan/edit"
 import { techniqueSections } from "../../web/plan/edits/layTechnique"
 import { moveSections } from "../../web/plan/edits/moveSections"
+import { stackRows } from "../../web/plan/edits/stackBehind"
 import { examplePlan } from "../../web/plan/examplePlan"
 import { headOf, measured } from "../../web/plan/measured"
 import type { Plan } from "../../web/plan/schema"
@@ -19,7 +20,7 @@ import { median, type Row } from "./table"
 
 /** What the figures and the paper cost without a screen. */
 export async function nodeBench(): Promise<Row[]> {
-  return [throughput(), growth(), overlap(), fitting(), await paper()]
+  return [throughput(), growth(), overlap(), fitting(), stacking(), await paper()]
 }
 
 const timed = (work: () => void) => {
@@ -110,6 +111,33 @@ function fitting(): Row {
     limit: 20,
     reference: "one slice along the hairline",
     referenceValue: cost({ sections: sections.slice(0, 1) }),
+  }
+}
+
+function stacking(): Row {
+  const plan = busyPlan(1)
+  const [first] = plan.sections
+  const wish = {
+    follow: "hairline",
+    gapMm: 1,
+    shiftMm: 0,
+    depthMm: { start: 1, end: 1 },
+    second: null,
+  } as const
+  const costOf = (count: number) => {
+    const work = () => {
+      stackRows(first, plan, wish)(count)
+    }
+    work()
+    return median(Array.from({ length: 15 }, () => timed(work)))
+  }
+  return {
+    what: "a stack of 40 sections worked out anew",
+    value: costOf(40),
+    unit: "ms",
+    limit: 40,
+    reference: "one section",
+    referenceValue: costOf(1),
   }
 }
 

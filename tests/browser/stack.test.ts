@@ -50,6 +50,18 @@ it("shows a stack while its number is stepped, lays it in one act and takes it b
     expect(await options(page).count()).toBe(1)
   }))
 
+it("nudges what is in hand with the arrows, taken back together", () =>
+  withSlice(tablet, async (page) => {
+    const behind = page.getByLabel("Behind the hairline", { exact: true })
+    const before = Number(await behind.inputValue())
+    await page.keyboard.press("ArrowUp")
+    await page.keyboard.press("Shift+ArrowUp")
+    await page.getByRole("button", { name: /^Undo: Move \d mm away from the hairline/ }).waitFor()
+    expect(Math.abs(Number(await behind.inputValue()) - before - 6)).toBeLessThan(0.6)
+    await page.keyboard.press("Control+z")
+    expect(Number(await behind.inputValue())).toBe(before)
+  }))
+
 it("is called off by Escape, and nothing is left of it", () =>
   withSlice(tablet, async (page) => {
     await page.getByRole("button", { name: "Stack behind…" }).click()

@@ -63,6 +63,37 @@ it("draws with a finger, zooms with two, and a second finger calls the stroke of
   await close()
 })
 
+it("takes back with a tap of two fingers and does again with three", async () => {
+  const { page, problems, close } = await visit(phone)
+  await options(page).first().waitFor()
+  await startNewPlan(page)
+  await takeTool(page, "Slice")
+  const session = await page.context().newCDPSession(page)
+  const along = await Promise.all(
+    [
+      [-10, 90],
+      [-35, 88],
+      [-58, 70],
+    ].map(async ([x, y]) => {
+      const [left, top] = await onLargeView(page, "front", x, y)
+      return [{ x: left, y: top, id: 1 }]
+    }),
+  )
+  await fingers(session, [...along, []])
+  await page.waitForTimeout(200)
+  expect(await options(page).count()).toBe(1)
+
+  const [at] = along[1]
+  const spread = [0, 1, 2].map((i) => ({ x: at.x + 45 * i, y: at.y + 100, id: i + 1 }))
+  await fingers(session, [spread.slice(0, 1), spread.slice(0, 2), spread.slice(0, 1), []])
+  await page.getByText("None yet.").waitFor()
+  await fingers(session, [spread.slice(0, 1), spread.slice(0, 2), spread, spread.slice(0, 2), []])
+  await options(page).first().waitFor()
+  expect(await page.getByRole("button", { name: "Whole head" }).count()).toBe(0)
+  expect(problems).toEqual([])
+  await close()
+})
+
 it("draws with a pen, and from then on a finger only moves the page until the switch is turned off", async () => {
   const { page, problems, close } = await visit({ ...tablet, hasTouch: true })
   await options(page).first().waitFor()

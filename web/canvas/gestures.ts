@@ -1,4 +1,5 @@
 import { type ScreenPoint, screenPoint } from "../../geometry/frames"
+import { fingerDown, fingerMoved, fingersTapped, noTap } from "./fingerTap"
 
 /** What a pane is told about hands on it: strokes of one pointer, pinches of two, the wheel. Pane pixels. */
 export type GestureHandlers = {
@@ -12,6 +13,8 @@ export type GestureHandlers = {
   /** Fingers moved from one middle to another and apart by a factor. */
   pinch(from: ScreenPoint, to: ScreenPoint, factor: number): void
   wheel(at: ScreenPoint, event: WheelEvent): void
+  /** Two fingers or more came down and up again at once. */
+  tap(fingers: number): void
   penSeen(): void
   /** Whether fingers may only move the page, because a pen draws. */
   fingersOnlyMove(): boolean
@@ -22,6 +25,7 @@ export function listenToGestures(element: HTMLElement, handlers: GestureHandlers
   const touches = new Map<number, ScreenPoint>()
   let stroke: number | null = null
   let strokeIsPen = false
+  let tap = noTap
 
   const placeOf = (event: PointerEvent | WheelEvent) => {
     const box = element.getBoundingClientRect()
@@ -39,6 +43,7 @@ export function listenToGestures(element: HTMLElement, handlers: GestureHandlers
     const at = placeOf(event)
     if (event.pointerType === "pen") handlers.penSeen()
     if (event.pointerType === "touch") {
+      tap = fingerDown(tap, event.pointerId, at, event.timeStamp, touches.size === 0)
       touches.set(event.pointerId, at)
       if (touches.size > 1 || handlers.fingersOnlyMove()) {
         cancelStroke()
@@ -53,6 +58,7 @@ export function listenToGestures(element: HTMLElement, handlers: GestureHandlers
 
   const move = (event: PointerEvent) => {
     const at = placeOf(event)
+    if (touches.has(event.pointerId)) tap = fingerMoved(tap, event.pointerId, at)
     if (event.pointerId === stroke) handlers.strokeMove(at, event)
     else if (touches.has(event.pointerId)) movePage(event.pointerId, at)
     else if (stroke === null && event.pointerType !== "touch") handlers.hover(at, event)
@@ -60,6 +66,7 @@ export function listenToGestures(element: HTMLElement, handlers: GestureHandlers
   }
 
   const movePage = (id: number, at: ScreenPoint) => {
+    if (tap.isStill && touches.size > 1) return
     const before = [...touches.values()]
     const after = [...touches].map(([touch, place]) => (touch === id ? at : place))
     const apart = spreadOf(before)
@@ -67,7 +74,10 @@ export function listenToGestures(element: HTMLElement, handlers: GestureHandlers
   }
 
   const up = (event: PointerEvent) => {
-    touches.delete(event.pointerId)
+    if (touches.delete(event.pointerId) && touches.size === 0) {
+      const fingers = fingersTapped(tap, event.timeStamp)
+      if (fingers > 1) handlers.tap(fingers)
+    }
     if (event.pointerId !== stroke) return
     stroke = null
     handlers.strokeEnd()

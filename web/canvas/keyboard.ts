@@ -1,5 +1,6 @@
-import { redoAloud, undoAloud } from "../plan/act"
+import { act, redoAloud, undoAloud } from "../plan/act"
 import { announce } from "../plan/announcements"
+import { moveSections } from "../plan/edits/moveSections"
 import { copySelected, pasteCopied, selectAll } from "../plan/selected"
 import { sessionStore, type ToolName } from "../plan/sessionStore"
 import { cancelGesture } from "./toolRunner"
@@ -36,11 +37,33 @@ export function listenToKeys(target: Window): () => void {
       command(event.shiftKey)
       return
     }
+    if (event.target === document.body && nudge(event)) return
     const tool = toolKeys[event.key]
     if (tool && !event.altKey) sessionStore.setState({ tool })
   }
   target.addEventListener("keydown", onKey)
   return () => target.removeEventListener("keydown", onKey)
+}
+
+const nudges: Record<string, { alongMm: number; behindMm: number; words: string }> = {
+  ArrowUp: { alongMm: 0, behindMm: 1, words: "away from the hairline" },
+  ArrowDown: { alongMm: 0, behindMm: -1, words: "toward the hairline" },
+  ArrowLeft: { alongMm: 1, behindMm: 0, words: "along the hairline, to the client’s right" },
+  ArrowRight: { alongMm: -1, behindMm: 0, words: "along the hairline, to the client’s left" },
+}
+/** How much farther a nudge goes with Shift. */
+const farther = 5
+
+/** Moves what is selected by a millimetre, as one sees it in front of the client. True when there was something to move. */
+function nudge(event: KeyboardEvent): boolean {
+  const { selectedIds } = sessionStore.getState()
+  const way = nudges[event.key]
+  if (!way || selectedIds.length === 0) return false
+  event.preventDefault()
+  const times = event.shiftKey ? farther : 1
+  const step = { alongMm: way.alongMm * times, behindMm: way.behindMm * times }
+  act(`Move ${times} mm ${way.words}`, moveSections(selectedIds, step), `move:${selectedIds.join(",")}`)
+  return true
 }
 
 const isTyping = (target: EventTarget | null) =>

@@ -1,5 +1,6 @@
 import type { ScreenPoint } from "../../geometry/frames"
 import { fromView } from "../../geometry/views"
+import { redoAloud, undoAloud } from "../plan/act"
 import { sessionStore } from "../plan/sessionStore"
 import { type Camera, fromScreen, panBy, zoomAbout } from "./camera"
 import type { PaneState } from "./drawPane"
@@ -109,6 +110,7 @@ export function listenToPane(
     pinch: (from, to, factor) =>
       moveCamera((camera) => zoomAbout(panBy(camera, to[0] - from[0], to[1] - from[1]), to, factor)),
     wheel: (at, event) => moveCamera((camera) => zoomAbout(camera, at, Math.exp(-event.deltaY * 0.0016))),
+    tap: (fingers) => (fingers === 2 ? undoAloud() : redoAloud()),
     penSeen: () => sessionStore.setState({ penOnly: true }),
     fingersOnlyMove: () => sessionStore.getState().penOnly,
   })

@@ -3,6 +3,8 @@ import { useEffect, useRef } from "react"
 const keys: readonly (readonly [keys: string, does: string])[] = [
   ["V  S  W  B  L  D", "select, slice, weave, backcomb, left out, divide"],
   ["Alt while drawing", "draws freely, without snapping"],
+  ["← → ↑ ↓ on the map", "moves what is selected by 1 mm, with Shift by 5"],
+  ["Tap with 2 fingers, with 3", "undo, redo"],
   ["Escape", "calls the stroke in hand off"],
   ["Ctrl+Z, Ctrl+Shift+Z", "undo, redo"],
   ["Ctrl+A, Ctrl+C, Ctrl+V", "select all, copy, paste"],
