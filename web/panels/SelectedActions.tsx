@@ -18,7 +18,8 @@ export function SelectedActions() {
   const sections = usePlan((plan) => plan.sections)
   const selectedIds = useSession((session) => session.selectedIds)
   const selected = sections.filter(({ id }) => selectedIds.includes(id))
-  return <Actions selected={selected} />
+  // On an empty plan the techniques come first.
+  return sections.length === 0 ? null : <Actions selected={selected} />
 }
 
 function Actions({ selected }: { selected: readonly Section[] }) {
