@@ -2,27 +2,34 @@ import { type SurfacePoint, surfacePoint } from "../../geometry/frames"
 import type { Head } from "../../geometry/head/head"
 import { lineAt } from "../../geometry/section/bandSpans"
 import { type Stretch, sharedStretches } from "../../geometry/section/overlap"
-import type { Overlap } from "./overlaps"
+import type { Section } from "../../geometry/section/section"
 
-/** Hair that two sections take, as lines on the scalp map: closed outlines, and the strokes of a cross-hatch in them. */
+/** Hair of a section that others have taken before it, as lines on the scalp map: closed outlines, and the strokes of a cross-hatch in them. */
 export type DoubledHair = {
   outlines: readonly (readonly SurfacePoint[])[]
   strokes: readonly (readonly [SurfacePoint, SurfacePoint])[]
 }
 
-const remembered = new WeakMap<Overlap, DoubledHair>()
-
-/** Drawn once for as long as the overlap stays. */
-export function doubledHair(overlap: Overlap, head: Head): DoubledHair {
-  const known = remembered.get(overlap)
-  if (known) return known
-  const patches = patchesOf(sharedStretches(overlap.earlier, overlap.later, head))
-  const fresh = {
+export function doubledHair(section: Section, before: readonly Section[], head: Head): DoubledHair {
+  const shared = before.flatMap((each) => sharedStretches(each, section, head))
+  const patches = patchesOf(joined(shared))
+  return {
     outlines: patches.map(outlineOf),
     strokes: patches.flatMap((patch) => [...slantedStrokes(patch, 1), ...slantedStrokes(patch, -1)]),
   }
-  remembered.set(overlap, fresh)
-  return fresh
+}
+
+/** The stretches from line to line, those of one line that meet made one. */
+function joined(stretches: readonly Stretch[]): Stretch[] {
+  const inOrder = stretches.toSorted((a, b) => a.line - b.line || a.fromU - b.fromU)
+  const found: Stretch[] = []
+  for (const stretch of inOrder) {
+    const last = found.at(-1)
+    if (last && last.line === stretch.line && stretch.fromU <= last.toU)
+      found[found.length - 1] = { ...last, toU: Math.max(last.toU, stretch.toU) }
+    else found.push(stretch)
+  }
+  return found
 }
 
 /** Stretches that lie on each other line after line. */
@@ -39,10 +46,16 @@ function patchesOf(stretches: readonly Stretch[]): Stretch[][] {
 const isNext = (below: Stretch, { line, fromU, toU }: Stretch) =>
   below.line === line - 1 && below.fromU < toU && fromU < below.toU
 
-const outlineOf = (patch: readonly Stretch[]) => [
-  ...patch.map(({ line, fromU }) => surfacePoint(fromU, lineAt(line))),
-  ...patch.map(({ line, toU }) => surfacePoint(toU, lineAt(line))).reverse(),
-]
+/** Lines from one corner of an outline to the next: about a millimetre. */
+const cornerLines = 3
+
+function outlineOf(patch: readonly Stretch[]): SurfacePoint[] {
+  const corners = patch.filter((_, i) => i % cornerLines === 0 || i === patch.length - 1)
+  return [
+    ...corners.map(({ line, fromU }) => surfacePoint(fromU, lineAt(line))),
+    ...corners.map(({ line, toU }) => surfacePoint(toU, lineAt(line))).reverse(),
+  ]
+}
 
 /** Between strokes, radians of the map: near two millimetres, closer than any hatch of a mix. */
 const strokeGap = 0.026

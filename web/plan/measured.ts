@@ -7,7 +7,7 @@ import type { Range, TradeFigures } from "../../geometry/tradeFigures"
 import { headFigures } from "../../presets/headSizes"
 import { tradeFigures } from "../../presets/tradeFigures"
 import { netFigures } from "./netFigures"
-import { type Overlap, overlapsIn } from "./overlaps"
+import { type Overlap, overlapsIn, takersBefore } from "./overlaps"
 import { figuresRuling } from "./ruling"
 import type { Plan } from "./schema"
 import { type TotalsFigures, takenTwiceBy, totalsOf } from "./totals"
@@ -67,12 +67,6 @@ const totalWhere = (belongs: (section: Section) => boolean, all: Measured["secti
 /** The totals of some of a plan's sections, with hair that one before them has taken left to that one. */
 export const totalsAmong = (sections: readonly Section[], plan: Plan): TotalsFigures =>
   totalWhere((section) => sections.includes(section), measured(plan).sections)
-
-function takersBefore(overlaps: readonly Overlap[]) {
-  const before = new Map<Section, Section[]>()
-  for (const { earlier, later } of overlaps) before.set(later, [...(before.get(later) ?? []), earlier])
-  return before
-}
 
 function bothFigures(section: Section, plan: Plan, before: readonly Section[]) {
   const figures = figuresOf(section, plan)

@@ -1,28 +1,35 @@
 import type { SurfacePoint, ViewPoint } from "../../geometry/frames"
+import type { Section } from "../../geometry/section/section"
 import { toView } from "../../geometry/views"
-import { doubledHair } from "./doubledHair"
+import { type DoubledHair, doubledHair } from "./doubledHair"
 import type { Mark } from "./mark"
 import { isSeen, type Scene, seenPaths } from "./marks"
-import type { Overlap } from "./overlaps"
+import { type Overlap, takersBefore } from "./overlaps"
 
-const drawnIn = new WeakMap<Scene, WeakMap<Overlap, readonly Mark[]>>()
+type Known<T> = { before: readonly Section[]; value: T }
+const hairOf = new WeakMap<Section, Known<DoubledHair>>()
+const drawnIn = new WeakMap<Scene, WeakMap<Section, Known<readonly Mark[]>>>()
 
-/** Hair that two sections take, on one page: an outline and a cross-hatch, told without colour. */
-export const overlapMarks = (overlaps: readonly Overlap[], scene: Scene): Mark[] =>
-  overlaps.flatMap((overlap) => marksOf(overlap, scene))
-
-function marksOf(overlap: Overlap, scene: Scene): readonly Mark[] {
-  const ofScene = drawnIn.get(scene) ?? new WeakMap<Overlap, readonly Mark[]>()
+/** Hair that sections take from each other, on one page: an outline and a cross-hatch, told without colour. */
+export const overlapMarks = (overlaps: readonly Overlap[], scene: Scene): Mark[] => {
+  const ofScene = drawnIn.get(scene) ?? new WeakMap<Section, Known<readonly Mark[]>>()
   drawnIn.set(scene, ofScene)
-  const known = ofScene.get(overlap)
-  if (known) return known
-  const fresh = drawOverlap(overlap, scene)
-  ofScene.set(overlap, fresh)
-  return fresh
+  return [...takersBefore(overlaps)].flatMap(([section, before]) =>
+    remembered(ofScene, section, before, () => drawHair(hairTwice(section, before, scene), scene)),
+  )
 }
 
-function drawOverlap(overlap: Overlap, scene: Scene): Mark[] {
-  const { outlines, strokes } = doubledHair(overlap, scene.head)
+/** The middle of what can be seen on a page of the hair of each section that others have taken before it. */
+export const overlapMiddles = (overlaps: readonly Overlap[], scene: Scene): ViewPoint[] =>
+  [...takersBefore(overlaps)].flatMap(([section, before]) => {
+    const seen = hairTwice(section, before, scene).strokes.filter(([from]) => isSeen(from, scene))
+    return seen.length > 0 ? [onPage(seen[seen.length >> 1][0], scene)] : []
+  })
+
+const hairTwice = (section: Section, before: readonly Section[], { head }: Scene) =>
+  remembered(hairOf, section, before, () => doubledHair(section, before, head))
+
+function drawHair({ outlines, strokes }: DoubledHair, scene: Scene): Mark[] {
   const segments = strokes
     .filter((ends) => ends.every((at) => isSeen(at, scene)))
     .map(([from, to]) => [onPage(from, scene), onPage(to, scene)] as const)
@@ -36,10 +43,19 @@ function drawOverlap(overlap: Overlap, scene: Scene): Mark[] {
   ]
 }
 
-/** The middle of what can be seen of an overlap on a page; null when nothing can. */
-export function overlapMiddle(overlap: Overlap, scene: Scene): ViewPoint | null {
-  const seen = doubledHair(overlap, scene.head).strokes.filter(([from]) => isSeen(from, scene))
-  return seen.length > 0 ? onPage(seen[seen.length >> 1][0], scene) : null
-}
-
 const onPage = (at: SurfacePoint, { view, head }: Scene) => toView(view, head.surface, at)
+
+/** Made anew only when other sections have taken the hair. */
+function remembered<T>(
+  map: WeakMap<Section, Known<T>>,
+  section: Section,
+  before: readonly Section[],
+  make: () => T,
+): T {
+  const known = map.get(section)
+  if (known && known.before.length === before.length && known.before.every((each, i) => each === before[i]))
+    return known.value
+  const value = make()
+  map.set(section, { before, value })
+  return value
+}

@@ -15,6 +15,17 @@ export const overlapsIn = (sections: readonly Section[], head: Head): Overlap[] 
     comparedWith(sections[place], before, head).filter(({ areaCm2 }) => areaCm2 >= leastOverlapCm2),
   )
 
+/** Of each section that comes too late for some of its hair, those that have it. */
+export function takersBefore(overlaps: readonly Overlap[]): Map<Section, Section[]> {
+  const before = new Map<Section, Section[]>()
+  for (const { earlier, later } of overlaps) {
+    const takers = before.get(later)
+    if (takers) takers.push(earlier)
+    else before.set(later, [earlier])
+  }
+  return before
+}
+
 /** For each section those before it whose boxes meet its own: a sweep over the map from left to right. */
 function nearBefore(sections: readonly Section[], head: Head): Section[][] {
   const fromLeft = sections

@@ -8,7 +8,7 @@ import { moveSections } from "../../../web/plan/edits/moveSections"
 import { repeatBehind } from "../../../web/plan/edits/repeatBehind"
 import { headOf, measured } from "../../../web/plan/measured"
 import { newSection } from "../../../web/plan/newSection"
-import { overlapMarks, overlapMiddle } from "../../../web/plan/overlapMarks"
+import { overlapMarks, overlapMiddles } from "../../../web/plan/overlapMarks"
 import { done, emptyPlan, rightParting } from "./samples"
 
 const apart = done(
@@ -18,7 +18,7 @@ const apart = done(
 const plan = done(moveSections(["s2"], { alongMm: 0, behindMm: -7 }), apart)
 const head = headOf(plan)
 const [overlap] = measured(plan).overlaps
-const { outlines, strokes } = doubledHair(overlap, head)
+const { outlines, strokes } = doubledHair(overlap.later, [overlap.earlier], head)
 
 it("outlines the very area that both take", () => {
   const outlined = outlines.reduce((sum, outline) => sum + areaCm2(head.surface, outline), 0)
@@ -40,7 +40,7 @@ it("is drawn where the page shows it and only there", () => {
   expect(new Set(overlapMarks([overlap], seen).map(({ ink }) => ink))).toEqual(
     new Set(["twice-edge", "twice-hatch"]),
   )
-  expect(overlapMiddle(overlap, seen)).not.toBeNull()
+  expect(overlapMiddles([overlap], seen).length).toBe(1)
   expect(overlapMarks([overlap], away)).toEqual([])
-  expect(overlapMiddle(overlap, away)).toBeNull()
+  expect(overlapMiddles([overlap], away)).toEqual([])
 })

@@ -1,7 +1,7 @@
-import { type Pair, viewPoint } from "../../../geometry/frames"
+import { type Pair, type ViewPoint, viewPoint } from "../../../geometry/frames"
 import { isFoil, type Section } from "../../../geometry/section/section"
 import { bandMiddle, type Scene } from "../../plan/marks"
-import { overlapMiddle } from "../../plan/overlapMarks"
+import { overlapMiddles } from "../../plan/overlapMarks"
 import type { Overlap } from "../../plan/overlaps"
 import type { Plan } from "../../plan/schema"
 import type { Fonts } from "../fontFile"
@@ -46,7 +46,7 @@ const dotMm = 0.55
 /** Numbers and names of sections round a drawing, each with a leader to its band. */
 export function viewLabels(sections: readonly Section[], setting: Setting): Item[] {
   const names = sections.flatMap((section) => labelOf(section, setting))
-  const doubled = setting.overlaps.flatMap((overlap) => twiceLabel(overlap, setting))
+  const doubled = overlapMiddles(setting.overlaps, setting.scene).map((at) => twiceLabel(at, setting))
   const labels = names.length + doubled.length > mostLabels ? names : [...names, ...doubled]
   const places = placeNames(labels, setting.rings)
   const items = labels.map((label, i) => {
@@ -79,13 +79,9 @@ function labelOf(section: Section, { plan, scene, fonts }: Setting): Label[] {
 }
 
 /** The word for hair that two sections take: the cross-hatch alone says it in a crowd. */
-function twiceLabel(overlap: Overlap, { scene, fonts }: Setting): Label[] {
-  const anchor = overlapMiddle(overlap, scene)
-  const setting = type.smallStrong
-  const text = "twice"
-  return anchor
-    ? [{ anchor, lines: [text], setting, widthMm: widthMm(text, setting, fonts), heightMm: capMm(setting) }]
-    : []
+function twiceLabel(anchor: ViewPoint, { fonts }: Setting): Label {
+  const [setting, text] = [type.smallStrong, "twice"]
+  return { anchor, lines: [text], setting, widthMm: widthMm(text, setting, fonts), heightMm: capMm(setting) }
 }
 
 /** The leader, and the words on white so that no line runs through them. */
