@@ -6,8 +6,8 @@ import { nearestOnPath } from "./nearestOnPath"
 import { cleanParting, hairlineParting, type Parted } from "./parting"
 import { degreesBetween, turnAbout } from "./snap"
 import { smoothLine } from "./spline"
-import { leftOf, measurePath, pointAlong, type SurfacePath } from "./surfacePath"
-import { walk } from "./surfaceWalk"
+import { measurePath, pointAlong, type SurfacePath } from "./surfacePath"
+import { placeBehind } from "./technique"
 
 const piecesEach = 8
 
@@ -59,14 +59,6 @@ function alongHairline(head: Head, line: SurfacePath, mm: number): SurfacePath {
       placeBehind(head, from.alongMm + way * stepMm * (i + 1), from.behindMm),
     )
   return [...beyond(first, -sense).toReversed(), ...line, ...beyond(last, sense)]
-}
-
-const reachMm = 6
-
-/** The place so far along the hairline and so far behind it, square to it, mm. */
-function placeBehind({ surface, hairline }: Head, alongMm: number, behindMm: number): SurfacePoint {
-  const edge = [alongMm - reachMm, alongMm, alongMm + reachMm].map(hairline.pointAlong)
-  return walk(surface, { at: edge[1], heading: leftOf(surface, edge, 1) }, -behindMm).at
 }
 
 /** A parting turned about its middle until it runs at a bearing; null when the scalp there has no line that does. */

@@ -59,7 +59,7 @@ it("nudges what is in hand with the arrows, taken back together", () =>
     await page.getByRole("button", { name: /^Undo: Move \d mm away from the hairline/ }).waitFor()
     expect(Math.abs(Number(await behind.inputValue()) - before - 6)).toBeLessThan(0.6)
     await page.keyboard.press("Control+z")
-    expect(Number(await behind.inputValue())).toBe(before)
+    await expect.poll(() => behind.inputValue()).toBe(String(before))
   }))
 
 it("is called off by Escape, and nothing is left of it", () =>
@@ -117,7 +117,7 @@ it("leaves hair out by name with one tap each, and prints it", () =>
     await page.getByRole("button", { name: "Same again behind" }).click()
     await options(page)
       .first()
-      .click({ modifiers: ["Shift"] })
+      .click({ modifiers: ["Control"] })
     await page.getByRole("button", { name: "Leave the space between these two" }).click()
     await options(page).first().click()
     await page.getByRole("button", { name: "Leave a veil" }).click()

@@ -5,8 +5,7 @@ import { sessionStore } from "../plan/sessionStore"
 import { type Camera, fromScreen, panBy, zoomAbout } from "./camera"
 import type { PaneState } from "./drawPane"
 import { listenToGestures } from "./gestures"
-import { makeReadout } from "./handReadout"
-import { handWords } from "./handWords"
+import { followHand } from "./handFollower"
 import { beginGesture, cancelGesture, endGesture, moveGesture } from "./toolRunner"
 import type { Pointer } from "./tools/tool"
 import { turnBy } from "./turn"
@@ -23,71 +22,31 @@ export function listenToPane(
 ): () => void {
   let stroke: "tool" | "turn" | "page" | null = null
   let last: ScreenPoint | null = null
-  let pending: { pointer: Pointer; at: ScreenPoint; type: string } | null = null
-  let frame = 0
-  const readout = makeReadout(element)
-  let began: ScreenPoint | null = null
+  const hand = followHand(element, pane, (pointer) => {
+    if (stroke === "tool") moveGesture(pointer)
+  })
 
   const moveCamera = (change: (camera: Camera) => Camera) => setCamera(() => change(pane.current.camera))
 
-  const pointerAt = (at: ScreenPoint, event: PointerEvent): Pointer => {
-    const { name, camera, picture, head } = pane.current
-    const page = fromScreen(camera, at)
-    const reachPx = event.pointerType === "touch" ? fingerReachPx : mouseReachPx
-    return {
-      viewName: name,
-      scene: picture.scene,
-      page,
-      at: fromView(picture.scene.view, head.surface, page),
-      reachMm: reachPx / camera.pxPerMm,
-      shift: event.shiftKey,
-      alt: event.altKey,
-      adds: event.shiftKey || event.ctrlKey || event.metaKey || sessionStore.getState().several,
-    }
-  }
-
-  const follow = (at: ScreenPoint, event: PointerEvent) => {
-    pending = { pointer: pointerAt(at, event), at, type: event.pointerType }
-    frame ||= requestAnimationFrame(flush)
-  }
-
-  const flush = () => {
-    frame = 0
-    if (!pending) return
-    const { pointer, at, type } = pending
-    pending = null
-    if (stroke === "tool") moveGesture(pointer)
-    say(pointer, at, type)
-  }
-
-  const say = (pointer: Pointer, at: ScreenPoint, type: string) =>
-    readout.show(pane.current.enlarged ? handWords(pointer, pane.current) : [], {
-      at,
-      from: stroke ? began : null,
-      pointerType: type,
-    })
-
-  const forget = () => {
-    cancelAnimationFrame(frame)
-    frame = 0
-    pending = null
-    readout.show([])
-  }
+  const momentOf = (at: ScreenPoint, event: PointerEvent) => ({
+    pointer: pointerOn(pane.current, at, event),
+    at,
+    pointerType: event.pointerType,
+  })
 
   const stop = listenToGestures(element, {
     strokeStart(at, event) {
       last = at
-      began = at
-      forget()
-      const pointer = pointerAt(at, event)
-      if (beginGesture(pointer)) stroke = "tool"
+      hand.forget()
+      const moment = momentOf(at, event)
+      if (beginGesture(moment.pointer)) stroke = "tool"
       else stroke = pane.current.name === "turned" ? "turn" : "page"
-      if (stroke === "tool") say(pointer, at, event.pointerType)
+      if (stroke === "tool") hand.begin(moment)
     },
-    hover: follow,
-    left: forget,
+    hover: (at, event) => hand.follow(momentOf(at, event)),
+    left: hand.forget,
     strokeMove(at, event) {
-      if (stroke === "tool") follow(at, event)
+      if (stroke === "tool") hand.follow(momentOf(at, event))
       else if (last) {
         const [dx, dy] = [at[0] - last[0], at[1] - last[1]]
         if (stroke === "turn") turnBy(dx * radiansPerPx, dy * radiansPerPx)
@@ -96,14 +55,13 @@ export function listenToPane(
       last = at
     },
     strokeEnd() {
-      cancelAnimationFrame(frame)
-      flush()
+      hand.settle()
       if (stroke === "tool") endGesture()
       stroke = null
-      forget()
+      hand.forget()
     },
     strokeCancel() {
-      forget()
+      hand.forget()
       if (stroke === "tool") cancelGesture()
       stroke = null
     },
@@ -115,8 +73,27 @@ export function listenToPane(
     fingersOnlyMove: () => sessionStore.getState().penOnly,
   })
   return () => {
-    forget()
-    readout.remove()
+    hand.remove()
     stop()
+  }
+}
+
+/** What a place of the pane means on the head. */
+function pointerOn(
+  { name, camera, picture, head }: PaneState,
+  at: ScreenPoint,
+  event: PointerEvent,
+): Pointer {
+  const page = fromScreen(camera, at)
+  const reachPx = event.pointerType === "touch" ? fingerReachPx : mouseReachPx
+  return {
+    viewName: name,
+    scene: picture.scene,
+    page,
+    at: fromView(picture.scene.view, head.surface, page),
+    reachMm: reachPx / camera.pxPerMm,
+    shift: event.shiftKey,
+    alt: event.altKey,
+    adds: event.shiftKey || event.ctrlKey || event.metaKey || sessionStore.getState().several,
   }
 }

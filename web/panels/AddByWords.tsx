@@ -27,7 +27,7 @@ export function AddByWords() {
   const [from, setFrom] = useState<LandmarkName>("recession")
   const [to, setTo] = useState<LandmarkName>("temple")
   const [behindMm, setBehindMm] = useState(6)
-  const [endMm, setEndMm] = useState<number | null>(null)
+  const [driftMm, setDriftMm] = useState(0)
   return (
     <details>
       <summary>Add by words</summary>
@@ -35,7 +35,7 @@ export function AddByWords() {
         className="editor"
         onSubmit={(event) => {
           event.preventDefault()
-          addAlongHairline(kind, { side, from, to, behindMm, endMm: endMm ?? behindMm })
+          addAlongHairline(kind, { side, from, to, behindMm, driftMm })
         }}
       >
         <Choices legend="What" options={kinds} value={kind} onChange={setKind} />
@@ -53,11 +53,11 @@ export function AddByWords() {
             onCommit={setBehindMm}
           />
           <NumberField
-            name="Ends behind it"
+            name="Drifts back by"
             unit="mm"
-            value={endMm ?? behindMm}
-            range={reachMm}
-            onCommit={setEndMm}
+            value={driftMm}
+            range={driftsMm}
+            onCommit={setDriftMm}
           />
         </div>
         <button type="submit" className="button strong">
@@ -69,22 +69,24 @@ export function AddByWords() {
 }
 
 const reachMm = { low: 1, high: 90 }
+/** How much farther behind the hairline a section ends than it starts, mm; it comes nearer when negative. */
+const driftsMm = { low: -80, high: 80 }
 
 type Place = {
   side: "left" | "right"
   from: LandmarkName
   to: LandmarkName
   behindMm: number
-  endMm: number
+  driftMm: number
 }
 
-function addAlongHairline(kind: SectionKind, { side, from, to, behindMm, endMm }: Place) {
+function addAlongHairline(kind: SectionKind, { side, from, to, behindMm, driftMm }: Place) {
   const plan = planStore.getState().present
   const counted = (name: LandmarkName) => landmarkOrder.indexOf(name) * (side === "left" ? -1 : 1)
   const made = fitParting(headOf(plan), {
-    run: behindMm === endMm ? "parallel" : "drifting",
+    run: driftMm === 0 ? "parallel" : "drifting",
     from: { landmark: counted(from), behindMm },
-    to: { landmark: counted(to), behindMm: endMm },
+    to: { landmark: counted(to), behindMm: Math.max(reachMm.low, behindMm + driftMm) },
   })
   if ("refused" in made) announceRefusal("Choose two different places, further from each other.")
   else
