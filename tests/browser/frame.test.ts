@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, visit } from "../support/browser"
-import { drawOnFront, options, placeBehind, startNewPlan, tabTo } from "../support/screen"
+import { drawOnFront, options, placeBehind, startNewPlan, startNewPlanByKeys, tabTo } from "../support/screen"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
@@ -62,12 +62,7 @@ it("is built by keyboard alone, by words, a typed distance and mirrors", async (
     await press("Tab")
   }
   await options(page).first().waitFor()
-  await tabTo(page, /Plans…/)
-  await press("Enter")
-  await page.getByRole("dialog").waitFor()
-  await tabTo(page, /^New plan/)
-  await press("Enter")
-  await page.getByText("None yet.").waitFor()
+  await startNewPlanByKeys(page)
 
   await tabTo(page, /Add by words/)
   await press("Enter")

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs"
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, visit } from "../support/browser"
 import { readPdfText } from "../support/pdfText"
-import { options, tabTo } from "../support/screen"
+import { options, startNewPlanByKeys, tabTo } from "../support/screen"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
@@ -14,12 +14,7 @@ it("carries the job from an empty plan to the printed map by keyboard alone", as
   }
   await options(page).first().waitFor()
 
-  await tabTo(page, /Plans…/)
-  await press("Enter")
-  await page.getByRole("dialog").waitFor()
-  await tabTo(page, /^New plan/)
-  await press("Enter")
-  await page.getByText("None yet.").waitFor()
+  await startNewPlanByKeys(page)
 
   await tabTo(page, /^Client$/)
   await press("Enter")

@@ -18,24 +18,31 @@ async function fingers(session: CDPSession, steps: readonly (readonly Finger[])[
   }
 }
 
-it("draws with a finger, zooms with two, and a second finger calls the stroke off", async () => {
-  const { page, problems, close } = await visit(phone)
+/** An empty plan on a phone with the slice in hand, and a finger's way along places of the front view, mm. */
+async function withSliceOnPhone(places: readonly (readonly [x: number, y: number])[]) {
+  const visited = await visit(phone)
+  const { page } = visited
   await options(page).first().waitFor()
   await startNewPlan(page)
   await takeTool(page, "Slice")
   const session = await page.context().newCDPSession(page)
   const along = await Promise.all(
-    [
-      [-10, 90],
-      [-22, 90],
-      [-35, 88],
-      [-48, 80],
-      [-58, 70],
-    ].map(async ([x, y]) => {
+    places.map(async ([x, y]) => {
       const [left, top] = await onLargeView(page, "front", x, y)
       return [{ x: left, y: top, id: 1 }]
     }),
   )
+  return { ...visited, session, along }
+}
+
+it("draws with a finger, zooms with two, and a second finger calls the stroke off", async () => {
+  const { page, problems, close, session, along } = await withSliceOnPhone([
+    [-10, 90],
+    [-22, 90],
+    [-35, 88],
+    [-48, 80],
+    [-58, 70],
+  ])
 
   await fingers(session, [...along, []])
   await page.waitForTimeout(200)
@@ -64,21 +71,11 @@ it("draws with a finger, zooms with two, and a second finger calls the stroke of
 })
 
 it("takes back with a tap of two fingers and does again with three", async () => {
-  const { page, problems, close } = await visit(phone)
-  await options(page).first().waitFor()
-  await startNewPlan(page)
-  await takeTool(page, "Slice")
-  const session = await page.context().newCDPSession(page)
-  const along = await Promise.all(
-    [
-      [-10, 90],
-      [-35, 88],
-      [-58, 70],
-    ].map(async ([x, y]) => {
-      const [left, top] = await onLargeView(page, "front", x, y)
-      return [{ x: left, y: top, id: 1 }]
-    }),
-  )
+  const { page, problems, close, session, along } = await withSliceOnPhone([
+    [-10, 90],
+    [-35, 88],
+    [-58, 70],
+  ])
   await fingers(session, [...along, []])
   await page.waitForTimeout(200)
   expect(await options(page).count()).toBe(1)

@@ -23,6 +23,16 @@ export async function startNewPlan(page: Page) {
   await page.getByText("None yet.").waitFor()
 }
 
+/** The same by keys alone. */
+export async function startNewPlanByKeys(page: Page) {
+  await tabTo(page, /Plans…/)
+  await page.keyboard.press("Enter")
+  await page.getByRole("dialog").waitFor()
+  await tabTo(page, /^New plan/)
+  await page.keyboard.press("Enter")
+  await page.getByText("None yet.").waitFor()
+}
+
 export const goTo = (page: Page, screen: "Client" | "Placement" | "Mixture" | "Timing" | "Sheets") =>
   page.getByRole("navigation", { name: "The visit" }).getByRole("button", { name: screen }).click()
 
