@@ -15,7 +15,7 @@ import {
 import { figuresOf, headOf, measured } from "../plan/measured"
 import { takenTwiceWords } from "../plan/overlapWords"
 import type { Plan } from "../plan/schema"
-import { usePlan } from "../plan/usePlan"
+import { usePlan, useSession } from "../plan/usePlan"
 import { directionText, kindWords, landmarkWords } from "../plan/words"
 
 /** The clock comes after the head. */
@@ -24,10 +24,18 @@ const FootMinutes = lazy(async () => ({ default: (await import("./FootMinutes"))
 /** Figures at the foot of the map: of all foils, or of the one in hand while it is drawn. */
 export function Foot() {
   const draft = useStore(draftStore, (state) => state.draft)
-  const [section, ...more] = draft?.changed ?? []
+  const selectedIds = useSession((session) => session.selectedIds)
+  const [section, ...more] = inHand(draft?.changed ?? [], selectedIds)
   if (draft?.refused) return <Words text={draft.refused} />
   if (!draft || !section) return <Totals />
   return more.length > 0 ? <LiveTotals {...draft} /> : <LiveFigures section={section} plan={draft.plan} />
+}
+
+/** Of a pair the one in hand: its twin shows the same. */
+function inHand(changed: readonly Section[], selectedIds: readonly string[]): readonly Section[] {
+  const [first, second] = changed
+  if (changed.length !== 2 || first.twin !== second.id) return changed
+  return [selectedIds.includes(second.id) ? second : first]
 }
 
 function Words({ text }: { text: string }) {
