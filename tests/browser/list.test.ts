@@ -67,6 +67,9 @@ describe("the order of application", () => {
       await drag()
       await page.keyboard.press("Escape")
       await page.mouse.up()
+      // The row let go is chosen, and the list makes room for its fields.
+      await page.locator("section.editor").waitFor()
+      await page.waitForTimeout(200)
       expect(await numbers(page)).toEqual(["1", "2", "3", "4"])
       await drag()
       await page.mouse.up()
@@ -97,6 +100,17 @@ describe("the order of application", () => {
       await touch("touchEnd")
       expect(await numbers(page)).toEqual(["2", "1", "3", "4"])
       expect(await status(page)).toBe("Foil 2 goes on 1st of 9")
+
+      // On to the map, which lies over the rows above: they come down until the first is there.
+      await options(page).nth(9).scrollIntoViewIfNeeded()
+      await page.evaluate(() => window.scrollBy(0, 200))
+      const last = await middleOf(page, 9)
+      await touch("touchStart", last.y)
+      await touch("touchMove", last.y - 20)
+      await touch("touchMove", 400)
+      await options(page).nth(0).and(page.locator("[data-drop=before]")).waitFor()
+      await touch("touchEnd")
+      expect(await options(page).nth(0).locator(".number").textContent()).not.toBe("–")
     }, phone))
 
   it("is changed by keys and by buttons, each told once", () =>

@@ -17,7 +17,7 @@ export function dragRow(handle: HTMLElement, pointerId: number, id: string) {
   const { selectedIds } = sessionStore.getState()
   const ids = selectedIds.includes(id) ? selectedIds : [id]
   let drop: Drop | null = null
-  let at = 0
+  let at = { x: 0, y: 0 }
   let frame = 0
   const stop = new AbortController()
   const listen = { signal: stop.signal }
@@ -29,7 +29,7 @@ export function dragRow(handle: HTMLElement, pointerId: number, id: string) {
   }
   const follow = () => {
     scrollAtEdge(list, at)
-    show(dropAt(list, at, ids))
+    show(dropAt(list, at.y, ids))
     frame = requestAnimationFrame(follow)
   }
   const end = () => {
@@ -39,7 +39,7 @@ export function dragRow(handle: HTMLElement, pointerId: number, id: string) {
     for (const row of rowsOf(list)) delete row.dataset.dragged
   }
   const move = (event: PointerEvent) => {
-    at = event.clientY
+    at = { x: event.clientX, y: event.clientY }
     if (frame !== 0) return
     for (const row of rowsOf(list)) if (ids.includes(idOf(row))) row.dataset.dragged = ""
     follow()
@@ -79,13 +79,15 @@ function dropAt(list: HTMLElement, y: number, ids: readonly string[]): Drop | nu
   return nearest?.drop ?? null
 }
 
-/** Scrolls what the list scrolls in while the hand is at its edge. */
-function scrollAtEdge(list: HTMLElement, y: number) {
+/** Scrolls what the list scrolls in while the hand is at its edge, or on what covers the rows above. */
+function scrollAtEdge(list: HTMLElement, { x, y }: { x: number; y: number }) {
   const scroller = scrollerOf(list)
-  const box = scroller === document.documentElement ? null : scroller.getBoundingClientRect()
-  const [top, bottom] = box ? [box.top, Math.min(box.bottom, window.innerHeight)] : [0, window.innerHeight]
-  if (y < top + edgePx) scroller.scrollBy(0, -scrollPx)
-  if (y > bottom - edgePx) scroller.scrollBy(0, scrollPx)
+  const isPage = scroller === document.documentElement
+  const { top, bottom } = isPage ? { top: 0, bottom: window.innerHeight } : scroller.getBoundingClientRect()
+  const isCovered =
+    isPage && list.getBoundingClientRect().top < y && !list.contains(document.elementFromPoint(x, y))
+  if (y < top + edgePx || isCovered) scroller.scrollBy(0, -scrollPx)
+  else if (y > Math.min(bottom, window.innerHeight) - edgePx) scroller.scrollBy(0, scrollPx)
 }
 
 function scrollerOf(element: HTMLElement): HTMLElement {
