@@ -1,4 +1,6 @@
 import type { SurfacePoint } from "./frames"
+import type { HairlineSide } from "./head/hairline"
+import { stepsASide } from "./head/hairlineHalf"
 import type { Head } from "./head/head"
 import type { SurfacePath } from "./surfacePath"
 
@@ -43,10 +45,13 @@ const remembered = new WeakMap<Head, SurfacePath>()
 function faceEdge(head: Head): SurfacePath {
   const known = remembered.get(head)
   if (known) return known
-  const { points, lengthMm, faceReachMm } = head.hairline
-  const reach = Math.round((faceReachMm / lengthMm) * points.length)
+  const { points, sides } = head.hairline
   const edge: SurfacePoint[] = []
-  for (let i = 0; i <= reach; i += 2) edge.push(points[i], points[(points.length - i) % points.length])
+  for (let i = 0; i <= faceSteps(sides.right); i += 2) edge.push(points[i])
+  for (let i = 0; i <= faceSteps(sides.left); i += 2) edge.push(points[(points.length - i) % points.length])
   remembered.set(head, edge)
   return edge
 }
+
+const faceSteps = ({ faceReachMm, lengthMm }: HairlineSide) =>
+  Math.round((faceReachMm / lengthMm) * stepsASide)

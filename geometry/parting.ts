@@ -27,9 +27,12 @@ export const straightParting = (head: Head, from: SurfacePoint, to: SurfacePoint
 /** The parting meant by a line drawn by hand. */
 export function freehandParting(head: Head, drawn: SurfacePath): Parted {
   if (drawn.length === 0) return { refused: "too-short" }
-  const measured = measurePath(head.surface, drawn)
-  const even = resampleMeasured(measured, countFor(measured, handStepMm, 1000))
-  return cleanParting(head, smooth(even, handPasses))
+  return cleanParting(head, smooth(evenly(head, drawn), handPasses))
+}
+
+function evenly({ surface }: Head, line: SurfacePath): SurfacePath {
+  const measured = measurePath(surface, line)
+  return resampleMeasured(measured, countFor(measured, handStepMm, 1000))
 }
 
 /** How far over the hairline, mm, a line may stray that is kept as it is: the hairline is a model, good to that. */
@@ -51,10 +54,9 @@ export type AlongHairline = { fromAlongMm: number; toAlongMm: number; behindMm: 
 /** The parting that keeps its distance from the hairline, and from where the hairline goes on past its ends. */
 export function hairlineParting(head: Head, { fromAlongMm, toAlongMm, behindMm }: AlongHairline): Parted {
   const inward = toAlongMm > fromAlongMm ? -behindMm : behindMm
-  const pastMm = Math.sign(inward) * 2 * behindMm
   const edge = hairlineBetween(head, fromAlongMm, toAlongMm)
-  const longer = hairlineBetween(head, fromAlongMm + pastMm, toAlongMm - pastMm)
-  return cleanParting(head, offsetPath(head.surface, edge, inward, longer))
+  const offset = offsetPath(head.surface, edge, inward, head.hairline.distanceMm)
+  return offset.length < 2 ? { refused: "too-short" } : cleanParting(head, smooth(evenly(head, offset), 1))
 }
 
 function hairlineBetween({ hairline }: Head, fromMm: number, toMm: number): SurfacePath {

@@ -1,9 +1,13 @@
+import { cutLoops } from "./cutLoops"
 import type { SurfacePoint } from "./frames"
 import type { LandmarkName } from "./head/hairlineLandmarks"
 import type { Head } from "./head/head"
+import { keepRuns } from "./keepRuns"
 import { freehandParting, hairlineParting, type Parted, partingThrough, straightParting } from "./parting"
-import { leftOf } from "./surfacePath"
+import { smoothStep } from "./smoothStep"
+import { leftOf, type SurfacePath } from "./surfacePath"
 import { walk } from "./surfaceWalk"
+import { add, normalize, scale } from "./vec3"
 
 /** Landmarks in the order in which a spot counts them, from centre front round to centre nape. */
 export const landmarkOrder = [
@@ -74,46 +78,78 @@ function parallel(head: Head, from: Spot, to: Spot): Parted {
 
 const driftSteps = 40
 
-/** Places from one spot to another. */
-function drift(head: Head, from: Spot, to: Spot): SurfacePoint[] {
-  return Array.from({ length: driftSteps + 1 }, (_, i) => {
-    const share = i / driftSteps
+/**
+ * Places from one spot to another; inside a bend tighter than the distance, those that come too near to the hairline
+ * are left out. The ends, which the spots name, are kept: as deep as there is room, or nearly as deep as they are told.
+ */
+function drift(head: Head, from: Spot, to: Spot): SurfacePath {
+  const spotAt = (step: number): Spot => {
+    const share = step / driftSteps
     return {
       landmark: from.landmark + (to.landmark - from.landmark) * share,
       behindMm: from.behindMm + (to.behindMm - from.behindMm) * share,
     }
-  }).flatMap(roomFor(head))
+  }
+  const kept = keepRuns(
+    driftSteps + 1,
+    (step) => placeOf(head, spotAt(step)),
+    (at, step) => hasRoom(head, at, spotAt(step)),
+  )
+  return cutLoops([...endAt(head, from), ...kept, ...endAt(head, to)])
 }
 
-/** The place of a spot, or none inside a bend tighter than its distance, where it would come too near the hairline. */
+/** Whether the place of a spot lies as far inside as told, and is not nearer to another stretch of the hairline. */
+const hasRoom = ({ hairline }: Head, at: SurfacePoint, { behindMm }: Spot) =>
+  hairline.coordinates(at).behindMm >= 0.95 * behindMm - 0.3
+
+/** The place of a spot, or none inside a bend tighter than its distance. */
 const roomFor = (head: Head) => (spot: Spot) => {
   const at = placeOf(head, spot)
-  return head.hairline.coordinates(at).behindMm < 0.95 * spot.behindMm - 0.3 ? [] : [at]
+  return hasRoom(head, at, spot) ? [at] : []
 }
 
-/** How far along the hairline a counted landmark lies, mm; negative on the head's left. */
+const nearlyAsDeep = 0.85
+
+/** The end of a line whose spot has no room, if it has none. */
+function endAt(head: Head, { landmark, behindMm }: Spot): SurfacePoint[] {
+  const shallower = (mm: number) => ({ landmark, behindMm: mm })
+  const hasRoomAt = (mm: number) => hasRoom(head, placeOf(head, shallower(mm)), shallower(mm))
+  if (hasRoomAt(behindMm)) return []
+  let [room, noRoom] = [nearlyAsDeep * behindMm, behindMm]
+  for (let i = 0; i < 10; i++) {
+    const middle = (room + noRoom) / 2
+    if (hasRoomAt(middle)) room = middle
+    else noRoom = middle
+  }
+  return [placeOf(head, shallower(room))]
+}
+
+/** How far along the hairline a counted landmark lies, mm; negative on the head's left, by the landmarks of that side. */
 export function alongMm({ hairline }: Head, landmark: number): number {
+  const { landmarkAlongMm } = hairline.sides[landmark < 0 ? "left" : "right"]
   const count = Math.min(landmarkOrder.length - 1, Math.abs(landmark))
   const before = Math.min(Math.floor(count), landmarkOrder.length - 2)
-  const [from, to] = [before, before + 1].map((index) => alongOf(hairline, landmarkOrder[index]))
+  const [from, to] = [before, before + 1].map((index) => landmarkAlongMm(landmarkOrder[index]))
   return Math.sign(landmark) * (from + (to - from) * (count - before))
-}
-
-function alongOf(hairline: Head["hairline"], name: LandmarkName): number {
-  const at = hairline.landmarks.get(name)
-  if (!at) throw new Error(`the hairline has no landmark ${name}`)
-  return Math.abs(hairline.coordinates(at).alongMm)
 }
 
 /** The hairline's direction is taken over this far to either side, mm, so that a corner does not turn the way in. */
 const reachMm = 12
+/** From here to there inside, mm, the way in is turned by a share from square to the hairline to the crown: a long lever would swing. */
+const [squareMm, turnedMm, towardCrown] = [30, 110, 0.35]
 
 /** The place of the scalp that a spot tells. */
 export const placeOf = (head: Head, { landmark, behindMm }: Spot): SurfacePoint =>
   placeBehind(head, alongMm(head, landmark), behindMm)
 
-/** The place so far along the hairline and so far inside it, mm, square to its direction there. */
-export function placeBehind(head: Head, along: number, behindMm: number): SurfacePoint {
-  const edge = [along - reachMm, along, along + reachMm].map(head.hairline.pointAlong)
-  return walk(head.surface, { at: edge[1], heading: leftOf(head.surface, edge, 1) }, -behindMm).at
+/** The place so far along the hairline and so far inside it, mm: square to its direction there, and far inside a little toward the crown. */
+export function placeBehind({ surface, hairline }: Head, along: number, behindMm: number): SurfacePoint {
+  const edge = [along - reachMm, along, along + reachMm].map(hairline.pointAlong)
+  const at = edge[1]
+  const share = towardCrown * smoothStep(squareMm, turnedMm, behindMm)
+  const square = scale(leftOf(surface, edge, 1), share - 1)
+  const [tangentU, tangentV] = surface.tangentsAt(at)
+  const toCrown = normalize(add(scale(tangentU, -at[0]), scale(tangentV, -at[1])))
+  const heading = normalize(add(square, scale(toCrown, share)))
+  return walk(surface, { at, heading }, behindMm).at
 }

@@ -24,7 +24,9 @@ export function zoneAt(head: Head, at: SurfacePoint): Zone {
 /** Whether a place lies in the face frame: inside the hairline and within so many mm of where it borders the face. */
 export function inFaceFrame({ hairline }: Head, at: SurfacePoint, widthMm: number): boolean {
   const { alongMm, behindMm } = hairline.coordinates(at)
-  return behindMm >= 0 && behindMm <= widthMm && Math.abs(alongMm) <= hairline.faceReachMm
+  const { left, right } = hairline.sides
+  const bordersFace = alongMm >= -left.faceReachMm && alongMm <= right.faceReachMm
+  return behindMm >= 0 && behindMm <= widthMm && bordersFace
 }
 
 /** The area of each zone inside the hairline, cm2, summed over cells of `step` radians of the scalp map. */

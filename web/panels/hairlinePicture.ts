@@ -33,16 +33,16 @@ function drawPicture(head: Head): HairlinePicture {
 }
 
 /** The part of the hairline that is seen from in front, from the head's left to its right. */
-function hairline({ surface, hairline: { pointAlong, faceReachMm } }: Head): ViewPoint[] {
-  return steps(-faceReachMm, faceReachMm, 2)
+function hairline({ surface, hairline: { pointAlong, sides } }: Head): ViewPoint[] {
+  return steps(-sides.left.faceReachMm, sides.right.faceReachMm, 2)
     .map(pointAlong)
     .filter((at) => facing(front, surface, at) > 0)
     .map((at) => toView(front, surface, at))
 }
 
 /** Short lines combed back from the hairline, of uneven length as a pencil leaves them. */
-function hairStrokes({ surface, hairline: { pointAlong, faceReachMm } }: Head): ViewPoint[][] {
-  const roots = steps(-faceReachMm, faceReachMm, strokeStepMm).map(pointAlong)
+function hairStrokes({ surface, hairline: { pointAlong, sides } }: Head): ViewPoint[][] {
+  const roots = steps(-sides.left.faceReachMm, sides.right.faceReachMm, strokeStepMm).map(pointAlong)
   return roots.flatMap((at, i) => {
     const heading = leftOf(surface, roots, i)
     const stroke = steps(0, strokeMm[i % strokeMm.length], 3).map(

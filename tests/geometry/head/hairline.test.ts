@@ -29,7 +29,8 @@ describe("the hairline of a ball", () => {
   })
 
   it("borders the face for a quarter on either side", () => {
-    expect(hairline.faceReachMm / circleMm).toBeCloseTo(0.25, 3)
+    for (const { faceReachMm } of Object.values(hairline.sides))
+      expect(faceReachMm / circleMm).toBeCloseTo(0.25, 3)
   })
 
   it("gives the way to itself as a chord", () => {

@@ -102,8 +102,7 @@ const behindOf = (section: Section, head: Head) => head.hairline.coordinates(mid
 const rearmost = (sections: readonly Section[], head: Head) =>
   sections.toSorted((a, b) => behindOf(b, head) - behindOf(a, head)).at(0)
 
-function templesMm({ hairline }: Head): readonly number[] {
-  const temple = hairline.landmarks.get("temple")
-  const reachMm = temple ? hairline.coordinates(temple).alongMm : hairline.faceReachMm / 2
-  return [-reachMm, reachMm]
-}
+const templesMm = ({ hairline: { sides } }: Head): readonly number[] => [
+  -sides.left.landmarkAlongMm("temple"),
+  sides.right.landmarkAlongMm("temple"),
+]

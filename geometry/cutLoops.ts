@@ -1,0 +1,34 @@
+import type { SurfacePoint } from "./frames"
+import { between, type SurfacePath } from "./surfacePath"
+
+/** A line of the scalp map without its loops: where it meets an earlier piece of itself it goes on from the meeting place. */
+export function cutLoops(path: SurfacePath): SurfacePath {
+  const line: SurfacePoint[] = []
+  for (const at of path) {
+    const met = line.length > 2 ? firstMeeting(line, at) : null
+    if (met) line.splice(met.after + 1, line.length, met.at)
+    line.push(at)
+  }
+  return line
+}
+
+/** Where the piece from the end of a line to a new point first meets the line. */
+function firstMeeting(line: SurfacePath, at: SurfacePoint): { after: number; at: SurfacePoint } | null {
+  const end = line[line.length - 1]
+  for (let i = 1; i < line.length - 1; i++) {
+    const share = shareOfMeeting(line[i - 1], line[i], end, at)
+    if (share !== null) return { after: i - 1, at: between(line[i - 1], line[i], share) }
+  }
+  return null
+}
+
+/** How far along the first piece it is met by the second; null where they do not meet. */
+function shareOfMeeting(a: SurfacePoint, b: SurfacePoint, c: SurfacePoint, d: SurfacePoint): number | null {
+  const [atA, atB] = [turn(c, d, a), turn(c, d, b)]
+  if (atA * atB >= 0 || turn(a, b, c) * turn(a, b, d) >= 0) return null
+  return atA / (atA - atB)
+}
+
+/** Twice the area of a triangle; positive when it is walked to the left. */
+const turn = (a: SurfacePoint, b: SurfacePoint, c: SurfacePoint) =>
+  (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])

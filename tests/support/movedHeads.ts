@@ -1,0 +1,45 @@
+import type { HeadSide } from "../../geometry/head/hairline"
+import type { LandmarkName } from "../../geometry/head/hairlineLandmarks"
+import { type Head, makeHeadFromAxes } from "../../geometry/head/head"
+import { type HairlineMoves, isOnMidline, type LandmarkMove } from "../../geometry/head/landmarkMoves"
+import { landmarkOrder } from "../../geometry/technique"
+
+/** The same head with its hairline moved. */
+export const withMoves = ({ axes, surface, hairline }: Head, moves: HairlineMoves): Head =>
+  makeHeadFromAxes(axes, hairline.form, moves, surface)
+
+/** Every landmark of both sides moved by up to so many mm, each side otherwise; always the same for the same seed. */
+export function randomMoves(mostMm: number, seed: number): HairlineMoves {
+  let state = seed
+  const stray = () => {
+    state = (state * 16807) % 2147483647
+    return mostMm * (2 * (state / 2147483647) - 1)
+  }
+  const side = () =>
+    new Map(
+      landmarkOrder.map((name): [LandmarkName, LandmarkMove] => {
+        const [towardNapeMm, behindMm] = [stray(), stray()]
+        return [name, { towardNapeMm: isOnMidline(name) ? 0 : towardNapeMm, behindMm }]
+      }),
+    )
+  const [right, left] = [side(), side()]
+  for (const name of landmarkOrder.filter(isOnMidline))
+    left.set(name, right.get(name) ?? { towardNapeMm: 0, behindMm: 0 })
+  return { left, right }
+}
+
+/** The moves with one landmark moved on, on the sides named. */
+export function movedOn(
+  moves: HairlineMoves,
+  name: LandmarkName,
+  sides: readonly HeadSide[],
+  by: LandmarkMove,
+): HairlineMoves {
+  const move = (side: HeadSide) => {
+    if (!sides.includes(side)) return moves[side]
+    const { towardNapeMm, behindMm } = moves[side].get(name) ?? { towardNapeMm: 0, behindMm: 0 }
+    const next = { towardNapeMm: towardNapeMm + by.towardNapeMm, behindMm: behindMm + by.behindMm }
+    return new Map(moves[side]).set(name, next)
+  }
+  return { left: move("left"), right: move("right") }
+}
