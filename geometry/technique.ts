@@ -1,6 +1,6 @@
 import { cutLoops } from "./cutLoops"
 import type { SurfacePoint } from "./frames"
-import type { LandmarkName } from "./head/hairlineLandmarks"
+import { landmarkNames } from "./head/hairlineLandmarks"
 import type { Head } from "./head/head"
 import { keepRuns } from "./keepRuns"
 import { freehandParting, hairlineParting, type Parted, partingThrough, straightParting } from "./parting"
@@ -9,17 +9,8 @@ import { leftOf, type SurfacePath } from "./surfacePath"
 import { walk } from "./surfaceWalk"
 import { add, normalize, scale } from "./vec3"
 
-/** Landmarks in the order in which a spot counts them, from centre front round to centre nape. */
-export const landmarkOrder = [
-  "centre front",
-  "recession",
-  "temple",
-  "sideburn",
-  "ear top",
-  "behind ear",
-  "nape corner",
-  "centre nape",
-] as const satisfies readonly LandmarkName[]
+/** Landmarks in the order in which a spot counts them. */
+export const landmarkOrder = landmarkNames
 
 /**
  * A place told by the hairline, so that it is found on any head: 0 is centre front, 1 the recession, and so on in

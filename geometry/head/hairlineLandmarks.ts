@@ -4,18 +4,21 @@ import type { Vec3 } from "../vec3"
 export const hairlineForms = ["round", "straight", "receding", "peaked"] as const
 export type HairlineForm = (typeof hairlineForms)[number]
 
+/** The named places of a side, in order from centre front round to centre nape. */
+export const landmarkNames = [
+  "centre front",
+  "recession",
+  "temple",
+  "sideburn",
+  "ear top",
+  "behind ear",
+  "nape corner",
+  "centre nape",
+] as const
+export type LandmarkName = (typeof landmarkNames)[number]
+
 /** A place the hairline runs through, mm in the head frame of the unscaled head; those without a name shape the curve between. */
 export type HairlineLandmark = { name?: LandmarkName; at: Vec3 }
-export type LandmarkName =
-  | "centre front"
-  | "recession"
-  | "temple"
-  | "sideburn"
-  | "ear top"
-  | "behind ear"
-  | "nape corner"
-  | "centre nape"
-
 /** The same for every form: down the temple, round the ear, and to the nape. */
 const templeToNape: readonly HairlineLandmark[] = [
   { at: [57.5, 51.5, 54] },

@@ -131,7 +131,8 @@ describe.each(randomHeads(8).map((drawn, i) => withMoves(drawn, randomMoves(8, 5
       }
     })
 
-    it.skipIf(hairline.form === "peaked")("is smooth where its sides meet", () => {
+    if (hairline.form === "peaked") return
+    it("is smooth where its sides meet", () => {
       const slopes = [points[1], points[points.length - 1]].map(([u, v]) => (v - points[0][1]) / u)
       expect(Math.abs(slopes[0] - slopes[1])).toBeLessThan(0.25)
     })
