@@ -6,6 +6,8 @@ import { landmarkNames } from "./hairlineLandmarks"
 
 /** How far inside the hairline a place goes all the way with it, and from where on it stays, radians of the map. */
 const [withIt, stays] = [0.15, 0.9]
+/** What would go less than this, radians of the map (a thousandth of a millimetre), stays. */
+const leastShift = 1e-5
 /** Between two landmarks the hairline is looked at so many times. */
 const looks = 8
 
@@ -28,7 +30,8 @@ export function followMoves(
   return (at) => {
     const { du, dv, nearest } = goneNear(gone, at)
     const share = from.contains(at) ? smoothStep(stays, withIt, nearest) : 1
-    return share === 0 ? at : surfacePoint(at[0] + share * du, at[1] + share * dv)
+    const [u, v] = [share * du, share * dv]
+    return Math.hypot(u, v) < leastShift ? at : surfacePoint(at[0] + u, at[1] + v)
   }
 }
 

@@ -85,3 +85,10 @@ export function list<T>(
     .check(z.minLength(low, { error }), z.maxLength(high, { error }))
   return z.readonly(z.pipe(sized, z.array(element).check(z.minLength(low), z.maxLength(high))))
 }
+
+/** A group of named fields and no others. */
+export const group = <Shape extends z.core.$ZodShape>(shape: Shape) =>
+  z.strictObject(shape, {
+    error: ({ code }) =>
+      code === "invalid_type" ? `expected a group of ${Object.keys(shape).join(", ")}` : undefined,
+  })

@@ -1,12 +1,13 @@
+import { hairlineProblems } from "./hairlineProblems"
 import { headOf } from "./measured"
 import { type Problem, problemAt } from "./problem"
 import type { Plan } from "./schema"
 
-/** What is wrong with a head whose measures are each possible but do not go together. */
+/** What is wrong with a head whose measures are each possible but do not go together, or with its hairline. */
 export function headProblems(plan: Pick<Plan, "head">): Problem[] {
   try {
     headOf(plan)
-    return []
+    return hairlineProblems(plan)
   } catch (error) {
     if (error instanceof RangeError) return [problemAt(["head", "size"], error.message)]
     throw error

@@ -14,6 +14,10 @@ export const limits = {
   aroundMm: limit(460, 680, "mm"),
   overMm: limit(260, 440, "mm"),
   frontToNapeMm: limit(260, 480, "mm"),
+  // Farther than from one landmark to the next: there it is another hairline.
+  landmarkMm: limit(-60, 60, "mm"),
+  // From beside the middle to the recession.
+  offCentreMm: limit(5, 60, "mm"),
   // Counted scalps run from 95 to 300 hairs a cm2; below 40 there is nothing to section.
   densityPerCm2: limit(40, 400, "hairs per cm²"),
   // Single fibres run from 15 to 120 µm; this is the mean of a head.
@@ -82,6 +86,8 @@ export const counts = {
   mixes: { low: 1, high: 26 },
   dividers: { low: 0, high: 24 },
   workingSections: { low: 0, high: 100 },
+  /** Eight landmarks on each side. */
+  landmarkMoves: { low: 0, high: 16 },
   zones: { low: 0, high: 5 },
   histories: { low: 0, high: 6 },
   tests: { low: 0, high: 40 },

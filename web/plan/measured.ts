@@ -1,11 +1,13 @@
 import { fitAxes } from "../../geometry/head/fit"
 import { type Head, makeHeadFromAxes } from "../../geometry/head/head"
+import { headSurface } from "../../geometry/head/headSurface"
 import { type Zone, zoneAt } from "../../geometry/head/zones"
 import { measureSection, type SectionFigures } from "../../geometry/measureSection"
 import { isFoil, type Section } from "../../geometry/section/section"
 import type { Range, TradeFigures } from "../../geometry/tradeFigures"
 import { headFigures } from "../../presets/headSizes"
 import { tradeFigures } from "../../presets/tradeFigures"
+import { movesOf } from "./hairlineMoves"
 import { netFigures } from "./netFigures"
 import { type Overlap, overlapsIn, takersBefore } from "./overlaps"
 import { figuresRuling } from "./ruling"
@@ -100,14 +102,27 @@ export function figuresOf(section: Section, plan: Plan): SectionFigures {
 }
 
 const heads = new Map<string, Head>()
+const scalps = new Map<string, Pick<Head, "axes" | "surface">>()
 const mostHeads = 8
 
-/** The head of a plan; the same object for the same size and hairline. */
-export function headOf({ head: { size, hairline } }: Pick<Plan, "head">): Head {
-  const key = JSON.stringify([size, hairline.form])
-  const head = heads.get(key) ?? makeHeadFromAxes(fitAxes(size, headFigures), hairline.form)
-  heads.delete(key)
-  heads.set(key, head)
-  for (const oldest of heads.keys()) if (heads.size > mostHeads) heads.delete(oldest)
-  return head
+/** The head of a plan; the same object for the same size and hairline, with the same scalp for the same size. */
+export const headOf = ({ head: { size, hairline } }: Pick<Plan, "head">): Head =>
+  recall(heads, [size, hairline], () => {
+    const { axes, surface } = recall(scalps, size, () => scalpOf(size))
+    return makeHeadFromAxes(axes, hairline.form, movesOf(hairline), surface)
+  })
+
+function scalpOf(size: Plan["head"]["size"]) {
+  const axes = fitAxes(size, headFigures)
+  return { axes, surface: headSurface(axes) }
+}
+
+/** What was made for a key, or is made now; the ones last asked for are kept. */
+function recall<Made>(made: Map<string, Made>, key: unknown, make: () => Made): Made {
+  const text = JSON.stringify(key)
+  const found = made.get(text) ?? make()
+  made.delete(text)
+  made.set(text, found)
+  for (const oldest of made.keys()) if (made.size > mostHeads) made.delete(oldest)
+  return found
 }

@@ -74,6 +74,7 @@ const numbered: Record<string, string> = {
   breaks: "break",
   log: "tap",
   steps: "step",
+  moves: "move",
   spots: "spot",
 }
 
@@ -119,6 +120,9 @@ const words: Record<string, string> = {
   upkeepWeeks: "weeks until the next visit",
   liftToLevel: "level to lift to",
   fromLevel: "level now",
+  towardNapeMm: "distance toward the nape",
+  wornParting: "parting worn",
+  offCentreMm: "distance from the middle",
   behindMm: "distance behind the hairline",
   toLevel: "level to lift to",
 }

@@ -1,9 +1,9 @@
 import type { Hair } from "../../geometry/hair"
-import { hairlineForms } from "../../geometry/head/hairlineLandmarks"
 import type { HeadSize } from "../../geometry/head/headSize"
 import type { CarrierKind, FoilLie, Section, SectionKind } from "../../geometry/section/section"
 import { consultationSchema } from "./consultationSchema"
-import { choice, day, id, line, lines, list, mixLetter, number, point, wholeNumber } from "./fields"
+import { choice, day, group, id, line, lines, list, mixLetter, number, point, wholeNumber } from "./fields"
+import { hairlineSchema, whorlSchema, wornPartingSchema } from "./hairlineSchema"
 import { counts, leastStrandShare, letters, limits } from "./limits"
 import { planKind, planVersion } from "./planKind"
 import { salonSchema } from "./salonSchema"
@@ -13,12 +13,6 @@ import { workingSectionsSchema } from "./workingSectionsSchema"
 import { z } from "./zod"
 
 /** The plan as it is written to a file, version 1. The file door is the only place that checks against it. */
-
-export const group = <Shape extends z.core.$ZodShape>(shape: Shape) =>
-  z.strictObject(shape, {
-    error: ({ code }) =>
-      code === "invalid_type" ? `expected a group of ${Object.keys(shape).join(", ")}` : undefined,
-  })
 
 const band = {
   id,
@@ -101,7 +95,14 @@ const sizeSchema = z.discriminatedUnion("kind", [caliper, tape], {
   error: `expected a head size of kind "caliper" or "tape"`,
 }) satisfies z.ZodMiniType<HeadSize>
 
-const headSchema = group({ size: sizeSchema, hairline: group({ form: choice(hairlineForms) }) })
+const headSchema = group({
+  size: sizeSchema,
+  hairline: hairlineSchema,
+  /** The parting she wears; not known when left out. */
+  wornParting: z.optional(wornPartingSchema),
+  /** Where the hair of the crown turns. */
+  whorl: z.optional(whorlSchema),
+})
 
 const hairSchema = group({
   densityPerCm2: number(limits.densityPerCm2),

@@ -1,9 +1,9 @@
 import type { SectionKind } from "../../geometry/section/section"
 import type { Spot, TechniqueParting } from "../../geometry/technique"
 import type { Technique, TechniqueSection } from "../../presets/techniques/technique"
-import { choice, id, line, lines, list, number } from "./fields"
+import { choice, group, id, line, lines, list, number } from "./fields"
 import { counts, letters, limits } from "./limits"
-import { backcombing, group, stitching, treatment } from "./schema"
+import { backcombing, stitching, treatment } from "./schema"
 import { z } from "./zod"
 
 /** A technique as it is written to a file or into a link, version 1. Of a client it holds nothing. */
