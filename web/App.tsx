@@ -40,12 +40,17 @@ const ServiceBar = lazy(async () => ({ default: (await import("./panels/chair/Se
 
 const FoilPanel = lazy(async () => ({ default: (await import("./panels/FoilPanel")).FoilPanel }))
 
+const HairlineOverlay = lazy(async () => ({
+  default: (await import("./panels/hairline/HairlineOverlay")).HairlineOverlay,
+}))
+
 function PlacementScreen() {
+  const shapesHairline = useSession(({ tool }) => tool === "hairline")
   return (
     <main className="placement">
       <h1 className="unseen">Placement</h1>
       <ToolRail />
-      <HeadMap />
+      <HeadMap Overlay={shapesHairline ? HairlineOverlay : null} />
       <Foot />
       <Suspense fallback={<aside className="list" aria-busy="true" />}>
         <FoilPanel />

@@ -36,14 +36,12 @@ export function hairlineHalf(
   const measured: MeasuredPath = measurePath(surface, points)
   const nearest = nearestOnPath(surface, measured)
   const landmarks = new Map(controls.flatMap(({ name, at }) => (name ? [[name, at] as const] : [])))
+  const along = new Map([...landmarks].map(([name, at]) => [name, nearest(surface.pointAt(at)).alongMm]))
   return {
     points,
     lengthMm: measured.lengthMm,
     landmarks,
-    landmarkAlongMm(name) {
-      const at = landmarks.get(name)
-      return at ? nearest(surface.pointAt(at)).alongMm : measured.lengthMm
-    },
+    landmarkAlongMm: (name) => along.get(name) ?? measured.lengthMm,
     contains: insideHalf(points),
     nearest,
     pointAlong: (alongMm) => pointAlong(measured, alongMm),

@@ -1,5 +1,6 @@
-import { useEffect } from "react"
+import { type ComponentType, useEffect } from "react"
 import { type ViewName, viewNames } from "../../geometry/views"
+import type { OverlaidPane } from "../plan/paneOverlay"
 import { sessionStore } from "../plan/sessionStore"
 import { useSession } from "../plan/usePlan"
 import { onceHere } from "./onceHere"
@@ -18,7 +19,7 @@ const views: Record<ViewName, { name: string; edges: readonly [string, string] |
 }
 
 /** The head from all sides: one view large, the others beside it; each can be drawn on, each can be made the large one. */
-export function HeadMap() {
+export function HeadMap({ Overlay }: { Overlay: ComponentType<{ pane: OverlaidPane }> | null }) {
   const enlarged = useSession((session) => session.enlarged) ?? "front"
   useEffect(() => onceHere(import("./keyboard"), ({ listenToKeys }) => listenToKeys(window)), [])
   const enlarge = (name: ViewName) => sessionStore.setState({ enlarged: name })
@@ -26,7 +27,7 @@ export function HeadMap() {
     <section className="map" aria-label="Head map">
       <div className="pane large">
         <h2 className="pane-name">{views[enlarged].name}</h2>
-        <ViewPane key={enlarged} name={enlarged} enlarged />
+        <ViewPane key={enlarged} name={enlarged} enlarged Overlay={Overlay} />
         {enlarged === "turned" ? <TurnButtons /> : <EdgeWords edges={views[enlarged].edges} />}
       </div>
       <div className="strip">
@@ -38,7 +39,7 @@ export function HeadMap() {
                 {views[name].name}
                 <span className="unseen">: make it the large view</span>
               </button>
-              <ViewPane name={name} enlarged={false} />
+              <ViewPane name={name} enlarged={false} Overlay={Overlay} />
             </div>
           ))}
       </div>

@@ -1,13 +1,14 @@
 import type { Layer as KonvaLayer } from "konva/lib/Layer"
-import { type RefObject, useEffect, useMemo, useRef, useState } from "react"
+import { type ComponentType, type RefObject, Suspense, useEffect, useMemo, useRef, useState } from "react"
 import { Layer, Shape, Stage } from "react-konva/lib/ReactKonvaCore"
 import type { ViewName } from "../../geometry/views"
 import { draftStore } from "../plan/draftStore"
 import { viewFrame } from "../plan/labelRings"
 import { headOf } from "../plan/measured"
+import type { OverlaidPane } from "../plan/paneOverlay"
 import { dividerInHand } from "../plan/sessionStore"
 import { usePlan, useSession } from "../plan/usePlan"
-import { type Camera, fitCamera } from "./camera"
+import { type Camera, fitCamera, fromScreen, toScreen } from "./camera"
 import { drawInHand, drawSettled, type PaneState } from "./drawPane"
 import { pictureOf } from "./headPicture"
 import { sceneOf } from "./nativeContext"
@@ -15,10 +16,15 @@ import { onceHere } from "./onceHere"
 import { TwiceLayer } from "./TwiceLayer"
 import { useWorkingMarks } from "./workingMarks"
 
-type Props = { name: ViewName; enlarged: boolean }
+type Props = {
+  name: ViewName
+  enlarged: boolean
+  /** What lies over the drawing for hands to take hold of. */
+  Overlay: ComponentType<{ pane: OverlaidPane }> | null
+}
 
 /** One view of the head: a settled layer under a draft layer, and the hands on them. */
-export function ViewPane({ name, enlarged }: Props) {
+export function ViewPane({ name, enlarged, Overlay }: Props) {
   const container = useRef<HTMLDivElement>(null)
   const draftLayer = useRef<KonvaLayer>(null)
   const { width, height } = useSize(container)
@@ -72,6 +78,17 @@ export function ViewPane({ name, enlarged }: Props) {
             <Shape listening={false} perfectDrawEnabled={false} sceneFunc={draftScene} />
           </Layer>
         </Stage>
+      )}
+      {Overlay && width > 0 && (
+        <Suspense>
+          <Overlay
+            pane={{
+              ...{ enlarged, width, height, scene: picture.scene },
+              toPane: (at) => toScreen(camera, at),
+              fromPane: (at) => fromScreen(camera, at),
+            }}
+          />
+        </Suspense>
       )}
       {moved && (
         <button type="button" className="pane-fit" onClick={() => setMoved(null)}>

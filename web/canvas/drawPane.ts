@@ -8,6 +8,7 @@ import { labelRing } from "../plan/labelRings"
 import type { Mark } from "../plan/mark"
 import { bandRing, labelMarks, lineMarks, marksOfSection, planMarks, type Scene } from "../plan/marks"
 import type { Plan } from "../plan/schema"
+import { wornMarks } from "../plan/wornMarks"
 import { type Camera, toScreen } from "./camera"
 import { dividersAtRest, dividersInHand, workingSigns } from "./drawDividers"
 import { drawMarks, type Pen } from "./drawMarks"
@@ -44,6 +45,7 @@ export function drawSettled(context: CanvasRenderingContext2D, pane: PaneState) 
   drawShade(context, picture, camera)
   const pen = penOf(pane)
   drawMarks(context, picture.lines, pen)
+  drawMarks(context, wornMarks(plan, picture.scene), pen)
   drawMarks(context, dividersAtRest(pane), pen)
   drawMarks(context, planMarks(plan, picture.scene), pen)
   drawMarks(context, workingSigns(pane), pen)

@@ -2,7 +2,7 @@ import { act, redoAloud, undoAloud } from "../plan/act"
 import { announce } from "../plan/announcements"
 import { moveSections } from "../plan/edits/moveSections"
 import { copySelected, pasteCopied, selectAll } from "../plan/selected"
-import { sessionStore, type ToolName } from "../plan/sessionStore"
+import { sessionStore, type ToolName, takeTool } from "../plan/sessionStore"
 import { cancelGesture } from "./toolRunner"
 
 const toolKeys: Record<string, ToolName> = {
@@ -12,6 +12,7 @@ const toolKeys: Record<string, ToolName> = {
   b: "backcomb",
   l: "left-out",
   d: "divide",
+  h: "hairline",
 }
 
 const controlKeys: Record<string, (shift: boolean) => void> = {
@@ -39,7 +40,7 @@ export function listenToKeys(target: Window): () => void {
     }
     if (event.target === document.body && nudge(event)) return
     const tool = toolKeys[event.key]
-    if (tool && !event.altKey) sessionStore.setState({ tool })
+    if (tool && !event.altKey) takeTool(tool)
   }
   target.addEventListener("keydown", onKey)
   return () => target.removeEventListener("keydown", onKey)

@@ -36,6 +36,7 @@ const situation = (): Situation => {
 /** A hand comes down. False when the tool has no use for it there. */
 export function beginGesture(pointer: Pointer): boolean {
   const { tool, ...drawn } = sessionStore.getState()
+  if (tool === "hairline") return false
   if (tool === "select") gesture = takeHold(pointer)
   else if (tool === "divide") gesture = gestureOf(divideTool(drawn.way), pointer)
   else gesture = gestureOf(drawTool(tool, drawn), pointer)

@@ -2,6 +2,10 @@ import { planningCaution } from "../../presets/cautions"
 import { Consultation } from "./consultation/Consultation"
 import { HairlineChoice } from "./HairlineChoice"
 import { HeadSizeFields } from "./HeadSizeFields"
+import { HerHead } from "./hairline/HerHead"
+import { LandmarkFields } from "./hairline/LandmarkFields"
+import { LandmarkSides } from "./hairline/LandmarkSides"
+import { WornFields } from "./hairline/WornFields"
 import { PlanFields } from "./PlanFields"
 import { WholeHeadFigures } from "./WholeHeadFigures"
 
@@ -17,10 +21,15 @@ export function ClientScreen() {
       <div className="columns">
         <div className="column">
           <HeadSizeFields />
+          <HerHead />
           <WholeHeadFigures />
         </div>
         <div className="column">
           <HairlineChoice />
+          <LandmarkFields>
+            <LandmarkSides />
+          </LandmarkFields>
+          <WornFields />
         </div>
       </div>
       <p className="aside">{planningCaution}</p>

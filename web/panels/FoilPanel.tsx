@@ -1,4 +1,5 @@
 import { lazy, Suspense } from "react"
+import { useSession } from "../plan/usePlan"
 import { FoilList } from "./FoilList"
 
 /** Loaded beside the map, not before it. */
@@ -8,14 +9,19 @@ const AddByWords = lazy(async () => ({ default: (await import("./AddByWords")).A
 const TechniquesPart = lazy(async () => ({
   default: (await import("./techniques/TechniquesPart")).TechniquesPart,
 }))
+const HairlinePanel = lazy(async () => ({
+  default: (await import("./hairline/HairlinePanel")).HairlinePanel,
+}))
 const OverlapList = lazy(async () => ({ default: (await import("./OverlapList")).OverlapList }))
 const WorkingPart = lazy(async () => ({ default: (await import("./working/WorkingPart")).WorkingPart }))
 const ZoneTotals = lazy(async () => ({ default: (await import("./ZoneTotals")).ZoneTotals }))
 
 /** What stands beside the map: the foils in order, the one in hand, and drawing without a pointer. */
 export function FoilPanel() {
+  const shapes = useSession(({ tool }) => tool === "hairline")
   return (
     <aside className="list" aria-label="Foils">
+      <Suspense>{shapes && <HairlinePanel />}</Suspense>
       <FoilList />
       <Suspense>
         <OverlapList />

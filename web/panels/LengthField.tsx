@@ -1,7 +1,8 @@
 import { useId } from "react"
 import { lengthCm } from "../../presets/hairTypes"
+import { capital } from "../plan/capital"
 import { limits } from "../plan/limits"
-import { capital, wordFor } from "./figureWords"
+import { wordFor } from "./figureWords"
 import { NumberField } from "./NumberField"
 
 const words = Object.entries(lengthCm).sort(([, a], [, b]) => a.value - b.value)

@@ -1,12 +1,15 @@
 import { lazy, Suspense } from "react"
 import { sliceDepthMm } from "../../presets/foils"
 import type { PartingWay, ToolName } from "../plan/sessionStore"
-import { sessionStore } from "../plan/sessionStore"
+import { sessionStore, takeTool } from "../plan/sessionStore"
 import { useSession } from "../plan/usePlan"
 import { Choices } from "./Choices"
 import { depthOptions, depthWordOf } from "./sectionChoices"
 
 const SnapFields = lazy(async () => ({ default: (await import("./SnapFields")).SnapFields }))
+const LandmarkSides = lazy(async () => ({
+  default: (await import("./hairline/LandmarkSides")).LandmarkSides,
+}))
 const HandSwitches = lazy(async () => ({ default: (await import("./HandSwitches")).HandSwitches }))
 
 const tools: readonly { value: ToolName; label: string }[] = [
@@ -16,6 +19,7 @@ const tools: readonly { value: ToolName; label: string }[] = [
   { value: "backcomb", label: "Backcomb" },
   { value: "left-out", label: "Left out" },
   { value: "divide", label: "Divide" },
+  { value: "hairline", label: "Hairline" },
 ]
 
 const ways: readonly { value: PartingWay; label: string }[] = [
@@ -30,13 +34,9 @@ export function ToolRail() {
   const setNext = (change: Partial<typeof next>) => sessionStore.setState({ next: { ...next, ...change } })
   return (
     <div className="tools">
-      <Choices
-        legend="Draw"
-        options={tools}
-        value={tool}
-        onChange={(value) => sessionStore.setState({ tool: value })}
-      />
-      {tool !== "select" && (
+      <Choices legend="Draw" options={tools} value={tool} onChange={takeTool} />
+      <Suspense>{tool === "hairline" && <LandmarkSides />}</Suspense>
+      {tool !== "select" && tool !== "hairline" && (
         <>
           <Choices
             legend="Parting"

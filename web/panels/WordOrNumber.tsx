@@ -1,7 +1,8 @@
 import type { Figure } from "../../presets/figure"
+import { capital } from "../plan/capital"
 import type { Limit } from "../plan/limits"
 import { Choices } from "./Choices"
-import { capital, wordFor, wordsOf } from "./figureWords"
+import { wordFor, wordsOf } from "./figureWords"
 import { NumberField } from "./NumberField"
 
 type Props<Word extends string> = {

@@ -9,5 +9,3 @@ export const wordFor = <Word extends string>(
   table: Readonly<Record<Word, Figure>>,
   value: number,
 ): Word | null => wordsOf(table).find((word) => table[word].value === value) ?? null
-
-export const capital = (word: string) => word[0].toUpperCase() + word.slice(1)

@@ -8,12 +8,12 @@ import {
   sliceDepthMm,
   stitches,
 } from "../../presets/foils"
+import { capital } from "../plan/capital"
 import { lieWords } from "../plan/words"
 
 /** The trade's words for what a section can be, each with its figure beside it, and the word for a figure. */
 
 const keysOf = <Key extends string>(table: Record<Key, unknown>) => Object.keys(table) as Key[]
-const capital = (word: string) => word[0].toUpperCase() + word.slice(1)
 
 export const depthOptions = keysOf(sliceDepthMm).map((word) => ({
   value: word,

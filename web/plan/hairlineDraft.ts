@@ -1,5 +1,6 @@
 import { hairlineFault } from "../../geometry/head/hairlineFault"
 import { type Head, makeHeadFromAxes } from "../../geometry/head/head"
+import { capital } from "./capital"
 import { movesOf } from "./hairlineMoves"
 import { hairlineFaultWords } from "./hairlineProblems"
 import type { HairlinePlan } from "./hairlineSchema"
@@ -14,7 +15,5 @@ export function headInHand(
   const { axes, surface } = headOf(plan)
   const head = makeHeadFromAxes(axes, hairline.form, movesOf(hairline), surface)
   const found = hairlineFault(head)
-  return found ? { refused: capital(hairlineFaultWords[found.fault]) } : { head }
+  return found ? { refused: `${capital(hairlineFaultWords[found.fault])}.` } : { head }
 }
-
-const capital = (sentence: string) => `${sentence[0].toUpperCase()}${sentence.slice(1)}.`

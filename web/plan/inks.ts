@@ -18,6 +18,8 @@ const fixedInks = {
   "head-medium": { color: black, weightPt: 1 },
   "head-fine": { color: "#4a443c", weightPt: 0.7 },
   hairline: { color: "#5c5144", weightPt: 0.9, dashPt: [1, 2.4] },
+  worn: { color: "#5c5144", weightPt: 0.8, dashPt: [5, 2.2] },
+  whorl: { color: "#5c5144", weightPt: 0.9 },
   "left-out-edge": { color: "#4a443c", weightPt: 0.9, dashPt: [3.5, 2] },
   "left-out-hatch": { color: "#4a443c", weightPt: 0.6 },
   "twice-edge": { color: black, weightPt: 1.3 },

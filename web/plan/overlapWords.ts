@@ -1,4 +1,5 @@
 import { isFoil, type Section } from "../../geometry/section/section"
+import { capital } from "./capital"
 import { areaText, gramsRange } from "./figureText"
 import type { Measured } from "./measured"
 import type { Overlap } from "./overlaps"
@@ -27,5 +28,3 @@ export function takenTwiceWords({ overlaps, takenTwice: { productG } }: Measured
   const others = more > 0 ? [`${more} more ${more === 1 ? "pair" : "pairs"}`] : []
   return `${gramsRange(productG)} less: hair taken twice, by ${[...pairs, ...others].join("; ")}`
 }
-
-const capital = (words: string) => words[0].toUpperCase() + words.slice(1)

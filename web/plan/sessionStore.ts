@@ -3,7 +3,7 @@ import type { ViewName } from "../../geometry/views"
 import { usualGapMm } from "../../presets/stacking"
 import { type NextSection, usualSection } from "./newSection"
 
-export type ToolName = "select" | "slice" | "weave" | "backcomb" | "left-out" | "divide"
+export type ToolName = "select" | "slice" | "weave" | "backcomb" | "left-out" | "divide" | "hairline"
 export type PartingWay = "hairline" | "straight" | "freehand"
 export type ScreenName = "client" | "placement" | "mixture" | "timing" | "chair" | "sheets"
 
@@ -57,6 +57,10 @@ export const startSession = (): Session => ({
 })
 
 export const sessionStore = createStore<Session>(startSession)
+
+/** Takes up a tool. Who shapes the hairline has no section in hand. */
+export const takeTool = (tool: ToolName) =>
+  sessionStore.setState(tool === "hairline" ? { tool, selectedIds: [], dividerId: null } : { tool })
 
 /** The dividing parting in hand, when no section is. */
 export const dividerInHand = ({ dividerId, selectedIds }: Session) =>

@@ -2,6 +2,7 @@ import { type Direction, directionOf } from "../../geometry/direction"
 import type { SurfacePoint } from "../../geometry/frames"
 import type { LandmarkName } from "../../geometry/head/hairlineLandmarks"
 import type { Head } from "../../geometry/head/head"
+import { nearestLandmark } from "../../geometry/head/nearestLandmark"
 import { type FoilLie, isFoil, type Section, type SectionKind } from "../../geometry/section/section"
 import { twinOf } from "./pairs"
 import type { Plan } from "./schema"
@@ -44,17 +45,9 @@ export function placeOf(section: Section, head: Head): string {
 
 const middleOf = ({ parting }: Section) => parting[parting.length >> 1]
 
-const landmarksAlong = new WeakMap<Head, readonly (readonly [LandmarkName, number])[]>()
-
 /** The landmark of the hairline nearest to a place so far along it. */
-function landmarkAt(head: Head, alongMm: number): LandmarkName {
-  const { landmarks, coordinates } = head.hairline
-  const known =
-    landmarksAlong.get(head) ?? [...landmarks].map(([name, at]) => [name, coordinates(at).alongMm] as const)
-  landmarksAlong.set(head, known)
-  const apart = ([, mm]: readonly [LandmarkName, number]) => Math.abs(mm - Math.abs(alongMm))
-  return known.reduce((nearest, each) => (apart(each) < apart(nearest) ? each : nearest))[0]
-}
+const landmarkAt = ({ hairline }: Head, alongMm: number): LandmarkName =>
+  nearestLandmark(hairline, alongMm).name
 
 /** Side and place, such as "left temple" or "centre front". */
 export function whereOf(section: Section, head: Head): string {

@@ -7,6 +7,7 @@ import { hairlineMarks, planMarks } from "../../plan/marks"
 import { overlapMarks } from "../../plan/overlapMarks"
 import type { Overlap } from "../../plan/overlaps"
 import type { Plan } from "../../plan/schema"
+import { wornMarks } from "../../plan/wornMarks"
 import type { Fonts } from "../fontFile"
 import type { Block } from "./block"
 import type { Item } from "./page"
@@ -52,7 +53,7 @@ export function viewBlock(setting: ViewSetting): Block {
     (frame.top - y) * scale,
   ]
   const headMarks = lines.map(({ path, weight }): Mark => ({ kind: "line", path, ink: lineInks[weight] }))
-  const head = markItems([...headMarks, ...hairlineMarks(scene)], toPaper)
+  const head = markItems([...headMarks, ...hairlineMarks(scene), ...wornMarks(plan, scene)], toPaper)
   const twice = overlapMarks(overlaps, scene)
   const sections = markItems([...planMarks(plan, scene), ...twice], toPaper)
   const working = workingItems(plan, scene, { scale, toPaper })

@@ -1,0 +1,39 @@
+import { useStore } from "zustand"
+import { isOnMidline } from "../../../geometry/head/landmarkMoves"
+import { hairlineStore } from "../../plan/hairlineStore"
+import { landmarkTitle } from "../../plan/hairlineWords"
+import { type LandmarkPlace, landmarksSeen } from "../../plan/landmarkPlaces"
+import type { OverlaidPane } from "../../plan/paneOverlay"
+import { Handle } from "./Handle"
+import { dropLandmark, forgetLandmark, nudgeLandmark, showLandmarkAt } from "./landmarkHand"
+
+/** The landmarks of the hairline on a page, each with its name, to be dragged or moved by the arrow keys. */
+export function LandmarkHandles({ pane }: { pane: OverlaidPane }) {
+  const { draft, selected, together } = useStore(hairlineStore)
+  const scene = draft ? { ...pane.scene, head: draft.head } : pane.scene
+  const isChosen = ({ name, side }: LandmarkPlace) =>
+    name === selected.name && (together || isOnMidline(name) || side === selected.side)
+  return landmarksSeen(scene, draft ? selected : null).map((place) => {
+    const { name, side, page } = place
+    const landmark = { name, side }
+    return (
+      <Handle
+        key={`${side} ${name}`}
+        pane={pane}
+        page={page}
+        at={place.at}
+        label={landmarkTitle(landmark, side)}
+        name={name}
+        isChosen={isChosen(place)}
+        isNamed={name === selected.name && (side === selected.side || isOnMidline(name))}
+        onChoose={() => hairlineStore.setState({ selected: landmark })}
+        onNudge={(at) => nudgeLandmark(landmark, at)}
+        drag={{
+          move: (at) => showLandmarkAt(landmark, at),
+          drop: (at) => dropLandmark(landmark, at),
+          cancel: forgetLandmark,
+        }}
+      />
+    )
+  })
+}
