@@ -61,7 +61,7 @@ export function listenToGestures(element: HTMLElement, handlers: GestureHandlers
     if (touches.has(event.pointerId)) tap = fingerMoved(tap, event.pointerId, at)
     if (event.pointerId === stroke) handlers.strokeMove(at, event)
     else if (touches.has(event.pointerId)) movePage(event.pointerId, at)
-    else if (stroke === null && event.pointerType !== "touch") handlers.hover(at, event)
+    else if (stroke === null && event.pointerType !== "touch" && !isOnButton(event)) handlers.hover(at, event)
     if (touches.has(event.pointerId)) touches.set(event.pointerId, at)
   }
 

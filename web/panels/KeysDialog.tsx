@@ -1,7 +1,7 @@
 import { useEffect, useRef } from "react"
 
 const keys: readonly (readonly [keys: string, does: string])[] = [
-  ["V  S  W  B  L  D", "select, slice, weave, backcomb, left out, divide"],
+  ["V  S  W  B  L  D  H", "select, slice, weave, backcomb, left out, divide, hairline"],
   ["Alt while drawing", "draws freely, without snapping"],
   ["← → ↑ ↓ on the map", "moves what is selected by 1 mm, with Shift by 5"],
   ["Tap with 2 fingers, with 3", "undo, redo"],

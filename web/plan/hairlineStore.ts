@@ -10,7 +10,7 @@ export type HairlineSession = {
   /** A landmark is moved on both sides alike, or on its own. */
   together: boolean
   /** The head with the line in hand, or the last good one and why a hand has gone too far. */
-  draft: { head: Head; refused: string | null } | null
+  draft: { head: Head; words: string; refused: string | null } | null
 }
 
 export const hairlineStore = createStore<HairlineSession>(() => ({

@@ -23,7 +23,7 @@ const told = (mm: number, onward: string, back: string) =>
 
 /** The parting worn and the crown whorl in words; empty when neither is known. */
 export const wornWords = ({ wornParting, whorl }: Plan["head"]): string =>
-  [wornParting && partingWords(wornParting), whorl && whorlWords(whorl)].filter(Boolean).join("; ")
+  [wornParting && partingWords(wornParting), whorl && whorlWords(whorl)].filter(Boolean).join(", ")
 
 function partingWords(worn: NonNullable<Plan["head"]["wornParting"]>): string {
   switch (worn.kind) {

@@ -36,7 +36,7 @@ function LineInHand({ pane }: { pane: OverlaidPane }) {
         d={paths.join("")}
         fill="none"
         stroke={color}
-        strokeWidth={weightPt * pxPerPt}
+        strokeWidth={weightPt * pxPerPt * (pane.enlarged ? 1 : 0.5)}
         strokeLinecap="round"
       />
     </svg>

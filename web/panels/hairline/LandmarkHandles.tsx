@@ -16,6 +16,7 @@ export function LandmarkHandles({ pane }: { pane: OverlaidPane }) {
   return landmarksSeen(scene, draft ? selected : null).map((place) => {
     const { name, side, page } = place
     const landmark = { name, side }
+    const isHeld = name === selected.name && (side === selected.side || isOnMidline(name))
     return (
       <Handle
         key={`${side} ${name}`}
@@ -23,9 +24,9 @@ export function LandmarkHandles({ pane }: { pane: OverlaidPane }) {
         page={page}
         at={place.at}
         label={landmarkTitle(landmark, side)}
-        name={name}
+        name={draft && isHeld ? `${name}: ${draft.words}` : name}
         isChosen={isChosen(place)}
-        isNamed={name === selected.name && (side === selected.side || isOnMidline(name))}
+        isNamed={isHeld}
         onChoose={() => hairlineStore.setState({ selected: landmark })}
         onNudge={(at) => nudgeLandmark(landmark, at)}
         drag={{

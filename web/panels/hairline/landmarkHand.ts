@@ -30,16 +30,14 @@ const offHead = "That is off the head: keep the landmark on the scalp."
 export function showLandmarkAt(landmark: SidedLandmark, at: SurfacePoint | null) {
   const plan = planStore.getState().present
   const { draft, together } = hairlineStore.getState()
-  const lastGood = draft?.head ?? headOf(plan)
-  const refuse = (refused: string) => hairlineStore.setState({ draft: { head: lastGood, refused } })
+  const lastGood = { head: draft?.head ?? headOf(plan), words: draft?.words ?? "" }
+  const refuse = (refused: string) => hairlineStore.setState({ draft: { ...lastGood, refused } })
   if (!at) return refuse(offHead)
   const sides = sidesInHand(landmark, together)
-  const tried = headInHand(
-    plan,
-    hairlineWith(plan.head.hairline, landmark.name, sides, moveUnder(landmark, at)),
-  )
+  const move = moveUnder(landmark, at)
+  const tried = headInHand(plan, hairlineWith(plan.head.hairline, landmark.name, sides, move))
   if ("refused" in tried) refuse(tried.refused)
-  else hairlineStore.setState({ draft: { head: tried.head, refused: null } })
+  else hairlineStore.setState({ draft: { head: tried.head, words: moveWords(move), refused: null } })
 }
 
 /** The hand lets go: one change, or a refusal and all stays as it was. */

@@ -19,7 +19,7 @@ export const hairsbreadthMm = 0.3
 
 export type LeftOutBand = { name: string; taken: "front" | "behind"; depthMm: Section["depthMm"] }
 
-/** Leaves hair out behind the last of these sections, so that it falls over them; over the centre parting when there are none. */
+/** Leaves hair out behind the last of these sections, so that it falls over them; over the parting she wears when there are none. */
 export const leaveVeil =
   (ids: readonly string[]): Edit =>
   (plan) => {
@@ -27,7 +27,7 @@ export const leaveVeil =
     const last = rearmost(sectionsOf(plan, ids), head)
     const band = { name: "Veil", taken: "front", depthMm: even(veilDepthMm.value) } as const
     if (!last) {
-      const { made, taken } = veilOverParting(head)
+      const { made, taken } = veilOverParting(head, plan.head.wornParting)
       return leave(plan, made, { ...band, taken })
     }
     const ahead = last.taken === "behind" ? Math.max(last.depthMm.start, last.depthMm.end) : 0

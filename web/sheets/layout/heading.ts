@@ -1,3 +1,4 @@
+import { wornWords } from "../../plan/hairlineWords"
 import type { Plan } from "../../plan/schema"
 import type { Fonts } from "../fontFile"
 import { dateInWords } from "./numbers"
@@ -17,11 +18,17 @@ export function heading(
   const [left, right, top] = [paper.marginMm, paper.widthMm - paper.marginMm, paper.marginMm]
   const client = plan.client.initials && `Client ${plan.client.initials}`
   const room = right - left - widthMm(client, type.heading, fonts) - 8
+  const about = ["Placement and formula map", facing, wornWords(plan.head)].filter(Boolean).join(", ")
+  const when = `${dateInWords(plan.date)}, page ${number} of ${count}`
   return [
     letters(shorten(titleOf(plan), room, type.title, fonts), [left, top + 6.2], type.title),
     ...(client ? [letters(client, [right, top + 6.2], type.heading, "right")] : []),
-    letters(`Placement and formula map, ${facing}`, [left, top + 12.4], type.body),
-    letters(`${dateInWords(plan.date)}, page ${number} of ${count}`, [right, top + 12.4], type.body, "right"),
+    letters(
+      shorten(about, right - left - widthMm(when, type.body, fonts) - 8, type.body, fonts),
+      [left, top + 12.4],
+      type.body,
+    ),
+    letters(when, [right, top + 12.4], type.body, "right"),
     rule([left, top + 15], [right, top + 15], rulePt.bold),
   ]
 }

@@ -1,8 +1,11 @@
 import { describe, expect, it } from "vitest"
+import { wornPath } from "../../../../geometry/head/wornParting"
+import { nearestOnPath } from "../../../../geometry/nearestOnPath"
 import { hairlineParting } from "../../../../geometry/parting"
 import { bandShape } from "../../../../geometry/section/bandShape"
 import { overlapCm2 } from "../../../../geometry/section/overlap"
 import type { Section, SectionKind } from "../../../../geometry/section/section"
+import { measurePath } from "../../../../geometry/surfacePath"
 import { isRefusal } from "../../../../web/plan/edit"
 import { leaveBabyHairs, leaveBetween, leaveVeil } from "../../../../web/plan/edits/leaveOut"
 import { headOf } from "../../../../web/plan/measured"
@@ -53,6 +56,18 @@ describe("a veil", () => {
     const across = Array.from({ length: stations * layers }, (_, i) => points[3 * i])
     expect(Math.min(...across)).toBeCloseTo(-4, 0)
     expect(Math.max(...across)).toBeCloseTo(4, 0)
+  })
+
+  it("lies astride the parting that is worn on a side", () => {
+    const wornParting = { kind: "side", side: "left", offCentreMm: 30 } as const
+    const veil = left({ ...empty, head: { ...empty.head, wornParting } }, leaveVeil([]))
+    const worn = nearestOnPath(head.surface, measurePath(head.surface, wornPath(head, wornParting)))
+    const { points, stations, layers } = bandShape(veil, head)
+    const rims = Array.from({ length: stations }, (_, i) => [i * layers, (i + 1) * layers - 1]).slice(2, -2)
+    for (const index of rims.flat()) {
+      const point = [points[3 * index], points[3 * index + 1], points[3 * index + 2]] as const
+      expect(worn(point).chordMm).toBeCloseTo(4, 0)
+    }
   })
 })
 
