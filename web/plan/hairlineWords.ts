@@ -21,7 +21,7 @@ export function moveWords(move: LandmarkMove | undefined): string {
 const told = (mm: number, onward: string, back: string) =>
   mm === 0 ? "" : `${Number(Math.abs(mm).toFixed(1))} mm ${mm > 0 ? onward : back}`
 
-/** The parting worn and the crown whorl in words; empty when neither is known. */
+/** The parting worn and the crown whorl in a few words, for the sheet, where both are drawn to scale; empty when neither is known. */
 export const wornWords = ({ wornParting, whorl }: Plan["head"]): string =>
   [wornParting && partingWords(wornParting), whorl && whorlWords(whorl)].filter(Boolean).join(", ")
 
@@ -30,7 +30,7 @@ function partingWords(worn: NonNullable<Plan["head"]["wornParting"]>): string {
     case "centre":
       return "parted in the middle"
     case "side":
-      return `parted on the ${worn.side}, ${worn.offCentreMm} mm off centre`
+      return `parted ${worn.side}`
     case "zigzag":
       return "zigzag parting"
     case "none":
@@ -39,4 +39,4 @@ function partingWords(worn: NonNullable<Plan["head"]["wornParting"]>): string {
 }
 
 const whorlWords = ({ turns }: NonNullable<Plan["head"]["whorl"]>) =>
-  turns === "none" ? "no crown whorl" : `crown whorl ${turns}`
+  turns === "none" ? "no whorl" : `whorl ${turns}`
