@@ -3,8 +3,7 @@ import type { SurfacePoint } from "../../geometry/frames"
 import { fitAxes } from "../../geometry/head/fit"
 import { type Head, makeHeadFromAxes } from "../../geometry/head/head"
 import { overlapCm2 } from "../../geometry/section/overlap"
-import { mirror } from "../../geometry/surfacePath"
-import { alongMm, fitParting, landmarkOrder, placeOf } from "../../geometry/technique"
+import { alongMm, fitParting, landmarkOrder, otherSide, placeOf } from "../../geometry/technique"
 import { headFigures, triedHeads } from "../../presets/headSizes"
 import {
   type MeasureName,
@@ -18,7 +17,9 @@ import {
 import { techniques } from "../../presets/techniques/techniques"
 import { layTechnique, techniqueSections } from "../../web/plan/edits/layTechnique"
 import { headOf } from "../../web/plan/measured"
+import { leastOverlapCm2 } from "../../web/plan/overlaps"
 import type { Plan } from "../../web/plan/schema"
+import { randomMoves, withMoves } from "../support/movedHeads"
 import { randomHeads } from "../support/randomHeads"
 import { done, emptyPlan } from "../web/plan/samples"
 
@@ -64,7 +65,8 @@ const inside = ({ hairline }: Head, at: SurfacePoint) => hairline.coordinates(at
 
 /** Every parting of a technique is inside the hairline, and as far behind it as it says where it runs parallel. */
 function expectFitted(head: Head, sections: readonly TechniqueSection[]) {
-  for (const { parting } of sections) {
+  const told = sections.flatMap(({ parting, single }) => (single ? [parting] : [parting, otherSide(parting)]))
+  for (const parting of told) {
     const made = fitParting(head, parting)
     if (!("parting" in made)) throw new Error(`${made.refused} on ${head.axes}, ${head.hairline.form}`)
     expect(made.parting.every((at) => inside(head, at))).toBe(true)
@@ -78,17 +80,18 @@ function expectFitted(head: Head, sections: readonly TechniqueSection[]) {
 }
 
 /** No two bands of a technique, on either side, take the same hair. */
-function expectApart(head: Head, { name, sections }: Technique) {
+function expectApart(head: Head, { name, sections }: Technique, mostCm2 = 0.05) {
   const bands = sections.flatMap(({ parting, depthMm, taken, single }) => {
-    const made = fitParting(head, parting)
-    if (!("parting" in made)) return []
-    const band = { id: "s", taken, depthMm, note: "", parting: made.parting }
-    return single ? [band] : [band, { ...band, parting: mirror(band.parting) }]
+    const sides = single ? [parting] : [parting, otherSide(parting)]
+    return sides.flatMap((side) => {
+      const made = fitParting(head, side)
+      return "parting" in made ? [{ id: "s", taken, depthMm, note: "", parting: made.parting }] : []
+    })
   })
   for (let a = 0; a < bands.length; a++)
     for (let b = 0; b < a; b++) {
       const shared = overlapCm2(bands[a], bands[b], head)
-      expect(shared, `${name}, ${head.hairline.form}, ${a} and ${b}`).toBeLessThan(0.05)
+      expect(shared, `${name}, ${head.hairline.form}, ${a} and ${b}`).toBeLessThan(mostCm2)
     }
 }
 
@@ -97,9 +100,10 @@ const extremes = [triedHeads.small, triedHeads.large].map(({ size }) =>
   makeHeadFromAxes(fitAxes(size, headFigures), "receding"),
 )
 
-/** 500 heads with the sizes and spreads of four surveys (head-summary.csv), every hairline in turn. */
+/** 500 heads with the sizes and spreads of four surveys (head-summary.csv), every hairline in turn; of half of them each landmark is moved by up to 5 mm, either side its own way. */
 describe("techniques on 500 heads", { timeout: 60_000 }, () => {
-  const heads = randomHeads(500)
+  const isMoved = (i: number) => i % 8 >= 4
+  const heads = randomHeads(500).map((each, i) => (isMoved(i) ? withMoves(each, randomMoves(5, i)) : each))
 
   it.each(usual)(
     "$name: every parting is inside the hairline, and keeps its distance where it runs parallel",
@@ -110,7 +114,9 @@ describe("techniques on 500 heads", { timeout: 60_000 }, () => {
 
   it("no two sections of a technique take the same hair", () => {
     heads.forEach((each, i) => {
-      expectApart(each, usual[Math.floor(i / 4) % usual.length])
+      // On a hairline of her own the smoothing over its bends may take a shred more, less than is told as hair taken twice.
+      const mostCm2 = isMoved(i) ? leastOverlapCm2 : undefined
+      expectApart(each, usual[Math.floor(i / 4) % usual.length], mostCm2)
     })
   })
 
