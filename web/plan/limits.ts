@@ -68,6 +68,8 @@ export const limits = {
   learnt: limit(0, 1000),
   weighings: limit(0, 100_000),
   bowlG: limit(0, 5000, "g"),
+  // Counted from 0; nobody mixes a hundred in one visit.
+  bowl: limit(0, 99, ""),
   // Finer than any scale of a salon, and as coarse as would still weigh the smallest bowl.
   scaleStepG: limit(0.01, 10, "g"),
   panels: limit(0, 500, "foils"),

@@ -34,8 +34,8 @@ export type RecordedTap = {
 
 export const foilKinds = ["slice", "weave", "backcomb"] as const satisfies readonly FoilKind[]
 export const foilTaps = ["on", "missed-on", "re-coated", "off"] as const
-/** What is done to the whole head: a bowl mixed, all that is on rinsed, heat put on and taken away. */
-export const wholeTaps = ["mixed", "rinsed", "heat-on", "heat-off"] as const
+/** What is done to the whole head: all that is on rinsed, heat put on and taken away. */
+export const wholeTaps = ["rinsed", "heat-on", "heat-off"] as const
 export const stretches = ["ok", "soft", "stop"] as const
 export const comforts = ["ok", "warm", "burning"] as const
 
@@ -43,6 +43,8 @@ export type ChairTap =
   /** `by` is the pair of hands, where there are two. */
   | { kind: (typeof foilTaps)[number]; foil: string; by?: 1 | 2 | undefined }
   | { kind: "looked"; foil: string; seen: LookSeen }
+  /** The next bowl, or one mixed afresh, counted from 0. */
+  | { kind: "mixed"; bowl?: number | undefined }
   | { kind: (typeof wholeTaps)[number] }
   | { kind: "alarm"; what: string }
 

@@ -70,6 +70,7 @@ const tap = z.discriminatedUnion(
         moist: z.boolean(),
       }),
     }),
+    z.strictObject({ kind: z.literal("mixed"), bowl: z.optional(wholeNumber(limits.bowl)) }),
     z.strictObject({ kind: choice(wholeTaps) }),
     z.strictObject({ kind: z.literal("alarm"), what: line(letters.note) }),
   ],

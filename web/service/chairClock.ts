@@ -10,6 +10,8 @@ export type Chair = {
   foils: readonly ChairFoil[]
   /** Minutes of heat that the plan allows; none where it is left out. */
   heatMin?: number | undefined
+  /** In the order they are mixed. */
+  bowls?: readonly ChairBowl[] | undefined
   /** Time of the service up to the last reading of the clocks. */
   elapsedMs: number
   last: Moment
@@ -21,6 +23,7 @@ export type Chair = {
   revision: number
 }
 export type ChairFoil = { id: string; mapNumber: number; limitMin: number; firstLookMin: number }
+export type ChairBowl = { mix: string; foils: readonly string[]; potLifeMin: number }
 
 export type Look = {
   level: number
@@ -31,6 +34,8 @@ export type Look = {
 export type Tap =
   | { kind: "on" | "missed-on" | "re-coated" | "off"; foil: string; by?: 1 | 2 | undefined }
   | { kind: "looked"; foil: string; seen: Look }
+  /** The next bowl, or one that was mixed afresh, counted from 0. */
+  | { kind: "mixed"; bowl?: number | undefined }
   | { kind: (typeof wholeTaps)[number] }
   | { kind: "alarm"; what: string }
 
@@ -48,9 +53,15 @@ export type LogEntry = {
 /** The chair after a tap, and a sentence for the screen: why it was refused, or what to know. */
 export type Answer = { chair: Chair; said: string | null; refused: boolean }
 
-export const startChair = (foils: readonly ChairFoil[], now: Moment, heatMin?: number): Chair => ({
+export const startChair = (
+  foils: readonly ChairFoil[],
+  now: Moment,
+  heatMin?: number,
+  bowls: readonly ChairBowl[] = [],
+): Chair => ({
   foils,
   heatMin,
+  bowls,
   elapsedMs: 0,
   last: now,
   log: [],

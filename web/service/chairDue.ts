@@ -1,13 +1,15 @@
 import type { Chair } from "./chairClock"
 import type { FoilRecord } from "./chairRecord"
-import { heatOf, recordsOf } from "./chairRecord"
+import { heatOf, mixedTimes, recordsOf } from "./chairRecord"
 import type { SoFar } from "./scheduleInput"
 import type { FoilTimes } from "./timing"
 
-/** What a foil asks for next, or the heat over all, and in how many milliseconds; below 0 it is late. */
+/** What a foil asks for next, or the heat over all, or a bowl, and in how many milliseconds; below 0 it is late. */
 export type Due =
   | { kind: "take-off" | "limit" | "look"; foil: string; inMs: number }
   | { kind: "heat-off"; foil: null; inMs: number }
+  /** A bowl that is still needed, counted from 0. */
+  | { kind: "bowl"; foil: null; bowl: number; inMs: number }
 type FoilDue = Extract<Due, { foil: string }>
 
 /** Everything due within a time ahead, most urgent first. A foil at or past its limit stays due until it is off. */
@@ -18,12 +20,12 @@ export function dueWithin(chair: Chair, everyMin: number, aheadMs: number): Due[
     .filter(({ onAtMs, offAtMs }) => onAtMs !== null && offAtMs === null)
     .flatMap((record) => duesOf(record, firstLook.get(record.id) ?? 0, everyMin * 60_000, lookedAtMs))
     .map(({ atMs, ...due }): Due => ({ ...due, inMs: atMs - chair.elapsedMs }))
-  return [...heatDue(chair), ...foils]
+  return [...heatDue(chair), ...bowlsDue(chair), ...foils]
     .filter(({ inMs }) => inMs <= aheadMs)
     .sort((a, b) => urgency.indexOf(a.kind) - urgency.indexOf(b.kind) || a.inMs - b.inMs)
 }
 
-const urgency: readonly Due["kind"][] = ["take-off", "limit", "heat-off", "look"]
+const urgency: readonly Due["kind"][] = ["take-off", "limit", "heat-off", "bowl", "look"]
 
 /** Heat is never on for longer than it was planned for. */
 function heatDue(chair: Chair): Due[] {
@@ -31,6 +33,18 @@ function heatDue(chair: Chair): Due[] {
   if (heat === null || heat.offAtMs !== null) return []
   const atMs = heat.onAtMs + (chair.heatMin ?? 0) * 60_000
   return [{ kind: "heat-off", foil: null, inMs: atMs - chair.elapsedMs }]
+}
+
+/** A mix is used within its pot life: until then, or until it is mixed afresh, its foils go on. */
+function bowlsDue(chair: Chair): Due[] {
+  const records = recordsOf(chair)
+  const isNeeded = (foils: readonly string[]) => foils.some((id) => records.get(id)?.onAtMs === null)
+  return mixedTimes(chair).flatMap((mixedAtMs, bowl) => {
+    const planned = chair.bowls?.[bowl]
+    if (!planned || !isNeeded(planned.foils)) return []
+    const inMs = mixedAtMs + planned.potLifeMin * 60_000 - chair.elapsedMs
+    return [{ kind: "bowl" as const, foil: null, bowl, inMs }]
+  })
 }
 
 function duesOf(
@@ -64,9 +78,7 @@ export function soFarOf(chair: Happened): SoFar {
     nowMin: toMin(chair.elapsedMs),
     onAtMin: minutesBy(records, ({ onAtMs }) => onAtMs),
     offAtMin: minutesBy(records, ({ offAtMs }) => offAtMs),
-    mixedAtMin: chair.log
-      .filter(({ tap, undone }) => tap.kind === "mixed" && !undone)
-      .map(({ atMs }) => toMin(atMs)),
+    mixedAtMin: mixedTimes(chair).map(toMin),
     ...(heat && {
       heat: { onAtMin: toMin(heat.onAtMs), offAtMin: heat.offAtMs === null ? null : toMin(heat.offAtMs) },
     }),

@@ -8,6 +8,8 @@ export type DueCall = {
   /** Numbers of the map, in order of application. */
   foils: readonly number[]
   ids: readonly string[]
+  /** The bowl that runs out, counted from 0, and its mix. */
+  bowl?: { at: number; mix: string }
   /** Until the most urgent of them; below 0 it is late. */
   inMs: number
 }
@@ -15,12 +17,21 @@ export type DueCall = {
 /** How long ahead a thing is called out. */
 export type Ahead = { lookMs: number; limitMs: number }
 
+/** What a sheet sets the end of is called out sooner than what can wait. */
+const isLimit: Record<Due["kind"], boolean> = {
+  "take-off": false,
+  limit: true,
+  "heat-off": false,
+  bowl: true,
+  look: false,
+}
+
 /** All that is due now or soon, most urgent first: looks of a round together, limits each by itself. */
 export function dueCalls(chair: Chair, everyMin: number, ahead: Ahead): DueCall[] {
   const numberOf = new Map(chair.foils.map(({ id, mapNumber }) => [id, mapNumber]))
   const orderOf = new Map(chair.foils.map(({ id }, at) => [id, at]))
   const dues = dueWithin(chair, everyMin, Math.max(ahead.lookMs, ahead.limitMs)).filter(
-    ({ kind, inMs }) => inMs <= (kind === "limit" ? ahead.limitMs : ahead.lookMs),
+    ({ kind, inMs }) => inMs <= (isLimit[kind] ? ahead.limitMs : ahead.lookMs),
   )
   const looks = dues.filter(({ kind }) => kind === "look")
   const orderIn = ({ foil }: Due) => orderOf.get(foil ?? "") ?? 0
@@ -31,8 +42,10 @@ export function dueCalls(chair: Chair, everyMin: number, ahead: Ahead): DueCall[
   ]
   return groups.map((group) => {
     const inMs = Math.min(...group.map((due) => due.inMs))
+    const [first] = group
     return {
-      kind: group[0].kind,
+      kind: first.kind,
+      ...(first.kind === "bowl" && { bowl: { at: first.bowl, mix: chair.bowls?.[first.bowl]?.mix ?? "" } }),
       stage: stageOf(inMs),
       foils: group.flatMap(({ foil }) => (foil === null ? [] : (numberOf.get(foil) ?? 0))),
       ids: group.flatMap(({ foil }) => foil ?? []),
@@ -56,9 +69,13 @@ export function nextCall(chair: Chair, everyMin: number): DueCall | null {
 }
 
 /** A call in the fewest words: "Foil 3: off now, 1:20 past its longest time." */
-export function callWords({ kind, stage, foils, inMs }: DueCall): string {
+export function callWords({ kind, stage, foils, inMs, bowl }: DueCall): string {
   const who = `${foils.length === 1 ? "Foil" : "Foils"} ${foils.join(", ")}`
   const clock = clockText(Math.abs(inMs))
+  if (bowl)
+    return stage === "ahead"
+      ? `${bowlName(bowl)}: use up within ${clock}`
+      : `${bowlName(bowl)}: ${clock} past its pot life, mix it afresh`
   if (kind === "heat-off") return stage === "ahead" ? `Heat: off in ${clock}` : `Heat: off now, ${clock} over`
   if (kind === "take-off") return `${who}: take off now, the last look said stop`
   if (kind === "limit")
@@ -72,9 +89,13 @@ export function callWords({ kind, stage, foils, inMs }: DueCall): string {
       : `${who}: look now, ${clock} late`
 }
 
+const bowlName = ({ at, mix }: NonNullable<DueCall["bowl"]>) => `Bowl ${at + 1} of mix ${mix}`
+
 /** What is said once, when a call comes up or becomes more urgent: without the seconds that would go on changing. */
-export function spokenCall({ kind, stage, foils }: DueCall): string {
+export function spokenCall({ kind, stage, foils, bowl }: DueCall): string {
   const who = `${foils.length === 1 ? "Foil" : "Foils"} ${foils.join(", ")}`
+  if (bowl)
+    return `${bowlName(bowl)}: ${stage === "ahead" ? "use it up soon" : "past its pot life, mix it afresh"}.`
   if (kind === "heat-off") return stage === "ahead" ? "Heat off soon." : "Heat off now, then look."
   if (kind === "take-off") return `${who}: take off now.`
   if (kind === "limit")

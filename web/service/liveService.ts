@@ -1,12 +1,10 @@
 import type { Plan } from "../plan/schema"
 import type { RecordedFoil, ServiceRecord } from "../plan/serviceRecord"
-import { type Chair, type LogEntry, startChair } from "./chairClock"
-import { soFarOf } from "./chairDue"
+import { type Chair, type ChairBowl, type LogEntry, startChair } from "./chairClock"
 import { recordsOf } from "./chairRecord"
 import type { Moment } from "./chairTime"
 import { firstLookMin } from "./scheduleLooks"
 import type { TimedPlan } from "./timedPlan"
-import { planService, type Schedule } from "./timing"
 
 type Timed = Extract<TimedPlan, { ok: true }>
 
@@ -28,12 +26,19 @@ export function beginService(plan: Plan, timed: Timed, now: Moment): LiveService
     startedAt: isoOf(now.wallMs),
     planned,
     people: plan.timing?.people,
-    chair: startChair(planned, now, heatMinOf(timed)),
+    chair: startChair(planned, now, heatMinOf(timed), bowlsOf(timed)),
     endedAt: null,
   }
 }
 
 const heatMinOf = ({ service, schedule }: Timed) => (schedule.heat ? service.heat?.minutes : undefined)
+
+const bowlsOf = ({ schedule }: Timed): ChairBowl[] =>
+  schedule.bowls.map(({ mix, foils, mixedAtMin, useByMin }) => ({
+    mix,
+    foils,
+    potLifeMin: useByMin - mixedAtMin,
+  }))
 
 function plannedFoils({ service, schedule }: Timed): RecordedFoil[] {
   const timesOf = new Map(schedule.foils.map((times) => [times.id, times]))
@@ -60,16 +65,13 @@ export function withFoilsOf(live: LiveService, timed: Timed): LiveService {
   const gone = live.planned.filter(({ id }) => !kept.has(id) && records.get(id)?.onAtMs !== null)
   const planned = [...gone, ...now]
   const heatMin = heatMinOf(timed)
+  const bowls = bowlsOf(timed)
   const isSame =
     heatMin === live.chair.heatMin &&
+    JSON.stringify(bowls) === JSON.stringify(live.chair.bowls) &&
     planned.length === live.planned.length &&
     planned.every((foil, at) => foil === live.planned[at])
-  return isSame ? live : { ...live, planned, chair: { ...live.chair, foils: planned, heatMin } }
-}
-
-/** The rest of the service planned again from what has really happened, or null where the plan cannot be timed. */
-export function replanned(timed: TimedPlan, chair: Chair): Schedule | null {
-  return timed.ok ? planService({ ...timed.service, soFar: soFarOf(chair) }) : null
+  return isSame ? live : { ...live, planned, chair: { ...live.chair, foils: planned, heatMin, bowls } }
 }
 
 /** As it is written into the plan: wall time in words of ISO 8601. */

@@ -62,3 +62,29 @@ describe("the next call", () => {
   })
   it("is none while nothing is on", () => expect(nextCall(startChair(foils, at(0)), 5)).toBeNull())
 })
+
+describe("a bowl at the chair", () => {
+  // Mixed at minute 1 for foils 7 and 3, good for 20 minutes; 7 goes on at minute 2.
+  const bowls = [{ mix: "B", foils: ["f7", "f3"], potLifeMin: 20 }]
+  function bowlCallsAt(minutes: number, ...taps: readonly (readonly [number, Tap | { kind: "undo" }])[]) {
+    let chair = startChair(foils, at(0), undefined, bowls)
+    for (const [when, tap] of [[1, { kind: "mixed" }], [2, { kind: "on", foil: "f7" }], ...taps] as const)
+      chair = tapChair(chair, tap, { at: at(when), revision: chair.revision }).chair
+    return dueCalls(passTime(chair, at(minutes)).chair, 5, ahead).filter(({ kind }) => kind === "bowl")
+  }
+  it("is called five minutes before its pot life ends, and after it", () => {
+    expect(bowlCallsAt(15.9)).toEqual([])
+    const [soon] = bowlCallsAt(17)
+    expect(callWords(soon)).toBe("Bowl 1 of mix B: use up within 4:00")
+    expect(spokenCall(soon)).toBe("Bowl 1 of mix B: use it up soon.")
+    const [late] = bowlCallsAt(23)
+    expect(late.stage).toBe("late")
+    expect(callWords(late)).toBe("Bowl 1 of mix B: 2:00 past its pot life, mix it afresh")
+  })
+  it("is called no more once its last foil is on, or once it is mixed afresh, until that is old too", () => {
+    expect(bowlCallsAt(23, [18, { kind: "on", foil: "f3" }])).toEqual([])
+    expect(bowlCallsAt(23, [22, { kind: "mixed", bowl: 0 }])).toEqual([])
+    expect(bowlCallsAt(43, [22, { kind: "mixed", bowl: 0 }])).toHaveLength(1)
+    expect(bowlCallsAt(23, [22, { kind: "mixed", bowl: 0 }], [22.5, { kind: "undo" }])).toHaveLength(1)
+  })
+})

@@ -4,17 +4,18 @@ import { setService } from "../../../web/plan/edits/setService"
 import { openPlan, savePlan } from "../../../web/plan/planFile"
 import type { Plan } from "../../../web/plan/schema"
 import { type Tap, tapChair } from "../../../web/service/chairClock"
-import { plannedAndReal } from "../../../web/service/chairDue"
+import { plannedAndReal, soFarOf } from "../../../web/service/chairDue"
 import {
   beginService,
   chairOfRecord,
   isLiveService,
   type LiveService,
   recordOfService,
-  replanned,
   withFoilsOf,
 } from "../../../web/service/liveService"
+import { restOfService } from "../../../web/service/restOfService"
 import { timedPlan } from "../../../web/service/timedPlan"
+import { planService } from "../../../web/service/timing"
 import { done, samplePlan } from "../plan/samples"
 
 const minute = 60_000
@@ -53,11 +54,14 @@ describe("a service at the chair of a plan", () => {
   it("plans the rest again from a late tap: all that follow are later too", () => {
     // Planned on at minute 4; it came at 20, sixteen minutes late.
     const { chair } = played([20, on(first)])
-    const again = replanned(timedPlan(samplePlan), chair)
-    const planned = timed(samplePlan).schedule
-    expect(again?.foils[0].onAtMin).toBe(20)
-    expect(again?.foils[1].onAtMin).toBeGreaterThan(planned.foils[1].onAtMin + 10)
-    expect(again?.foils[0].limitAtMin).toBe(65) // 45 minutes from its own first contact
+    const { service, schedule: planned } = timed(samplePlan)
+    const again = planService({ ...service, soFar: soFarOf(chair) })
+    expect(again.foils[0].onAtMin).toBe(20)
+    expect(again.foils[1].onAtMin).toBeGreaterThan(planned.foils[1].onAtMin + 10)
+    expect(again.foils[0].limitAtMin).toBe(65) // 45 minutes from its own first contact
+    const { foils, rinseMin } = restOfService(service, soFarOf(chair))
+    expect(foils.map(({ onAtMin }) => onAtMin)).toEqual(again.foils.map(({ onAtMin }) => onAtMin))
+    expect(rinseMin).toBe(again.rinseMin)
   })
 
   it("follows the plan when a foil is taken out, but never forgets one that is on", () => {

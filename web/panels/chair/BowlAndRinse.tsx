@@ -1,19 +1,17 @@
-import { heatOf, recordsOf } from "../../service/chairRecord"
-import type { Schedule } from "../../service/timing"
+import { heatOf, mixedTimes, recordsOf } from "../../service/chairRecord"
+import type { RestOfService } from "../../service/restOfService"
 import { endService } from "./chairActions"
 import { tap } from "./chairStore"
 import { useService } from "./useChair"
 
 /** The next bowl to mix, the common rinse, and the end when all is off. */
-export function BowlAndRinse({ schedule }: { schedule: Schedule | null }) {
-  const mixed =
-    useService(({ log }) => log.filter((entry) => entry.tap.kind === "mixed" && !entry.undone).length) ?? 0
+export function BowlAndRinse({ bowls }: Pick<RestOfService, "bowls">) {
+  const mixed = useService((chair) => mixedTimes(chair).length) ?? 0
   const onNow = useService((chair) => countOn(chair)) ?? 0
   const isAllDone = useService((chair) =>
     [...recordsOf(chair).values()].every(({ offAtMs }) => offAtMs !== null),
   )
   const isAllOn = useService((chair) => [...recordsOf(chair).values()].every(({ onAtMs }) => onAtMs !== null))
-  const bowls = schedule?.bowls ?? []
   const bowl = isAllOn ? undefined : bowls[mixed]
   return (
     <div className="touches">

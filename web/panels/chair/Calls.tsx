@@ -4,6 +4,7 @@ import { useShallow } from "zustand/react/shallow"
 import { chairHabits } from "../../../presets/emergencies"
 import { looks } from "../../../presets/pace"
 import { announce } from "../../plan/announcements"
+import type { Chair } from "../../service/chairClock"
 import { callWords, type DueCall, dueCalls, spokenCall } from "../../service/dueCalls"
 import { chairStore, tap } from "./chairStore"
 import { type Signal, sound } from "./signals"
@@ -14,32 +15,52 @@ const ahead = {
 }
 const mostShown = 3
 
-const callsNow = (): DueCall[] => {
+let remembered: { chair: Chair; calls: readonly DueCall[] } | null = null
+
+/** What is due at this second, worked out once for all who ask. */
+function callsNow(): readonly DueCall[] {
   const chair = chairStore.getState().live?.chair
-  return chair ? dueCalls(chair, looks.everyMin, ahead) : []
+  if (!chair) return []
+  if (remembered?.chair !== chair) remembered = { chair, calls: dueCalls(chair, looks.everyMin, ahead) }
+  return remembered.calls
 }
 
-/** What is due, most urgent first; a touch chooses its first foil, or takes the heat away. Nothing here can be waved away: only the deed ends it. */
+type Shown = { stage: DueCall["stage"]; text: string; foil?: string; bowl?: number }
+
+const shownOf = (call: DueCall): Shown => ({
+  stage: call.stage,
+  text: callWords(call),
+  foil: call.ids[0],
+  ...(call.bowl && { bowl: call.bowl.at }),
+})
+
+const heatOff = { kind: "heat-off" } as const
+
+/** What is due, most urgent first; a touch chooses its first foil, takes the heat away, or says that a bowl is fresh. Nothing here can be waved away: only the deed ends it. */
 export function Calls({ onChoose }: { onChoose: (foil: string) => void }) {
-  const words = useStore(
+  // As plain words: only a second that says something else draws anything.
+  const calls = useStore(
     chairStore,
-    useShallow(() => callsNow().map((call) => `${call.stage}|${call.ids[0] ?? ""}|${callWords(call)}`)),
+    useShallow(() => callsNow().map((call) => JSON.stringify(shownOf(call)))),
   )
-  const shown = words.slice(0, mostShown).map((line) => line.split("|"))
+  const shown = calls.slice(0, mostShown).map((call): Shown => JSON.parse(call))
   return (
     <ul className="calls" aria-label="Due">
-      {shown.map(([stage, id, text]) => (
+      {shown.map(({ stage, foil, bowl, text }) => (
         <li key={text.replace(/\d+:\d+/, "")}>
           <button
             type="button"
             className={`touch call ${stage}`}
-            onClick={() => (id === "" ? tap({ kind: "heat-off" }) : onChoose(id))}
+            onClick={() =>
+              foil ? onChoose(foil) : tap(bowl === undefined ? heatOff : { kind: "mixed", bowl })
+            }
           >
             {text}
+            {bowl !== undefined && <small>tap once it is mixed afresh</small>}
           </button>
         </li>
       ))}
-      {words.length > mostShown && <li>and {words.length - mostShown} more</li>}
+      {calls.length > mostShown && <li>and {calls.length - mostShown} more</li>}
     </ul>
   )
 }
@@ -55,7 +76,7 @@ export function useCallOut() {
       if (hold !== "held" && document.visibilityState === "hidden") return
       const nowMs = chairStore.getState().live?.chair.elapsedMs ?? 0
       for (const call of callsNow()) {
-        const key = `${call.kind} ${call.stage} ${call.ids.join()}`
+        const key = `${call.kind} ${call.stage} ${call.bowl?.at ?? call.ids.join()}`
         const before = called.current.get(key)
         const isOver = call.kind !== "look" && call.stage !== "ahead"
         const isAgain =

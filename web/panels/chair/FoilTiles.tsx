@@ -1,16 +1,16 @@
-import { memo } from "react"
+import { memo, useRef } from "react"
 import { type FoilOnNow, foilsOnNow } from "../../service/chairTiles"
-import type { Schedule } from "../../service/timing"
+import type { RestOfService } from "../../service/restOfService"
 import { useService } from "./useChair"
 
-type Props = { chosen: string | null; onChoose: (foil: string) => void; schedule: Schedule | null }
+type Props = { chosen: string | null; onChoose: (foil: string) => void; rest: RestOfService | null }
 
 /** Every foil that is on, with its minutes; the chosen one is inked. */
-export function FoilTiles({ chosen, onChoose, schedule }: Props) {
+export function FoilTiles({ chosen, onChoose, rest }: Props) {
   // One pass a second over all foils, as plain words: only a tile that says something else is drawn again.
   const tiles = useService((chair) => foilsOnNow(chair).map((foil) => JSON.stringify(foil))) ?? []
+  const offAtMin = useCalmTimes(rest)
   if (tiles.length === 0) return <p className="large">Nothing is on.</p>
-  const offAtMin = new Map(schedule?.foils.map((times) => [times.id, Math.round(times.offAtMin)]))
   return (
     <ul className="tiles" aria-label="Foils that are on">
       {tiles
@@ -26,6 +26,23 @@ export function FoilTiles({ chosen, onChoose, schedule }: Props) {
         ))}
     </ul>
   )
+}
+
+const mostAtOnce = 8
+
+/**
+ * The minute at which each foil comes off. A new plan may move all of them: the soonest are told at once, the rest in
+ * the seconds that follow, so that no second has them all to draw.
+ */
+function useCalmTimes(rest: RestOfService | null): ReadonlyMap<string, number> {
+  const shown = useRef(new Map<string, number>())
+  const changed = (rest?.foils ?? [])
+    .map(({ id, offAtMin }) => ({ id, offAtMin: Math.round(offAtMin) }))
+    .filter(({ id, offAtMin }) => shown.current.get(id) !== offAtMin)
+    .toSorted((a, b) => a.offAtMin - b.offAtMin)
+  const told = shown.current.size === 0 ? changed : changed.slice(0, mostAtOnce)
+  for (const { id, offAtMin } of told) shown.current.set(id, offAtMin)
+  return shown.current
 }
 
 type TileProps = FoilOnNow & {

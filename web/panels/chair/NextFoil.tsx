@@ -5,22 +5,22 @@ import { headOf } from "../../plan/measured"
 import type { Plan } from "../../plan/schema"
 import { kindWords, whereOf } from "../../plan/words"
 import { recordsOf } from "../../service/chairRecord"
-import type { Schedule } from "../../service/timing"
+import type { RestOfService } from "../../service/restOfService"
 import { HeadFigure } from "../HeadFigure"
 import { foilViews } from "../timing/foilShapes"
 import { tap } from "./chairStore"
 import { useService } from "./useChair"
 
 /** The foil to place next, where it is on the head, and the one tap for it. */
-export function NextFoil({ plan, schedule }: { plan: Plan; schedule: Schedule | null }) {
+export function NextFoil({ plan, rest }: { plan: Plan; rest: RestOfService | null }) {
   const id = useService((chair) => {
     const records = recordsOf(chair)
     return chair.foils.find((foil) => records.get(foil.id)?.onAtMs === null)?.id ?? null
   })
-  const isLate = useService((chair) => lateBy(chair.elapsedMs, schedule, id) > 0)
+  const isLate = useService((chair) => lateBy(chair.elapsedMs, rest, id) > 0)
   const foil = plan.sections.filter(isFoil).find((each) => each.id === id)
   if (!foil) return <p className="large">Every foil is on.</p>
-  const atMin = schedule?.foils.find((times) => times.id === id)?.onAtMin
+  const atMin = rest?.foils.find((times) => times.id === id)?.onAtMin
   return (
     <>
       <div className="next-foil">
@@ -69,8 +69,8 @@ function OnTaps({ foil: { id, mapNumber }, timing }: { foil: Foil; timing: Plan[
   )
 }
 
-function lateBy(elapsedMs: number, schedule: Schedule | null, id: string | null) {
-  const atMin = schedule?.foils.find((times) => times.id === id)?.onAtMin
+function lateBy(elapsedMs: number, rest: RestOfService | null, id: string | null) {
+  const atMin = rest?.foils.find((times) => times.id === id)?.onAtMin
   return atMin === undefined ? 0 : elapsedMs / 60_000 + 0.5 - atMin
 }
 

@@ -1,20 +1,17 @@
-import type { Conflict } from "../../service/conflicts"
-import type { Schedule } from "../../service/timing"
+import type { RestOfService } from "../../service/restOfService"
 import { useChair } from "./useChair"
 
-type Props = { schedule: Schedule | null; conflicts: readonly Conflict[] }
-
 /** How the rest of the service stands after what has happened. */
-export function Outlook({ schedule, conflicts }: Props) {
+export function Outlook({ rest }: { rest: RestOfService | null }) {
   const startedAt = useChair(({ live }) => live?.startedAt ?? null)
-  if (!schedule || startedAt === null) return null
+  if (!rest || startedAt === null) return null
   return (
     <div className="outlook">
       <p>
-        As it stands: last foil on at minute {Math.round(schedule.lastOnMin)}, all off at minute{" "}
-        {Math.round(schedule.rinseMin)}.
+        As it stands: last foil on at minute {Math.round(rest.lastOnMin)}, all off at minute{" "}
+        {Math.round(rest.rinseMin)}.
       </p>
-      {conflicts.map(({ rule, why }) => (
+      {rest.conflicts.map(({ rule, why }) => (
         <p className="said refused" key={rule}>
           {why}
         </p>

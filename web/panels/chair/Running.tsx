@@ -10,11 +10,11 @@ import { FoilTiles } from "./FoilTiles"
 import { NextFoil } from "./NextFoil"
 import { Outlook } from "./Outlook"
 import { useService } from "./useChair"
-import { useReplanned } from "./useReplanned"
+import { useRest } from "./useRest"
 
 /** The service while it goes on: what is next, what is due, and every foil that is on. */
 export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
-  const { schedule, conflicts } = useReplanned(timed)
+  const rest = useRest(timed)
   const [chosen, choose] = useState<string | null>(null)
   const [lookedAt, lookAt] = useState<string | null>(null)
   const isOn = useService((chair) => isOnNow(chair, chosen))
@@ -24,12 +24,12 @@ export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
       <Calls onChoose={choose} />
       <div className="chair-floor">
         <section className="next" aria-label="Next">
-          <NextFoil plan={plan} schedule={schedule} />
-          <BowlAndRinse schedule={schedule} />
+          <NextFoil plan={plan} rest={rest} />
+          <BowlAndRinse bowls={rest?.bowls ?? []} />
         </section>
         <section className="on-now" aria-label="On now">
           {/* A look has the whole side while it is written down: nothing it asks for may lie below the fold. */}
-          {!isLooking && <FoilTiles chosen={chosen} onChoose={choose} schedule={schedule} />}
+          {!isLooking && <FoilTiles chosen={chosen} onChoose={choose} rest={rest} />}
           <FoilActions
             foil={chosen}
             plan={plan}
@@ -37,7 +37,7 @@ export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
             onLook={(looks) => lookAt(looks ? chosen : null)}
             onDone={() => choose(null)}
           />
-          {!isLooking && <Outlook schedule={schedule} conflicts={conflicts} />}
+          {!isLooking && <Outlook rest={rest} />}
         </section>
       </div>
     </>

@@ -117,17 +117,18 @@ function say(said: { text: string; refused: boolean }) {
   else announce(said.text)
 }
 
-/** Begins to write in this tick; noted down until that is done. */
-export function keep() {
+/** Begins to write in this tick; noted down until that is done, save where only seconds have gone by. */
+export function keep({ isNoted = true } = {}) {
   const { live, hold } = chairStore.getState()
   if (!live || hold !== "held") return
   const rev = newId()
   knownRevs.add(rev)
   const service = { planId: live.planId, rev, running: live.endedAt === null, value: live }
-  note(service)
+  if (isNoted) note(service)
   void keepService(browserShelf, service, knownRevs).then((kept) => {
     const notKept = kept.state === "saved" ? null : kept.why
-    if (notKept === null || notKept === changedElsewhere) forget(service)
+    if (isNoted && (notKept === null || notKept === changedElsewhere)) forget(service)
+    if (notKept === chairStore.getState().notKept) return
     chairStore.setState({ notKept, ...(notKept === changedElsewhere && { hold: "elsewhere" as const }) })
   })
 }

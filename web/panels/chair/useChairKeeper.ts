@@ -53,7 +53,7 @@ function useSeconds() {
       if (planId === null) return
       tick()
       seconds += 1
-      if (seconds % keepEverySeconds === 0) keep()
+      if (seconds % keepEverySeconds === 0) keep({ isNoted: false })
       if (hold === "elsewhere") void watchChair(planId).then(() => takeIfFree(planId))
     }
     const wake = () => {
@@ -63,13 +63,13 @@ function useSeconds() {
     const touched = () => isRunning(chairStore.getState()) && wakeSound()
     const timer = setInterval(second, 1000)
     document.addEventListener("visibilitychange", wake)
-    window.addEventListener("pagehide", keep)
+    window.addEventListener("pagehide", wake)
     window.addEventListener("pointerdown", touched)
     window.addEventListener("keydown", touched)
     return () => {
       clearInterval(timer)
       document.removeEventListener("visibilitychange", wake)
-      window.removeEventListener("pagehide", keep)
+      window.removeEventListener("pagehide", wake)
       window.removeEventListener("pointerdown", touched)
       window.removeEventListener("keydown", touched)
       closeChair()
