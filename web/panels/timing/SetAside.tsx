@@ -1,12 +1,14 @@
+import { useState } from "react"
 import { isFoil } from "../../../geometry/section/section"
 import { act } from "../../plan/act"
 import { announceRefusal } from "../../plan/announcements"
 import { bringBack } from "../../plan/edits/keepForAnotherDay"
 import { setTiming } from "../../plan/edits/setTiming"
+import { laterVisit } from "../../plan/laterVisit"
 import type { Plan } from "../../plan/schema"
 import { whyNotKept } from "../../plan/shelfWords"
-import { desk } from "../shelfActions"
-import { openAsOwnVisit } from "./openAsOwnVisit"
+import { desk, openFromShelf, planTitle } from "../shelfActions"
+import { moveToOwnVisit } from "./moveToOwnVisit"
 
 /** What cures have set aside in the plan, and the way back from each. */
 export const SetAside = ({ plan }: { plan: Plan }) => (
@@ -17,16 +19,20 @@ export const SetAside = ({ plan }: { plan: Plan }) => (
 )
 
 function AnotherDay({ plan }: { plan: Plan }) {
+  const [moved, setMoved] = useState<{ from: string; id: string; name: string } | null>(null)
   const numbers = (plan.later ?? []).filter(isFoil).map(({ mapNumber }) => mapNumber)
-  if (numbers.length === 0) return null
-  const openOwn = () =>
-    void openAsOwnVisit(desk, plan).catch((error) =>
-      announceRefusal(`The other visit was not opened: ${whyNotKept(error)}`),
+  if (numbers.length === 0) return moved?.from === plan.id ? <OwnPlan {...moved} /> : null
+  const move = () =>
+    moveToOwnVisit(desk, plan).then(
+      (visit) => (visit.ok ? setMoved({ ...visit, from: plan.id }) : notMoved(visit.why)),
+      (error) => notMoved(whyNotKept(error)),
     )
   return (
     <div className="search">
       <p>
         Kept for another day: {foilsText(numbers)}. They are not in the mix, the clock or the printed map.
+        Planned as a visit of their own they leave this plan, for “{planTitle(laterVisit(plan))}” on the
+        shelf; one undo brings them back here, and leaves that plan where it is.
       </p>
       <button
         type="button"
@@ -35,11 +41,27 @@ function AnotherDay({ plan }: { plan: Plan }) {
       >
         Bring them back today
       </button>
-      <button type="button" className="button" onClick={openOwn}>
+      <button type="button" className="button" onClick={() => void move()}>
         Plan them as a visit of their own
       </button>
     </div>
   )
+}
+
+const notMoved = (why: string) => announceRefusal(`The foils stay here: their own plan was not kept. ${why}`)
+
+const OwnPlan = ({ id, name }: { id: string; name: string }) => (
+  <div className="search">
+    <p>The foils of another day are now in “{name}”, on the shelf.</p>
+    <button type="button" className="button" onClick={() => void openOwn(id)}>
+      Open that plan
+    </button>
+  </div>
+)
+
+async function openOwn(id: string) {
+  const opened = await openFromShelf(desk, id)
+  if (!opened.ok) announceRefusal(`That plan was not opened: ${opened.problems[0].expected}`)
 }
 
 /** Bowls that a person, or a cure, wanted mixed afresh; the first bowl of a mix is fresh anyway. */

@@ -13,6 +13,14 @@ export const keepForAnotherDay =
     return removeSections(...ids)({ ...plan, later: [...(plan.later ?? []), ...kept] })
   }
 
+/** Forgets foils kept for another day: another plan has them now. */
+export const letGoOf =
+  (ids: readonly string[]): Edit =>
+  ({ later = [], ...plan }) => {
+    const left = later.filter(({ id }) => !ids.includes(id))
+    return left.length === 0 ? plan : { ...plan, later: left }
+  }
+
 /** Puts everything kept for another day back at the end of today's order; a number taken meanwhile gives way. */
 export const bringBack: Edit = ({ later, ...plan }) => {
   if (!later) return plan

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { isFoil } from "../../../../geometry/section/section"
 import { addSections } from "../../../../web/plan/edits/addSections"
-import { bringBack, keepForAnotherDay } from "../../../../web/plan/edits/keepForAnotherDay"
+import { bringBack, keepForAnotherDay, letGoOf } from "../../../../web/plan/edits/keepForAnotherDay"
 import { removeSections } from "../../../../web/plan/edits/removeSections"
 import { laterVisit } from "../../../../web/plan/laterVisit"
 import { openPlan, savePlan } from "../../../../web/plan/planFile"
@@ -36,6 +36,24 @@ describe("foils kept for another day", () => {
     const back = done(bringBack, crowded)
     expect(new Set(numbers(back)).size).toBe(numbers(back).length)
     expect(numbers(back)).toContain(taken.mapNumber)
+  })
+  it("leave today's plan for good once another plan has them", () => {
+    expect(done(letGoOf([third]), kept).later?.map(({ id }) => id)).toEqual([second])
+    const gone = done(letGoOf([second, third]), kept)
+    expect(gone).not.toHaveProperty("later")
+    expect(ids(gone)).toEqual(ids(kept))
+  })
+  it("are single in a plan of their own where their twin stays behind, so that it can be opened again", () => {
+    const [a, b] = samplePlan.sections
+    const paired = [
+      { ...a, twin: b.id },
+      { ...b, twin: a.id },
+    ]
+    const today = done(keepForAnotherDay(b.id), {
+      ...samplePlan,
+      sections: [...paired, ...samplePlan.sections.slice(2)],
+    })
+    expect(openPlan(savePlan(laterVisit(today))).ok).toBe(true)
   })
   it("make a plan of their own, without what happened today", () => {
     const visit = laterVisit({ ...kept, alarms: [{ wallAt: "2026-03-09T10:00:00Z", what: "Faint" }] })

@@ -1,0 +1,27 @@
+import { announce } from "../../plan/announcements"
+import { letGoOf } from "../../plan/edits/keepForAnotherDay"
+import { laterVisit } from "../../plan/laterVisit"
+import { edit } from "../../plan/planStore"
+import type { Plan } from "../../plan/schema"
+import { takeIn } from "../../plan/shelf"
+import { keepSetting } from "../../plan/shelfList"
+import { type Desk, planTitle } from "../shelfActions"
+
+/** The plan on the shelf that took over the foils of another day; or why there is none. */
+export type OwnVisit = { ok: true; id: string; name: string } | { ok: false; why: string }
+
+const label = "Move the foils of another day to a plan of their own"
+
+/**
+ * Puts the foils kept for another day on the shelf as a plan of their own, and takes them out of today's: that one stays
+ * on the screen, where one undo brings them back. Nothing leaves it before the other plan is on the disk.
+ */
+export async function moveToOwnVisit({ store, shelf }: Desk, plan: Plan): Promise<OwnVisit> {
+  const { plan: visit, kept } = await takeIn(shelf, laterVisit(plan))
+  if (kept.state !== "saved") return { ok: false, why: kept.why }
+  const { present } = store.getState()
+  await keepSetting(shelf, "lastPlan", present.id)
+  const ids = visit.sections.map(({ id }) => id)
+  if (present.id === plan.id && edit(label, letGoOf(ids), null, store) === null) announce(label)
+  return { ok: true, id: visit.id, name: planTitle(visit) }
+}
