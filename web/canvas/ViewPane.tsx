@@ -11,6 +11,7 @@ import { usePlan, useSession } from "../plan/usePlan"
 import { type Camera, fitCamera, fromScreen, toScreen } from "./camera"
 import { drawInHand, drawSettled, type PaneState } from "./drawPane"
 import { pictureOf } from "./headPicture"
+import { MinutesLayer } from "./MinutesLayer"
 import { sceneOf } from "./nativeContext"
 import { onceHere } from "./onceHere"
 import { TwiceLayer } from "./TwiceLayer"
@@ -31,6 +32,7 @@ export function ViewPane({ name, enlarged, Overlay }: Props) {
   const plan = usePlan((open) => open)
   const selectedIds = useSession((state) => state.selectedIds)
   const dividerId = useSession(dividerInHand)
+  const isInTime = useSession(({ mapMin }) => mapMin !== null)
   const working = useWorkingMarks(plan.workingSections !== undefined)
   const yaw = useSession((state) => (name === "turned" ? state.yaw : 0))
   const pitch = useSession((state) => (name === "turned" ? state.pitch : 0))
@@ -42,7 +44,18 @@ export function ViewPane({ name, enlarged, Overlay }: Props) {
     () => (moved ? { ...moved, width, height } : fitCamera(viewFrame(name, head.axes), width, height)),
     [moved, name, head, width, height],
   )
-  const pane: PaneState = { name, enlarged, plan, head, picture, camera, selectedIds, dividerId, working }
+  const pane: PaneState = {
+    name,
+    enlarged,
+    plan,
+    head,
+    picture,
+    camera,
+    selectedIds,
+    dividerId,
+    isInTime,
+    working,
+  }
   const latest = useRef(pane)
   latest.current = pane
 
@@ -57,7 +70,7 @@ export function ViewPane({ name, enlarged, Overlay }: Props) {
     })
   }, [])
 
-  const settledKey = [plan, picture, camera, enlarged, working] as const
+  const settledKey = [plan, picture, camera, enlarged, working, isInTime] as const
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new function is what makes Konva draw again
   const settledScene = useMemo(() => sceneOf((context) => drawSettled(context, latest.current)), settledKey)
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new function is what makes Konva draw again
@@ -73,7 +86,7 @@ export function ViewPane({ name, enlarged, Overlay }: Props) {
           <Layer listening={false}>
             <Shape listening={false} perfectDrawEnabled={false} sceneFunc={settledScene} />
           </Layer>
-          <TwiceLayer pane={pane} />
+          {isInTime ? <MinutesLayer pane={pane} /> : <TwiceLayer pane={pane} />}
           <Layer listening={false} ref={draftLayer}>
             <Shape listening={false} perfectDrawEnabled={false} sceneFunc={draftScene} />
           </Layer>

@@ -1,6 +1,6 @@
 import { viewPoint } from "../../geometry/frames"
 import type { Head } from "../../geometry/head/head"
-import type { Section } from "../../geometry/section/section"
+import { isFoil, type Section } from "../../geometry/section/section"
 import type { ViewName } from "../../geometry/views"
 import type { Draft, DraftBox } from "../plan/draftStore"
 import type { InkName } from "../plan/inks"
@@ -27,6 +27,8 @@ export type PaneState = {
   selectedIds: readonly string[]
   /** The dividing parting in hand. */
   dividerId: string | null
+  /** A minute of the visit is shown: the foils are drawn by it, not by their mixes. */
+  isInTime: boolean
   /** How working sections are drawn, once that is known. */
   working: WorkingMarks | null
 }
@@ -47,10 +49,15 @@ export function drawSettled(context: CanvasRenderingContext2D, pane: PaneState) 
   drawMarks(context, picture.lines, pen)
   drawMarks(context, wornMarks(plan, picture.scene), pen)
   drawMarks(context, dividersAtRest(pane), pen)
-  drawMarks(context, planMarks(plan, picture.scene), pen)
+  drawMarks(context, pane.isInTime ? leftOutMarks(plan, picture.scene) : planMarks(plan, picture.scene), pen)
   drawMarks(context, workingSigns(pane), pen)
   if (pane.enlarged) drawMarks(context, numbers(pane, plan), pen)
 }
+
+const leftOutMarks = (plan: Plan, scene: Scene): Mark[] =>
+  plan.sections
+    .filter((section) => !isFoil(section))
+    .flatMap((section) => [...marksOfSection(section, plan, scene)])
 
 const numbers = ({ name, head, picture, camera }: PaneState, plan: Plan): Mark[] =>
   labelMarks(plan, picture.scene, labelRing(name, head.axes), labelHeightPx / camera.pxPerMm)

@@ -21,15 +21,24 @@ import { directionText, kindWords, landmarkWords } from "../plan/words"
 /** The clock comes after the head. */
 const FootMinutes = lazy(async () => ({ default: (await import("./FootMinutes")).FootMinutes }))
 
-/** Figures at the foot of the map: of all foils, or of the one in hand while it is drawn. */
+const MapMinutes = lazy(async () => ({ default: (await import("./MapMinutes")).MapMinutes }))
+
+/** Figures at the foot of the map: of all foils, or of the one in hand while it is drawn; or the minute that the map shows. */
 export function Foot() {
   const draft = useStore(draftStore, (state) => state.draft)
   const selectedIds = useSession((session) => session.selectedIds)
+  const isInTime = useSession(({ mapMin }) => mapMin !== null)
   const [section, ...more] = inHand(draft?.changed ?? [], selectedIds)
   if (draft?.refused) return <Words text={draft.refused} />
-  if (!draft || !section) return <Totals />
+  if (!draft || !section) return isInTime ? <InTime /> : <Totals />
   return more.length > 0 ? <LiveTotals {...draft} /> : <LiveFigures section={section} plan={draft.plan} />
 }
+
+const InTime = () => (
+  <Suspense fallback={<div className="foot" aria-busy="true" />}>
+    <MapMinutes />
+  </Suspense>
+)
 
 /** Of a pair the one in hand: its twin shows the same. */
 function inHand(changed: readonly Section[], selectedIds: readonly string[]): readonly Section[] {

@@ -1,14 +1,15 @@
 import { useEffect, useState } from "react"
 import { draftStore } from "../plan/draftStore"
 import type { Plan } from "../plan/schema"
+import { sessionStore } from "../plan/sessionStore"
 import { timedPlan } from "../service/timedPlan"
 
 /** A plan is timed when it has not changed for this long and no stroke is in hand, so that the clock never slows the hand. */
 const restMs = 400
 
-/** From the first foil to the last off, minutes; the last known until the plan has come to rest. */
+/** From the first foil to the last off, minutes, and the way to see the map in time; the last known until the plan has come to rest. */
 export function FootMinutes({ plan }: { plan: Plan }) {
-  const [minutes, setMinutes] = useState<number | null>(null)
+  const [minutes, setMinutes] = useState<{ lastOn: number; lastOff: number } | null>(null)
   useEffect(() => {
     let rested = setTimeout(time, restMs)
     function time() {
@@ -17,14 +18,25 @@ export function FootMinutes({ plan }: { plan: Plan }) {
         return
       }
       const timed = timedPlan(plan)
-      setMinutes(timed.ok ? Math.round(timed.schedule.rinseMin) : null)
+      if (!timed.ok) return setMinutes(null)
+      const { lastOnMin, rinseMin } = timed.schedule
+      setMinutes({ lastOn: Math.ceil(lastOnMin), lastOff: Math.round(rinseMin) })
     }
     return () => clearTimeout(rested)
   }, [plan])
   if (minutes === null) return null
   return (
-    <span className="figure">
-      <b>{minutes} min</b> first foil to last off
-    </span>
+    <>
+      <span className="figure">
+        <b>{minutes.lastOff} min</b> first foil to last off
+      </span>
+      <button
+        type="button"
+        className="button"
+        onClick={() => sessionStore.setState({ mapMin: minutes.lastOn })}
+      >
+        Minute by minute
+      </button>
+    </>
   )
 }

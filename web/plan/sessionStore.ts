@@ -24,6 +24,8 @@ export type Session = {
   /** The turntable, radians: see turnedView. */
   yaw: number
   pitch: number
+  /** The minute of the visit the map is shaded for, or null while it shows the mixes. */
+  mapMin: number | null
   /** What the next section drawn starts from. */
   next: NextSection
   /** Strokes snap to the trade's directions, to the hairline and to the last parting. */
@@ -48,6 +50,7 @@ export const startSession = (): Session => ({
   enlarged: null,
   yaw: 0.7,
   pitch: 0.3,
+  mapMin: null,
   next: usualSection,
   snaps: true,
   gapMm: usualGapMm.value,

@@ -1,7 +1,10 @@
 import { useId, useMemo } from "react"
 import { black, paper } from "../../plan/inks"
 import type { Plan } from "../../plan/schema"
+import { sessionStore } from "../../plan/sessionStore"
 import { type FoilAt, foilsAt } from "../../service/foilsAt"
+import { minutesTone } from "../../service/minutesTone"
+import { minutesWords } from "../../service/minutesWords"
 import type { Schedule } from "../../service/timing"
 import { HeadFigure } from "../HeadFigure"
 import { type FoilView, foilViews } from "./foilShapes"
@@ -21,7 +24,7 @@ export function HeadAtMinute({ plan, schedule, atMin, onScrub }: Props) {
   const id = useId()
   const views = useMemo(() => foilViews(plan), [plan])
   const foils = foilsAt(schedule, atMin)
-  const words = wordsAt(atMin, foils)
+  const words = minutesWords(atMin, foils)
   return (
     <section aria-labelledby={id}>
       <h2 id={id}>The head at a minute</h2>
@@ -49,6 +52,13 @@ export function HeadAtMinute({ plan, schedule, atMin, onScrub }: Props) {
         Darker is longer on, black at the longest time. Dotted: not on yet. Outline: off. It shows minutes,
         not a result.
       </p>
+      <button
+        type="button"
+        className="button"
+        onClick={() => sessionStore.setState({ screen: "placement", mapMin: atMin })}
+      >
+        Show on the large map
+      </button>
     </section>
   )
 }
@@ -73,21 +83,12 @@ function FoilFigure({ view, foils }: { view: FoilView; foils: ReadonlyMap<string
 }
 
 function toneOf(foil: FoilAt | undefined) {
-  if (!foil || foil.state === "waiting")
-    return { fill: "none", stroke: "#4a443c", strokeWidth: 1, strokeDasharray: "1 3" }
-  if (foil.state === "off") return { fill: "none", stroke: black, strokeWidth: 1.2 }
-  return { fill: black, fillOpacity: 0.1 + 0.9 * Math.min(1, foil.limitShare), stroke: black, strokeWidth: 1 }
-}
-
-function wordsAt(atMin: number, foils: ReadonlyMap<string, FoilAt>): string {
-  const all = [...foils.values()]
-  const count = (state: FoilAt["state"]) => all.filter((foil) => foil.state === state).length
-  const longest = Math.max(...all.filter(({ state }) => state === "on").map(({ onMin }) => onMin), 0)
-  const on = count("on")
-  return [
-    `Minute ${atMin}: ${on === 1 ? "1 foil" : `${on} foils`} on`,
-    ...(on > 0 ? [`the longest for ${Math.round(longest)} min`] : []),
-    `${count("waiting")} to come`,
-    `${count("off")} off`,
-  ].join(", ")
+  const { inkShare, weightPx, dashPx } = minutesTone(foil)
+  return {
+    fill: black,
+    fillOpacity: inkShare,
+    stroke: black,
+    strokeWidth: weightPx,
+    strokeDasharray: dashPx.join(" "),
+  }
 }
