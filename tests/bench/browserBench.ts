@@ -23,7 +23,7 @@ export async function browserBench(): Promise<Row[]> {
       ...(await turn()),
       await stackSteps(),
       await heap(),
-      await chairBench(),
+      ...(await chairBench()),
       firstLoad(),
     ]
   } finally {

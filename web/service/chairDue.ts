@@ -35,16 +35,27 @@ function heatDue(chair: Chair): Due[] {
   return [{ kind: "heat-off", foil: null, inMs: atMs - chair.elapsedMs }]
 }
 
-/** A mix is used within its pot life: until then, or until it is mixed afresh, its foils go on. */
+/**
+ * A mix is used within its pot life: until then, or until it is mixed afresh, its foils go on. A bowl in use whose tap
+ * was missed counts from the earliest it can have been mixed: the first contact of the bowl before it.
+ */
 function bowlsDue(chair: Chair): Due[] {
   const records = recordsOf(chair)
   const isNeeded = (foils: readonly string[]) => foils.some((id) => records.get(id)?.onAtMs === null)
-  return mixedTimes(chair).flatMap((mixedAtMs, bowl) => {
-    const planned = chair.bowls?.[bowl]
-    if (!planned || !isNeeded(planned.foils)) return []
-    const inMs = mixedAtMs + planned.potLifeMin * 60_000 - chair.elapsedMs
+  const { bowls = [] } = chair
+  const tappedAtMs = mixedTimes(chair)
+  const firstOnMs = bowls.map(({ foils }) => firstContactMs(records, foils))
+  return bowls.flatMap(({ foils, potLifeMin }, bowl) => {
+    const mixedAtMs = tappedAtMs[bowl] ?? (firstOnMs[bowl] === null ? null : (firstOnMs[bowl - 1] ?? 0))
+    if (mixedAtMs === null || !isNeeded(foils)) return []
+    const inMs = mixedAtMs + potLifeMin * 60_000 - chair.elapsedMs
     return [{ kind: "bowl" as const, foil: null, bowl, inMs }]
   })
+}
+
+function firstContactMs(records: ReadonlyMap<string, FoilRecord>, foils: readonly string[]): number | null {
+  const onAtMs = foils.flatMap((id) => records.get(id)?.onAtMs ?? [])
+  return onAtMs.length === 0 ? null : Math.min(...onAtMs)
 }
 
 function duesOf(
@@ -78,7 +89,7 @@ export function soFarOf(chair: Happened): SoFar {
     nowMin: toMin(chair.elapsedMs),
     onAtMin: minutesBy(records, ({ onAtMs }) => onAtMs),
     offAtMin: minutesBy(records, ({ offAtMs }) => offAtMs),
-    mixedAtMin: mixedTimes(chair).map(toMin),
+    mixedAtMin: mixedTimes(chair).map((ms) => (ms === undefined ? ms : toMin(ms))),
     ...(heat && {
       heat: { onAtMin: toMin(heat.onAtMs), offAtMin: heat.offAtMs === null ? null : toMin(heat.offAtMs) },
     }),

@@ -49,12 +49,12 @@ export function recordsOf(chair: Pick<Chair, "foils" | "log">): Map<string, Foil
   return records
 }
 
-/** When each bowl was mixed last, ms on the service's own clock, in the order they were mixed. */
-export function mixedTimes({ log }: Pick<Chair, "log">): number[] {
-  const times: number[] = []
+/** When each bowl was mixed last, ms on the service's own clock; undefined for one whose tap was missed. */
+export function mixedTimes({ log }: Pick<Chair, "log">): (number | undefined)[] {
+  const times: (number | undefined)[] = []
   for (const { tap, atMs, undone } of log)
-    if (tap.kind === "mixed" && !undone) times[Math.min(tap.bowl ?? times.length, times.length)] = atMs
-  return times
+    if (tap.kind === "mixed" && !undone) times[tap.bowl ?? times.length] = atMs
+  return Array.from(times)
 }
 
 /** When each foil was first passed over: the earliest tap "on" of those after it; infinite while there is none. */

@@ -84,7 +84,8 @@ export type SoFar = {
   nowMin: number
   onAtMin: Readonly<Record<string, number>>
   offAtMin: Readonly<Record<string, number>>
-  mixedAtMin: readonly number[]
+  /** By bowl; undefined where the tap was missed. */
+  mixedAtMin: readonly (number | undefined)[]
   /** Heat as it was put on, and taken away or not yet. */
   heat?: { onAtMin: number; offAtMin: number | null } | null
 }

@@ -81,6 +81,31 @@ describe("a bowl at the chair", () => {
     expect(late.stage).toBe("late")
     expect(callWords(late)).toBe("Bowl 1 of mix B: 2:00 past its pot life, mix it afresh")
   })
+  it("counts from the earliest it can have been mixed where that tap was missed, until it is mixed afresh", () => {
+    // Nobody tapped either bowl: 7 of the first goes on at minute 2, 3 of the second at 6; 9 and 8 are still to come.
+    const more = [...foils, ...[9, 8].map((mapNumber) => ({ ...foils[0], id: `f${mapNumber}`, mapNumber }))]
+    const two = [
+      { mix: "B", foils: ["f7", "f9"], potLifeMin: 30 },
+      { mix: "C", foils: ["f3", "f8"], potLifeMin: 20 },
+    ]
+    let chair = startChair(more, at(0), undefined, two)
+    const tap = (when: number, what: Tap) => {
+      chair = tapChair(chair, what, { at: at(when), revision: chair.revision }).chair
+    }
+    const bowlsDue = () =>
+      dueCalls(chair, 5, ahead).flatMap(({ kind, bowl, inMs }) =>
+        kind === "bowl" ? [[bowl?.mix, inMs / minute]] : [],
+      )
+    tap(2, { kind: "on", foil: "f7" })
+    tap(6, { kind: "on", foil: "f3" })
+    chair = passTime(chair, at(26)).chair
+    expect(bowlsDue()).toEqual([
+      ["C", -4],
+      ["B", 4],
+    ]) // from minute 2, the first contact of the bowl before; from 0
+    tap(26, { kind: "mixed", bowl: 1 })
+    expect(bowlsDue()).toEqual([["B", 4]])
+  })
   it("is called no more once its last foil is on, or once it is mixed afresh, until that is old too", () => {
     expect(bowlCallsAt(23, [18, { kind: "on", foil: "f3" }])).toEqual([])
     expect(bowlCallsAt(23, [22, { kind: "mixed", bowl: 0 }])).toEqual([])

@@ -1,4 +1,4 @@
-import { useMemo } from "react"
+import { memo, useMemo } from "react"
 import { type Foil, isFoil } from "../../../geometry/section/section"
 import { accent, black } from "../../plan/inks"
 import { headOf } from "../../plan/measured"
@@ -7,7 +7,7 @@ import { kindWords, whereOf } from "../../plan/words"
 import { recordsOf } from "../../service/chairRecord"
 import type { RestOfService } from "../../service/restOfService"
 import { HeadFigure } from "../HeadFigure"
-import { foilViews } from "../timing/foilShapes"
+import { type FoilView, foilViews } from "../timing/foilShapes"
 import { tap } from "./chairStore"
 import { useService } from "./useChair"
 
@@ -19,6 +19,7 @@ export function NextFoil({ plan, rest }: { plan: Plan; rest: RestOfService | nul
   })
   const isLate = useService((chair) => lateBy(chair.elapsedMs, rest, id) > 0)
   const foil = plan.sections.filter(isFoil).find((each) => each.id === id)
+  const where = useMemo(() => foil && whereOf(foil, headOf(plan)), [foil, plan])
   if (!foil) return <p className="large">Every foil is on.</p>
   const atMin = rest?.foils.find((times) => times.id === id)?.onAtMin
   return (
@@ -28,7 +29,7 @@ export function NextFoil({ plan, rest }: { plan: Plan; rest: RestOfService | nul
           <p className="label">Next foil</p>
           <p className="next-number">{foil.mapNumber}</p>
           <p className="large">
-            {kindWords[foil.kind]}, {whereOf(foil, headOf(plan))}, <b className="nowrap">mix {foil.mix}</b>
+            {kindWords[foil.kind]}, {where}, <b className="nowrap">mix {foil.mix}</b>
           </p>
           {atMin !== undefined && <p>{isLate ? "Now" : `At minute ${Math.round(atMin)}`}</p>}
         </div>
@@ -75,10 +76,9 @@ function lateBy(elapsedMs: number, rest: RestOfService | null, id: string | null
 }
 
 /** The foil on the head, in the view that shows the most of it. */
-function Where({ plan, id }: { plan: Plan; id: string }) {
+const Where = memo(function Where({ plan, id }: { plan: Plan; id: string }) {
   const views = useMemo(() => foilViews(plan), [plan])
-  const pathIn = (view: (typeof views)[number]) => view.shapes.find((shape) => shape.id === id)?.path ?? ""
-  const [view] = views.toSorted((a, b) => widthOf(pathIn(b)) - widthOf(pathIn(a)))
+  const view = bestView(views, id)
   if (!view) return null
   return (
     <div className="where">
@@ -97,6 +97,11 @@ function Where({ plan, id }: { plan: Plan; id: string }) {
       <p className="label">{viewWords[view.name]}</p>
     </div>
   )
+})
+
+function bestView(views: readonly FoilView[], id: string): FoilView | undefined {
+  const widths = views.map(({ shapes }) => widthOf(shapes.find((shape) => shape.id === id)?.path ?? ""))
+  return views[widths.indexOf(Math.max(...widths))]
 }
 
 const viewWords = {
