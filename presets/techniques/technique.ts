@@ -21,6 +21,8 @@ export type TechniqueSection = Pick<Band, "taken" | "depthMm"> & {
   parting: TechniqueParting
   /** Laid as it stands, without a twin on the other side. */
   single?: true | undefined
+  /** Two single sections that bear the same number are laid as a pair. */
+  pair?: number | undefined
   /** Of a weave or a backcombed section; without it as usual. */
   stitching?: Stitching | undefined
   backcombing?: Backcombing | undefined

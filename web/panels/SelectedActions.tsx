@@ -26,14 +26,23 @@ function Actions({ selected }: { selected: readonly Section[] }) {
   const [stackedId, stack] = useState<string | null>(null)
   const [first, second, ...more] = selected
   const isOne = first !== undefined && second === undefined
-  const isStacking = isOne && stackedId === first.id
-  const isPair = second !== undefined && more.length === 0
+  const isTwo = second !== undefined && more.length === 0
+  // A pair goes on behind as one does, for what is made behind the one is made behind the other.
+  const isPair = isTwo && first.twin === second.id
+  const leads = isOne || isPair
+  const isStacking = leads && stackedId === first.id
   return (
     <>
       <section className="selected-actions actions" aria-label="What to do">
-        {isOne && <Action label="Same again behind" change={repeatBehind(first.id, usualGapMm.value)} />}
+        {leads && (
+          <Action
+            label="Same again behind"
+            said={first.twin ? "Same again behind, on both sides" : "Same again behind"}
+            change={repeatBehind(first.id, usualGapMm.value)}
+          />
+        )}
         {first && <Reshaping ids={selected.map(({ id }) => id)} />}
-        {isOne && (
+        {leads && (
           <button
             type="button"
             className="button"
@@ -43,7 +52,7 @@ function Actions({ selected }: { selected: readonly Section[] }) {
             Stack behind…
           </button>
         )}
-        {isPair && (
+        {isTwo && !isPair && (
           <Action
             label="Leave the space between these two"
             change={leaveBetween(selected.map(({ id }) => id))}

@@ -40,6 +40,8 @@ export const limits = {
   pushedShare: limit(0, 0.95),
   cushionMm: limit(0, 200, "mm"),
   mapNumber: limit(1, 999),
+  // Half of the sections a technique may hold.
+  pair: limit(1, 100),
   // The strongest developer sold is 40 volume; weaker ones are often blended down.
   developerVolume: limit(1, 40, "volume"),
   // Ten hours is more than any chair is booked for.

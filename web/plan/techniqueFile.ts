@@ -2,6 +2,7 @@ import type { Technique } from "../../presets/techniques/technique"
 import { type DocumentKind, readDocument } from "./documentDoor"
 import { firstProblems, type Problem, problemsOf } from "./problem"
 import { roundNumbers } from "./roundNumbers"
+import { techniqueRules } from "./techniqueRules"
 import { techniqueKind, techniqueSchema, techniqueVersion } from "./techniqueSchema"
 
 export type OpenedTechnique = { ok: true; technique: Technique } | { ok: false; problems: Problem[] }
@@ -31,6 +32,8 @@ function check(raw: unknown): OpenedTechnique {
     return { ok: false, problems: firstProblems(problems) }
   }
   const { kind: _, version: __, ...technique } = parsed.data
+  const faults = techniqueRules(technique)
+  if (faults.length > 0) return { ok: false, problems: firstProblems(faults) }
   return { ok: true, technique }
 }
 

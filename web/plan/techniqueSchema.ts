@@ -1,7 +1,7 @@
 import type { SectionKind } from "../../geometry/section/section"
 import type { Spot, TechniqueParting } from "../../geometry/technique"
 import type { Technique, TechniqueSection } from "../../presets/techniques/technique"
-import { choice, group, id, line, lines, list, number } from "./fields"
+import { choice, group, id, line, lines, list, number, wholeNumber } from "./fields"
 import { counts, letters, limits } from "./limits"
 import { backcombing, stitching, treatment } from "./schema"
 import { z } from "./zod"
@@ -31,6 +31,7 @@ const section = group({
   taken: choice(["front", "behind"]),
   depthMm: group({ start: number(limits.depthMm), end: number(limits.depthMm) }),
   single: z.optional(z.literal(true, { error: "expected true, or nothing" })),
+  pair: z.optional(wholeNumber(limits.pair)),
   stitching: z.optional(group(stitching)),
   backcombing: z.optional(group(backcombing)),
   treatment: z.optional(group(held)),

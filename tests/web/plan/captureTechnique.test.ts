@@ -4,10 +4,12 @@ import type { Technique } from "../../../presets/techniques/technique"
 import { captureSections } from "../../../web/plan/captureTechnique"
 import { draftSteps } from "../../../web/plan/draftSteps"
 import { layTechnique, techniqueSections } from "../../../web/plan/edits/layTechnique"
+import { mirrorSections } from "../../../web/plan/edits/mirrorSections"
 import { examplePlan } from "../../../web/plan/examplePlan"
 import { headOf } from "../../../web/plan/measured"
 import type { Plan } from "../../../web/plan/schema"
 import { openTechnique, saveTechnique } from "../../../web/plan/techniqueFile"
+import { fragmentOf, readFragment } from "../../../web/plan/techniqueLink"
 import { done, samplePlan } from "./samples"
 
 const captured = (plan: Plan): Technique => ({
@@ -24,6 +26,7 @@ const emptied = (plan: Plan): Plan => ({ ...plan, sections: [] })
 describe.each([
   ["one section a kind", samplePlan],
   ["the example", examplePlan()],
+  ["a pair among others", done(mirrorSections("s1", "s4"), samplePlan)],
 ])("sections saved as a technique: %s", (_, plan) => {
   const opened = openTechnique(saveTechnique(captured(plan)))
   if (!opened.ok) throw new Error(opened.problems[0].expected)
@@ -42,7 +45,6 @@ describe.each([
   })
 
   it("are taken up, held and coated as they were", () => {
-    // A technique tells each section by itself: which two were a pair stays with the plan.
     const rest = ({ parting: _, id: __, twin: ___, ...section }: Plan["sections"][number]) => ({
       ...section,
       note: "",
@@ -52,12 +54,27 @@ describe.each([
     expect(laid.map(rest)).toEqual(plan.sections.map(rest))
   })
 
+  it("are the pairs they were", () => {
+    const places = ({ sections }: Pick<Plan, "sections">) =>
+      sections.map(({ twin }) => sections.findIndex(({ id }) => id === twin))
+    expect(places({ sections: laid })).toEqual(places(plan))
+  })
+
   it("can be laid on every form of hairline", () => {
     for (const form of ["round", "straight", "receding", "peaked"] as const) {
       const other = { ...emptied(plan), head: { ...plan.head, hairline: { form } } }
       expect(done(layTechnique(opened.technique), other).sections.length).toBe(plan.sections.length)
     }
   })
+})
+
+it("keeps a pair through a link, and lets go of one of which only half was taken", async () => {
+  const paired = done(mirrorSections("s1"), samplePlan)
+  const read = await readFragment((await fragmentOf(captured(paired))) ?? "")
+  expect(read).toMatchObject({ ok: true, technique: { sections: [{ pair: 1 }, {}, {}, {}, { pair: 1 }] } })
+  const [half] = captureSections(paired.sections.slice(0, 2), headOf(paired))
+  expect(half).not.toHaveProperty("pair")
+  expect(saveTechnique(captured(samplePlan))).not.toContain("pair")
 })
 
 it("takes nothing of the client along", () => {

@@ -73,6 +73,11 @@ describe("a technique's file", () => {
     ],
     ["extra", set(["client"], "AB"), '"client" is not a field of a technique; take it out'],
     ["no steps", set(["steps"], "part"), 'steps: expected at most 40 steps, found "part"'],
+    [
+      "half a pair",
+      set(["sections", 0, "pair"], 4),
+      'section 1, pair: expected two sections that bear 4, found 1; take "pair" out to lay the section by itself',
+    ],
     ["no sections", set(["sections"], []), "sections: expected 1 to 200 sections, found a list of 0"],
     ["long step", set(["steps", 1], "x".repeat(501)), /^step 2: expected one line of at most 500 letters/],
   ] as const)("is refused in words that name the field and the cure: %s", (_, text, sentence) => {

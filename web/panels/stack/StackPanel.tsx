@@ -1,10 +1,12 @@
 import "./stack.css"
 import { useEffect, useMemo, useState } from "react"
-import type { Section } from "../../../geometry/section/section"
+import { isFoil, type Section } from "../../../geometry/section/section"
 import { stackCount, usualGapMm } from "../../../presets/stacking"
 import { act } from "../../plan/act"
 import { announce } from "../../plan/announcements"
+import { sidesBehind } from "../../plan/edits/pairBehind"
 import { fitWords, type StackWish, stackBehind, stackRows } from "../../plan/edits/stackBehind"
+import { countText } from "../../plan/figureText"
 import { headOf } from "../../plan/measured"
 import type { Plan } from "../../plan/schema"
 import { sectionName } from "../../plan/sectionName"
@@ -23,6 +25,8 @@ export function StackPanel({ first, onClose }: Props) {
   const [wish, setWish] = useState(() => usualWish(first, plan))
   const rows = useMemo(() => stackRows(first, plan, wish), [first, plan, wish])
   const shown = rows(count)
+  const sides = sidesBehind(first, plan)
+  const fits = shown.length / sides
   const name = sectionName(first).toLowerCase()
   usePreview(plan, `Stack behind ${name}`, shown)
   const callOff = () => {
@@ -31,18 +35,20 @@ export function StackPanel({ first, onClose }: Props) {
   }
   useEscape(callOff)
   const lay = () => {
-    if (act(`Stack ${shown.length} behind ${name}`, stackBehind(first.id, wish, shown.length))) onClose()
+    if (act(laidWords(name, shown, sides), stackBehind(first.id, wish, fits))) onClose()
   }
   return (
     <section className="stack-panel" aria-labelledby="stack-title">
       <h2 id="stack-title">Stack behind {name}</h2>
       <CountField count={count} onChange={setCount} />
-      <p aria-live="polite">{words(first, wish, shown.length, count)}</p>
+      <p aria-live="polite">
+        {words(first, wish, fits, count)}
+        {sides === 2 && shown.length > 0 && ` ${bothSides(shown)}`}
+      </p>
       <div className="actions">
         <button type="button" className="button strong" disabled={shown.length === 0} onClick={lay}>
-          {shown.length < count && shown.length > 0
-            ? `Lay the ${shown.length} that fit`
-            : `Lay ${shown.length}`}
+          {fits < count && fits > 0 ? `Lay the ${fits} that fit` : `Lay ${fits}`}
+          {sides === 2 && " on each side"}
         </button>
         <button type="button" className="button" onClick={callOff}>
           Call off
@@ -60,6 +66,19 @@ const usualWish = (first: Section, plan: Plan): StackWish => ({
   depthMm: first.depthMm,
   second: null,
 })
+
+/** A pair goes on as pairs: how many foils that comes to. */
+const bothSides = (shown: readonly Section[]) => `On both sides, as pairs: ${foilsText(shown)} in all.`
+
+const laidWords = (name: string, shown: readonly Section[], sides: 1 | 2) =>
+  `Stack ${shown.length / sides} behind ${name}${sides === 2 ? ` on each side: ${foilsText(shown)}` : ""}`
+
+function foilsText(shown: readonly Section[]) {
+  const foils = shown.filter(isFoil).length
+  return foils === shown.length
+    ? countText(foils, "foil")
+    : `${countText(shown.length, "section")}, ${countText(foils, "foil")}`
+}
 
 function words(first: Section, { gapMm }: StackWish, fits: number, asked: number): string {
   const fit = fits < asked ? fitWords(first, fits, asked) : `All ${asked} fit.`

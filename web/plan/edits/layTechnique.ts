@@ -33,10 +33,23 @@ export function techniqueSections({ sections }: Pick<Technique, "sections">, pla
     const first = twinOf && placeOf.get(twinOf)
     if (typeof first === "number") pairUp(made, first, made.length - 1)
   }
+  for (const [first, second] of pairsAmong(sections)) {
+    const [one, other] = [placeOf.get(first), placeOf.get(second)]
+    if (one !== undefined && other !== undefined) pairUp(made, one, other)
+  }
   return made
 }
 
-type Row = Omit<TechniqueSection, "parting" | "single">
+/** The rows that bear the same pair number, two and two. */
+function pairsAmong(rows: readonly TechniqueSection[]): [TechniqueSection, TechniqueSection][] {
+  return rows.flatMap((row, i): [TechniqueSection, TechniqueSection][] => {
+    const second =
+      row.pair === undefined ? undefined : rows.slice(i + 1).find(({ pair }) => pair === row.pair)
+    return second ? [[row, second]] : []
+  })
+}
+
+type Row = Omit<TechniqueSection, "parting" | "single" | "pair">
 
 /** Names two of the sections made as each other's twin. */
 function pairUp(made: Section[], first: number, second: number) {

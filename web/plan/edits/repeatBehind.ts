@@ -1,20 +1,33 @@
 import { partingBehind } from "../../../geometry/parting"
-import { isFoil } from "../../../geometry/section/section"
 import type { Edit } from "../edit"
 import { headOf } from "../measured"
-import { freeId, freeMapNumber } from "../newSection"
+import { twinOf } from "../pairs"
 import { addSections } from "./addSections"
+import { pairOf, partingBeside } from "./pairBehind"
+import { renewed } from "./pieceOf"
 
-/** The same section again, so far behind the first that `gapMm` of hair lies between the two. */
+/** The same section again, so far behind the first that `gapMm` of hair lies between the two; behind one of a pair, a pair. */
 export const repeatBehind =
   (id: string, gapMm: number): Edit =>
   (plan) => {
     const section = plan.sections.find((each) => each.id === id)
     if (!section) return plan
-    const depthMm = Math.max(section.depthMm.start, section.depthMm.end)
-    const made = partingBehind(headOf(plan), section.parting, depthMm + gapMm)
-    if ("refused" in made) return { refused: "There is no room for another behind this one." }
-    const copy = { ...section, id: freeId(plan.sections), parting: made.parting }
-    const numbered = isFoil(copy) ? { ...copy, mapNumber: freeMapNumber(plan.sections) } : copy
-    return addSections(numbered)(plan)
+    const head = headOf(plan)
+    const backMm = Math.max(section.depthMm.start, section.depthMm.end) + gapMm
+    const behind = ({ parting }: typeof section) => {
+      const made = partingBehind(head, parting, backMm)
+      return "refused" in made ? null : made.parting
+    }
+    const parting = behind(section)
+    if (!parting) return { refused: "There is no room for another behind this one." }
+    const row = { ...renewed(section, plan.sections), parting, twin: undefined }
+    const twin = twinOf(section, plan)
+    if (!twin) return addSections(row)(plan)
+    const beside = partingBeside(section, twin, head, () => behind(twin))(parting)
+    return beside
+      ? addSections(...pairOf(row, beside, plan.sections))(plan)
+      : {
+          refused:
+            "The other side has no room for another behind this one: break the pair to go on with one.",
+        }
   }

@@ -1,14 +1,16 @@
-import { isFoil, type Section, type SectionKind } from "../../../geometry/section/section"
+import type { Section, SectionKind } from "../../../geometry/section/section"
 import { makeStack, type StackWay } from "../../../geometry/stack"
 import { lengthMm } from "../../../geometry/surfacePath"
 import { shortestStackedMm } from "../../../presets/stacking"
 import type { Edit } from "../edit"
 import { headOf } from "../measured"
-import { freeId, freeMapNumber } from "../newSection"
+import { twinOf } from "../pairs"
 import type { Plan } from "../schema"
 import { sectionName } from "../sectionName"
 import { addSections } from "./addSections"
 import { asKind } from "./changeKind"
+import { pairOf, partingBeside, sidesBehind } from "./pairBehind"
+import { renewed } from "./pieceOf"
 
 /** How sections are to follow behind one: the way back, how deep each is, and what every second one is taken up as. */
 export type StackWish = Pick<StackWay, "follow" | "gapMm" | "shiftMm"> & {
@@ -16,53 +18,65 @@ export type StackWish = Pick<StackWay, "follow" | "gapMm" | "shiftMm"> & {
   second: { kind: SectionKind; depthMm: number } | null
 }
 
-/** As many sections of a stack as are asked for and fit. */
+/** As many sections of a stack as are asked for and fit; behind one of a pair each is followed by its image. */
 export type StackRows = (count: number) => readonly Section[]
 
 /** The sections of a stack behind one, each made once. */
 export function stackRows(first: Section, plan: Plan, wish: StackWish): StackRows {
-  const { second, depthMm } = wish
-  const deepestMm = Math.max(depthMm.start, depthMm.end)
-  const head = headOf(plan)
-  const stack = makeStack(head, first, {
-    ...wish,
-    depthsMm: second ? [second.depthMm, deepestMm] : [deepestMm],
-    shortestMm: Math.min(shortestStackedMm.value, lengthMm(head.surface, first.parting) / 2),
-  })
+  const rowAt = stackPartings(first, plan, wish)
+  const sides = sidesBehind(first, plan)
   const made: Section[] = []
   return (count) => {
-    while (made.length < count) {
-      const parting = stack.partingAt(made.length)
-      if (!parting) break
-      made.push(sectionOf({ ...first, parting }, plan, wish, made))
+    while (made.length < count * sides) {
+      const index = made.length / sides
+      const partings = rowAt(index)
+      if (!partings) break
+      const before = [...plan.sections, ...made]
+      const row = sectionOf({ ...first, parting: partings.parting, twin: undefined }, plan, wish, index)
+      const numbered = renewed(row, before)
+      made.push(...(partings.beside ? pairOf(numbered, partings.beside, before) : [numbered]))
     }
-    return made.slice(0, count)
+    return made.slice(0, count * sides)
   }
 }
 
-function sectionOf(
-  like: Section,
-  plan: Plan,
-  { second, depthMm }: StackWish,
-  made: readonly Section[],
-): Section {
-  const before = [...plan.sections, ...made]
-  const isSecond = second !== null && made.length % 2 === 0
-  const section: Section = isSecond
-    ? { ...asKind(like, second.kind, plan), depthMm: { start: second.depthMm, end: second.depthMm } }
-    : { ...like, depthMm }
-  const numbered = isFoil(section) ? { ...section, mapNumber: freeMapNumber(before) } : section
-  return { ...numbered, id: freeId(before) }
+/** The parting of each row, and behind one of a pair the one beside it on the other side; null where either has no room. */
+function stackPartings(first: Section, plan: Plan, wish: StackWish) {
+  const { second, depthMm } = wish
+  const deepestMm = Math.max(depthMm.start, depthMm.end)
+  const head = headOf(plan)
+  const stackOf = (section: Section) =>
+    makeStack(head, section, {
+      ...wish,
+      depthsMm: second ? [second.depthMm, deepestMm] : [deepestMm],
+      shortestMm: Math.min(shortestStackedMm.value, lengthMm(head.surface, section.parting) / 2),
+    })
+  const stack = stackOf(first)
+  const twin = twinOf(first, plan)
+  const besides = twin && stackOf(twin)
+  return (row: number) => {
+    const parting = stack.partingAt(row)
+    if (!parting || !twin) return parting && { parting, beside: null }
+    const beside = partingBeside(first, twin, head, () => besides?.partingAt(row) ?? null)(parting)
+    return beside && { parting, beside }
+  }
 }
 
-/** Adds so many sections behind one. When the head ends before that it says how many fit, and adds none. */
+function sectionOf(like: Section, plan: Plan, { second, depthMm }: StackWish, row: number): Section {
+  return second !== null && row % 2 === 0
+    ? { ...asKind(like, second.kind, plan), depthMm: { start: second.depthMm, end: second.depthMm } }
+    : { ...like, depthMm }
+}
+
+/** Adds so many sections behind one, and as many behind its twin. When the head ends before that it says how many fit, and adds none. */
 export const stackBehind =
   (id: string, wish: StackWish, count: number): Edit =>
   (plan) => {
     const first = plan.sections.find((section) => section.id === id)
     if (!first) return plan
     const rows = stackRows(first, plan, wish)(count)
-    return rows.length < count ? { refused: fitWords(first, rows.length, count) } : addSections(...rows)(plan)
+    const fits = rows.length / sidesBehind(first, plan)
+    return fits < count ? { refused: fitWords(first, fits, count) } : addSections(...rows)(plan)
   }
 
 /** Why a stack is shorter than was asked for. */

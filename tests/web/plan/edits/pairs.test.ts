@@ -16,6 +16,7 @@ import { removeSections } from "../../../../web/plan/edits/removeSections"
 import { renameSection } from "../../../../web/plan/edits/renameSection"
 import { setMapNumber } from "../../../../web/plan/edits/renumberSections"
 import { repeatBehind } from "../../../../web/plan/edits/repeatBehind"
+import { type StackWish, stackBehind } from "../../../../web/plan/edits/stackBehind"
 import { thickenSections } from "../../../../web/plan/edits/thickenSections"
 import { measured } from "../../../../web/plan/measured"
 import { openPlan, savePlan } from "../../../../web/plan/planFile"
@@ -94,7 +95,7 @@ describe("a mirrored section and its image", () => {
   })
 
   it("are cured of an overlap together", () => {
-    const behind = done(mirrorSections("s6"), done(repeatBehind("s1", 3), plan))
+    const behind = done(repeatBehind("s1", 3), plan)
     const twice = done(moveSections(["s6"], { alongMm: 0, behindMm: -5 }), behind)
     const cured = done(clearOverlap("s6", "s1"), twice)
     expect(sectionOf(cured, "s6").depthMm.start).toBeLessThan(sectionOf(twice, "s6").depthMm.start)
@@ -123,10 +124,57 @@ describe("a pair", () => {
     expect(done(mirrorSections("s1", "s2"), plan).sections.map(({ id }) => id)).toContain("s6")
   })
 
-  it("does not pass to a copy", () => {
-    const copied = done(repeatBehind("s1", 3), plan)
-    expect(sectionOf(copied, "s6").twin).toBeUndefined()
-    expect(sectionOf(copied, "s1").twin).toBe("s5")
+  it("goes on behind as another pair, in one edit", () => {
+    const twice = done(repeatBehind("s5", 3), plan)
+    expect(twice.sections.length).toBe(plan.sections.length + 2)
+    const [one, other] = [sectionOf(twice, "s6"), sectionOf(twice, "s7")]
+    expect([one.twin, other.twin, sectionOf(twice, "s1").twin]).toEqual(["s7", "s6", "s5"])
+    expect(other.parting).toEqual(one.parting.map(mirrored))
+    expect([one, other]).toMatchObject([{ mapNumber: 5 }, { mapNumber: 6 }])
+  })
+
+  it("goes on behind as a stack of pairs, side about, each with a number and id of its own", () => {
+    const wish: StackWish = {
+      ...{ follow: "parting", gapMm: 3, shiftMm: 0, depthMm: { start: 3, end: 3 } },
+      second: { kind: "weave", depthMm: 6 },
+    }
+    const stacked = done(stackBehind("s1", wish, 3), plan)
+    const added = stacked.sections.slice(plan.sections.length)
+    expect(added.map(({ kind }) => kind)).toEqual(["weave", "weave", "slice", "slice", "weave", "weave"])
+    expect(added.map((section) => isFoil(section) && section.mapNumber)).toEqual([5, 6, 7, 8, 9, 10])
+    for (const [i, section] of added.entries()) {
+      const twin = added[i % 2 === 0 ? i + 1 : i - 1]
+      expect(section.twin).toBe(twin.id)
+      expect(section.parting).toEqual(twin.parting.map(mirrored))
+    }
+    expect(measured(stacked).overlaps.filter(({ later }) => added.some(({ id }) => id === later.id))).toEqual(
+      [],
+    )
+  })
+
+  it("says how many of a stack fit a side, and adds none unless all do", () => {
+    const wish: StackWish = {
+      ...{ follow: "parting", gapMm: 3, shiftMm: 0, depthMm: { start: 3, end: 3 }, second: null },
+    }
+    const [, fits] =
+      /^Only (\d+) of 40 fit behind foil 1/.exec(refusal(stackBehind("s1", wish, 40), plan) ?? "") ?? []
+    const stacked = done(stackBehind("s1", wish, Number(fits)), plan)
+    expect(stacked.sections.length).toBe(plan.sections.length + 2 * Number(fits))
+  })
+
+  it("whose twin was bent by itself goes on behind each as it lies", () => {
+    const ownSide = plan.sections.map((section) =>
+      section.id === "s5"
+        ? { ...section, parting: [...section.parting].reverse().slice(0, 2).reverse() }
+        : section,
+    )
+    const twice = done(repeatBehind("s1", 3), { ...plan, sections: ownSide })
+    expect(sectionOf(twice, "s6").parting.length).not.toBe(sectionOf(twice, "s7").parting.length)
+    expect(sectionOf(twice, "s7").twin).toBe("s6")
+  })
+
+  it("stays one when it is made behind a section that lies across the middle by itself", () => {
+    expect(done(repeatBehind("s2", 3), plan).sections.length).toBe(plan.sections.length + 1)
   })
 
   it("is made of each section that a technique lays on both sides", () => {
