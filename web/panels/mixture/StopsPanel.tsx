@@ -12,20 +12,25 @@ import { TextField } from "../TextField"
 export function StopsPanel() {
   const plan = usePlan((open) => open)
   const { stops, cautions, notKnown } = checkPlan(plan, nowHere())
+  const unpassed = cautions.filter(({ pass }) => pass === null)
   return (
     <section aria-labelledby="stops-title">
       <h2 id="stops-title">{titleOf(stops.length)}</h2>
       {stops.map((finding) => (
         <Stop key={`${finding.rule}${finding.mixes ?? ""}`} finding={finding} plan={plan} />
       ))}
-      {cautions.length > 0 && (
+      {cautions
+        .filter(({ pass }) => pass !== null)
+        .map((finding) => (
+          <Passed key={`${finding.rule}${finding.mixes ?? ""}`} finding={finding} plan={plan} />
+        ))}
+      {unpassed.length > 0 && (
         <details>
-          <summary>{cautions.length === 1 ? "One caution" : `${cautions.length} cautions`}</summary>
+          <summary>{unpassed.length === 1 ? "One caution" : `${unpassed.length} cautions`}</summary>
           <ul className="cautions">
-            {cautions.map((finding) => (
+            {unpassed.map((finding) => (
               <li key={`${finding.rule}${finding.mixes ?? ""}`}>
                 {finding.why} <Authority finding={finding} />
-                {finding.pass && ` Passed by ${finding.pass.by}: ${finding.pass.reason}`}
               </li>
             ))}
           </ul>
@@ -68,9 +73,39 @@ function Stop({ finding, plan }: { finding: Finding; plan: Plan }) {
   )
 }
 
+/** A stop that was passed stays in sight, with its reason and a way back. */
+function Passed({ finding: { why, pass }, plan }: { finding: Finding; plan: Plan }) {
+  const { passes } = plan.consultation ?? newConsultation()
+  return (
+    <div className="conflict">
+      <p>{why}</p>
+      <p>
+        <strong>
+          Passed by {pass?.by}: {pass?.reason}
+        </strong>
+      </p>
+      <button
+        type="button"
+        className="button"
+        onClick={() =>
+          act("Hold at a stop again", setConsultation({ passes: passes.filter((each) => each !== pass) }))
+        }
+      >
+        Take the pass back
+      </button>
+    </div>
+  )
+}
+
 /** A stop that may be passed is passed in writing, by someone with a name. */
-function PassForm({ finding: { rule, mixes }, plan }: { finding: Finding; plan: Plan }) {
-  const [pass, setPass] = useState<Pass>({ rule, reason: "", by: "", ...(mixes && { mix: mixes[0] }) })
+function PassForm({ finding: { rule, mixes, about }, plan }: { finding: Finding; plan: Plan }) {
+  const [pass, setPass] = useState<Pass>({
+    rule,
+    reason: "",
+    by: "",
+    ...(mixes && { mix: mixes[0] }),
+    ...(about !== undefined && { about }),
+  })
   const isWritten = pass.reason.trim() !== "" && pass.by.trim() !== ""
   const others = (plan.consultation ?? newConsultation()).passes.filter(
     (each) => each.rule !== rule || each.mix !== pass.mix,
