@@ -84,15 +84,17 @@ function Passed({ finding: { why, pass }, plan }: { finding: Finding; plan: Plan
           Passed by {pass?.by}: {pass?.reason}
         </strong>
       </p>
-      <button
-        type="button"
-        className="button"
-        onClick={() =>
-          act("Hold at a stop again", setConsultation({ passes: passes.filter((each) => each !== pass) }))
-        }
-      >
-        Take the pass back
-      </button>
+      <div className="actions">
+        <button
+          type="button"
+          className="button"
+          onClick={() =>
+            act("Hold at a stop again", setConsultation({ passes: passes.filter((each) => each !== pass) }))
+          }
+        >
+          Take the pass back
+        </button>
+      </div>
     </div>
   )
 }
@@ -106,6 +108,7 @@ function PassForm({ finding: { rule, mixes, about }, plan }: { finding: Finding;
     ...(mixes && { mix: mixes[0] }),
     ...(about !== undefined && { about }),
   })
+  const [isWanting, setWanting] = useState(false)
   const isWritten = pass.reason.trim() !== "" && pass.by.trim() !== ""
   const others = (plan.consultation ?? newConsultation()).passes.filter(
     (each) => each.rule !== rule || each.mix !== pass.mix,
@@ -126,11 +129,19 @@ function PassForm({ finding: { rule, mixes, about }, plan }: { finding: Finding;
       <button
         type="button"
         className="button"
-        disabled={!isWritten}
-        onClick={() => act("Pass a stop with a reason", setConsultation({ passes: [...others, pass] }))}
+        onClick={() =>
+          isWritten
+            ? act("Pass a stop with a reason", setConsultation({ passes: [...others, pass] }))
+            : setWanting(true)
+        }
       >
         Pass this stop
       </button>
+      {isWanting && !isWritten && (
+        <p className="fault" role="alert">
+          Write the reason and who passes it; then press again.
+        </p>
+      )}
     </details>
   )
 }
