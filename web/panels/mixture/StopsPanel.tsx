@@ -1,4 +1,4 @@
-import { useState } from "react"
+import { useRef, useState } from "react"
 import { act } from "../../plan/act"
 import { newConsultation, type Pass } from "../../plan/consultation"
 import { setConsultation } from "../../plan/edits/setConsultation"
@@ -12,17 +12,30 @@ import { TextField } from "../TextField"
 export function StopsPanel() {
   const plan = usePlan((open) => open)
   const { stops, cautions, notKnown } = checkPlan(plan, nowHere())
+  const title = useRef<HTMLHeadingElement>(null)
+  /** The button pressed is gone with its stop; keys go on from here. */
+  const settle = (label: string, passes: readonly Pass[]) => {
+    act(label, setConsultation({ passes }))
+    title.current?.focus()
+  }
   const unpassed = cautions.filter(({ pass }) => pass === null)
   return (
     <section aria-labelledby="stops-title">
-      <h2 id="stops-title">{titleOf(stops.length)}</h2>
+      <h2 id="stops-title" ref={title} tabIndex={-1}>
+        {titleOf(stops.length)}
+      </h2>
       {stops.map((finding) => (
-        <Stop key={`${finding.rule}${finding.mixes ?? ""}`} finding={finding} plan={plan} />
+        <Stop key={`${finding.rule}${finding.mixes ?? ""}`} finding={finding} plan={plan} settle={settle} />
       ))}
       {cautions
         .filter(({ pass }) => pass !== null)
         .map((finding) => (
-          <Passed key={`${finding.rule}${finding.mixes ?? ""}`} finding={finding} plan={plan} />
+          <Passed
+            key={`${finding.rule}${finding.mixes ?? ""}`}
+            finding={finding}
+            plan={plan}
+            settle={settle}
+          />
         ))}
       {unpassed.length > 0 && (
         <details>
@@ -59,7 +72,7 @@ const Authority = ({ finding: { decides, source } }: { finding: Finding }) => (
   </span>
 )
 
-function Stop({ finding, plan }: { finding: Finding; plan: Plan }) {
+function Stop({ finding, plan, settle }: StopProps) {
   return (
     <div className="conflict">
       <p>
@@ -68,13 +81,23 @@ function Stop({ finding, plan }: { finding: Finding; plan: Plan }) {
       <p>
         <Authority finding={finding} />
       </p>
-      {finding.passable ? <PassForm finding={finding} plan={plan} /> : <p>This stop cannot be passed.</p>}
+      {finding.passable ? (
+        <PassForm finding={finding} plan={plan} settle={settle} />
+      ) : (
+        <p>This stop cannot be passed.</p>
+      )}
     </div>
   )
 }
 
+type StopProps = {
+  finding: Finding
+  plan: Plan
+  settle: (label: string, passes: readonly Pass[]) => void
+}
+
 /** A stop that was passed stays in sight, with its reason and a way back. */
-function Passed({ finding: { why, pass }, plan }: { finding: Finding; plan: Plan }) {
+function Passed({ finding: { why, pass }, plan, settle }: StopProps) {
   const { passes } = plan.consultation ?? newConsultation()
   return (
     <div className="conflict">
@@ -89,7 +112,10 @@ function Passed({ finding: { why, pass }, plan }: { finding: Finding; plan: Plan
           type="button"
           className="button"
           onClick={() =>
-            act("Hold at a stop again", setConsultation({ passes: passes.filter((each) => each !== pass) }))
+            settle(
+              "Hold at a stop again",
+              passes.filter((each) => each !== pass),
+            )
           }
         >
           Take the pass back
@@ -100,7 +126,7 @@ function Passed({ finding: { why, pass }, plan }: { finding: Finding; plan: Plan
 }
 
 /** A stop that may be passed is passed in writing, by someone with a name. */
-function PassForm({ finding: { rule, mixes, about }, plan }: { finding: Finding; plan: Plan }) {
+function PassForm({ finding: { rule, mixes, about }, plan, settle }: StopProps) {
   const [pass, setPass] = useState<Pass>({
     rule,
     reason: "",
@@ -130,9 +156,7 @@ function PassForm({ finding: { rule, mixes, about }, plan }: { finding: Finding;
         type="button"
         className="button"
         onClick={() =>
-          isWritten
-            ? act("Pass a stop with a reason", setConsultation({ passes: [...others, pass] }))
-            : setWanting(true)
+          isWritten ? settle("Pass a stop with a reason", [...others, pass]) : setWanting(true)
         }
       >
         Pass this stop
