@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, visit } from "../support/browser"
-import { goTo, options } from "../support/screen"
+import { goTo, options, tabTo } from "../support/screen"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
@@ -23,6 +23,36 @@ it("holds the mix on an answer, on the screen and on the sheet, until it is take
   await page.getByRole("button", { name: /^Undo: Answer a question/ }).click()
   await goTo(page, "Mixture")
   await page.getByRole("heading", { name: "No stop is open" }).waitFor()
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("passes a stop in writing by keys alone, prints the reason, and holds again when the pass is taken back", async () => {
+  const { page, problems, close } = await visit()
+  await options(page).first().waitFor()
+  await goTo(page, "Client")
+  await page.getByRole("group", { name: "Asthma?" }).getByRole("radio", { name: "Yes" }).check()
+  await goTo(page, "Mixture")
+  const title = page.getByRole("heading", { name: /stop/ }).first()
+  await page.getByRole("heading", { name: "A stop holds the mix" }).waitFor()
+  await tabTo(page, /^Pass it with a written reason/)
+  await page.keyboard.press("Enter")
+  await tabTo(page, /^Pass this stop/)
+  await page.keyboard.press("Enter")
+  await page.getByText("Write the reason and who passes it; then press again.").waitFor()
+  await tabTo(page, /^Reason/, 20, "Shift+Tab")
+  await page.keyboard.type("Letter of the doctor seen")
+  await page.keyboard.press("Tab")
+  await page.keyboard.type("M.")
+  await page.keyboard.press("Tab")
+  await page.keyboard.press("Enter")
+  await page.getByRole("heading", { name: "No stop is open" }).waitFor()
+  expect(await title.evaluate((heading) => heading === document.activeElement)).toBe(true)
+  await goTo(page, "Sheets")
+  await page.locator(".preview svg").getByText("Passed by M.: Letter of the doctor seen").waitFor()
+  await goTo(page, "Mixture")
+  await page.getByRole("button", { name: "Take the pass back" }).click()
+  await page.getByRole("heading", { name: "A stop holds the mix" }).waitFor()
   expect(problems).toEqual([])
   await close()
 })

@@ -69,7 +69,7 @@ it("learns from weighed bowls, keeps them over a reload, and leaves none out una
   await page
     .getByLabel("Add a list, CSV")
     .setInputFiles({ name: "bowls.csv", mimeType: "text/csv", buffer: Buffer.from(csv) })
-  await page.getByText(/bowls\.csv, line 14: 91 g weighed/).waitFor()
+  await page.getByText(/bowls\.csv, line 14: 90\.5 g weighed/).waitFor()
   await unfold(page, /^14 weighings/)
   await page.getByRole("checkbox", { name: "Counts" }).first().uncheck()
   await page.getByText(/^This plan goes by what was learnt of everything/).waitFor()

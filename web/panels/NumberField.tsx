@@ -34,10 +34,9 @@ export function NumberField({
   }, [value, isUnset])
 
   const commit = () => {
-    if (isUnset && text.trim() === "") return
-    if (onClear && text.trim() === "") {
+    if (text.trim() === "" && (isUnset || onClear)) {
       setFault("")
-      onClear()
+      if (!isUnset) onClear?.()
       return
     }
     const wanted = Number(text.trim().replace(",", "."))

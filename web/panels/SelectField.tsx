@@ -6,15 +6,18 @@ type Props<Value extends string> = {
   value: Value | null
   onChange: (value: Value | null) => void
   isNameUnseen?: boolean
+  /** What stands there while nothing is chosen. */
+  empty?: string
 }
 
-/** One of several words, or not known. A value that came with a file and has no word is shown as it is. */
+/** One of several words, or none of them. A value that came with a file and has no word is shown as it is. */
 export function SelectField<Value extends string>({
   name,
   options,
   value,
   onChange,
   isNameUnseen,
+  empty = "Not known",
 }: Props<Value>) {
   const id = useId()
   return (
@@ -29,7 +32,7 @@ export function SelectField<Value extends string>({
           onChange(options.find((option) => option.value === target.value)?.value ?? null)
         }
       >
-        <option value="">Not known</option>
+        <option value="">{empty}</option>
         {options.map((option) => (
           <option key={option.value} value={option.value}>
             {option.label}

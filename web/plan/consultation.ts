@@ -61,8 +61,17 @@ export type AlertTest = {
 
 export type StrandResult = { product: string; outcome: "held" | "failed" }
 
-/** A stop that was passed: why, in writing, and by whom; of one mix alone where it names one. */
-export type Pass = { rule: string; reason: string; by: string; mix?: string | undefined }
+/**
+ * A stop that was passed: why, in writing, and by whom; of one mix alone where it names one, and of what it was then
+ * about, such as a product: another one is not passed with it.
+ */
+export type Pass = {
+  rule: string
+  reason: string
+  by: string
+  mix?: string | undefined
+  about?: string | undefined
+}
 
 /** What is asked, in the words of the screen. */
 export const questions = {

@@ -57,6 +57,7 @@ export const consultationSchema = z.strictObject({
       reason: lines(letters.note),
       by: line(letters.name),
       mix: z.optional(line(letters.name)),
+      about: z.optional(line(letters.note)),
     }),
     counts.passes,
     "stops passed with a reason",

@@ -37,11 +37,12 @@ const findingsOf = ({ finds, ...row }: Rule, visit: Visit): Finding[] =>
     pass: row.passable ? passOf(row.rule, found, visit.consultation) : null,
   }))
 
-const passOf = (rule: string, { mixes }: Found, { passes }: Consultation) =>
+const passOf = (rule: string, { mixes, about }: Found, { passes }: Consultation) =>
   passes.find(
     (pass) =>
       pass.rule === rule &&
       (pass.mix === undefined || mixes?.includes(pass.mix)) &&
+      (pass.about === undefined || pass.about === about) &&
       pass.reason.trim() !== "" &&
       pass.by.trim() !== "",
   ) ?? null

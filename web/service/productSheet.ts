@@ -22,6 +22,13 @@ const nameProblems = ({ name }: ProductSheet) =>
   name.trim() ? [] : [problem("name", "the product has no name; write what is on the tub")]
 
 function ratioProblems({ ratio: { low, high } }: ProductSheet): SheetProblem[] {
+  if (low === 0 && high === 0)
+    return [
+      problem(
+        "ratio",
+        "no mixing ratio is written; give parts of developer to 1 of product, for example 1.5 to 2.5",
+      ),
+    ]
   const said = `1 : ${numberText(low)} to 1 : ${numberText(high)}`
   if (!isBetween(low, 0.01, mostDeveloperParts) || !isBetween(high, 0.01, mostDeveloperParts))
     return [
@@ -66,8 +73,8 @@ function developerProblems(developers: readonly DeveloperLift[]): SheetProblem[]
   ]
 }
 
-function liftProblems({ volume, levels }: DeveloperLift, i: number): SheetProblem[] {
-  const path = `developers[${i}]`
+function liftProblems({ volume, levels }: DeveloperLift): SheetProblem[] {
+  const path = "developers"
   const most = labelVolume(legalLimitPercent)
   if (!isBetween(volume, 1, most))
     return [
@@ -117,7 +124,7 @@ function minuteProblems(sheet: ProductSheet): SheetProblem[] {
       : [
           problem(
             field,
-            `${minuteNames[field]} of ${numberText(minutes)} minutes; give ${least} to ${mostMinutes}, or leave it empty when the sheet does not say`,
+            `${numberText(minutes)} minutes cannot be; give ${least} to ${mostMinutes}, or leave it empty when the sheet does not say`,
           ),
         ]
   })
@@ -126,18 +133,22 @@ function minuteProblems(sheet: ProductSheet): SheetProblem[] {
 
 const heatProblems = ({ heatMin, longestMin }: ProductSheet) =>
   heatMin !== null && longestMin !== null && heatMin > longestMin
-    ? [problem("heatMin", "heat runs longer than the longest time; check both against the tub")]
+    ? [problem("heatMin", "it runs longer than the longest time; check both against the tub")]
     : []
 
-const additiveProblems = ({ name, gPerG }: AdditiveSheet, i: number) =>
-  isBetween(gPerG, 0, 1)
+const additiveProblems = ({ name, gPerG }: AdditiveSheet) => [
+  ...(name.trim()
+    ? []
+    : [problem("additives", "one has no name; write what is on the bottle, or take it out")]),
+  ...(isBetween(gPerG, 0, 1)
     ? []
     : [
         problem(
-          `additives[${i}]`,
+          "additives",
           `${numberText(gPerG)} g of ${name || "an additive"} to 1 g of product; give grams from 0 to 1`,
         ),
-      ]
+      ]),
+]
 
 const priceProblems = ({ price }: ProductSheet) =>
   price === null || (price.amount >= 0 && Number.isFinite(price.amount) && isBetween(price.forG, 1, 100_000))
@@ -146,6 +157,7 @@ const priceProblems = ({ price }: ProductSheet) =>
 
 const problem = (path: string, sentence: string): SheetProblem => ({
   path,
-  expected: `${path}: ${sentence}.`,
+  expected: `${isMinutes(path) ? minuteNames[path] : path}: ${sentence}.`,
 })
+const isMinutes = (path: string): path is keyof typeof minuteNames => path in minuteNames
 const isBetween = (value: number, low: number, high: number) => value >= low && value <= high

@@ -1,4 +1,6 @@
+import { isFoil } from "../../geometry/section/section"
 import type { Range } from "../../geometry/tradeFigures"
+import { netOf } from "../plan/measured"
 import { newSalon, type PriceName, priceNames } from "../plan/salon"
 import type { Plan } from "../plan/schema"
 import { mixesOfPlan } from "./mixesOfPlan"
@@ -25,7 +27,7 @@ export function quoteOf(plan: Plan): Quote | null {
   const bowls = mixesOfPlan(plan).reduce((sum, { made }) => sum + (made?.bowls.length ?? 0), 0)
   const counts: Record<PriceName, Range> = {
     placement: always(1),
-    foil: always(timed.service.foils.length),
+    foil: always(plan.sections.filter(isFoil).reduce((sum, foil) => sum + netOf(foil, plan).foils, 0)),
     extraBowl: always(Math.max(0, bowls - 1)),
     toner: always(tonesOfPlan(plan).length),
     chairHour: hours,

@@ -5,7 +5,7 @@ import { checkPlan } from "./visitOfPlan"
 
 /**
  * Whether the mix is held, and what was passed with a written reason, for a sheet that hangs where others read it: of
- * the client no answer is told, of the mix what is wrong with it.
+ * the client no answer is told and of a test not what was seen, of the mix what is wrong with it.
  */
 export function stopsWords(plan: Plan, now: Now): string {
   const { stops, cautions, notKnown } = checkPlan(plan, now)
@@ -13,7 +13,10 @@ export function stopsWords(plan: Plan, now: Now): string {
     cautions.flatMap(({ pass }) => (pass ? [`Passed by ${pass.by}: ${pass.reason}`] : [])),
   )
   const ofMixes = stops.filter(({ rule }) => mixRules.some((row) => row.rule === rule)).map(({ why }) => why)
-  return [heldWords(stops.length, notKnown.length, plan), ...ofMixes, ...passes]
+  const ofTests = stops
+    .filter(({ rule }) => rule === "alert-test")
+    .map(({ about }) => `The alert test with ${about} is not cleared.`)
+  return [heldWords(stops.length, notKnown.length, plan), ...ofMixes, ...new Set(ofTests), ...passes]
     .join(" ")
     .replaceAll("\n", " ")
 }

@@ -107,13 +107,15 @@ describe("stops that nothing passes", () => {
 
 /** Stops that a written reason passes. */
 const passable: [string, Visit][] = [
-  ["sensitive-skin", visit({ scalp: "sensitive" })],
-  ["sensitive-skin", visit({ answers: { breathingReaction: "no", faceRash: "yes" } })],
+  ["sensitive-scalp", visit({ scalp: "sensitive" })],
+  ["face-rash", visit({ answers: { breathingReaction: "no", faceRash: "yes" } })],
   ["alert-test", visit({}, tonerMix)],
   ["asthma", visit({ answers: { breathingReaction: "no", asthma: "yes" } })],
   ["allergy", visit({ answers: { breathingReaction: "no", allergy: "yes" } })],
   ["strong-developer", visit({}, mix({ developerVolume: 40 }))],
-  ["ask-a-doctor", visit({ answers: { breathingReaction: "no", expecting: "yes" } })],
+  ["expecting", visit({ answers: { breathingReaction: "no", expecting: "yes" } })],
+  ["scalp-condition", visit({ answers: { breathingReaction: "no", scalpCondition: "yes" } })],
+  ["chemotherapy", visit({ answers: { breathingReaction: "no", chemotherapy: "yes" } })],
   ["henna", visit({ hair: hair({ history: ["henna"] }) })],
   ["recent-relaxer", visit({ answers: { breathingReaction: "no", recentRelaxer: "yes" } })],
   ["developer-not-on-sheet", visit({}, mix({ sheet: { ...cream, alertTest: false }, developerVolume: 30 }))],
@@ -121,6 +123,42 @@ const passable: [string, Visit][] = [
   ["off-scalp-product", visit({}, mix({ near: { hairline: false, scalp: true, cushion: false } }))],
   ["heat", visit({}, mix({ heatMin: 15 }))],
 ]
+
+describe("a pass", () => {
+  const passed = (found: Visit, passes: Visit["consultation"]["passes"]): Visit => ({
+    ...found,
+    consultation: { ...found.consultation, passes },
+  })
+  const reason = { reason: "Asked on Monday.", by: "J" }
+
+  test("of one answer passes no other", () => {
+    const both = visit({ answers: { breathingReaction: "no", expecting: "yes", chemotherapy: "yes" } })
+    expect(stopsOf(passed(both, [{ rule: "expecting", ...reason }]))).toEqual(["chemotherapy"])
+  })
+
+  test("of a product or a strength ends with it", () => {
+    const of = (found: Visit) => checkVisit(found).stops[0].about ?? ""
+    const toned = visit({}, tonerMix)
+    const tonerPass = { rule: "alert-test", mix: tonerMix.id, about: of(toned), ...reason }
+    expect(stopsOf(passed(toned, [tonerPass]))).toEqual([])
+    expect(stopsOf(passed(visit({}, { ...tonerMix, product: "Other toner" }), [tonerPass]))).toEqual([
+      "alert-test",
+    ])
+
+    const strong = visit({}, mix({ sheet: null, developerVolume: 35 }))
+    const strengthPass = { rule: "strong-developer", mix: strong.mixes[0].id, about: of(strong), ...reason }
+    expect(stopsOf(passed(strong, [strengthPass]))).toEqual([])
+    const stronger = visit({}, mix({ sheet: null, developerVolume: 40 }))
+    expect(stopsOf(passed(stronger, [strengthPass]))).toEqual(["strong-developer"])
+  })
+
+  test("is asked for once where two mixes lack the same test", () => {
+    const found = visit({}, tonerMix, { ...tonerMix, id: "root-shade", name: "The root shade" })
+    expect(checkVisit(found).stops).toEqual([
+      expect.objectContaining({ rule: "alert-test", mixes: [tonerMix.id, "root-shade"] }),
+    ])
+  })
+})
 
 describe("stops that a written reason passes", () => {
   test.each(passable)("%s", (rule, found) => {

@@ -41,16 +41,13 @@ describe("each slip has one sentence with its cure", () => {
     [{ ratio: { low: 1, high: Number.NaN } }, /^ratio: .*no mixing ratio/],
     [{ developers: [] }, /^developers: no developer is listed; add/],
     [{ developers: [{ volume: 60, levels: null }] }, /60 vol is no developer; give a volume from 1 to 40/],
-    [
-      { developers: [{ volume: 20, levels: { low: 4, high: 3 } }] },
-      /^developers\[0\]: 4 to 3 levels for 20 vol/,
-    ],
-    [{ longestMin: -5 }, /^longestMin: longest time of −5 minutes; give 1 to 120, or leave it empty/],
-    [{ potLifeMin: 0 }, /^potLifeMin/],
-    [{ heatMin: 50, longestMin: 45 }, /^heatMin: heat runs longer/],
+    [{ developers: [{ volume: 20, levels: { low: 4, high: 3 } }] }, /^developers: 4 to 3 levels for 20 vol/],
+    [{ longestMin: -5 }, /^longest time: −5 minutes cannot be; give 1 to 120, or leave it empty/],
+    [{ potLifeMin: 0 }, /^pot life: 0 minutes/],
+    [{ heatMin: 50, longestMin: 45 }, /^heat: it runs longer/],
     [
       { additives: [{ name: "Drops", gPerG: -0.1, replacesDeveloper: false }] },
-      /^additives\[0\]: −0.1 g of Drops/,
+      /^additives: −0.1 g of Drops/,
     ],
     [{ price: { amount: 10, forG: 0 } }, /^price/],
   ])("%j", (change, words) => {

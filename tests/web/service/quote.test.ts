@@ -1,6 +1,7 @@
 import { expect, test } from "vitest"
 import { setSalon } from "../../../web/plan/edits/setSalon"
 import { examplePlan } from "../../../web/plan/examplePlan"
+import { measured } from "../../../web/plan/measured"
 import { quoteOf } from "../../../web/service/quote"
 import { timedPlan } from "../../../web/service/timedPlan"
 import { busyPlan } from "../../support/busyPlan"
@@ -21,6 +22,18 @@ test("placement, foils, toner and the chair by the salon's list, the chair as a 
   const fixed = 40 + 50 + 30 + (amountOf("extraBowl")?.mid ?? 0)
   expect(quote.total.low).toBeCloseTo(fixed + low / 2, 9)
   expect(quote.total.high).toBeCloseTo(fixed + high / 2, 9)
+})
+
+test("every sheet of foil is counted, as the map counts them", () => {
+  const long = {
+    ...examplePlan(),
+    hair: { ...examplePlan().hair, lengthCm: { front: 45, sides: 55, back: 60 } },
+  }
+  const { foils } = measured(long).totals
+  const line = quoteOf(done(setSalon({ prices }), long))?.lines.find(({ price }) => price === "foil")
+  expect(foils).toBeGreaterThan(9) // nine sections, their hair longer than a foil
+  expect(line?.count).toEqual({ low: foils, mid: foils, high: foils })
+  expect(line?.amount?.mid).toBeCloseTo(2.5 * foils, 9)
 })
 
 test("what has no price adds nothing and says so", () => {

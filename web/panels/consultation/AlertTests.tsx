@@ -68,6 +68,7 @@ function PutOn({ tested, onPutOn }: PutOnProps) {
       <SelectField
         name={missing.length > 0 ? "or another product" : "Product to test"}
         options={products}
+        empty="Choose one"
         value={product}
         onChange={setProduct}
       />

@@ -1,4 +1,5 @@
 import type { DeveloperChoice } from "../../service/developer"
+import { numberText } from "../../service/numberText"
 
 type Props = { proposed: DeveloperChoice | null; volume: number; onUse: (volume: number) => void }
 
@@ -56,7 +57,7 @@ function wordsOf(proposed: DeveloperChoice): string[] {
     `Proposed: ${proposed.volume} vol. ${proposed.why}`,
     ...(weaker
       ? [
-          `Or ${weaker.volume} vol: ${weaker.reasons.join("; ")}${weaker.shortByLevels > 0 ? `, but ${weaker.shortByLevels} short of the goal` : ""}.`,
+          `Or ${weaker.volume} vol: ${weaker.reasons.join("; ")}${weaker.shortByLevels > 0 ? `, but it stops ${numberText(weaker.shortByLevels)} ${weaker.shortByLevels === 1 ? "level" : "levels"} short of the goal` : ""}.`,
         ]
       : []),
   ]

@@ -1,4 +1,4 @@
-import { useState } from "react"
+import { useRef, useState } from "react"
 import { act } from "../../plan/act"
 import { newConsultation, type Pass } from "../../plan/consultation"
 import { setConsultation } from "../../plan/edits/setConsultation"
@@ -12,20 +12,38 @@ import { TextField } from "../TextField"
 export function StopsPanel() {
   const plan = usePlan((open) => open)
   const { stops, cautions, notKnown } = checkPlan(plan, nowHere())
+  const title = useRef<HTMLHeadingElement>(null)
+  /** The button pressed is gone with its stop; keys go on from here. */
+  const settle = (label: string, passes: readonly Pass[]) => {
+    act(label, setConsultation({ passes }))
+    title.current?.focus()
+  }
+  const unpassed = cautions.filter(({ pass }) => pass === null)
   return (
     <section aria-labelledby="stops-title">
-      <h2 id="stops-title">{titleOf(stops.length)}</h2>
+      <h2 id="stops-title" ref={title} tabIndex={-1}>
+        {titleOf(stops.length)}
+      </h2>
       {stops.map((finding) => (
-        <Stop key={`${finding.rule}${finding.mixes ?? ""}`} finding={finding} plan={plan} />
+        <Stop key={`${finding.rule}${finding.mixes ?? ""}`} finding={finding} plan={plan} settle={settle} />
       ))}
-      {cautions.length > 0 && (
+      {cautions
+        .filter(({ pass }) => pass !== null)
+        .map((finding) => (
+          <Passed
+            key={`${finding.rule}${finding.mixes ?? ""}`}
+            finding={finding}
+            plan={plan}
+            settle={settle}
+          />
+        ))}
+      {unpassed.length > 0 && (
         <details>
-          <summary>{cautions.length === 1 ? "One caution" : `${cautions.length} cautions`}</summary>
+          <summary>{unpassed.length === 1 ? "One caution" : `${unpassed.length} cautions`}</summary>
           <ul className="cautions">
-            {cautions.map((finding) => (
+            {unpassed.map((finding) => (
               <li key={`${finding.rule}${finding.mixes ?? ""}`}>
                 {finding.why} <Authority finding={finding} />
-                {finding.pass && ` Passed by ${finding.pass.by}: ${finding.pass.reason}`}
               </li>
             ))}
           </ul>
@@ -54,7 +72,7 @@ const Authority = ({ finding: { decides, source } }: { finding: Finding }) => (
   </span>
 )
 
-function Stop({ finding, plan }: { finding: Finding; plan: Plan }) {
+function Stop({ finding, plan, settle }: StopProps) {
   return (
     <div className="conflict">
       <p>
@@ -63,14 +81,60 @@ function Stop({ finding, plan }: { finding: Finding; plan: Plan }) {
       <p>
         <Authority finding={finding} />
       </p>
-      {finding.passable ? <PassForm finding={finding} plan={plan} /> : <p>This stop cannot be passed.</p>}
+      {finding.passable ? (
+        <PassForm finding={finding} plan={plan} settle={settle} />
+      ) : (
+        <p>This stop cannot be passed.</p>
+      )}
+    </div>
+  )
+}
+
+type StopProps = {
+  finding: Finding
+  plan: Plan
+  settle: (label: string, passes: readonly Pass[]) => void
+}
+
+/** A stop that was passed stays in sight, with its reason and a way back. */
+function Passed({ finding: { why, pass }, plan, settle }: StopProps) {
+  const { passes } = plan.consultation ?? newConsultation()
+  return (
+    <div className="conflict">
+      <p>{why}</p>
+      <p>
+        <strong>
+          Passed by {pass?.by}: {pass?.reason}
+        </strong>
+      </p>
+      <div className="actions">
+        <button
+          type="button"
+          className="button"
+          onClick={() =>
+            settle(
+              "Hold at a stop again",
+              passes.filter((each) => each !== pass),
+            )
+          }
+        >
+          Take the pass back
+        </button>
+      </div>
     </div>
   )
 }
 
 /** A stop that may be passed is passed in writing, by someone with a name. */
-function PassForm({ finding: { rule, mixes }, plan }: { finding: Finding; plan: Plan }) {
-  const [pass, setPass] = useState<Pass>({ rule, reason: "", by: "", ...(mixes && { mix: mixes[0] }) })
+function PassForm({ finding: { rule, mixes, about }, plan, settle }: StopProps) {
+  const [pass, setPass] = useState<Pass>({
+    rule,
+    reason: "",
+    by: "",
+    ...(mixes && { mix: mixes[0] }),
+    ...(about !== undefined && { about }),
+  })
+  const [isWanting, setWanting] = useState(false)
   const isWritten = pass.reason.trim() !== "" && pass.by.trim() !== ""
   const others = (plan.consultation ?? newConsultation()).passes.filter(
     (each) => each.rule !== rule || each.mix !== pass.mix,
@@ -91,11 +155,17 @@ function PassForm({ finding: { rule, mixes }, plan }: { finding: Finding; plan: 
       <button
         type="button"
         className="button"
-        disabled={!isWritten}
-        onClick={() => act("Pass a stop with a reason", setConsultation({ passes: [...others, pass] }))}
+        onClick={() =>
+          isWritten ? settle("Pass a stop with a reason", [...others, pass]) : setWanting(true)
+        }
       >
         Pass this stop
       </button>
+      {isWanting && !isWritten && (
+        <p className="fault" role="alert">
+          Write the reason and who passes it; then press again.
+        </p>
+      )}
     </details>
   )
 }

@@ -70,7 +70,13 @@ function BeginSheet({ onBegin }: { onBegin: (sheet: ProductSheet) => void }) {
       <button type="button" className="button" onClick={() => onBegin(newSheet())}>
         Type in a sheet
       </button>
-      <SelectField name="or begin from an invented one" options={patterns} value={null} onChange={begin} />
+      <SelectField
+        name="or begin from an invented one"
+        options={patterns}
+        value={null}
+        onChange={begin}
+        empty="Choose one"
+      />
     </div>
   )
 }

@@ -39,6 +39,7 @@ export function WeighBowl() {
           name="Weighed"
           options={things.map(({ key, name }) => ({ value: key, label: name }))}
           value={thing.key}
+          empty="Choose one"
           onChange={choose}
         />
         <Reading

@@ -1,5 +1,6 @@
 import { gramsText } from "../../plan/figureText"
 import type { SalonShelf } from "../../plan/salonRecord"
+import { numberText } from "../../service/numberText"
 import type { SeenWeighing } from "../../service/weighingsSeen"
 import { changeSalonHere } from "../mixture/useSalon"
 
@@ -12,8 +13,8 @@ export function WeighingRows({ rows }: { rows: readonly SeenWeighing[] }) {
         <ul className="cautions" aria-label="Doubted weighings">
           {doubted.map(({ row, expectedG }) => (
             <li key={row.id}>
-              {row.name}: {gramsText(row.productG)} weighed, about {gramsText(expectedG.mid)} expected by the
-              others. Check it, or leave it out.
+              {row.name}: {numberText(row.productG)} g weighed, about {gramsText(expectedG.mid)} expected by
+              the others. Check it, or leave it out.
             </li>
           ))}
         </ul>
@@ -42,7 +43,7 @@ function WeighingRow({ seen: { row, expectedG } }: { seen: SeenWeighing }) {
       <p>
         {row.name}
         <span className="aside">
-          {gramsText(row.productG)} weighed, {gramsText(expectedG.mid)} expected
+          {numberText(row.productG)} g weighed, {gramsText(expectedG.mid)} expected
         </span>
       </p>
       <label className="check">

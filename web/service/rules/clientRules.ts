@@ -20,6 +20,15 @@ const persulfates = "Cosmetic Ingredient Review, Int J Toxicol 2001;20 Suppl 3:7
 const said = ({ consultation }: Visit, ...asked: readonly Question[]) =>
   asked.some((question) => consultation.answers[question] === "yes")
 
+/** A stop of its own for each answer: a reason that passes one passes no other. */
+const askDoctor = (rule: string, question: Question, words: string): Rule =>
+  stop({
+    rule,
+    decides: "the client’s doctor",
+    source: commonPractice,
+    finds: (visit) => when(said(visit, question), `${words}: ask the client’s doctor first, or decline.`),
+  })
+
 /** What the client's skin, breath, age and day say. */
 export const clientRules: readonly Rule[] = [
   finalStop({
@@ -64,13 +73,23 @@ export const clientRules: readonly Rule[] = [
       ),
   }),
   stop({
-    rule: "sensitive-skin",
+    rule: "sensitive-scalp",
+    decides: "the law and the label",
+    source: labelWords,
+    finds: ({ consultation: { scalp } }) =>
+      when(
+        scalp === "sensitive",
+        "The scalp is sensitive. The label says not to colour; wait, or ask a doctor.",
+      ),
+  }),
+  stop({
+    rule: "face-rash",
     decides: "the law and the label",
     source: labelWords,
     finds: (visit) =>
       when(
-        visit.consultation.scalp === "sensitive" || said(visit, "faceRash"),
-        "The scalp is sensitive or there is a rash on the face. The label says not to colour; wait, or ask a doctor.",
+        said(visit, "faceRash"),
+        "There is a rash on the face. The label says not to colour; wait, or ask a doctor.",
       ),
   }),
   stop({
@@ -98,16 +117,9 @@ export const clientRules: readonly Rule[] = [
       )
     },
   }),
-  stop({
-    rule: "ask-a-doctor",
-    decides: "the client’s doctor",
-    source: commonPractice,
-    finds: (visit) =>
-      when(
-        said(visit, "expecting", "scalpCondition", "chemotherapy"),
-        "Expecting, breast feeding, a scalp condition or surgery, or chemotherapy: ask the client’s doctor first, or decline.",
-      ),
-  }),
+  askDoctor("expecting", "expecting", "Expecting or breast feeding"),
+  askDoctor("scalp-condition", "scalpCondition", "A condition of the scalp, or surgery on it lately"),
+  askDoctor("chemotherapy", "chemotherapy", "Chemotherapy, now or lately"),
   stop({
     rule: "asthma",
     decides: "the client’s doctor",

@@ -39,10 +39,13 @@ export const mixRules: readonly Rule[] = [
     decides: "the colourist",
     source: commonPractice,
     finds: (visit) =>
-      eachMix(visit, ({ name, developerVolume, near }) =>
-        !near.hairline && developerVolume > ceilingVolume
-          ? `${name} is ${numberText(developerVolume)} vol, above the usual ceiling of ${ceilingVolume}. Stages on two days ask less of the hair.`
-          : null,
+      eachMix(
+        visit,
+        ({ name, developerVolume, near }) =>
+          !near.hairline && developerVolume > ceilingVolume
+            ? `${name} is ${numberText(developerVolume)} vol, above the usual ceiling of ${ceilingVolume}. Stages on two days ask less of the hair.`
+            : null,
+        productAndStrength,
       ),
   }),
   stop({
@@ -50,27 +53,35 @@ export const mixRules: readonly Rule[] = [
     decides: "the maker’s directions",
     source: theSheet,
     finds: (visit) =>
-      eachMix(visit, ({ name, sheet, developerVolume }) => {
-        if (!sheet || sheet.kind === "direct-toner") return null
-        const allowed = sheet.developers.map(({ volume }) => volume)
-        return allowed.includes(developerVolume) || isBlendWithin(allowed, developerVolume)
-          ? null
-          : `${name}: ${sheet.name} is not meant for ${numberText(developerVolume)} vol; its sheet lists ${allowed.join(", ")} vol.`
-      }),
+      eachMix(
+        visit,
+        ({ name, sheet, developerVolume }) => {
+          if (!sheet || sheet.kind === "direct-toner") return null
+          const allowed = sheet.developers.map(({ volume }) => volume)
+          return allowed.includes(developerVolume) || isBlendWithin(allowed, developerVolume)
+            ? null
+            : `${name}: ${sheet.name} is not meant for ${numberText(developerVolume)} vol; its sheet lists ${allowed.join(", ")} vol.`
+        },
+        productAndStrength,
+      ),
   }),
   stop({
     rule: "ratio-not-on-sheet",
     decides: "the maker’s directions",
     source: theSheet,
     finds: (visit) =>
-      eachMix(visit, ({ name, sheet, ratio }) => {
-        const parts = ratio.developer / ratio.lightener
-        return !sheet ||
-          sheet.kind === "direct-toner" ||
-          (parts >= sheet.ratio.low - 1e-9 && parts <= sheet.ratio.high + 1e-9)
-          ? null
-          : `${name} is 1 : ${numberText(parts)}; the sheet of ${sheet.name} says 1 : ${numberText(sheet.ratio.low)} to 1 : ${numberText(sheet.ratio.high)}.`
-      }),
+      eachMix(
+        visit,
+        ({ name, sheet, ratio }) => {
+          const parts = ratio.developer / ratio.lightener
+          return !sheet ||
+            sheet.kind === "direct-toner" ||
+            (parts >= sheet.ratio.low - 1e-9 && parts <= sheet.ratio.high + 1e-9)
+            ? null
+            : `${name} is 1 : ${numberText(parts)}; the sheet of ${sheet.name} says 1 : ${numberText(sheet.ratio.low)} to 1 : ${numberText(sheet.ratio.high)}.`
+        },
+        ({ product, ratio }) => `${product}, 1 : ${numberText(ratio.developer / ratio.lightener)}`,
+      ),
   }),
   stop({
     rule: "off-scalp-product",
@@ -89,10 +100,13 @@ export const mixRules: readonly Rule[] = [
     source:
       "Ann Dermatol Venereol 2018;145:359-64; J Clin Med 2024;13:3542: scalp burns with lightener and heat",
     finds: (visit) =>
-      eachMix(visit, ({ name, sheet, heatMin }) =>
-        heatMin > (sheet?.heatMin ?? 0)
-          ? `${name}: ${numberText(heatMin)} minutes of heat, and the sheet ${heatWords(sheet)}. Leave the heat off.`
-          : null,
+      eachMix(
+        visit,
+        ({ name, sheet, heatMin }) =>
+          heatMin > (sheet?.heatMin ?? 0)
+            ? `${name}: ${numberText(heatMin)} minutes of heat, and the sheet ${heatWords(sheet)}. Leave the heat off.`
+            : null,
+        ({ product, heatMin }) => `${product}, ${numberText(heatMin)} minutes`,
       ),
   }),
   caution({
@@ -130,6 +144,9 @@ export const mixRules: readonly Rule[] = [
       }),
   }),
 ]
+
+const productAndStrength = ({ product, developerVolume }: PlannedMix) =>
+  `${product}, ${numberText(developerVolume)} vol`
 
 /** Blended from two listed bottles: weaker than one, stronger than the other. */
 const isBlendWithin = (volumes: readonly number[], volume: number) =>

@@ -39,7 +39,8 @@ export type Rule = {
   source: string
   finds(visit: Visit): readonly Found[]
 }
-export type Found = { why: string; mixes?: readonly string[] }
+/** `about` is what a pass of it holds for: once that is another, it is to be passed again. */
+export type Found = { why: string; mixes?: readonly string[]; about?: string }
 
 export const stop = (row: Omit<Rule, "severity" | "passable">): Rule => ({
   severity: "stop",
@@ -60,9 +61,18 @@ export const caution = (row: Omit<Rule, "severity" | "passable">): Rule => ({
 export const when = (isFound: boolean | undefined, why: string): readonly Found[] =>
   isFound ? [{ why }] : []
 
-/** A finding for each mix that gives a reason. */
-export const eachMix = ({ mixes }: Visit, whyOf: (mix: PlannedMix) => string | null): readonly Found[] =>
-  mixes.flatMap((mix) => {
+/** A finding for each mix that gives a reason; mixes that give the same one share it. */
+export function eachMix(
+  { mixes }: Visit,
+  whyOf: (mix: PlannedMix) => string | null,
+  aboutOf: (mix: PlannedMix) => string = ({ product }) => product,
+): readonly Found[] {
+  const found = mixes.flatMap((mix) => {
     const why = whyOf(mix)
-    return why === null ? [] : [{ why, mixes: [mix.id] }]
+    return why === null ? [] : [{ why, mixes: [mix.id], about: aboutOf(mix) }]
   })
+  return [...new Set(found.map(({ why }) => why))].map((why) => {
+    const own = found.filter((each) => each.why === why)
+    return { ...own[0], mixes: own.flatMap((each) => each.mixes) }
+  })
+}

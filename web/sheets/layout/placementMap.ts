@@ -8,10 +8,10 @@ import { chooseViews, nameSections } from "./chooseViews"
 import { type Clock, clockChart } from "./clockChart"
 import { type FoilTable, foilTable } from "./foilTable"
 import { heading, headingMm } from "./heading"
-import { halfMm, innerMm, type MapSetting } from "./mapSetting"
+import { gutterMm, halfMm, innerMm, type MapSetting } from "./mapSetting"
 import { moved, type Page, type Paper } from "./page"
 import { sideColumn } from "./sideColumn"
-import { lowered, split, stack, sumMm } from "./stack"
+import { beside, lowered, split, stack, sumMm } from "./stack"
 import { frontRow, rowHeightMm, rowsOf, viewRow } from "./viewRows"
 
 /** `stops` says in a sentence whether the mix is held; empty says nothing. */
@@ -41,7 +41,7 @@ export function layoutSheet(unchecked: Plan, { paper, mirror, stops }: SheetOpti
   const bodies =
     onOnePage(setting, table, cautions, clock) ??
     withClock(
-      onOnePage(setting, table, cautions, null) ?? onSeveralPages(setting, table, cautions),
+      onOnePage(setting, table, cautions, null) ?? onSeveralPages(setting, table, cautions, clock),
       clock,
       bodyMm(paper),
     )
@@ -80,15 +80,26 @@ function onOnePage(
   ]
 }
 
-function onSeveralPages(setting: MapSetting, table: FoilTable, cautions: Block): Body[] {
+function onSeveralPages(setting: MapSetting, table: FoilTable, cautions: Block, clock: Clock | null): Body[] {
   const [front, sides, ...extra] = rowsOf(setting)
   const map = mapOf(setting, [front, sides], bodyMm(setting.paper) - cautions.heightMm - gapMm)
   if (!map) throw new Error(`the paper ${setting.paper.name} is too small for two rows of views`)
   const more = extra.map((row) => lowered(viewRow(row, map.scale, setting), gapMm))
   return [
     { blocks: map.blocks, foot: cautions },
-    ...tablePages(table, [...more, ...map.left], bodyMm(setting.paper)),
+    ...closeRows(table, [...more, ...map.left], { roomMm: bodyMm(setting.paper), clock }),
   ]
+}
+
+/** The table with its rows close enough that the clock still fits under it, where that spares a page. */
+function closeRows(
+  table: FoilTable,
+  before: readonly Block[],
+  { roomMm, clock }: { roomMm: number; clock: Clock | null },
+): Body[] {
+  const clockMm = clock ? sumMm(wholeClock(clock)) : 0
+  const closeMm = sumMm([...before, table.head, ...table.rows(rowMm.least), table.total]) + gapMm
+  return tablePages(table, before, closeMm + clockMm <= roomMm ? roomMm - clockMm : roomMm)
 }
 
 /** The clock under all else: on the last page where it fits whole, else on pages of its own. */
@@ -110,18 +121,35 @@ function clockPages(clock: Clock, rows: readonly Block[], roomMm: number): Body[
   return rest.length === 0 ? [body] : [body, ...clockPages(clock, rest, roomMm)]
 }
 
-/** Rows of views at the largest scale that fits into a height, spread over it, with what the side column could not hold. */
+/**
+ * Rows of views at the largest scale that fits into a height, spread over it. What the side column cannot hold stands
+ * under them while there is room, and is left over after that.
+ */
 function mapOf(setting: MapSetting, rows: ReturnType<typeof rowsOf>, heightMm: number) {
   const usedMm = (scale: number) =>
     rows.reduce((sum, row) => sum + rowHeightMm(row, scale, setting), gapMm * (rows.length - 1))
   const scale = scales.find((each) => usedMm(each) <= heightMm)
   if (!scale) return null
-  const gap = gapMm + Math.min(6, (heightMm - usedMm(scale)) / rows.length)
   const width = halfMm(setting)
   const side = sideColumn(setting.plan, { width, scale, fonts: setting.fonts })
   const [front, left] = frontRow(scale, side, setting)
-  const others = rows.slice(1).map((row) => lowered(viewRow(row, scale, setting), gap))
-  return { scale, blocks: [front, ...others], left }
+  const spareMm = left.length > 0 ? 0 : Math.min(6, (heightMm - usedMm(scale)) / rows.length)
+  const views = [front, ...rows.slice(1).map((row) => lowered(viewRow(row, scale, setting), gapMm + spareMm))]
+  const roomMm = heightMm - sumMm(views)
+  const [under, later] = split(twoAbreast(left, width + gutterMm), roomMm)
+  const downMm = Math.min(gapMm, roomMm - sumMm(under))
+  return {
+    scale,
+    blocks: [...views, ...under.map((block, i) => lowered(block, i === 0 ? downMm : 0))],
+    left: later,
+  }
+}
+
+/** What stands for itself in half the page, two in a row. */
+function twoAbreast(blocks: readonly Block[], columnMm: number): Block[] {
+  if (!blocks.every(({ startsGroup }) => startsGroup)) return [...blocks]
+  const rows = blocks.flatMap((_, i) => (i % 2 === 0 ? [blocks.slice(i, i + 2)] : []))
+  return rows.map((row) => beside(...row.map((block, i) => ({ block, leftMm: i * columnMm }))))
 }
 
 /** The table under the blocks that come before it, its head set again on each page. */

@@ -15,6 +15,11 @@ export function stack(blocks: readonly Block[]): Block {
 }
 
 const mostSpaceMm = 6
+const leastSpaceMm = 2.5
+
+/** Blocks with the least room between their groups at which these are told apart. */
+export const apart = (blocks: readonly Block[]): Block[] =>
+  blocks.map((block, i) => (block.startsGroup && i > 0 ? lowered(block, leastSpaceMm) : block))
 
 /** Blocks one under another, with what is left of a height shared between their groups. */
 export function spreadGroups(blocks: readonly Block[], heightMm: number): Block {

@@ -2,7 +2,7 @@ import { type PaperView, pictureOf } from "../../plan/headDrawing"
 import type { Block } from "./block"
 import { gutterMm, halfMm, type MapSetting } from "./mapSetting"
 import { scaleBar } from "./scaleBar"
-import { beside, lowered, split, spreadGroups } from "./stack"
+import { apart, beside, lowered, split, spreadGroups } from "./stack"
 import { viewBlock } from "./viewBlock"
 import { frameOf } from "./viewFrame"
 
@@ -53,7 +53,8 @@ export function frontRow(
   const front = viewRow(["front"], scale, setting)
   const bar = scaleBar(scale)
   const roomMm = front.heightMm - bar.heightMm
-  const [fitting, rest] = split(side, roomMm)
+  const count = split(apart(side), roomMm)[0].length
+  const [fitting, rest] = [side.slice(0, count), side.slice(count)]
   const leftMm = halfMm(setting) + gutterMm
   return [
     beside(

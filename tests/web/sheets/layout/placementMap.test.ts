@@ -2,6 +2,8 @@ import { describe, expect, it } from "vitest"
 import { drawHead } from "../../../../geometry/head/outline"
 import { isFoil } from "../../../../geometry/section/section"
 import { fixedViews } from "../../../../geometry/views"
+import { newConsultation } from "../../../../web/plan/consultation"
+import { examplePlan } from "../../../../web/plan/examplePlan"
 import { figuresOf, headOf } from "../../../../web/plan/measured"
 import { type Item, type Page, papers, type TextItem } from "../../../../web/sheets/layout/page"
 import { layoutSheet } from "../../../../web/sheets/layout/placementMap"
@@ -140,6 +142,19 @@ describe("the placement map", () => {
           const isBeside = spanOf(one)[1] < spanOf(other)[0] || spanOf(other)[1] < spanOf(one)[0]
           expect(isBeside || Math.abs(one.at[1] - other.at[1]) > 4.2, `${one.text} ${other.text}`).toBe(true)
         }
+    }
+  })
+
+  it("needs no third page for a usual face frame with toner and root melt, and loses nothing of it", () => {
+    const toner = { product: "House toner (invented)", developerVolume: 10, parts: 2 }
+    const consultation = { ...newConsultation(), rootMeltMm: 25 }
+    const plan = { ...examplePlan(), consultation, toning: { toner, rootShade: toner } }
+    for (const paper of Object.values(papers)) {
+      const pages = lay(plan, { paper })
+      expect(pages, paper.name).toHaveLength(2)
+      const headings = ["Toner, after rinsing", "Depths, true size", "Stitch/gap, mm, true size"]
+      for (const heading of [...headings, "Clock, minutes from the first parting"])
+        expect(words(pages).filter((text) => text === heading)).toHaveLength(1)
     }
   })
 
