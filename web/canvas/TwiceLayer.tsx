@@ -1,13 +1,11 @@
-import { useEffect, useMemo, useState } from "react"
+import { useMemo } from "react"
 import { Layer, Shape } from "react-konva/lib/ReactKonvaCore"
 import { measured } from "../plan/measured"
 import { overlapMarks } from "../plan/overlapMarks"
 import { drawMarks } from "./drawMarks"
 import { type PaneState, penOf } from "./drawPane"
-import type { HeadPicture } from "./headPicture"
 import { sceneOf } from "./nativeContext"
-
-const restMs = 120
+import { useIsAtRest } from "./useIsAtRest"
 
 /** Hair that two sections take, over all that is drawn; not while the head turns, when it would hold up the hand. */
 export function TwiceLayer({ pane }: { pane: PaneState }) {
@@ -26,13 +24,4 @@ export function TwiceLayer({ pane }: { pane: PaneState }) {
       )}
     </Layer>
   )
-}
-
-function useIsAtRest(picture: HeadPicture) {
-  const [rested, setRested] = useState<HeadPicture | null>(null)
-  useEffect(() => {
-    const timer = setTimeout(() => setRested(picture), restMs)
-    return () => clearTimeout(timer)
-  }, [picture])
-  return rested === picture
 }

@@ -14,6 +14,7 @@ import { pictureOf } from "./headPicture"
 import { MinutesLayer } from "./MinutesLayer"
 import { sceneOf } from "./nativeContext"
 import { onceHere } from "./onceHere"
+import { TintLayer } from "./TintLayer"
 import { TwiceLayer } from "./TwiceLayer"
 import { useWorkingMarks } from "./workingMarks"
 
@@ -83,6 +84,7 @@ export function ViewPane({ name, enlarged, Overlay }: Props) {
     <div className="pane-paper" ref={container}>
       {width > 0 && (
         <Stage width={width} height={height} listening={false} aria-hidden="true">
+          <TintLayer pane={pane} />
           <Layer listening={false}>
             <Shape listening={false} perfectDrawEnabled={false} sceneFunc={settledScene} />
           </Layer>

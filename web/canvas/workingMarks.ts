@@ -2,7 +2,13 @@ import { useEffect, useState } from "react"
 import { useSession } from "../plan/usePlan"
 
 /** How working sections are drawn: fetched when a plan has some or the hand is about to make one, not before. */
-export type WorkingMarks = typeof import("../plan/workingSectionsMarks")
+export type WorkingMarks = typeof import("../plan/workingSectionsMarks") &
+  typeof import("../plan/workingTints")
+
+const fetchMarks = (): Promise<WorkingMarks> =>
+  Promise.all([import("../plan/workingSectionsMarks"), import("../plan/workingTints")]).then(
+    ([lines, tints]) => ({ ...lines, ...tints }),
+  )
 
 let fetched: WorkingMarks | null = null
 
@@ -11,9 +17,9 @@ export function useWorkingMarks(isDivided: boolean): WorkingMarks | null {
   const isWanted = useSession(({ tool }) => tool === "divide") || isDivided
   useEffect(() => {
     if (isWanted && !marks)
-      void import("../plan/workingSectionsMarks").then((module) => {
-        fetched = module
-        setMarks(module)
+      void fetchMarks().then((ready) => {
+        fetched = ready
+        setMarks(ready)
       })
   }, [isWanted, marks])
   return marks

@@ -13,6 +13,12 @@ export const shadeRgb = [92, 76, 58] as const
 /** One colour a mix, in the order of their letters; never the only sign: letter and hatch come first. */
 export const mixColors = ["#1d5692", "#8f4700", "#17654a", "#842a66", "#5a5300", "#3c4956"] as const
 
+/**
+ * The wash of each working section, in their order; never the only sign: its number comes first. Paler than any mix,
+ * and told apart by eyes that lack one kind of cone as well. Seven and more begin again at the first.
+ */
+export const workingTints = ["#f2f2aa", "#cdedff", "#fde1ec", "#dcf7ce", "#c6feff", "#e4edd7"] as const
+
 const fixedInks = {
   "head-bold": { color: black, weightPt: 1.5 },
   "head-medium": { color: black, weightPt: 1 },
@@ -39,6 +45,18 @@ const fixedInks = {
   crossing: { color: black, weightPt: 1.8 },
 } satisfies Record<string, Ink>
 
+type TintInks = Record<`working-tint-${0 | 1 | 2 | 3 | 4 | 5}`, Ink>
+export type TintName = keyof TintInks
+
+const tintInks = Object.fromEntries(
+  workingTints.map((color, index) => [`working-tint-${index}`, { color, weightPt: 0, opacity: 1 }]),
+) as TintInks
+
+/** The wash of the working section that is so many places from the first. */
+export const tintOf = (place: number): TintName => tintNames[place % tintNames.length]
+
+const tintNames = workingTints.map((_, index) => `working-tint-${index}` as TintName)
+
 type MixInks = Record<`mix-${"edge" | "fill" | "hatch"}-${0 | 1 | 2 | 3 | 4 | 5}`, Ink>
 
 const mixInks = Object.fromEntries(
@@ -49,5 +67,5 @@ const mixInks = Object.fromEntries(
   ]),
 ) as MixInks
 
-export const inks = { ...fixedInks, ...mixInks } satisfies Record<string, Ink>
-export type InkName = keyof typeof fixedInks | keyof MixInks
+export const inks = { ...fixedInks, ...mixInks, ...tintInks } satisfies Record<string, Ink>
+export type InkName = keyof typeof fixedInks | keyof MixInks | TintName

@@ -2,6 +2,7 @@ import type { Head } from "../../geometry/head/head"
 import { areaCm2 } from "../../geometry/surfacePatch"
 import { innerPlaces } from "../../geometry/workingSectionPlaces"
 import { areaAt, type DividedArea, type Division, divideScalp } from "../../geometry/workingSections"
+import { type TintName, tintOf } from "./inks"
 import { headOf } from "./measured"
 import type { Plan } from "./schema"
 import { byRule, distinctNames } from "./workingSectionsNames"
@@ -14,6 +15,8 @@ export type WorkingSection = {
   ownName: string
   /** I, II, III ... in the order they are worked. */
   numeral: string
+  /** Its wash on the map and in the list; goes with its number. */
+  tint: TintName
   area: DividedArea
   /** The place of its area in the division. */
   areaIndex: number
@@ -73,6 +76,7 @@ function listSections(division: Division, { named }: WorkingSections, head: Head
     name: names[i],
     ownName: known[areas[i].rank]?.name ?? "",
     numeral: numeralOf(i + 1),
+    tint: tintOf(i),
     area: division.areas[index],
     areaIndex: index,
   }))

@@ -9,6 +9,7 @@ import { useSession } from "../../plan/usePlan"
 import type { WorkingSection } from "../../plan/workingSections"
 import { workingSectionsOf } from "../../plan/workingSections"
 import { byWorkingSection, crossingOf } from "../../plan/workingSectionsBelonging"
+import { WorkingNumeral } from "./WorkingNumeral"
 
 type Group = { working: WorkingSection | null; sections: readonly Section[] }
 
@@ -35,7 +36,7 @@ export function ListGroups({ plan, row }: { plan: Plan; row: (section: Section) 
       // biome-ignore lint/a11y/useSemanticElements: a group of options of a listbox
       <div key={working.areaIndex} role="group" aria-labelledby={`group-${working.areaIndex}`}>
         <div className="group-heading" id={`group-${working.areaIndex}`}>
-          <span className="numeral">{working.numeral}</span> {working.name}
+          <WorkingNumeral working={working} /> {working.name}
           <span className="aside">{gramsRange(totalsAmong(sections, plan).productG)}</span>
         </div>
         {sections.map(row)}

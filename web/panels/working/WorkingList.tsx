@@ -10,6 +10,7 @@ import { byWorkingSection } from "../../plan/workingSectionsBelonging"
 import { type WorkingTotals, workingTotals } from "../../service/workingTotals"
 import { workingWords } from "../../service/workingWords"
 import { TextField } from "../TextField"
+import { WorkingNumeral } from "./WorkingNumeral"
 
 /** Each working section with what it comes to and its place in the order; and what follows from that order. */
 export function WorkingList({ plan }: { plan: Plan }) {
@@ -58,7 +59,7 @@ function Row({ total, index, last, plan }: RowProps) {
   const { working } = total
   return (
     <>
-      <span className="numeral">{working.numeral}</span>
+      <WorkingNumeral working={working} />
       <TextField
         name={`Name of working section ${working.numeral}`}
         value={working.name}

@@ -60,7 +60,14 @@ export function viewBlock(setting: ViewSetting): Block {
   const drawing: Item = {
     kind: "clipped",
     path: rectangle(0, 0, widthMm, heightMm),
-    items: [...sections.tones, ...head.lines, ...working.under, ...sections.lines, ...working.over],
+    items: [
+      ...working.washes,
+      ...sections.tones,
+      ...head.lines,
+      ...working.under,
+      ...sections.lines,
+      ...working.over,
+    ],
   }
   const labels = viewLabels(named, {
     plan,

@@ -1,23 +1,26 @@
 import { type Foil, isFoil } from "../../../geometry/section/section"
 import { gramsRange } from "../../plan/figureText"
+import { inks, type TintName } from "../../plan/inks"
 import type { Plan } from "../../plan/schema"
 import { sectionName } from "../../plan/sectionName"
 import { byWorkingSection, crossingsOf } from "../../plan/workingSectionsBelonging"
 import { type WorkingTotals, workingTotals } from "../../service/workingTotals"
 import type { Fonts } from "../fontFile"
 import type { Block } from "./block"
-import { letters, type, wrap } from "./typesetting"
+import type { Item } from "./page"
+import { letters, rectangle, type, wrap } from "./typesetting"
 
 const textLeft = 9
 const lineMm = 4.4
 
 /** The working sections in the order they are worked: number, name, foils, product, minutes; then those without foils, and what crosses. */
 export function workingBlocks(plan: Plan, { width, fonts }: { width: number; fonts: Fonts }): Block[] {
-  return workingRows(plan).map(([sign, words]) => {
+  return workingRows(plan).map(({ sign, words, wash }) => {
     const lines = wrap(words, width - textLeft, type.small, fonts)
     return {
       heightMm: lines.length * lineMm,
       items: [
+        ...(wash ? [washItem(wash)] : []),
         letters(sign, [0, 3.2], type.smallStrong),
         ...lines.map((line, i) => letters(line, [textLeft, 3.2 + i * lineMm], type.small)),
       ],
@@ -25,13 +28,22 @@ export function workingBlocks(plan: Plan, { width, fonts }: { width: number; fon
   })
 }
 
-type Row = readonly [sign: string, words: string]
+/** The wash of the map under the number, from edge to edge of the column it stands in. */
+const washItem = (wash: TintName): Item => ({
+  kind: "area",
+  path: rectangle(-0.6, 0, textLeft - 0.6, lineMm),
+  ink: inks[wash].color,
+})
+
+type Row = { sign: string; words: string; wash?: TintName }
 
 function workingRows(plan: Plan): Row[] {
   const foilsOf = byWorkingSection(plan).map(({ sections }) => sections.filter(isFoil))
   const totals = workingTotals(plan)
   const worked = totals.flatMap((total, i): Row[] =>
-    foilsOf[i].length > 0 ? [[total.working.numeral, rowWords(total, foilsOf[i])]] : [],
+    foilsOf[i].length > 0
+      ? [{ sign: total.working.numeral, words: rowWords(total, foilsOf[i]), wash: total.working.tint }]
+      : [],
   )
   const empty = totals
     .filter((_, i) => foilsOf[i].length === 0)
@@ -39,8 +51,8 @@ function workingRows(plan: Plan): Row[] {
   const crossing = crossingsOf(plan).map(({ section }) => sectionName(section))
   return [
     ...worked,
-    ...(empty.length > 0 ? [["–", `${empty.join(", ")}: no foils`] as const] : []),
-    ...(crossing.length > 0 ? [["×", `In two working sections: ${crossing.join(", ")}`] as const] : []),
+    ...(empty.length > 0 ? [{ sign: "–", words: `${empty.join(", ")}: no foils` }] : []),
+    ...(crossing.length > 0 ? [{ sign: "×", words: `In two working sections: ${crossing.join(", ")}` }] : []),
   ]
 }
 

@@ -2,6 +2,7 @@ import type { Mark } from "../../plan/mark"
 import type { Scene } from "../../plan/marks"
 import type { Plan } from "../../plan/schema"
 import { crossingMarks, dividerMarks, workingNumberMarks } from "../../plan/workingSectionsMarks"
+import { workingTintMarks } from "../../plan/workingTints"
 import type { Item } from "./page"
 import { capMm, letters, type } from "./typesetting"
 import { markItems, type ToPaper } from "./viewItems"
@@ -9,15 +10,16 @@ import { markItems, type ToPaper } from "./viewItems"
 /** Height of the ring round the number of a working section, mm of paper. */
 const ringMm = 5.4
 
-/** The working sections on one view: their dividing partings under the foils, crosses and numbers over them. */
+/** The working sections on one view: their washes under everything, their dividing partings under the foils, crosses and numbers over them. */
 export function workingItems(
   plan: Plan,
   scene: Scene,
   { scale, toPaper }: { scale: number; toPaper: ToPaper },
-): { under: Item[]; over: Item[] } {
+): { washes: Item[]; under: Item[]; over: Item[] } {
   const numbers = workingNumberMarks(plan, scene, ringMm / scale)
   const rings = markItems(numbers, toPaper)
   return {
+    washes: markItems(workingTintMarks(plan, scene), toPaper).tones,
     under: markItems(dividerMarks(plan, scene), toPaper).lines,
     over: [
       ...markItems(crossingMarks(plan, scene), toPaper).lines,
