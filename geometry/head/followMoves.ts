@@ -14,14 +14,14 @@ const looks = 8
 /** A place of the hairline before, and how far it has gone in the map. */
 type Gone = { from: SurfacePoint; du: number; dv: number }
 
+/** What is followed of a hairline. */
+type Followed = Pick<LandmarkedHairline, "sides" | "pointAlong" | "contains">
+
 /**
  * Where places of the scalp map lie once landmarks of the hairline have been moved: each goes along with the stretch
  * of the hairline next to it, the less the farther inside it lies, and far inside it stays. Smooth all over the scalp.
  */
-export function followMoves(
-  from: LandmarkedHairline,
-  to: LandmarkedHairline,
-): (at: SurfacePoint) => SurfacePoint {
+export function followMoves(from: Followed, to: Followed): (at: SurfacePoint) => SurfacePoint {
   const after = placesOf(to)
   const gone = placesOf(from).map((at, i): Gone => {
     const now = after[i]
@@ -36,7 +36,7 @@ export function followMoves(
 }
 
 /** Places of a hairline counted by its landmarks, so that they are the same ones on another. */
-function placesOf({ sides, pointAlong }: LandmarkedHairline): SurfacePoint[] {
+function placesOf({ sides, pointAlong }: Followed): SurfacePoint[] {
   return headSides.flatMap((side) => {
     const along = landmarkNames.map((name) => sides[side].landmarkAlongMm(name))
     return landmarkNames.slice(1).flatMap((_, i) =>

@@ -43,6 +43,8 @@ export type LandmarkedHairline = Hairline & {
   /** The named places on the head's right; those of either side are in `sides`. */
   landmarks: ReadonlyMap<LandmarkName, SurfacePoint>
   sides: Readonly<Record<HeadSide, HairlineSide>>
+  /** Whether either side is the exact mirror image of the other. */
+  isEven: boolean
   /** The straight way to the hairline from a point of the scalp in the head frame, mm; never negative. */
   distanceMm(point: Vec3): number
 }
@@ -66,6 +68,7 @@ export function makeHairline(
     points: [...right.points, ...mirror(left.points.slice(1, -1)).toReversed()],
     lengthMm: left.lengthMm + right.lengthMm,
     landmarks: right.landmarks,
+    isEven: left === right,
     sides: { left: sideOf(left, mirrored), right: sideOf(right, (at) => at) },
     contains,
     distanceMm: ([x, y, z]) => nearestOfHalves(halves, x < 0 ? "left" : "right", [Math.abs(x), y, z]).chordMm,

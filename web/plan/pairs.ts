@@ -1,18 +1,20 @@
+import type { Head } from "../../geometry/head/head"
+import { onOtherSide } from "../../geometry/head/onOtherSide"
 import { isFoil, type Section } from "../../geometry/section/section"
-import { mirror } from "../../geometry/surfacePath"
+import type { SurfacePath } from "../../geometry/surfacePath"
 import type { Plan } from "./schema"
 
 /**
- * A pair is a section and its mirror image on the other side of the head, each of which names the other as its twin.
+ * A pair is a section and its image on the other side of the head, told by the hairline there, each of which names the other as its twin.
  * What is done to one is done to the other; its id, number, name and note are each one's own.
  */
 
 export const twinOf = ({ twin }: Section, { sections }: Pick<Plan, "sections">): Section | undefined =>
   twin === undefined ? undefined : sections.find(({ id }) => id === twin)
 
-/** A section as the mirror image of another, with all that is its own. Points keep their order, so each end keeps its depth. */
-export function imageOf(leader: Section, own: Section): Section {
-  const image = { ...leader, id: own.id, note: own.note, twin: leader.id, parting: mirror(leader.parting) }
+/** A section as the image of another along a parting on its own side, with all that is its own. Points keep their order, so each end keeps its depth. */
+export function imageOf(leader: Section, own: Section, parting: SurfacePath): Section {
+  const image = { ...leader, id: own.id, note: own.note, twin: leader.id, parting }
   if (!isFoil(image)) return isFoil(own) ? image : { ...image, name: own.name }
   return isFoil(own) ? { ...image, mapNumber: own.mapNumber, name: own.name } : image
 }
@@ -26,12 +28,13 @@ export function twinAfter(
   after: Section,
   twin: Section,
   change: (section: Section) => Section,
+  head: Head,
 ) {
   const { parting, depthMm, taken } = before
   return {
     ...change({ ...twin, parting, depthMm, taken }),
     note: twin.note,
-    parting: after.parting === parting ? twin.parting : mirror(after.parting),
+    parting: after.parting === parting ? twin.parting : onOtherSide(head, after.parting),
     depthMm: after.depthMm === depthMm ? twin.depthMm : after.depthMm,
     taken: after.taken === taken ? twin.taken : after.taken,
   }

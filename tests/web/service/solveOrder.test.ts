@@ -123,7 +123,7 @@ describe("any service", () => {
         }),
         { numRuns: 3 },
       ),
-    30_000,
+    120_000,
   )
   it("of 6 and 7 foils of our choosing too", () => {
     for (const count of [6, 7]) {

@@ -1,4 +1,6 @@
+import { onOtherSide } from "../../../geometry/head/onOtherSide"
 import type { Edit } from "../edit"
+import { headOf } from "../measured"
 import { imageOf, twinOf } from "../pairs"
 import { sectionName } from "../sectionName"
 import { accept } from "./accept"
@@ -16,7 +18,7 @@ export const mirrorSections =
       }
     const sections = [...plan.sections]
     for (const section of single) {
-      const image = imageOf(section, renewed(section, sections))
+      const image = imageOf(section, renewed(section, sections), onOtherSide(headOf(plan), section.parting))
       sections[sections.indexOf(section)] = { ...section, twin: image.id }
       sections.push(image)
     }

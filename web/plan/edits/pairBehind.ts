@@ -32,9 +32,6 @@ export function partingBeside(
 
 /** A section made behind one of a pair, and its image made behind the other: a pair of their own. */
 export function pairOf(row: Section, parting: SurfacePath, sections: readonly Section[]): [Section, Section] {
-  const image = imageOf(row, renewed(row, [...sections, row]))
-  return [
-    { ...row, twin: image.id },
-    { ...image, parting },
-  ]
+  const image = imageOf(row, renewed(row, [...sections, row]), parting)
+  return [{ ...row, twin: image.id }, image]
 }

@@ -1,7 +1,7 @@
 import type { Head } from "../../../geometry/head/head"
+import { onOtherSide } from "../../../geometry/head/onOtherSide"
 import { partingBehind } from "../../../geometry/parting"
 import { isFoil, type Section } from "../../../geometry/section/section"
-import { mirror } from "../../../geometry/surfacePath"
 import type { Edit } from "../edit"
 import { headOf } from "../measured"
 import { freeId, freeMapNumber } from "../newSection"
@@ -54,7 +54,9 @@ function movedBehind(sections: readonly Section[], mm: number, head: Head): Sect
   const moved = new Map<string, Section>()
   for (const section of sections) {
     const twin = moved.get(section.twin ?? "")
-    const made = twin ? { parting: mirror(twin.parting) } : partingBehind(head, section.parting, mm)
+    const made = twin
+      ? { parting: onOtherSide(head, twin.parting) }
+      : partingBehind(head, section.parting, mm)
     if ("refused" in made) return []
     moved.set(section.id, { ...section, parting: made.parting })
   }

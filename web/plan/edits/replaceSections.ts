@@ -1,5 +1,6 @@
 import type { Section } from "../../../geometry/section/section"
 import { type Edit, isRefusal } from "../edit"
+import { headOf } from "../measured"
 import { isSharedChange, twinAfter, twinOf } from "../pairs"
 import type { Plan, Refusal } from "../schema"
 import { sectionName } from "../sectionName"
@@ -42,7 +43,8 @@ function withTwins(plan: Plan, ids: readonly string[], change: Change): Map<stri
     const after = change(section)
     changed.set(id, after)
     const twin = twinOf(section, plan)
-    if (twin && isSharedChange(section, after)) changed.set(twin.id, twinAfter(section, after, twin, change))
+    if (twin && isSharedChange(section, after))
+      changed.set(twin.id, twinAfter(section, after, twin, change, headOf(plan)))
   }
   return changed
 }

@@ -1,3 +1,4 @@
+import { onOtherSide } from "../../../geometry/head/onOtherSide"
 import { foilsWide } from "../../../geometry/measureSection"
 import { isFoil, type Section } from "../../../geometry/section/section"
 import type { Edit } from "../edit"
@@ -31,7 +32,7 @@ export const splitSection =
     const sections = inPlaceOf(plan.sections, section, parts)
     const images = asSections(
       twin,
-      parts.map((part) => imageOf(part, twin)),
+      parts.map((part) => imageOf(part, twin, onOtherSide(headOf(plan), part.parting))),
       sections,
     )
     const paired = parts.map((part, i) => ({ ...part, twin: images[i].id }))

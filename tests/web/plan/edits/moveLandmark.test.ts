@@ -2,14 +2,16 @@ import { describe, expect, it } from "vitest"
 import { mirrored, type SurfacePoint } from "../../../../geometry/frames"
 import { distance } from "../../../../geometry/vec3"
 import { fitHairline } from "../../../../web/plan/edits/fitHairline"
+import { mirrorSections } from "../../../../web/plan/edits/mirrorSections"
 import { moveLandmark, moveToPlace, restoreLandmarks } from "../../../../web/plan/edits/moveLandmark"
+import { moveSections } from "../../../../web/plan/edits/moveSections"
 import { setHead } from "../../../../web/plan/edits/setHead"
 import { examplePlan } from "../../../../web/plan/examplePlan"
 import { headInHand } from "../../../../web/plan/hairlineDraft"
 import { headOf } from "../../../../web/plan/measured"
 import { openPlan, savePlan } from "../../../../web/plan/planFile"
 import type { Plan } from "../../../../web/plan/schema"
-import { done, emptyPlan, refusal } from "../samples"
+import { done, emptyPlan, refusal, samplePlan } from "../samples"
 
 const back = (behindMm: number) => ({ towardNapeMm: 0, behindMm })
 const landmark = (plan: Plan, side: "left" | "right", name: "temple" | "recession" = "temple") =>
@@ -172,5 +174,25 @@ describe("a plan with its own hairline in a file", () => {
     expect(
       opened((head) => ({ ...head, wornParting: { kind: "side", side: "left", offCentreMm: 90 } }))[0],
     ).toMatch(/distance from the middle: expected 5 to 60 mm, found 90/)
+  })
+})
+
+describe("a pair on a hairline whose sides differ", () => {
+  it("is told by the hairline of each side: what is done to one is done to the other there", () => {
+    const uneven = done(moveLandmark("recession", "left", back(9)), samplePlan)
+    const pair = done(mirrorSections("s1"), uneven)
+    const thick = done(moveSections(["s1"], { alongMm: 0, behindMm: 2 }), pair)
+    for (const plan of [pair, thick]) {
+      const { hairline } = headOf(plan)
+      const [one, other] = ["s1", "s5"].map(
+        (id) => plan.sections.find((each) => each.id === id)?.parting ?? [],
+      )
+      const behind = (path: typeof one) => path.map((at) => hairline.coordinates(at).behindMm)
+      expect(other.every((at) => hairline.contains(at))).toBe(true)
+      // The plain mirror image would be up to 9 mm nearer; what lies far inside goes along by less.
+      behind(other).forEach((mm, i) => {
+        expect(Math.abs(mm - behind(one)[i])).toBeLessThan(4.5)
+      })
+    }
   })
 })
