@@ -108,6 +108,7 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
   // A plan that was kept before the scale had taught anything follows it when it comes back.
   await page.getByRole("button", { name: /^Undo: Add weighings from a list/ }).tap()
   await page.getByText("Until then this plan goes by the starting figures").waitFor()
+  await page.getByText("Saved", { exact: true }).waitFor()
   await page.reload()
   await options(page).nth(3).waitFor()
   await page.getByRole("button", { name: /^Undo: Go by what the scale has taught/ }).waitFor()

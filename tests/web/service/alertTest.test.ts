@@ -3,6 +3,8 @@ import type { AlertTest } from "../../../web/plan/consultation"
 import { alertTestWanting } from "../../../web/service/alertTest"
 import { momentAt } from "../../../web/service/clock"
 
+// At least 48 hours before any oxidative colour: National Hair and Beauty Federation (UK); two days, every time: FDA,
+// Hair dyes. The hours of London's clock changes: 29 March and 25 October 2026, by the law of the last Sunday.
 const zone = "Europe/London"
 const at = (clock: string) => momentAt(zone, clock)
 const clear = (readAt: string): AlertTest["result"] => ({ outcome: "clear", readBy: "J", readAt: at(readAt) })

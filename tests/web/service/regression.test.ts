@@ -15,6 +15,7 @@ import {
 } from "../../../web/service/regression"
 import { studentQuantile } from "../../../web/service/studentT"
 
+// Normal-inverse-gamma regression: Gelman et al., Bayesian Data Analysis, ch. 14; Bishop, PRML, section 3.3.
 /** Grams of hair and grams of product of six foils; expected figures worked out apart with 30 digits. */
 const hairG = [0.4, 0.6, 0.8, 1.0, 1.2, 0.5]
 const productG = [1.3, 1.7, 2.5, 2.9, 3.7, 1.4]

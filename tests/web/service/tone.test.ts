@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest"
 import { pigmentAt, tonePlan, tonerWords } from "../../../web/service/tone"
 
-// Levels and pairs as taught: orange-blue, yellow-violet, red-green, and those between.
+// Pairs as taught in US licensing material: orange-blue, yellow-violet, red-green, and those between. What shows at a
+// level, and minutes of 5 to 20, are common practice, no source.
 describe("what shows, and what stands across from it", () => {
   test.each([
     [1, "dark red-brown", "green"],
