@@ -1,10 +1,13 @@
 import { type Conflict, findConflicts } from "./conflicts"
 import type { Service, SoFar } from "./scheduleInput"
-import { type BowlTimes, type FoilTimes, planService } from "./timing"
+import { type BowlTimes, planService } from "./timing"
 
-/** How the rest of a service stands: what is shown of it at the chair. Minutes from the first parting. */
+/** How the rest of a service stands, as finely as it is shown at the chair. Minutes from the first parting. */
 export type RestOfService = {
-  foils: readonly Pick<FoilTimes, "id" | "onAtMin" | "offAtMin">[]
+  /** Of every foil still to come, to a tenth: whether one is late goes by it. */
+  onAtMin: Readonly<Record<string, number>>
+  /** Of every foil that is on, whole minutes. */
+  offAtMin: Readonly<Record<string, number>>
   bowls: readonly Pick<BowlTimes, "mix" | "atMin">[]
   lastOnMin: number
   rinseMin: number
@@ -15,11 +18,29 @@ export type RestOfService = {
 export function restOfService(planned: Service, soFar: SoFar): RestOfService {
   const service = { ...planned, soFar }
   const schedule = planService(service)
+  const isOn = ({ id }: { id: string }) => soFar.onAtMin[id] !== undefined
+  const on = schedule.foils.filter((foil) => isOn(foil) && soFar.offAtMin[foil.id] === undefined)
+  const toCome = schedule.foils.filter((foil) => !isOn(foil))
   return {
-    foils: schedule.foils.map(({ id, onAtMin, offAtMin }) => ({ id, onAtMin, offAtMin })),
-    bowls: schedule.bowls.map(({ mix, atMin }) => ({ mix, atMin })),
-    lastOnMin: schedule.lastOnMin,
-    rinseMin: schedule.rinseMin,
+    onAtMin: Object.fromEntries(toCome.map(({ id, onAtMin }) => [id, Math.round(onAtMin * 10) / 10])),
+    offAtMin: Object.fromEntries(on.map(({ id, offAtMin }) => [id, Math.round(offAtMin)])),
+    bowls: schedule.bowls.map(({ mix, atMin }) => ({ mix, atMin: Math.round(atMin) })),
+    lastOnMin: Math.round(schedule.lastOnMin),
+    rinseMin: Math.round(schedule.rinseMin),
     conflicts: findConflicts(service, schedule).map(({ rule, why }) => ({ rule, why })),
+  }
+}
+
+/** The news, with every part that says what was known before left as it was: nothing is drawn again for it. */
+export function withNews(before: RestOfService | null, news: RestOfService): RestOfService {
+  if (!before) return news
+  const same = <Part>(known: Part, part: Part) =>
+    JSON.stringify(known) === JSON.stringify(part) ? known : part
+  return {
+    ...news,
+    onAtMin: same(before.onAtMin, news.onAtMin),
+    offAtMin: same(before.offAtMin, news.offAtMin),
+    bowls: same(before.bowls, news.bowls),
+    conflicts: same(before.conflicts, news.conflicts),
   }
 }

@@ -1,3 +1,4 @@
+import { memo } from "react"
 import { heatOf, mixedTimes, recordsOf } from "../../service/chairRecord"
 import type { RestOfService } from "../../service/restOfService"
 import { endService } from "./chairActions"
@@ -5,7 +6,7 @@ import { tap } from "./chairStore"
 import { useService } from "./useChair"
 
 /** The next bowl to mix, the common rinse, and the end when all is off. */
-export function BowlAndRinse({ bowls }: Pick<RestOfService, "bowls">) {
+export const BowlAndRinse = memo(function BowlAndRinse({ bowls }: Pick<RestOfService, "bowls">) {
   const mixed = useService((chair) => mixedTimes(chair).length) ?? 0
   const onNow = useService((chair) => countOn(chair)) ?? 0
   const isAllDone = useService((chair) =>
@@ -19,7 +20,7 @@ export function BowlAndRinse({ bowls }: Pick<RestOfService, "bowls">) {
         <button type="button" className="touch" onClick={() => tap({ kind: "mixed" })}>
           Mix {bowl.mix} now
           <small>
-            bowl {mixed + 1} of {bowls.length}, for minute {Math.round(bowl.atMin)}
+            bowl {mixed + 1} of {bowls.length}, for minute {bowl.atMin}
           </small>
         </button>
       )}
@@ -37,7 +38,7 @@ export function BowlAndRinse({ bowls }: Pick<RestOfService, "bowls">) {
       )}
     </div>
   )
-}
+})
 
 /** Heat comes once, when every foil is on; then off, a look, and cool. */
 function HeatTap() {

@@ -3,13 +3,14 @@ import { type FoilOnNow, foilsOnNow } from "../../service/chairTiles"
 import type { RestOfService } from "../../service/restOfService"
 import { useService } from "./useChair"
 
-type Props = { chosen: string | null; onChoose: (foil: string) => void; rest: RestOfService | null }
+type OffAtMin = RestOfService["offAtMin"]
+type Props = { chosen: string | null; onChoose: (foil: string) => void; offAtMin: OffAtMin }
 
 /** Every foil that is on, with its minutes; the chosen one is inked. */
-export function FoilTiles({ chosen, onChoose, rest }: Props) {
+export const FoilTiles = memo(function FoilTiles({ chosen, onChoose, offAtMin }: Props) {
   // One pass a second over all foils, as plain words: only a tile that says something else is drawn again.
   const tiles = useService((chair) => foilsOnNow(chair).map((foil) => JSON.stringify(foil))) ?? []
-  const offAtMin = useCalmTimes(rest)
+  const calm = useCalmTimes(offAtMin)
   if (tiles.length === 0) return <p className="large">Nothing is on.</p>
   return (
     <ul className="tiles" aria-label="Foils that are on">
@@ -21,12 +22,12 @@ export function FoilTiles({ chosen, onChoose, rest }: Props) {
             {...foil}
             isChosen={foil.id === chosen}
             onChoose={onChoose}
-            offAtMin={offAtMin.get(foil.id)}
+            offAtMin={calm.get(foil.id)}
           />
         ))}
     </ul>
   )
-}
+})
 
 const mostAtOnce = 8
 
@@ -34,14 +35,13 @@ const mostAtOnce = 8
  * The minute at which each foil comes off. A new plan may move all of them: the soonest are told at once, the rest in
  * the seconds that follow, so that no second has them all to draw.
  */
-function useCalmTimes(rest: RestOfService | null): ReadonlyMap<string, number> {
+function useCalmTimes(offAtMin: OffAtMin): ReadonlyMap<string, number> {
   const shown = useRef(new Map<string, number>())
-  const changed = (rest?.foils ?? [])
-    .map(({ id, offAtMin }) => ({ id, offAtMin: Math.round(offAtMin) }))
-    .filter(({ id, offAtMin }) => shown.current.get(id) !== offAtMin)
-    .toSorted((a, b) => a.offAtMin - b.offAtMin)
+  const changed = Object.entries(offAtMin)
+    .filter(([id, atMin]) => shown.current.get(id) !== atMin)
+    .toSorted(([, a], [, b]) => a - b)
   const told = shown.current.size === 0 ? changed : changed.slice(0, mostAtOnce)
-  for (const { id, offAtMin } of told) shown.current.set(id, offAtMin)
+  for (const [id, atMin] of told) shown.current.set(id, atMin)
   return shown.current
 }
 

@@ -21,7 +21,7 @@ export function NextFoil({ plan, rest }: { plan: Plan; rest: RestOfService | nul
   const foil = plan.sections.filter(isFoil).find((each) => each.id === id)
   const where = useMemo(() => foil && whereOf(foil, headOf(plan)), [foil, plan])
   if (!foil) return <p className="large">Every foil is on.</p>
-  const atMin = rest?.foils.find((times) => times.id === id)?.onAtMin
+  const atMin = id === null ? undefined : rest?.onAtMin[id]
   return (
     <>
       <div className="next-foil">
@@ -71,7 +71,7 @@ function OnTaps({ foil: { id, mapNumber }, timing }: { foil: Foil; timing: Plan[
 }
 
 function lateBy(elapsedMs: number, rest: RestOfService | null, id: string | null) {
-  const atMin = rest?.foils.find((times) => times.id === id)?.onAtMin
+  const atMin = id === null ? undefined : rest?.onAtMin[id]
   return atMin === undefined ? 0 : elapsedMs / 60_000 + 0.5 - atMin
 }
 

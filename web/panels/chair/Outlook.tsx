@@ -8,8 +8,7 @@ export function Outlook({ rest }: { rest: RestOfService | null }) {
   return (
     <div className="outlook">
       <p>
-        As it stands: last foil on at minute {Math.round(rest.lastOnMin)}, all off at minute{" "}
-        {Math.round(rest.rinseMin)}.
+        As it stands: last foil on at minute {rest.lastOnMin}, all off at minute {rest.rinseMin}.
       </p>
       {rest.conflicts.map(({ rule, why }) => (
         <p className="said refused" key={rule}>

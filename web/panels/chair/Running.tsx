@@ -2,6 +2,7 @@ import { useState } from "react"
 import type { Plan } from "../../plan/schema"
 import type { Chair } from "../../service/chairClock"
 import { recordsOf } from "../../service/chairRecord"
+import type { RestOfService } from "../../service/restOfService"
 import type { TimedPlan } from "../../service/timedPlan"
 import { BowlAndRinse } from "./BowlAndRinse"
 import { Calls } from "./Calls"
@@ -11,6 +12,9 @@ import { NextFoil } from "./NextFoil"
 import { Outlook } from "./Outlook"
 import { useService } from "./useChair"
 import { useRest } from "./useRest"
+
+const nothing: RestOfService["offAtMin"] = {}
+const noBowls: RestOfService["bowls"] = []
 
 /** The service while it goes on: what is next, what is due, and every foil that is on. */
 export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
@@ -25,11 +29,11 @@ export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
       <div className="chair-floor">
         <section className="next" aria-label="Next">
           <NextFoil plan={plan} rest={rest} />
-          <BowlAndRinse bowls={rest?.bowls ?? []} />
+          <BowlAndRinse bowls={rest?.bowls ?? noBowls} />
         </section>
         <section className="on-now" aria-label="On now">
           {/* A look has the whole side while it is written down: nothing it asks for may lie below the fold. */}
-          {!isLooking && <FoilTiles chosen={chosen} onChoose={choose} rest={rest} />}
+          {!isLooking && <FoilTiles chosen={chosen} onChoose={choose} offAtMin={rest?.offAtMin ?? nothing} />}
           <FoilActions
             foil={chosen}
             plan={plan}

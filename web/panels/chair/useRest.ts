@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from "react"
 import { soFarOf } from "../../service/chairDue"
-import { type RestOfService, restOfService } from "../../service/restOfService"
+import { type RestOfService, restOfService, withNews } from "../../service/restOfService"
 import type { Service } from "../../service/scheduleInput"
 import type { TimedPlan } from "../../service/timedPlan"
 import { chairStore } from "./chairStore"
@@ -19,7 +19,7 @@ export function useRest(timed: TimedPlan): RestOfService | null {
   useEffect(() => {
     if (!service) return setRest(null)
     const worker = new Worker(new URL("./restWorker.ts", import.meta.url), { type: "module" })
-    worker.onmessage = ({ data }: MessageEvent<RestAnswer>) => setRest(data)
+    worker.onmessage = ({ data }: MessageEvent<RestAnswer>) => setRest((before) => withNews(before, data))
     worker.onerror = () => {
       ask.current = () => setRest(restNow(service))
       ask.current({ service })
