@@ -33,7 +33,7 @@ export function FootMinutes({ plan }: { plan: Plan }) {
       <button
         type="button"
         className="button"
-        onClick={() => sessionStore.setState({ mapMin: minutes.lastOn })}
+        onClick={() => sessionStore.setState({ mapMin: minutes.lastOn, selectedIds: [] })}
       >
         Minute by minute
       </button>

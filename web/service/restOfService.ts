@@ -36,11 +36,14 @@ export function withNews(before: RestOfService | null, news: RestOfService): Res
   if (!before) return news
   const same = <Part>(known: Part, part: Part) =>
     JSON.stringify(known) === JSON.stringify(part) ? known : part
-  return {
+  const after = {
     ...news,
     onAtMin: same(before.onAtMin, news.onAtMin),
     offAtMin: same(before.offAtMin, news.offAtMin),
     bowls: same(before.bowls, news.bowls),
     conflicts: same(before.conflicts, news.conflicts),
   }
+  return parts.every((part) => after[part] === before[part]) ? before : after
 }
+
+const parts = ["onAtMin", "offAtMin", "bowls", "lastOnMin", "rinseMin", "conflicts"] as const

@@ -19,5 +19,6 @@ describe("the rest of a service", () => {
     expect(later.offAtMin).toBe(before.offAtMin)
     expect(later.bowls).toBe(before.bowls)
     expect(withNews(null, before)).toBe(before)
+    expect(withNews(before, structuredClone(before))).toBe(before)
   })
 })

@@ -67,6 +67,9 @@ export function Calls({ onChoose }: { onChoose: (foil: string) => void }) {
 
 const signals: Record<DueCall["stage"], Signal> = { ahead: "soon", now: "now", late: "late" }
 
+/** A stale bowl is told of as urgently as a look that is due: the loudest is for foils past their limit. */
+const bowlSignals: Record<DueCall["stage"], Signal> = { ahead: "soon", now: "now", late: "now" }
+
 /** Says and sounds each call once a stage; what is past its limit again and again, until it is off. */
 export function useCallOut() {
   const called = useRef(new Map<string, number>())
@@ -78,13 +81,13 @@ export function useCallOut() {
       for (const call of callsNow()) {
         const key = `${call.kind} ${call.stage} ${call.bowl?.at ?? call.ids.join()}`
         const before = called.current.get(key)
-        const isOver = call.kind !== "look" && call.stage !== "ahead"
+        const isOver = call.kind !== "look" && call.kind !== "bowl" && call.stage !== "ahead"
         const isAgain =
           isOver && before !== undefined && nowMs - before >= chairHabits.callAgainSeconds * 1000
         if (before !== undefined && !isAgain) continue
         called.current.set(key, nowMs)
         announce(spokenCall(call))
-        sound(isOver ? "late" : signals[call.stage])
+        sound(isOver ? "late" : call.kind === "bowl" ? bowlSignals[call.stage] : signals[call.stage])
       }
     }
     return chairStore.subscribe(callOut)

@@ -1,4 +1,4 @@
-import { useState } from "react"
+import { useEffect, useRef, useState } from "react"
 import { levelScale } from "../../../presets/lift"
 import type { Plan } from "../../plan/schema"
 import type { LookSeen } from "../../plan/serviceRecord"
@@ -32,6 +32,10 @@ export function LookPad({ foil, name, plan, onClose }: Props) {
   const [stretch, setStretch] = useState<LookSeen["stretch"] | null>(null)
   const [comfort, setComfort] = useState<LookSeen["comfort"] | null>(null)
   const [wet, setWet] = useState<"yes" | "no" | null>(null)
+  const pad = useRef<HTMLElement>(null)
+  useEffect(() => {
+    pad.current?.scrollIntoView({ block: "nearest" })
+  }, [])
   const move = (step: number) =>
     setLevel(Math.min(levelScale.lightest, Math.max(levelScale.darkest, level + step)))
   const write = () => {
@@ -40,7 +44,7 @@ export function LookPad({ foil, name, plan, onClose }: Props) {
     onClose()
   }
   return (
-    <section className="look-pad" aria-label={`${name}: what you saw`}>
+    <section ref={pad} className="look-pad" aria-label={`${name}: what you saw`}>
       <fieldset className="touches">
         <legend className="label">{name}: level seen</legend>
         <button

@@ -55,7 +55,7 @@ export function HeadAtMinute({ plan, schedule, atMin, onScrub }: Props) {
       <button
         type="button"
         className="button"
-        onClick={() => sessionStore.setState({ screen: "placement", mapMin: atMin })}
+        onClick={() => sessionStore.setState({ screen: "placement", mapMin: atMin, selectedIds: [] })}
       >
         Show on the large map
       </button>
