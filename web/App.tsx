@@ -1,10 +1,12 @@
 import { type ComponentType, lazy, Suspense } from "react"
+import { useStore } from "zustand"
 import { HeadMap } from "./canvas/HeadMap"
 import { Foot } from "./panels/Foot"
 import { LiveRegion } from "./panels/LiveRegion"
 import { ToolRail } from "./panels/ToolRail"
 import { TopBar } from "./panels/TopBar"
 import type { ScreenName } from "./plan/sessionStore"
+import { stackStore } from "./plan/stackStore"
 import { useSession } from "./plan/usePlan"
 
 /** Places the parts of the visit; does nothing else. Only the map is loaded before the head is drawn. */
@@ -44,13 +46,18 @@ const HairlineOverlay = lazy(async () => ({
   default: (await import("./panels/hairline/HairlineOverlay")).HairlineOverlay,
 }))
 
+const StackOverlay = lazy(async () => ({
+  default: (await import("./panels/stack/StackOverlay")).StackOverlay,
+}))
+
 function PlacementScreen() {
   const shapesHairline = useSession(({ tool }) => tool === "hairline")
+  const stacks = useStore(stackStore, ({ stack }) => stack !== null)
   return (
     <main className="placement">
       <h1 className="unseen">Placement</h1>
       <ToolRail />
-      <HeadMap Overlay={shapesHairline ? HairlineOverlay : null} />
+      <HeadMap Overlay={stacks ? StackOverlay : shapesHairline ? HairlineOverlay : null} />
       <Foot />
       <Suspense fallback={<aside className="list" aria-busy="true" />}>
         <FoilPanel />

@@ -105,7 +105,7 @@ it("repeats, thickens and thins with one tap on a phone, and slides a stack out"
     await page.getByRole("button", { name: "Same again behind" }).tap()
     expect(await options(page).count()).toBe(2)
     await page.getByRole("button", { name: "Stack behind…" }).tap()
-    await page.getByRole("slider").fill("7")
+    await page.getByRole("slider", { name: "How many more, by sliding" }).fill("7")
     await page.getByRole("button", { name: "Lay 7" }).tap()
     expect(await options(page).count()).toBe(9)
   }))
@@ -128,4 +128,62 @@ it("leaves hair out by name with one tap each, and prints it", () =>
     await page.locator(".preview svg").first().waitFor()
     const printed = (await page.locator(".preview").textContent()) ?? ""
     for (const name of names) expect(printed).toContain(name)
+  }))
+
+const handle = (page: Visit["page"]) =>
+  page.getByRole("slider", { name: "How many more, from the last parting" })
+
+/** The middle of the handle on the map. */
+async function handleAt(page: Visit["page"]): Promise<[number, number]> {
+  const box = await handle(page).boundingBox()
+  if (!box) throw new Error("the stack has no handle on the map")
+  expect([box.width, box.height]).toEqual([44, 44])
+  return [box.x + 22, box.y + 22]
+}
+
+const asked = async (page: Visit["page"]) => Number(await handle(page).getAttribute("aria-valuenow"))
+
+it("is pulled out on the map by its last parting, seen while it is pulled, and pushed in again", () =>
+  withSlice(tablet, async (page) => {
+    await page.getByRole("button", { name: "Stack behind…" }).click()
+    const [x, y] = await handleAt(page)
+    await page.mouse.move(x, y)
+    await page.mouse.down()
+    await page.mouse.move(x, y - 60, { steps: 12 })
+    await expect.poll(() => asked(page)).toBeGreaterThan(6)
+    await page.waitForTimeout(300)
+    const more = await asked(page)
+    await page
+      .locator(".foot")
+      .filter({ hasText: `${more} sections more` })
+      .waitFor()
+    expect(await handle(page).textContent()).toBe(`${more} more`)
+    await page.mouse.move(x, y + 20, { steps: 12 })
+    await expect.poll(() => asked(page)).toBeLessThan(4)
+    await page.waitForTimeout(300)
+    await page.mouse.up()
+    const fewer = await asked(page)
+    expect(await page.getByLabel("How many more", { exact: true }).inputValue()).toBe(String(fewer))
+    await handle(page).focus()
+    await page.keyboard.press("ArrowUp")
+    await expect.poll(() => asked(page)).toBe(fewer + 1)
+    await page.keyboard.press("Home")
+    await expect.poll(() => asked(page)).toBe(1)
+    await page.getByRole("button", { name: "Lay 1" }).click()
+    expect(await options(page).count()).toBe(2)
+    expect(await handle(page).count()).toBe(0)
+  }))
+
+it("goes on behind a pair as pairs, the foils told, taken back in one", () =>
+  withSlice(tablet, async (page) => {
+    await page.getByRole("button", { name: "Mirror" }).click()
+    await options(page).first().click()
+    await page.getByRole("button", { name: "Same again behind" }).click()
+    expect(await options(page).count()).toBe(4)
+    await page.getByRole("button", { name: "Stack behind…" }).click()
+    await page.getByText("On both sides, as pairs: 8 foils in all.").waitFor()
+    await page.getByRole("button", { name: "Lay 4 on each side" }).click()
+    expect(await options(page).count()).toBe(12)
+    await page.getByRole("button", { name: /^Undo: Stack 4 behind foil 3 on each side: 8 foils/ }).click()
+    expect(await options(page).count()).toBe(4)
   }))

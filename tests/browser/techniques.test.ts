@@ -4,7 +4,7 @@ import { join } from "node:path"
 import type { BrowserContextOptions, Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { axeFaults as faults } from "../support/axe"
-import { closeBrowser, openBrowser, phone, tablet, visit } from "../support/browser"
+import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
 import { options, startNewPlan, tabTo } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -232,6 +232,28 @@ describe("a technique by link", () => {
       expect(await page.getByText("Your own").count()).toBe(0)
     }))
 })
+
+it.each([
+  ["tablet", tablet],
+  ["portrait", portrait],
+  ["phone", phone],
+] as const)("is clean to axe where a link opens, whole or cut, on a %s", (_, size) =>
+  onEmptyPlan(async (page) => {
+    const link = await linkTo(page, "Crown halo")
+    for (const address of [link, link.slice(0, -20)]) {
+      await page.goto(address)
+      await dialog(page).waitFor()
+      const other = page.getByText("See it on another head")
+      if ((await other.count()) > 0) await other.click()
+      expect(await faults(page)).toEqual([])
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+        size.viewport.width,
+      )
+      await page.keyboard.press("Escape")
+      await dialog(page).waitFor({ state: "detached" })
+    }
+  }, size),
+)
 
 it.each([
   ["tablet", tablet],

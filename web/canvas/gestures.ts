@@ -61,7 +61,8 @@ export function listenToGestures(element: HTMLElement, handlers: GestureHandlers
     if (touches.has(event.pointerId)) tap = fingerMoved(tap, event.pointerId, at)
     if (event.pointerId === stroke) handlers.strokeMove(at, event)
     else if (touches.has(event.pointerId)) movePage(event.pointerId, at)
-    else if (stroke === null && event.pointerType !== "touch" && !isOnButton(event)) handlers.hover(at, event)
+    else if (stroke === null && isOnButton(event)) handlers.left()
+    else if (stroke === null && event.pointerType !== "touch") handlers.hover(at, event)
     if (touches.has(event.pointerId)) touches.set(event.pointerId, at)
   }
 
@@ -117,9 +118,9 @@ export function listenToGestures(element: HTMLElement, handlers: GestureHandlers
   }
 }
 
-/** A button that lies on the page keeps its clicks to itself. */
+/** A button or a handle that lies on the page keeps its hands to itself. */
 const isOnButton = ({ target }: PointerEvent) =>
-  target instanceof Element && target.closest("button") !== null
+  target instanceof Element && target.closest("button, [role=slider]") !== null
 
 const middleOf = (points: readonly ScreenPoint[]) =>
   screenPoint(

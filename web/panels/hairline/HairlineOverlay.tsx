@@ -12,7 +12,7 @@ import "./overlay.css"
 export function HairlineOverlay({ pane }: { pane: OverlaidPane }) {
   const draft = useStore(hairlineStore, (state) => state.draft)
   return (
-    <div className="hairline-overlay" data-enlarged={pane.enlarged}>
+    <div className="pane-overlay" data-enlarged={pane.enlarged}>
       {draft && <LineInHand pane={{ ...pane, scene: { ...pane.scene, head: draft.head } }} />}
       {pane.enlarged && (
         <>

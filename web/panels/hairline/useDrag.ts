@@ -60,7 +60,7 @@ export function useDrag(pane: OverlaidPane, handleAt: ScreenPoint, drag: Drag) {
 
 /** Where a pointer is on the overlay that its handle lies on. */
 function placeOf({ clientX, clientY, currentTarget }: PointerEvent<HTMLElement>): ScreenPoint {
-  const box = currentTarget.closest(".hairline-overlay")?.getBoundingClientRect()
+  const box = currentTarget.closest(".pane-overlay")?.getBoundingClientRect()
   return screenPoint(clientX - (box?.left ?? 0), clientY - (box?.top ?? 0))
 }
 

@@ -10,6 +10,7 @@ import { countText } from "../../plan/figureText"
 import { headOf } from "../../plan/measured"
 import type { Plan } from "../../plan/schema"
 import { sectionName } from "../../plan/sectionName"
+import { type StackInHand, stackStore } from "../../plan/stackStore"
 import { usePlan } from "../../plan/usePlan"
 import { directionIn } from "../../plan/words"
 import { CountField } from "./CountField"
@@ -28,6 +29,7 @@ export function StackPanel({ first, onClose }: Props) {
   const sides = sidesBehind(first, plan)
   const fits = shown.length / sides
   const name = sectionName(first).toLowerCase()
+  useHandle({ rows, sides, shown: fits, most: stackCount.range[1], ask: setCount })
   usePreview(plan, `Stack behind ${name}`, shown)
   const callOff = () => {
     announce("Stack called off")
@@ -85,6 +87,15 @@ function words(first: Section, { gapMm }: StackWish, fits: number, asked: number
   const touch =
     gapMm === 0 ? " Gap 0 mm: they lie back to back and share hairs at the edges; 1 mm keeps them apart." : ""
   return fit + touch
+}
+
+/** Gives the map its handle for as long as the stack is being chosen. */
+function useHandle({ rows, sides, shown, most, ask }: StackInHand) {
+  useEffect(
+    () => stackStore.setState({ stack: shown > 0 ? { rows, sides, shown, most, ask } : null }),
+    [rows, sides, shown, most, ask],
+  )
+  useEffect(() => () => stackStore.setState({ stack: null }), [])
 }
 
 /** Escape works wherever the focus is. */

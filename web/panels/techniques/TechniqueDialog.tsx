@@ -3,6 +3,7 @@ import { type TechniqueValues, techniqueOf, usualValues } from "../../../presets
 import { act } from "../../plan/act"
 import { layTechnique } from "../../plan/edits/layTechnique"
 import { newId } from "../../plan/newId"
+import { ownPreset } from "../../plan/ownMeasures"
 import { Modal } from "../Modal"
 import type { TechniqueChoice } from "./choices"
 import { keepOwn, removeOwn } from "./ownTechniques"
@@ -17,15 +18,13 @@ type Props = TechniqueChoice & { onClose: () => void }
 export function TechniqueDialog({ technique: usual, preset, onClose }: Props) {
   const [values, setValues] = useState<TechniqueValues | null>(null)
   const [editing, setEditing] = useState(false)
-  const technique = useMemo(
-    () => (preset && values ? techniqueOf(preset, values) : usual),
-    [preset, values, usual],
-  )
+  const vary = useMemo(() => preset ?? ownPreset(usual), [preset, usual])
+  const technique = useMemo(() => (values ? techniqueOf(vary, values) : usual), [vary, values, usual])
   const thenClose = (work: unknown) => void Promise.resolve(work).then(onClose)
   if (editing)
     return (
-      <Modal title={`Edit “${technique.name}”`} wide writing onClose={() => setEditing(false)}>
-        <TechniqueForm technique={technique} onLeave={onClose} />
+      <Modal title={`Edit “${usual.name}”`} wide writing onClose={() => setEditing(false)}>
+        <TechniqueForm technique={usual} onLeave={onClose} />
       </Modal>
     )
   return (
@@ -39,15 +38,16 @@ export function TechniqueDialog({ technique: usual, preset, onClose }: Props) {
           Lay it on this head
         </button>
         <ShareTechnique technique={technique} />
-        {preset ? (
+        {(preset || values) && (
           <button
             type="button"
             className="button"
             onClick={() => thenClose(keepOwn({ ...technique, id: newId() }))}
           >
-            Keep as your own
+            {preset ? "Keep as your own" : "Keep as another"}
           </button>
-        ) : (
+        )}
+        {!preset && (
           <>
             <button type="button" className="button" onClick={() => setEditing(true)}>
               Rename, edit
@@ -66,13 +66,14 @@ export function TechniqueDialog({ technique: usual, preset, onClose }: Props) {
         )}
       </div>
       <TechniqueOnHead technique={technique}>
-        {preset && (
+        {Object.keys(vary.parameters).length > 0 && (
           <VaryTechnique
-            parameters={preset.parameters}
-            values={values ?? usualValues(preset)}
+            parameters={vary.parameters}
+            values={values ?? usualValues(vary)}
             onChange={setValues}
           />
         )}
+        {!preset && values && <p className="aside">The steps stay as they are written.</p>}
       </TechniqueOnHead>
     </Modal>
   )

@@ -52,7 +52,7 @@ function Tile({ technique, preset, plan, onRead }: TileProps) {
         <span>{technique.aim}</span>
       </button>
       <button type="button" className="button quiet technique-read" onClick={onRead}>
-        {preset ? "Steps, changes" : "Steps, more"}
+        Steps, changes
         <span className="unseen"> of {technique.name}</span>
       </button>
     </>

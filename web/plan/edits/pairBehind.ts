@@ -1,7 +1,7 @@
 import type { Head } from "../../../geometry/head/head"
+import { onOtherSide } from "../../../geometry/head/onOtherSide"
 import type { Section } from "../../../geometry/section/section"
 import type { SurfacePath } from "../../../geometry/surfacePath"
-import { mirror } from "../../../geometry/surfacePath"
 import { imageOf, twinOf } from "../pairs"
 import { partingFault } from "../partingFault"
 import type { Plan } from "../schema"
@@ -11,7 +11,7 @@ import { renewed } from "./pieceOf"
 export const sidesBehind = (section: Section, plan: Plan): 1 | 2 => (twinOf(section, plan) ? 2 : 1)
 
 /**
- * The parting behind a section told on its twin's side: the mirror image, or what lies behind the twin itself where
+ * The parting behind a section told on its twin's side: the image there, or what lies behind the twin itself where
  * that was fitted to its own side. Null where that side has no room.
  */
 export function partingBeside(
@@ -20,12 +20,12 @@ export function partingBeside(
   head: Head,
   behindTwin: () => SurfacePath | null,
 ): (behind: SurfacePath) => SurfacePath | null {
-  const isMirrored = mirror(parting).every(([u, v], i) => {
+  const isImage = onOtherSide(head, parting).every(([u, v], i) => {
     const at = twin.parting[i]
     return at !== undefined && at[0] === u && at[1] === v
   })
   return (behind) => {
-    const image = isMirrored ? mirror(behind) : behindTwin()
+    const image = isImage ? onOtherSide(head, behind) : behindTwin()
     return image && partingFault(image, head) === null ? image : null
   }
 }
