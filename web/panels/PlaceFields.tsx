@@ -38,8 +38,8 @@ export function PlaceFields({ section, plan }: { section: Section; plan: Plan })
           onCommit={(mm) => act("Move behind the hairline", setBehind(id, mm))}
         />
         <NumberField
-          name={`Along the hairline, on her ${start.side}`}
-          unit="mm from centre front"
+          name={`From centre front, ${start.side}`}
+          unit="mm"
           value={tenth(start.mm)}
           range={{ low: 0, high: Math.floor(head.hairline.sides[start.side].lengthMm) }}
           onCommit={(mm) => act("Move along the hairline", setStartAlong(id, mm))}

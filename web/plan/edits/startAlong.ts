@@ -20,7 +20,7 @@ export const setStartAlong = (id: string, wantedMm: number): Edit =>
     const made = movedTo(parting, wanted, head)
     if ("parting" in made && Math.abs(startIn(made.parting, head) - wanted) < 0.5) return made.parting
     return {
-      refused: `Along the hairline: the parting cannot start ${wantedMm} mm from the centre front on the ${side}; bring it nearer to the hairline first, or drag it there.`,
+      refused: `From centre front, ${side}: the parting cannot start ${wantedMm} mm along the hairline; bring it nearer to the hairline first, or drag it there.`,
     }
   })
 

@@ -54,7 +54,7 @@ describe("where a parting starts along the hairline", () => {
     const across = hairlineParting(head, { fromAlongMm: -20, toAlongMm: 40, behindMm: 8 })
     if ("refused" in across) throw new Error(across.refused)
     expect(after(across.parting, 120)).toEqual({
-      refused: expect.stringMatching(/^Along the hairline: the parting cannot start 120 mm .*; bring it/),
+      refused: expect.stringMatching(/^From centre front, \w+: the parting cannot start 120 mm .*; bring it/),
     })
   })
 })
