@@ -28,26 +28,29 @@ export function horizonOf(view: OrthographicView, surface: Surface): Horizon {
       look(here, ring * spokes + ((spoke + 1) % spokes))
       if (ring + 1 < rings) look(here, here + spokes)
     }
-  return outermost(
+  return steady(
     found.map((at) => placed(at, view, surface)),
     surface,
     view,
   )
 }
 
-const bins = 240
+const neighbours = 7
+const steadyShare = 0.08
 
-/** The farthest out in each of 240 turns: under the back of the head the surface turns away, comes round and turns away again. */
-function outermost(places: Horizon, surface: Surface, view: OrthographicView): Horizon {
+/** Those that lie about as far out as most beside them: the nape, the neck and the face have small horizons of their own. */
+function steady(places: Horizon, surface: Surface, view: OrthographicView): Horizon {
   const middle = middleOf(view, surface)
-  const outMm = ({ page }: Horizon[number]) => Math.hypot(page[0] - middle[0], page[1] - middle[1])
-  const best = new Map<number, Horizon[number]>()
-  for (const place of places) {
-    const bin = Math.floor(((place.turn + Math.PI) / (2 * Math.PI)) * bins)
-    const known = best.get(bin)
-    if (!known || outMm(place) > outMm(known)) best.set(bin, place)
-  }
-  return [...best.values()].sort((a, b) => a.turn - b.turn)
+  const sorted = [...places].sort((a, b) => a.turn - b.turn)
+  const outMm = sorted.map(({ page }) => Math.hypot(page[0] - middle[0], page[1] - middle[1]))
+  return sorted.filter((_, i) => {
+    const beside = Array.from(
+      { length: 2 * neighbours + 1 },
+      (_, j) => outMm[(i + j - neighbours + outMm.length) % outMm.length],
+    )
+    const usual = beside.sort((a, b) => a - b)[neighbours]
+    return Math.abs(outMm[i] - usual) < steadyShare * usual
+  })
 }
 
 const middleOf = ({ right, up }: OrthographicView, { centre }: Surface) => [

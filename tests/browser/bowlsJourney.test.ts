@@ -42,7 +42,7 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
   await goTo(page, "Placement")
   await unfold(page, /^Add by words/)
   for (const behindMm of ["30", "36", "42", "48"]) {
-    await type(page, "Starts behind the hairline", behindMm)
+    await type(page, "Behind the hairline where it starts", behindMm)
     await page.getByRole("button", { name: "Add slice" }).tap()
   }
   await options(page).nth(3).waitFor()

@@ -20,9 +20,7 @@ export function TintLayer({ pane }: { pane: PaneState }) {
   )
   return (
     <Layer listening={false}>
-      {isAtRest && working && workingSections && (
-        <Shape listening={false} perfectDrawEnabled={false} sceneFunc={scene} />
-      )}
+      {isAtRest && working && <Shape listening={false} perfectDrawEnabled={false} sceneFunc={scene} />}
     </Layer>
   )
 }

@@ -84,7 +84,7 @@ export function ViewPane({ name, enlarged, Overlay }: Props) {
     <div className="pane-paper" ref={container}>
       {width > 0 && (
         <Stage width={width} height={height} listening={false} aria-hidden="true">
-          <TintLayer pane={pane} />
+          {plan.workingSections && <TintLayer pane={pane} />}
           <Layer listening={false}>
             <Shape listening={false} perfectDrawEnabled={false} sceneFunc={settledScene} />
           </Layer>

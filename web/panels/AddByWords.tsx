@@ -46,14 +46,14 @@ export function AddByWords() {
         </div>
         <div className="pairs">
           <NumberField
-            name="Starts behind the hairline"
+            name="Behind the hairline where it starts"
             unit="mm"
             value={behindMm}
             range={reachMm}
             onCommit={setBehindMm}
           />
           <NumberField
-            name="Drifts back by"
+            name="Farther back where it ends, by"
             unit="mm"
             value={driftMm}
             range={driftsMm}

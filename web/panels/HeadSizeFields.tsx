@@ -1,14 +1,16 @@
 import { useState } from "react"
+import { useStore } from "zustand"
 import type { HeadSize } from "../../geometry/head/headSize"
 import { startingHeadSize } from "../../presets/headSizes"
 import { act } from "../plan/act"
 import { setHead } from "../plan/edits/setHead"
 import { headOf } from "../plan/measured"
+import { chooseUnits, type MeasureUnits, measureUnits } from "../plan/measureUnits"
 import { usePlan } from "../plan/usePlan"
-import { CaliperFields } from "./CaliperFields"
 import { Choices } from "./Choices"
 import { isAverage, toCaliper, toTape } from "./headSizeChoices"
-import { TapeFields } from "./TapeFields"
+import { measuresOf } from "./headSizeMeasures"
+import { MeasureField, type MeasureUnit, measureText } from "./MeasureField"
 
 type Way = "average" | "tape" | "caliper"
 
@@ -18,12 +20,20 @@ const ways: readonly { value: Way; label: string }[] = [
   { value: "caliper", label: "By caliper" },
 ]
 
+const unitOptions: readonly { value: MeasureUnits; label: string }[] = [
+  { value: "metric", label: "Metric" },
+  { value: "inches", label: "Inches" },
+]
+
 /** How large the head is: an average, three tape measures, or three caliper measures. */
 export function HeadSizeFields() {
   const size = usePlan((plan) => plan.head.size)
   const surface = usePlan((plan) => headOf(plan).surface)
   const [wantsCaliper, setWantsCaliper] = useState(false)
   const way = isAverage(size) && !wantsCaliper ? "average" : size.kind
+
+  const { units } = useStore(measureUnits)
+  const unit = units === "inches" ? "in" : way === "caliper" ? "mm" : "cm"
 
   const choose = (next: Way) => {
     setWantsCaliper(next === "caliper")
@@ -35,15 +45,20 @@ export function HeadSizeFields() {
     <section aria-labelledby="size-title">
       <h2 id="size-title">Head size</h2>
       <Choices legend="Measured" options={ways} value={way} onChange={choose} />
-      {way === "average" && <AverageWords size={toTape(surface)} />}
-      {way === "tape" && size.kind === "tape" && (
-        <TapeFields size={size} onCommit={(part) => resize("Change the head size", { ...size, ...part })} />
-      )}
-      {way === "caliper" && size.kind === "caliper" && (
-        <CaliperFields
-          size={size}
-          onCommit={(part) => resize("Change the head size", { ...size, ...part })}
-        />
+      <Choices legend="Units" options={unitOptions} value={units} onChange={chooseUnits} />
+      {way === "average" ? (
+        <AverageWords size={toTape(surface)} unit={unit} />
+      ) : (
+        <div className="measures">
+          {measuresOf(size).map((measure) => (
+            <MeasureField
+              key={measure.key}
+              measure={measure}
+              unit={unit}
+              onCommit={(mm) => resize("Change the head size", measure.resized(mm))}
+            />
+          ))}
+        </div>
       )}
     </section>
   )
@@ -51,9 +66,14 @@ export function HeadSizeFields() {
 
 const resize = (label: string, size: HeadSize) => act(label, setHead({ size }))
 
-const AverageWords = ({ size }: { size: ReturnType<typeof toTape> }) => (
-  <p className="aside">
-    As a woman of mean size: a tape reads {size.aroundMm / 10} cm around, {size.overMm / 10} cm over the top,{" "}
-    {size.frontToNapeMm / 10} cm from front to nape. Measure to fit the client.
-  </p>
-)
+type AverageProps = { size: ReturnType<typeof toTape>; unit: MeasureUnit }
+
+function AverageWords({ size, unit }: AverageProps) {
+  const [around, over, frontToNape] = measuresOf(size).map(({ mm }) => `${measureText(mm, unit)} ${unit}`)
+  return (
+    <p className="aside">
+      As a woman of mean size: a tape reads {around} around, {over} over the top, {frontToNape} from front to
+      nape. Measure to fit the client.
+    </p>
+  )
+}

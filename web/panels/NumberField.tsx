@@ -1,11 +1,15 @@
 import { useEffect, useId, useState } from "react"
 
+type Notation = { write(value: number): string; read(text: string): number; examples: string }
+
 type Props = {
   name: string
   unit: string
   value: number
   range: { low: number; high: number }
   step?: number
+  /** How a number is written and read where it is not by decimals; `examples` tell it to who mistyped. */
+  notation?: Notation | undefined
   /** Nothing is known yet: the field stays empty and `value` is where the arrows start. */
   isUnset?: boolean
   /** What an empty field means, where it means something; otherwise it is a fault. */
@@ -21,17 +25,19 @@ export function NumberField({
   value,
   range,
   step = 1,
+  notation,
   isUnset = false,
   onClear,
   onCommit,
 }: Props) {
   const id = useId()
+  const format = notation?.write ?? decimals
   const [text, setText] = useState(isUnset ? "" : format(value))
   const [fault, setFault] = useState("")
   useEffect(() => {
     setText(isUnset ? "" : format(value))
     setFault("")
-  }, [value, isUnset])
+  }, [value, isUnset, format])
 
   const commit = () => {
     if (text.trim() === "" && (isUnset || onClear)) {
@@ -39,9 +45,12 @@ export function NumberField({
       if (!isUnset) onClear?.()
       return
     }
-    const wanted = Number(text.trim().replace(",", "."))
+    // A coarse notation writes less than is known: text left as it was written says nothing new.
+    if (notation && !isUnset && text === format(value)) return setFault("")
+    const wanted = (notation?.read ?? readDecimals)(text)
     if (text.trim() === "" || !Number.isFinite(wanted) || wanted < range.low || wanted > range.high) {
-      setFault(`${`${name}: expected ${format(range.low)} to ${format(range.high)} ${unit}`.trimEnd()}.`)
+      const span = `${name}: expected ${format(range.low)} to ${format(range.high)} ${unit}`.trimEnd()
+      setFault(notation ? `${span}, typed as ${notation.examples}.` : `${span}.`)
       return
     }
     setFault("")
@@ -57,7 +66,7 @@ export function NumberField({
         <input
           id={id}
           type="text"
-          inputMode="decimal"
+          inputMode={notation ? "text" : "decimal"}
           autoComplete="off"
           value={text}
           aria-invalid={fault !== ""}
@@ -84,4 +93,5 @@ export function NumberField({
   )
 }
 
-const format = (value: number) => String(Number(value.toFixed(2)))
+const readDecimals = (text: string) => Number(text.trim().replace(",", "."))
+const decimals = (value: number) => String(Number(value.toFixed(2)))

@@ -3,6 +3,7 @@ import { partingLengthMm } from "../../geometry/reshapeParting"
 import type { Section } from "../../geometry/section/section"
 import { act } from "../plan/act"
 import { behindMmOf, setAngle, setBehind, setDirection, setLength } from "../plan/edits/shapeParting"
+import { setStartAlong, startAlong } from "../plan/edits/startAlong"
 import { limits } from "../plan/limits"
 import { headOf } from "../plan/measured"
 import type { Plan } from "../plan/schema"
@@ -24,6 +25,7 @@ const tenth = (value: number) => Math.round(value * 10) / 10
 export function PlaceFields({ section, plan }: { section: Section; plan: Plan }) {
   const head = headOf(plan)
   const { id, parting } = section
+  const start = startAlong(parting, head)
   const { name, degrees } = directionIn(section, head)
   return (
     <>
@@ -34,6 +36,13 @@ export function PlaceFields({ section, plan }: { section: Section; plan: Plan })
           value={tenth(behindMmOf(parting, head))}
           range={{ ...limits.behindMm, low: 0 }}
           onCommit={(mm) => act("Move behind the hairline", setBehind(id, mm))}
+        />
+        <NumberField
+          name={`From centre front, ${start.side}`}
+          unit="mm"
+          value={tenth(start.mm)}
+          range={{ low: 0, high: Math.floor(head.hairline.sides[start.side].lengthMm) }}
+          onCommit={(mm) => act("Move along the hairline", setStartAlong(id, mm))}
         />
         <NumberField
           name="Length"

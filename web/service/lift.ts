@@ -1,4 +1,4 @@
-import { levelScale, liftCeilingC, liftReference, liftStopMin } from "../../presets/lift"
+import { levelScale, liftReference, liftStopMin } from "../../presets/lift"
 import type { Refusal } from "../plan/schema"
 import { numberText } from "./numberText"
 
@@ -58,34 +58,12 @@ export function minutesToGain(traits: LiftTraits, conditions: LiftConditions, le
   return minutes <= lastGainMin(conditions) + 1e-9 ? minutes : Number.POSITIVE_INFINITY
 }
 
-/** Why no lift is worked out for this, or null. */
-export function liftRefusal(
-  conditions: LiftConditions,
-  startLevel: number,
-  goalLevel: number,
-): Refusal | null {
-  const { temperatureC, onHeadPercent, printed, longestMin } = conditions
-  if (!(temperatureC <= liftCeilingC))
-    return refuse(
-      `No lift is worked out above ${liftCeilingC} °C, and ${numberText(temperatureC)} °C was given. Take the heat away.`,
-    )
-  if (!(onHeadPercent > 0))
-    return refuse("The mix has no peroxide: give its strength on the head in per cent.")
-  if (!(longestMin > 0)) return refuse("The product's longest time must be above 0 minutes.")
-  if (!(printed.low >= 0 && printed.high > 0 && printed.high >= printed.low))
-    return refuse("The sheet's lift must run from a lower to a higher number of levels.")
-  return (
-    levelRefusal("The level to start from", startLevel) ?? levelRefusal("The level to lift to", goalLevel)
-  )
-}
-
+/** Why a level cannot be one to start from or to lift to, or null. */
 export function levelRefusal(what: string, level: number): Refusal | null {
   const { darkest, lightest } = levelScale
   if (level >= darkest && level <= lightest) return null
-  return refuse(`${what} is ${numberText(level)}: the scale runs from ${darkest} to ${lightest}.`)
+  return { refused: `${what} is ${numberText(level)}: the scale runs from ${darkest} to ${lightest}.` }
 }
-
-const refuse = (refused: string): Refusal => ({ refused })
 
 const lastGainMin = ({ longestMin }: LiftConditions) => Math.min(longestMin, liftStopMin)
 

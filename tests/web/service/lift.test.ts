@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest"
 import type { LiftConditions, LiftTraits } from "../../../web/service/lift"
 import {
   activationFrom,
+  levelRefusal,
   levelsGained,
-  liftRefusal,
   minutesToGain,
   strengthFactor,
 } from "../../../web/service/lift"
@@ -83,22 +83,15 @@ describe("the lift of any head", () => {
     ))
 })
 
-describe("what no lift is worked out for", () => {
-  it("is heat above 40 C", () => {
-    expect(liftRefusal({ ...conditions, temperatureC: 40.5 }, 6, 8)?.refused).toBe(
-      "No lift is worked out above 40 °C, and 40.5 °C was given. Take the heat away.",
-    )
-    expect(liftRefusal({ ...conditions, temperatureC: 40 }, 6, 8)).toBeNull()
-    expect(liftRefusal({ ...conditions, temperatureC: Number.NaN }, 6, 8)).not.toBeNull()
-  })
-  it("is a level off the scale", () => {
-    expect(liftRefusal(conditions, 6, 11)?.refused).toBe(
+describe("a level no lift is worked out for", () => {
+  it("is one off the scale", () => {
+    expect(levelRefusal("The level to lift to", 11)?.refused).toBe(
       "The level to lift to is 11: the scale runs from 1 to 10.",
     )
-    expect(liftRefusal(conditions, 0, 8)?.refused).toContain("The level to start from is 0")
+    expect(levelRefusal("The level to start from", 0)?.refused).toContain("The level to start from is 0")
+    expect(levelRefusal("The level to start from", Number.NaN)).not.toBeNull()
   })
-  it("is a mix without peroxide, a time of 0, a lift that runs backwards", () => {
-    for (const change of [{ onHeadPercent: 0 }, { longestMin: 0 }, { printed: { low: 4, high: 3 } }])
-      expect(liftRefusal({ ...conditions, ...change }, 6, 8)).not.toBeNull()
+  it("is none on it, its ends among them", () => {
+    for (const level of [1, 6.5, 10]) expect(levelRefusal("The level to lift to", level)).toBeNull()
   })
 })

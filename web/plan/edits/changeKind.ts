@@ -1,4 +1,4 @@
-import { isFoil, type Section, type SectionKind } from "../../../geometry/section/section"
+import { type Foil, isFoil, type Section, type SectionKind } from "../../../geometry/section/section"
 import type { Edit } from "../edit"
 import { type NextSection, newSection, usualSection } from "../newSection"
 import { twinOf } from "../pairs"
@@ -33,29 +33,20 @@ export function asKind(
   const { id, parting, taken, depthMm, note, twin } = section
   const band = { id, parting, taken, depthMm, note, twin }
   if (!isFoil(fresh) || !isFoil(section)) return { ...fresh, ...band }
-  const {
-    mapNumber,
-    name,
-    rootDistanceMm,
-    strand,
-    faces,
-    carrier,
-    elevationDeg,
-    overDirectionDeg,
-    foilLie,
-    mix,
-  } = section
-  const treatment = {
-    mapNumber,
-    name,
-    rootDistanceMm,
-    strand,
-    faces,
-    carrier,
-    elevationDeg,
-    overDirectionDeg,
-    foilLie,
-    mix,
-  }
+  const treatment = Object.fromEntries(carried.map((field) => [field, section[field]]))
   return { ...fresh, ...band, ...treatment }
 }
+
+/** How a foil is treated, which stays however its hair is taken up. */
+const carried = [
+  "mapNumber",
+  "name",
+  "rootDistanceMm",
+  "strand",
+  "faces",
+  "carrier",
+  "elevationDeg",
+  "overDirectionDeg",
+  "foilLie",
+  "mix",
+] as const satisfies readonly (keyof Foil)[]

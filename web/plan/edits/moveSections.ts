@@ -17,7 +17,7 @@ export const moveSections =
   (ids: readonly string[], { alongMm, behindMm }: Step): Edit =>
   (plan) => {
     const head = headOf(plan)
-    const move = (parting: SurfacePath) => movedBack(head, along(head, parting, alongMm), behindMm)
+    const move = (parting: SurfacePath) => movedBack(head, movedAlong(head, parting, alongMm), behindMm)
     return replaceSections(ids, (section) => ({ ...section, parting: move(section.parting) }))(plan)
   }
 
@@ -28,7 +28,8 @@ export const movedBack = (head: Head, parting: SurfacePath, mm: number) =>
 /** Farther in than this, mm, the nearest place of the hairline changes too fast to be a guide. */
 const guidedMm = 60
 
-function along(head: Head, parting: SurfacePath, mm: number): SurfacePath {
+/** A parting moved along the hairline to the head's right by so many mm, its distance from it kept where it lies near. */
+export function movedAlong(head: Head, parting: SurfacePath, mm: number): SurfacePath {
   if (mm === 0) return parting
   const guided = parting.every((at) => head.hairline.coordinates(at).behindMm < guidedMm)
   if (guided) return parting.map((at) => alongHairline(head, at, mm))

@@ -17,7 +17,8 @@ import { replaceSections } from "./replaceSections"
 
 type Reshape = (parting: SurfacePath, head: Head, section: Section) => SurfacePath | Refusal
 
-const reshape =
+/** One section's parting made another, and its twin's with it. */
+export const reshape =
   (id: string, change: Reshape): Edit =>
   (plan) => {
     const section = plan.sections.find((each) => each.id === id)
