@@ -36,7 +36,9 @@ export function horizonOf(view: OrthographicView, surface: Surface): Horizon {
 }
 
 const neighbours = 7
-const steadyShare = 0.08
+/** Of two horizons as many places strong the outer one is the outline. */
+const outward = 3
+const steadyShare = 0.12
 
 /** Those that lie about as far out as most beside them: the nape, the neck and the face have small horizons of their own. */
 function steady(places: Horizon, surface: Surface, view: OrthographicView): Horizon {
@@ -48,7 +50,7 @@ function steady(places: Horizon, surface: Surface, view: OrthographicView): Hori
       { length: 2 * neighbours + 1 },
       (_, j) => outMm[(i + j - neighbours + outMm.length) % outMm.length],
     )
-    const usual = beside.sort((a, b) => a - b)[neighbours]
+    const usual = beside.sort((a, b) => a - b)[neighbours + outward]
     return Math.abs(outMm[i] - usual) < steadyShare * usual
   })
 }
