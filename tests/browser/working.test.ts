@@ -143,6 +143,7 @@ it("refuses with a cure a stroke that divides nothing", async () => {
 it("does the same by keyboard alone", async () => {
   const { page, problems, close } = await visit(tablet)
   await options(page).nth(10).waitFor()
+  await page.getByText("Divide into working sections").waitFor()
   await tabTo(page, /Divide into working sections/)
   await page.keyboard.press("Enter")
   await tabTo(page, /^Four-section ?Centre/)

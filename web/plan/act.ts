@@ -1,7 +1,9 @@
+import type { Section } from "../../geometry/section/section"
 import { announce, announceRefusal } from "./announcements"
 import type { Edit } from "./edit"
 import { redoLabel, undoLabel } from "./history"
 import { edit, planStore, redo, undo } from "./planStore"
+import type { Plan } from "./schema"
 import { sessionStore } from "./sessionStore"
 
 /** Make a change and say so; a refusal is said instead. Selects what the change made. True when it was made. */
@@ -12,11 +14,21 @@ export function act(label: string, change: Edit, key?: string): boolean {
     announceRefusal(refusal.refused)
     return false
   }
-  const known = new Set(before.sections.map(({ id }) => id))
-  const made = planStore.getState().present.sections.filter(({ id }) => !known.has(id))
+  const made = inHand(madeSince(before, planStore.getState().present))
   if (made.length > 0) sessionStore.setState({ selectedIds: made.map(({ id }) => id) })
   announce(label)
   return true
+}
+
+function madeSince(before: Plan, { sections }: Plan): readonly Section[] {
+  const known = new Set(before.sections.map(({ id }) => id))
+  return sections.filter(({ id }) => !known.has(id))
+}
+
+/** Of one pair its first is enough: what is done to it is done to both. */
+function inHand(made: readonly Section[]): readonly Section[] {
+  const [first, second, ...more] = made
+  return second && more.length === 0 && first.twin === second.id ? [first] : made
 }
 
 /** Take back the last change and say which. */
