@@ -1,4 +1,5 @@
 import type { SurfacePoint } from "./frames"
+import { shareOfMeeting } from "./meeting"
 import { between, type SurfacePath } from "./surfacePath"
 
 /** A line of the scalp map without its loops: where it meets an earlier piece of itself it goes on from the meeting place. */
@@ -21,14 +22,3 @@ function firstMeeting(line: SurfacePath, at: SurfacePoint): { after: number; at:
   }
   return null
 }
-
-/** How far along the first piece it is met by the second; null where they do not meet. */
-function shareOfMeeting(a: SurfacePoint, b: SurfacePoint, c: SurfacePoint, d: SurfacePoint): number | null {
-  const [atA, atB] = [turn(c, d, a), turn(c, d, b)]
-  if (atA * atB >= 0 || turn(a, b, c) * turn(a, b, d) >= 0) return null
-  return atA / (atA - atB)
-}
-
-/** Twice the area of a triangle; positive when it is walked to the left. */
-const turn = (a: SurfacePoint, b: SurfacePoint, c: SurfacePoint) =>
-  (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])

@@ -4,6 +4,7 @@ import type { SectionKind } from "../../geometry/section/section"
 import { fitParting, landmarkOrder } from "../../geometry/technique"
 import { act } from "../plan/act"
 import { announceRefusal } from "../plan/announcements"
+import { capital } from "../plan/capital"
 import { addSections } from "../plan/edits/addSections"
 import { headOf } from "../plan/measured"
 import { newSection } from "../plan/newSection"
@@ -13,7 +14,7 @@ import { kindWords } from "../plan/words"
 import { Choices } from "./Choices"
 import { NumberField } from "./NumberField"
 
-const placeOptions = landmarkOrder.map((value) => ({ value, label: value[0].toUpperCase() + value.slice(1) }))
+const placeOptions = landmarkOrder.map((value) => ({ value, label: capital(value) }))
 const sides = [
   { value: "left", label: "Client’s left" },
   { value: "right", label: "Client’s right" },

@@ -1,5 +1,6 @@
 import type { Section } from "../../geometry/section/section"
 import { act } from "../plan/act"
+import { capital } from "../plan/capital"
 import { renameSection } from "../plan/edits/renameSection"
 import { foilsBeside, splitSection } from "../plan/edits/splitSection"
 import { letters } from "../plan/limits"
@@ -32,7 +33,7 @@ function PairNote({ section, plan }: Props) {
   if (!words) return null
   return (
     <div className="note-with-button">
-      <p>{words[0].toUpperCase() + words.slice(1)}: what is done to one is done to both.</p>
+      <p>{capital(words)}: what is done to one is done to both.</p>
       <button type="button" className="button" onClick={breakSelectedPairs}>
         Break the pair
       </button>

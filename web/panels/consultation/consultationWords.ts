@@ -1,4 +1,5 @@
 import { rootDistanceMm } from "../../../presets/foils"
+import { capital } from "../../plan/capital"
 import type { FinishTone, HairHistory, HairState, StrandPart, Zone } from "../../plan/consultation"
 
 /** The words of the consultation. */
@@ -51,7 +52,7 @@ export const placeOptions = [{ value: "all", label: "All over" }, ...zoneOptions
 export const partOptions = [{ value: "all", label: "Root to ends" }, ...optionsOf(partWords)] as const
 export const rootOptions = (["tight", "standard", "soft"] as const).map((word) => ({
   value: String(rootDistanceMm[word].value),
-  label: `${word[0].toUpperCase()}${word.slice(1)}, ${rootDistanceMm[word].value} mm`,
+  label: `${capital(word)}, ${rootDistanceMm[word].value} mm`,
 }))
 /** Weeks between visits. Common practice: a toner 4 to 6, a frame 8 to 12. */
 export const upkeepOptions = ["6", "8", "10", "12", "16"].map((weeks) => ({ value: weeks, label: weeks }))

@@ -1,6 +1,7 @@
 import { useState } from "react"
 import { heatHabits } from "../../../presets/pace"
 import type { ProductSheet } from "../../../presets/productSheet"
+import { capital } from "../../plan/capital"
 import { letters, limits } from "../../plan/limits"
 import { sheetProblems } from "../../service/productSheet"
 import { Choices } from "../Choices"
@@ -46,7 +47,7 @@ export function SheetEditor({ sheet, others, onKeep, onLeave, onRemove }: Props)
       {problems.length > 0 && (
         <ul className="cautions" aria-label="Before it can be kept">
           {problems.map(({ expected }) => (
-            <li key={expected}>{expected[0].toUpperCase() + expected.slice(1)}</li>
+            <li key={expected}>{capital(expected)}</li>
           ))}
         </ul>
       )}

@@ -1,6 +1,7 @@
 import type { HairlineForm } from "../../../geometry/head/hairlineLandmarks"
 import { hairlineForms } from "../../../geometry/head/hairlineLandmarks"
 import { type TriedHead, triedHeads } from "../../../presets/headSizes"
+import { capital } from "../../plan/capital"
 import type { Plan } from "../../plan/schema"
 import { Choices } from "../Choices"
 
@@ -26,7 +27,7 @@ const sizeOptions = [
 ]
 const formOptions = [
   { value: "plan" as const, label: "This plan’s" },
-  ...hairlineForms.map((value) => ({ value, label: `${value[0].toUpperCase()}${value.slice(1)}` })),
+  ...hairlineForms.map((value) => ({ value, label: capital(value) })),
 ]
 
 export function HeadTried({ tried, onTry }: { tried: Tried; onTry: (tried: Tried) => void }) {

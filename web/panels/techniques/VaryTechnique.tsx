@@ -1,5 +1,6 @@
 import { type StitchWord, stitches } from "../../../presets/foils"
 import type { MeasureName, TechniqueParameters, TechniqueValues } from "../../../presets/techniques/technique"
+import { capital } from "../../plan/capital"
 import { Choices } from "../Choices"
 import { MeasureSlider } from "./MeasureSlider"
 
@@ -14,7 +15,7 @@ const measures = Object.keys(units) as MeasureName[]
 const stitchWords = Object.keys(stitches) as StitchWord[]
 const stitchOptions = stitchWords.map((value) => ({
   value,
-  label: `${value[0].toUpperCase()}${value.slice(1)}, ${stitches[value].stitchMm.value} mm`,
+  label: `${capital(value)}, ${stitches[value].stitchMm.value} mm`,
 }))
 
 /** What may be varied before a technique is laid. */

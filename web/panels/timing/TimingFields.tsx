@@ -1,5 +1,6 @@
 import { foilMin, type Skill } from "../../../presets/pace"
 import { act } from "../../plan/act"
+import { capital } from "../../plan/capital"
 import { setTiming } from "../../plan/edits/setTiming"
 import { letters, limits } from "../../plan/limits"
 import type { Plan } from "../../plan/schema"
@@ -18,7 +19,7 @@ type PaceOption = { value: Skill | "learnt"; label: string }
 
 const skills: readonly PaceOption[] = (Object.keys(foilMin) as Skill[]).map((value) => ({
   value,
-  label: `${value[0].toUpperCase()}${value.slice(1)} ${foilMin[value].low}–${foilMin[value].high} min a foil`,
+  label: `${capital(value)} ${foilMin[value].low}–${foilMin[value].high} min a foil`,
 }))
 const learntOption = ({ slice }: NonNullable<TimingChoices["pace"]>): PaceOption => ({
   value: "learnt",
