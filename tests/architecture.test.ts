@@ -50,6 +50,25 @@ it("keeps each library behind one door", () => {
     expect(files.filter((file) => importsOf(file).includes(library))).toEqual([door])
 })
 
+it("keeps nothing at the top but the rooms, the guides and what tools need", () => {
+  const made = /^\.|^node_modules$|^dist$|\.log$/
+  expect(readdirSync(root).filter((name) => !made.test(name))).toEqual([
+    "DEVELOPERS.md",
+    "LICENSE",
+    "README.md",
+    "biome.json",
+    "geometry",
+    "package-lock.json",
+    "package.json",
+    "presets",
+    "tests",
+    "tsconfig.json",
+    "vite.config.ts",
+    "vitest.config.ts",
+    "web",
+  ])
+})
+
 it("geometry needs no library", () => {
   const outside = filesUnder("geometry").flatMap((file) =>
     importsOf(file).filter((name) => !name.startsWith(".")),
