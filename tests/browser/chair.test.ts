@@ -101,6 +101,31 @@ it("goes on after a reload, and after the device's clock was set back two hours"
   await close()
 })
 
+it("knows how far its clock had come when the page has crashed and the device's clock was set back", async () => {
+  const { page, close } = await visit()
+  await sitDown(page)
+  await press(page, "Foil 1 is on")
+  await page.waitForTimeout(5000)
+  const other = await page.context().newPage()
+  await other.addInitScript(() => {
+    const now = Date.now.bind(Date)
+    Date.now = () => now() - 2 * 3_600_000
+  })
+  const crashed = page.waitForEvent("crash")
+  const inspector = await page.context().newCDPSession(page)
+  void inspector.send("Page.crash").catch(() => {})
+  await crashed
+  await other.goto(page.url())
+  await other.getByRole("button", { name: "Foil 2 is on" }).waitFor()
+  const [, seconds] = (await elapsed(other)).split(":").map(Number)
+  expect(seconds).toBeGreaterThanOrEqual(4)
+  await other
+    .getByText(/was set back by at least 2 hours while this page was closed/)
+    .first()
+    .waitFor()
+  await close()
+})
+
 it("has one writer: a second window watches, and takes over when asked", async () => {
   const { page, problems, close } = await visit()
   await sitDown(page)

@@ -31,19 +31,25 @@ export function restOfService(planned: Service, soFar: SoFar): RestOfService {
   }
 }
 
-/** The news, with every part that says what was known before left as it was: nothing is drawn again for it. */
-export function withNews(before: RestOfService | null, news: RestOfService): RestOfService {
-  if (!before) return news
-  const same = <Part>(known: Part, part: Part) =>
-    JSON.stringify(known) === JSON.stringify(part) ? known : part
-  const after = {
-    ...news,
-    onAtMin: same(before.onAtMin, news.onAtMin),
-    offAtMin: same(before.offAtMin, news.offAtMin),
-    bowls: same(before.bowls, news.bowls),
-    conflicts: same(before.conflicts, news.conflicts),
-  }
-  return parts.every((part) => after[part] === before[part]) ? before : after
+/** What another plan of the same service says differently: all that has to travel, and all that is drawn again. */
+export function newsSince(before: RestOfService | null, after: RestOfService): Partial<RestOfService> {
+  if (!before) return after
+  const isNews = (part: keyof RestOfService) => JSON.stringify(before[part]) !== JSON.stringify(after[part])
+  return Object.fromEntries(parts.filter(isNews).map((part) => [part, after[part]]))
 }
 
 const parts = ["onAtMin", "offAtMin", "bowls", "lastOnMin", "rinseMin", "conflicts"] as const
+
+const mostAtOnce = 8
+
+/**
+ * What the screen shows next on its way to what is known. A new plan may move every foil that is on: the soonest are
+ * told at once, the rest in the seconds that follow, so that no second has them all to draw.
+ */
+export function nextShown(shown: RestOfService, known: RestOfService): RestOfService {
+  if (shown.offAtMin === known.offAtMin) return known
+  const moved = Object.entries(known.offAtMin).filter(([id, atMin]) => shown.offAtMin[id] !== atMin)
+  if (moved.length <= mostAtOnce) return known
+  const soonest = moved.toSorted(([, a], [, b]) => a - b).slice(0, mostAtOnce)
+  return { ...known, offAtMin: { ...shown.offAtMin, ...Object.fromEntries(soonest) } }
+}

@@ -1,12 +1,12 @@
-import { memo } from "react"
 import { heatOf, mixedTimes, recordsOf } from "../../service/chairRecord"
-import type { RestOfService } from "../../service/restOfService"
 import { endService } from "./chairActions"
 import { tap } from "./chairStore"
 import { useService } from "./useChair"
+import { useRest } from "./useRest"
 
 /** The next bowl to mix, the common rinse, and the end when all is off. */
-export const BowlAndRinse = memo(function BowlAndRinse({ bowls }: Pick<RestOfService, "bowls">) {
+export function BowlAndRinse() {
+  const bowls = useRest((rest) => rest.bowls) ?? []
   const mixed = useService((chair) => mixedTimes(chair).length) ?? 0
   const onNow = useService((chair) => countOn(chair)) ?? 0
   const isAllDone = useService((chair) =>
@@ -38,7 +38,7 @@ export const BowlAndRinse = memo(function BowlAndRinse({ bowls }: Pick<RestOfSer
       )}
     </div>
   )
-})
+}
 
 /** Heat comes once, when every foil is on; then off, a look, and cool. */
 function HeatTap() {

@@ -1,16 +1,15 @@
-import { memo, useRef } from "react"
+import { memo } from "react"
 import { type FoilOnNow, foilsOnNow } from "../../service/chairTiles"
-import type { RestOfService } from "../../service/restOfService"
 import { useService } from "./useChair"
+import { useRest } from "./useRest"
 
-type OffAtMin = RestOfService["offAtMin"]
-type Props = { chosen: string | null; onChoose: (foil: string) => void; offAtMin: OffAtMin }
+type Props = { chosen: string | null; onChoose: (foil: string) => void }
 
 /** Every foil that is on, with its minutes; the chosen one is inked. */
-export const FoilTiles = memo(function FoilTiles({ chosen, onChoose, offAtMin }: Props) {
+export const FoilTiles = memo(function FoilTiles({ chosen, onChoose }: Props) {
   // One pass a second over all foils, as plain words: only a tile that says something else is drawn again.
   const tiles = useService((chair) => foilsOnNow(chair).map((foil) => JSON.stringify(foil))) ?? []
-  const calm = useCalmTimes(offAtMin)
+  const offAtMin = useRest((rest) => rest.offAtMin)
   if (tiles.length === 0) return <p className="large">Nothing is on.</p>
   return (
     <ul className="tiles" aria-label="Foils that are on">
@@ -22,28 +21,12 @@ export const FoilTiles = memo(function FoilTiles({ chosen, onChoose, offAtMin }:
             {...foil}
             isChosen={foil.id === chosen}
             onChoose={onChoose}
-            offAtMin={calm.get(foil.id)}
+            offAtMin={offAtMin?.[foil.id]}
           />
         ))}
     </ul>
   )
 })
-
-const mostAtOnce = 8
-
-/**
- * The minute at which each foil comes off. A new plan may move all of them: the soonest are told at once, the rest in
- * the seconds that follow, so that no second has them all to draw.
- */
-function useCalmTimes(offAtMin: OffAtMin): ReadonlyMap<string, number> {
-  const shown = useRef(new Map<string, number>())
-  const changed = Object.entries(offAtMin)
-    .filter(([id, atMin]) => shown.current.get(id) !== atMin)
-    .toSorted(([, a], [, b]) => a - b)
-  const told = shown.current.size === 0 ? changed : changed.slice(0, mostAtOnce)
-  for (const [id, atMin] of told) shown.current.set(id, atMin)
-  return shown.current
-}
 
 type TileProps = FoilOnNow & {
   isChosen: boolean

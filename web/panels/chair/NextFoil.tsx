@@ -5,23 +5,23 @@ import { headOf } from "../../plan/measured"
 import type { Plan } from "../../plan/schema"
 import { kindWords, whereOf } from "../../plan/words"
 import { recordsOf } from "../../service/chairRecord"
-import type { RestOfService } from "../../service/restOfService"
 import { HeadFigure } from "../HeadFigure"
 import { type FoilView, foilViews } from "../timing/foilShapes"
 import { tap } from "./chairStore"
 import { useService } from "./useChair"
+import { useRest } from "./useRest"
 
 /** The foil to place next, where it is on the head, and the one tap for it. */
-export function NextFoil({ plan, rest }: { plan: Plan; rest: RestOfService | null }) {
+export function NextFoil({ plan }: { plan: Plan }) {
   const id = useService((chair) => {
     const records = recordsOf(chair)
     return chair.foils.find((foil) => records.get(foil.id)?.onAtMs === null)?.id ?? null
   })
-  const isLate = useService((chair) => lateBy(chair.elapsedMs, rest, id) > 0)
+  const atMin = useRest((rest) => (id === null ? null : (rest.onAtMin[id] ?? null)))
+  const isLate = useService(({ elapsedMs }) => atMin !== null && elapsedMs / 60_000 + 0.5 > atMin)
   const foil = plan.sections.filter(isFoil).find((each) => each.id === id)
   const where = useMemo(() => foil && whereOf(foil, headOf(plan)), [foil, plan])
   if (!foil) return <p className="large">Every foil is on.</p>
-  const atMin = id === null ? undefined : rest?.onAtMin[id]
   return (
     <>
       <div className="next-foil">
@@ -31,7 +31,7 @@ export function NextFoil({ plan, rest }: { plan: Plan; rest: RestOfService | nul
           <p className="large">
             {kindWords[foil.kind]}, {where}, <b className="nowrap">mix {foil.mix}</b>
           </p>
-          {atMin !== undefined && <p>{isLate ? "Now" : `At minute ${Math.round(atMin)}`}</p>}
+          {atMin !== null && <p>{isLate ? "Now" : `At minute ${Math.round(atMin)}`}</p>}
         </div>
         <Where plan={plan} id={foil.id} />
       </div>
@@ -68,11 +68,6 @@ function OnTaps({ foil: { id, mapNumber }, timing }: { foil: Foil; timing: Plan[
       ))}
     </div>
   )
-}
-
-function lateBy(elapsedMs: number, rest: RestOfService | null, id: string | null) {
-  const atMin = id === null ? undefined : rest?.onAtMin[id]
-  return atMin === undefined ? 0 : elapsedMs / 60_000 + 0.5 - atMin
 }
 
 /** The foil on the head, in the view that shows the most of it. */

@@ -1,16 +1,17 @@
-import type { RestOfService } from "../../service/restOfService"
-import { useChair } from "./useChair"
+import { useRest } from "./useRest"
 
 /** How the rest of the service stands after what has happened. */
-export function Outlook({ rest }: { rest: RestOfService | null }) {
-  const startedAt = useChair(({ live }) => live?.startedAt ?? null)
-  if (!rest || startedAt === null) return null
+export function Outlook() {
+  const lastOnMin = useRest((rest) => rest.lastOnMin)
+  const rinseMin = useRest((rest) => rest.rinseMin)
+  const conflicts = useRest((rest) => rest.conflicts) ?? []
+  if (lastOnMin === null) return null
   return (
     <div className="outlook">
       <p>
-        As it stands: last foil on at minute {rest.lastOnMin}, all off at minute {rest.rinseMin}.
+        As it stands: last foil on at minute {lastOnMin}, all off at minute {rinseMin}.
       </p>
-      {rest.conflicts.map(({ rule, why }) => (
+      {conflicts.map(({ rule, why }) => (
         <p className="said refused" key={rule}>
           {why}
         </p>

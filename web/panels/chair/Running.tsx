@@ -2,7 +2,6 @@ import { useState } from "react"
 import type { Plan } from "../../plan/schema"
 import type { Chair } from "../../service/chairClock"
 import { recordsOf } from "../../service/chairRecord"
-import type { RestOfService } from "../../service/restOfService"
 import type { TimedPlan } from "../../service/timedPlan"
 import { BowlAndRinse } from "./BowlAndRinse"
 import { Calls } from "./Calls"
@@ -11,14 +10,11 @@ import { FoilTiles } from "./FoilTiles"
 import { NextFoil } from "./NextFoil"
 import { Outlook } from "./Outlook"
 import { useService } from "./useChair"
-import { useRest } from "./useRest"
-
-const nothing: RestOfService["offAtMin"] = {}
-const noBowls: RestOfService["bowls"] = []
+import { useRestKeeper } from "./useRest"
 
 /** The service while it goes on: what is next, what is due, and every foil that is on. */
 export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
-  const rest = useRest(timed)
+  useRestKeeper(timed)
   const [chosen, choose] = useState<string | null>(null)
   const [lookedAt, lookAt] = useState<string | null>(null)
   const isOn = useService((chair) => isOnNow(chair, chosen))
@@ -28,12 +24,12 @@ export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
       <Calls onChoose={choose} />
       <div className="chair-floor">
         <section className="next" aria-label="Next">
-          <NextFoil plan={plan} rest={rest} />
-          <BowlAndRinse bowls={rest?.bowls ?? noBowls} />
+          <NextFoil plan={plan} />
+          <BowlAndRinse />
         </section>
         <section className="on-now" aria-label="On now">
           {/* A look has the whole side while it is written down: nothing it asks for may lie below the fold. */}
-          {!isLooking && <FoilTiles chosen={chosen} onChoose={choose} offAtMin={rest?.offAtMin ?? nothing} />}
+          {!isLooking && <FoilTiles chosen={chosen} onChoose={choose} />}
           <FoilActions
             foil={chosen}
             plan={plan}
@@ -41,7 +37,7 @@ export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
             onLook={(looks) => lookAt(looks ? chosen : null)}
             onDone={() => choose(null)}
           />
-          {!isLooking && <Outlook rest={rest} />}
+          {!isLooking && <Outlook />}
         </section>
       </div>
     </>

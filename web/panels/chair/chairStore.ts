@@ -8,6 +8,7 @@ import { type Answer, passTime, type Tap, tapChair } from "../../service/chairCl
 import { isLiveService, type LiveService } from "../../service/liveService"
 import { type ChairLock, holdChair } from "./chairLock"
 import { forget, note, noted } from "./chairNote"
+import { forgetTime, noteTime, withNotedTime } from "./chairTimeNote"
 import { readClocks } from "./deviceClock"
 
 /** The chair of a plan: opening, held by this window, or watched while another window holds it; null for no chair. */
@@ -81,8 +82,8 @@ async function readKept(planId: string): Promise<LiveService | null> {
   if (kept) knownRevs.add(kept.rev)
   const late = noted(planId)
   if (late) knownRevs.add(late.rev)
-  if (late) return late.value
-  return kept && isLiveService(kept.value) ? kept.value : null
+  if (late) return withNotedTime(late.value)
+  return kept && isLiveService(kept.value) ? withNotedTime(kept.value) : null
 }
 
 /** Puts a service on the screen and on the disk in the same tick. */
@@ -100,10 +101,13 @@ export function tap(what: Tap | { kind: "undo" }) {
   keep()
 }
 
-/** Lets the time go by; what the device's clock did meanwhile is said. */
+/** Lets the time go by; what the device's clock did meanwhile is said, and kept. */
 export function tick() {
   const { live } = chairStore.getState()
-  if (live && !live.endedAt) take(passTime(live.chair, readClocks()), live)
+  if (!live || live.endedAt) return
+  const passed = passTime(live.chair, readClocks())
+  take(passed, live)
+  if (passed.said) keep()
 }
 
 function take({ chair, said, refused }: Answer, live: LiveService) {
@@ -117,18 +121,25 @@ function say(said: { text: string; refused: boolean }) {
   else announce(said.text)
 }
 
-/** Begins to write in this tick; noted down until that is done, save where only seconds have gone by. */
-export function keep({ isNoted = true } = {}) {
+/** Begins to write in this tick; noted down until that is done. */
+export function keep() {
   const { live, hold } = chairStore.getState()
   if (!live || hold !== "held") return
   const rev = newId()
   knownRevs.add(rev)
   const service = { planId: live.planId, rev, running: live.endedAt === null, value: live }
-  if (isNoted) note(service)
+  note(service)
+  if (live.endedAt) forgetTime(live.planId)
   void keepService(browserShelf, service, knownRevs).then((kept) => {
     const notKept = kept.state === "saved" ? null : kept.why
-    if (isNoted && (notKept === null || notKept === changedElsewhere)) forget(service)
+    if (notKept === null || notKept === changedElsewhere) forget(service)
     if (notKept === chairStore.getState().notKept) return
     chairStore.setState({ notKept, ...(notKept === changedElsewhere && { hold: "elsewhere" as const }) })
   })
+}
+
+/** Keeps how far the clock has come since the last tap. */
+export function keepTime() {
+  const { live, hold } = chairStore.getState()
+  if (live && live.endedAt === null && hold === "held") noteTime(live)
 }

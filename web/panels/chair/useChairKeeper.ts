@@ -6,6 +6,7 @@ import {
   closeChair,
   isRunning,
   keep,
+  keepTime,
   openChair,
   takeIfFree,
   tick,
@@ -14,8 +15,6 @@ import {
 import { findRunning } from "./findRunning"
 import { keepAwake, wakeSound } from "./signals"
 import { useChair } from "./useChair"
-
-const keepEverySeconds = 5
 
 /**
  * Keeps the chair whatever screen is shown: one that runs goes on, of this plan or of another; one that does not is
@@ -47,13 +46,11 @@ async function takeUpRunning() {
 /** Lets the seconds go by, and keeps them. A page may sound only after a touch, once for each load. */
 function useSeconds() {
   useEffect(() => {
-    let seconds = 0
     const second = () => {
       const { planId, hold } = chairStore.getState()
       if (planId === null) return
       tick()
-      seconds += 1
-      if (seconds % keepEverySeconds === 0) keep({ isNoted: false })
+      keepTime()
       if (hold === "elsewhere") void watchChair(planId).then(() => takeIfFree(planId))
     }
     const wake = () => {

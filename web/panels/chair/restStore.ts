@@ -1,0 +1,63 @@
+import { createStore } from "zustand/vanilla"
+import type { Chair } from "../../service/chairClock"
+import { soFarOf } from "../../service/chairDue"
+import { nextShown, type RestOfService, restOfService } from "../../service/restOfService"
+import type { Service } from "../../service/scheduleInput"
+import { chairStore } from "./chairStore"
+import type { RestAnswer, RestQuestion } from "./restWorker"
+
+/** The rest of the running service as the screen shows it; null where there is none, or its plan cannot be timed. */
+export const restStore = createStore<{ rest: RestOfService | null }>(() => ({ rest: null }))
+
+const everyMs = 20_000
+
+/**
+ * Plans the rest anew after every tap and every third of a minute, beside the screen. What is new waits for the next
+ * second, which draws in any case.
+ */
+export function followRest(service: Service): () => void {
+  let known = restNow(service)
+  restStore.setState({ rest: known })
+  const asking = askBeside(service, (news) => {
+    known = known && { ...known, ...news }
+  })
+  let asked: Chair | null = null
+  const second = () => {
+    const { rest } = restStore.getState()
+    if (rest && known && rest !== known) restStore.setState({ rest: nextShown(rest, known) })
+    const chair = chairStore.getState().live?.chair
+    if (!chair || (asked?.log === chair.log && thirdOf(asked) === thirdOf(chair))) return
+    asked = chair
+    asking.ask(chair)
+  }
+  second()
+  const stop = chairStore.subscribe(second)
+  return () => {
+    stop()
+    asking.end()
+    restStore.setState({ rest: null })
+  }
+}
+
+const thirdOf = ({ elapsedMs }: Chair) => Math.floor(elapsedMs / everyMs)
+
+/** A worker that answers for one service; where there can be none, the answer is worked out here. */
+function askBeside(service: Service, onNews: (news: RestAnswer) => void) {
+  const worker = new Worker(new URL("./restWorker.ts", import.meta.url), { type: "module" })
+  const post = (question: RestQuestion) => worker.postMessage(question)
+  let ask = (chair: Chair) => post({ soFar: soFarOf(chair) })
+  worker.onmessage = ({ data }: MessageEvent<RestAnswer>) => onNews(data)
+  worker.onerror = () => {
+    ask = (chair) => onNews(restOfService(service, soFarOf(chair)))
+    const now = restNow(service)
+    if (now) onNews(now)
+  }
+  post({ service })
+  return { ask: (chair: Chair) => ask(chair), end: () => worker.terminate() }
+}
+
+/** Worked out at once: before the first answer, and where there is no worker to ask. */
+function restNow(service: Service): RestOfService | null {
+  const chair = chairStore.getState().live?.chair
+  return chair ? restOfService(service, soFarOf(chair)) : null
+}
