@@ -1,7 +1,7 @@
 import { viewPoint } from "../frames"
 import type { Vec3 } from "../vec3"
 import { type ContourPoint, contoursOf } from "./contours"
-import { contourWeights, headPlace, type Scene, spacingMm, type Weight } from "./contourWeights"
+import { contourWeights, headPlace, type Scene, type Weight } from "./contourWeights"
 import { neckEndMm } from "./drawnHead"
 import { evenLoop } from "./evenLoop"
 import type { HeadLine } from "./headLine"
@@ -25,7 +25,7 @@ export function contourLines(
   const rank = ({ name, points }: Stroke) => (name === "ear" ? 1e6 : 0) + points.length
   strokes.sort((a, b) => rank(b) - rank(a))
   return strokes.flatMap((stroke) => {
-    const rest = offInk(stroke, page)
+    const rest = offInk(stroke, page, scene.spacingMm)
     page.add(stroke.points)
     return linesAlong(rest, scene)
   })
@@ -34,7 +34,7 @@ export function contourLines(
 /** The stretches of each contour that are drawn. */
 function strokesOf({ mesh, name }: BodyPart, seen: SeenMesh, scene: Scene): Stroke[] {
   return contoursOf(mesh, seen).flatMap((contour) => {
-    const loop = evenLoop(contour, spacingMm)
+    const loop = evenLoop(contour, scene.spacingMm)
     const weights = contourWeights(loop, name, scene).map((weight, i) =>
       fadeDown(weight, headPlace(loop[i], scene)[2]),
     )
@@ -49,11 +49,15 @@ function strokesOf({ mesh, name }: BodyPart, seen: SeenMesh, scene: Scene): Stro
   })
 }
 
+/** Strokes that run along each other for less only meet; what is left between is not drawn when it is shorter, mm. */
+const meetingMm = 4.8
+const restMm = 6
+
 /** A stroke with no weight where it runs along another; where it only meets one it stays. */
-function offInk(stroke: Stroke, page: InkedPage): Stroke {
+function offInk(stroke: Stroke, page: InkedPage, spacingMm: number): Stroke {
   const isFree = stroke.points.map((point) => !page.isInked(point))
-  const meeting = withoutShort(isFree, { value: false, least: 4, isClosed: false })
-  const isKept = withoutShort(meeting, { value: true, least: 5, isClosed: false })
+  const meeting = withoutShort(isFree, { value: false, least: meetingMm / spacingMm, isClosed: false })
+  const isKept = withoutShort(meeting, { value: true, least: restMm / spacingMm, isClosed: false })
   return { ...stroke, weights: stroke.weights.map((weight, i) => (isKept[i] ? weight : null)) }
 }
 

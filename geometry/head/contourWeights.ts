@@ -7,16 +7,15 @@ import type { BodyPart } from "./headMesh"
 import { depthAt, type Raster } from "./raster"
 import { runsOf, stretch, withoutShort } from "./runs"
 
-/** A view of the head scaled by `axes`, drawn as a raster. */
-export type Scene = { axes: Vec3; view: OrthographicView; raster: Raster }
+/** A view of the head scaled by `axes`, drawn as a raster; contours on it are worked on with points `spacingMm` apart. */
+export type Scene = { axes: Vec3; view: OrthographicView; raster: Raster; spacingMm: number }
 
 /** How one point of a contour is drawn; null where it is not. */
 export type Weight = HeadLine["weight"] | null
 
-/** Contours are worked on with points this far apart, mm. */
-export const spacingMm = 1.2
-const shortest = 4 / spacingMm
-const widestGap = 2.5 / spacingMm
+/** Shorter lines are not drawn and narrower gaps are bridged, mm. */
+const shortestMm = 4
+const widestGapMm = 2.5
 
 /** A line before other skin is drawn when it is this long and the skin lies this far behind it somewhere, mm. */
 const leastInner = { head: { lengthMm: 9, dropMm: 6 }, ear: { lengthMm: 14, dropMm: 3 } }
@@ -27,9 +26,11 @@ export function contourWeights(
   name: BodyPart["name"],
   scene: Scene,
 ): Weight[] {
+  const { spacingMm } = scene
+  const shortest = shortestMm / spacingMm
   const drops = loop.map((point) => dropBehind(point, scene.raster))
-  const isSeen = seenPoints(drops)
-  const isOuter = outerPoints(drops)
+  const isSeen = seenPoints(drops, widestGapMm / spacingMm)
+  const isOuter = outerPoints(drops, shortest)
   const weights = loop.map((_, i): Weight => (isSeen[i] ? (isOuter[i] ? "bold" : "medium") : null))
   for (const run of runsOf(weights, true)) {
     if (run.value !== "medium") continue
@@ -40,7 +41,7 @@ export function contourWeights(
     if (isLong && isDeep && !isSpare(middle, scene.view)) continue
     for (let i = run.from; i <= run.to; i++) weights[i % loop.length] = null
   }
-  return withoutSpecks(weights)
+  return withoutSpecks(weights, shortest)
 }
 
 /** A contour point on the unscaled head, mm. */
@@ -58,7 +59,7 @@ function dropBehind({ x, y, depth, outX, outY, bulge }: ContourPoint, raster: Ra
 }
 
 /** Small gaps are bridged; a line stops one point short of what hides it. */
-function seenPoints(drops: readonly number[]): boolean[] {
+function seenPoints(drops: readonly number[], widestGap: number): boolean[] {
   const isSeen = withoutShort(
     drops.map((drop) => drop > -2.5),
     { value: false, least: widestGap, isClosed: true },
@@ -66,13 +67,13 @@ function seenPoints(drops: readonly number[]): boolean[] {
   return isSeen.map((seen, i) => seen && isSeen[(i + 1) % isSeen.length] && isSeen.at(i - 1) === true)
 }
 
-function outerPoints(drops: readonly number[]): boolean[] {
+function outerPoints(drops: readonly number[], shortest: number): boolean[] {
   const isOuter = drops.map((drop) => drop === Number.POSITIVE_INFINITY)
   const bridged = withoutShort(isOuter, { value: false, least: shortest, isClosed: true })
   return withoutShort(bridged, { value: true, least: shortest, isClosed: true })
 }
 
-function withoutSpecks(weights: readonly Weight[]): Weight[] {
+function withoutSpecks(weights: readonly Weight[], shortest: number): Weight[] {
   const isDrawn = weights.map((weight) => weight !== null)
   const isKept = withoutShort(isDrawn, { value: true, least: shortest, isClosed: true })
   return weights.map((weight, i) => (isKept[i] ? weight : null))

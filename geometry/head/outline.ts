@@ -30,13 +30,16 @@ export function drawHead(axes: Vec3, view: OrthographicView, mmPerPixel = 1.5): 
   }
 }
 
+/** Contours of a coarser page have fewer points, so that a turning head is drawn sooner; none has them closer than this. */
+const finestMm = 1.2
+
 function drawFromRight(axes: Vec3, view: OrthographicView, mmPerPixel: number) {
   const subjects = bodyParts().map((part) => {
     const seen = seePoints(part.mesh, axes, view)
     return { part, mesh: part.mesh, seen, tones: tonesOf(part, seen) }
   })
   const raster = rasterOf(subjects, mmPerPixel)
-  const scene = { axes, view, raster }
+  const scene = { axes, view, raster, spacingMm: Math.max(finestMm, 0.8 * mmPerPixel) }
   const page = blankPage(raster, 1)
   const contours = contourLines(subjects, scene, page)
   const lines = [...contours, ...features().flatMap((feature) => featureLines(feature, scene, page))]
