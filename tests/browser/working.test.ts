@@ -1,25 +1,11 @@
-import { readFileSync } from "node:fs"
-import { createRequire } from "node:module"
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
+import { axeFaults } from "../support/axe"
 import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
 import { onLargeView, options, startNewPlan, tabTo, takeTool } from "../support/screen"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8")
-
-async function faults(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource)
-  return page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: typeof import("axe-core") }
-    const { violations } = await axe.run(document, { rules: { "target-size": { enabled: true } } })
-    return violations.map(
-      ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).join("; ")}`,
-    )
-  })
-}
 
 const said = (page: Page) => page.getByRole("status").last().textContent()
 const groups = (page: Page) => page.getByRole("listbox", { name: /^Foils/ }).getByRole("group")
@@ -183,9 +169,9 @@ describe.each([
     await page.getByText("Dividing partings", { exact: true }).click()
     await page.getByRole("button", { name: /^Dividing parting 1/ }).click()
     await page.getByText("Divide further").click()
-    expect(await faults(page)).toEqual([])
+    expect(await axeFaults(page)).toEqual([])
     await options(page).nth(1).click()
-    expect(await faults(page)).toEqual([])
+    expect(await axeFaults(page)).toEqual([])
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(size.viewport.width)
     expect(problems).toEqual([])
     await close()

@@ -1,12 +1,12 @@
-import { useEffect, useId, useState } from "react"
+import { useId } from "react"
+import { useTyped } from "./useTyped"
 
 type Props = { name: string; value: string; onCommit: (day: string) => void }
 
 /** A day, "2026-03-09". One that is half typed changes nothing. */
 export function DateField({ name, value, onCommit }: Props) {
   const id = useId()
-  const [text, setText] = useState(value)
-  useEffect(() => setText(value), [value])
+  const [text, setText] = useTyped(value)
   return (
     <div className="field">
       <label className="name" htmlFor={id}>

@@ -1,12 +1,12 @@
-import { useEffect, useId, useState } from "react"
+import { useId } from "react"
+import { useTyped } from "./useTyped"
 
 type Props = { name: string; value: string; most: number; onCommit: (value: string) => void; hint?: string }
 
 /** A line of words, kept when the field is left. */
 export function TextField({ name, value, most, onCommit, hint }: Props) {
   const id = useId()
-  const [text, setText] = useState(value)
-  useEffect(() => setText(value), [value])
+  const [text, setText] = useTyped(value)
   const commit = () => {
     if (text !== value) onCommit(text)
   }

@@ -64,36 +64,30 @@ function ScreenNav() {
 }
 
 function UndoSteps() {
-  const undoes = useUndoLabel()
-  const redoes = useRedoLabel()
   return (
     <div className="steps">
-      <button
-        type="button"
-        className="button"
-        disabled={!undoes}
-        onClick={undoAloud}
-        title={undoes ?? ""}
-        aria-label={undoes ? `Undo: ${undoes}` : "Undo"}
-      >
-        <span className="arrow" aria-hidden="true">
-          ↶
-        </span>{" "}
-        Undo
-      </button>
-      <button
-        type="button"
-        className="button"
-        disabled={!redoes}
-        onClick={redoAloud}
-        title={redoes ?? ""}
-        aria-label={redoes ? `Redo: ${redoes}` : "Redo"}
-      >
-        <span className="arrow" aria-hidden="true">
-          ↷
-        </span>{" "}
-        Redo
-      </button>
+      <Step name="Undo" arrow="↶" label={useUndoLabel()} onStep={undoAloud} />
+      <Step name="Redo" arrow="↷" label={useRedoLabel()} onStep={redoAloud} />
     </div>
+  )
+}
+
+type StepProps = { name: string; arrow: string; label: string | null; onStep: () => void }
+
+function Step({ name, arrow, label, onStep }: StepProps) {
+  return (
+    <button
+      type="button"
+      className="button"
+      disabled={!label}
+      onClick={onStep}
+      title={label ?? ""}
+      aria-label={label ? `${name}: ${label}` : name}
+    >
+      <span className="arrow" aria-hidden="true">
+        {arrow}
+      </span>{" "}
+      {name}
+    </button>
   )
 }

@@ -1,5 +1,6 @@
-import { useEffect, useId, useState } from "react"
+import { useId } from "react"
 import { clockIn, momentAt, momentMs } from "../../service/clock"
+import { useTyped } from "../useTyped"
 
 type Props = { name: string; value: string; zone: string; onCommit: (moment: string) => void }
 
@@ -8,8 +9,7 @@ export function MomentField({ name, value, zone, onCommit }: Props) {
   const id = useId()
   const ms = momentMs(value)
   const shown = ms === null ? "" : clockIn(zone, ms)
-  const [text, setText] = useState(shown)
-  useEffect(() => setText(shown), [shown])
+  const [text, setText] = useTyped(shown)
   return (
     <div className="field">
       <label className="name" htmlFor={id}>
