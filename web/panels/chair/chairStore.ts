@@ -8,7 +8,7 @@ import { type Answer, passTime, type Tap, tapChair } from "../../service/chairCl
 import { isLiveService, type LiveService } from "../../service/liveService"
 import { type ChairLock, holdChair } from "./chairLock"
 import { forget, note, noted } from "./chairNote"
-import { forgetTime, noteTime, withNotedTime } from "./chairTimeNote"
+import { forgetTime, goesOnFrom, noteTime, withNotedTime } from "./chairTimeNote"
 import { readClocks } from "./deviceClock"
 
 /** The chair of a plan: opening, held by this window, or watched while another window holds it; null for no chair. */
@@ -29,6 +29,8 @@ export const chairStore = createStore<ChairState>(() => closed)
 export const isRunning = ({ live }: Pick<ChairState, "live">) => live !== null && live.endedAt === null
 
 const knownRevs = new Set<string>()
+/** The writing that the service on the screen goes on from. */
+let rev: string | null = null
 let lock: ChairLock | null = null
 /** Counts openings and closings: an answer that comes after the next one is too late. */
 let turn = 0
@@ -67,11 +69,13 @@ export function closeChair() {
   keep()
   lock?.release()
   lock = null
+  rev = null
   chairStore.setState(closed, true)
 }
 
-/** What the other window has made of the service since. */
+/** What the other window has made of the service since: read anew only when it has written something. */
 export async function watchChair(planId: string) {
+  if (rev !== null && goesOnFrom(planId, rev)) return
   const live = await readKept(planId)
   const now = chairStore.getState()
   if (now.hold === "elsewhere" && now.planId === planId) chairStore.setState({ live })
@@ -80,10 +84,11 @@ export async function watchChair(planId: string) {
 async function readKept(planId: string): Promise<LiveService | null> {
   const kept = await readService(browserShelf, planId).catch(() => undefined)
   if (kept) knownRevs.add(kept.rev)
-  const late = noted(planId)
-  if (late) knownRevs.add(late.rev)
-  if (late) return withNotedTime(late.value)
-  return kept && isLiveService(kept.value) ? withNotedTime(kept.value) : null
+  const found = noted(planId) ?? kept
+  if (!found || !isLiveService(found.value)) return null
+  knownRevs.add(found.rev)
+  rev = found.rev
+  return withNotedTime(found.value, rev)
 }
 
 /** Puts a service on the screen and on the disk in the same tick. */
@@ -125,11 +130,12 @@ function say(said: { text: string; refused: boolean }) {
 export function keep() {
   const { live, hold } = chairStore.getState()
   if (!live || hold !== "held") return
-  const rev = newId()
+  rev = newId()
   knownRevs.add(rev)
   const service = { planId: live.planId, rev, running: live.endedAt === null, value: live }
   note(service)
   if (live.endedAt) forgetTime(live.planId)
+  else noteTime(live, rev)
   void keepService(browserShelf, service, knownRevs).then((kept) => {
     const notKept = kept.state === "saved" ? null : kept.why
     if (notKept === null || notKept === changedElsewhere) forget(service)
@@ -141,5 +147,5 @@ export function keep() {
 /** Keeps how far the clock has come since the last tap. */
 export function keepTime() {
   const { live, hold } = chairStore.getState()
-  if (live && live.endedAt === null && hold === "held") noteTime(live)
+  if (live && live.endedAt === null && hold === "held" && rev !== null) noteTime(live, rev)
 }

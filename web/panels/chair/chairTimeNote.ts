@@ -1,16 +1,14 @@
 import type { Chair } from "../../service/chairClock"
 import type { LiveService } from "../../service/liveService"
 
-/** What goes on by itself between two taps of a service. */
-type ChairTime = Pick<LiveService, "startedAt"> &
-  Pick<Chair, "revision" | "elapsedMs" | "last" | "clockNotes">
+/** What goes on by itself between two writings of a service, and the name of the writing it goes on from. */
+type ChairTime = Pick<Chair, "elapsedMs" | "last" | "clockNotes"> & { rev: string }
 
 const nameOf = (planId: string) => `partline-chair-time-${planId}`
 
 /** Notes how far the clock has come: between two taps nothing else changes, and the whole service is much to write. */
-export function noteTime({ planId, startedAt, chair }: LiveService) {
-  const { revision, elapsedMs, last, clockNotes } = chair
-  const time: ChairTime = { startedAt, revision, elapsedMs, last, clockNotes }
+export function noteTime({ planId, chair: { elapsedMs, last, clockNotes } }: LiveService, rev: string) {
+  const time: ChairTime = { rev, elapsedMs, last, clockNotes }
   try {
     localStorage.setItem(nameOf(planId), JSON.stringify(time))
   } catch {
@@ -24,14 +22,18 @@ export function forgetTime(planId: string) {
   } catch {}
 }
 
-/** A kept service, gone on to what was noted of its time since its last tap. */
-export function withNotedTime(live: LiveService): LiveService {
-  const { startedAt, ...time } = read(live.planId) ?? {}
-  const isOfItsLastTap = startedAt === live.startedAt && time.revision === live.chair.revision
-  return isOfItsLastTap ? { ...live, chair: { ...live.chair, ...time } } : live
+/** A service as it was written, gone on to what was noted of its time since. */
+export function withNotedTime(live: LiveService, rev: string): LiveService {
+  const noted = read(live.planId)
+  if (noted?.rev !== rev) return live
+  const { elapsedMs, last, clockNotes } = noted
+  return { ...live, chair: { ...live.chair, elapsedMs, last, clockNotes } }
 }
 
-function read(planId: string): Partial<ChairTime> | null {
+/** Whether the clock still goes on from that writing: nothing else has been written since. */
+export const goesOnFrom = (planId: string, rev: string) => read(planId)?.rev === rev
+
+function read(planId: string): ChairTime | null {
   try {
     return JSON.parse(localStorage.getItem(nameOf(planId)) ?? "null")
   } catch {
