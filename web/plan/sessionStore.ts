@@ -5,6 +5,8 @@ import { type NextSection, usualSection } from "./newSection"
 
 export type ToolName = "select" | "slice" | "weave" | "backcomb" | "left-out" | "divide" | "hairline"
 export type PartingWay = "hairline" | "straight" | "freehand"
+/** The sheets of paper, by the names the command knows them by. */
+export type SheetName = "placement"
 export type ScreenName = "client" | "placement" | "mixture" | "timing" | "chair" | "sheets"
 
 /** How the plan is looked at and what is in hand. Never saved, never undone. */
@@ -35,6 +37,8 @@ export type Session = {
   /** Only a pen draws; fingers move the page. */
   penOnly: boolean
   leftHanded: boolean
+  /** The sheet looked at. */
+  sheet: SheetName
   /** Left and right as the client sees them in the mirror. */
   mirrorView: boolean
 }
@@ -56,6 +60,7 @@ export const startSession = (): Session => ({
   gapMm: usualGapMm.value,
   penOnly: false,
   leftHanded: false,
+  sheet: "placement",
   mirrorView: false,
 })
 

@@ -3,17 +3,18 @@ import { announce, announceRefusal } from "../plan/announcements"
 import { fileName } from "../plan/fileName"
 import { saveFile } from "../plan/saveFile"
 import type { Plan } from "../plan/schema"
+import type { SheetName } from "../plan/sessionStore"
 import type { Fonts } from "./fontFile"
 import type { Page } from "./layout/page"
 
-type Props = { pages: readonly Page[]; plan: Plan; fonts: Fonts }
+type Props = { sheet: SheetName; pages: readonly Page[]; plan: Plan; fonts: Fonts }
 
 const type = "application/pdf"
 
 /** Save the pages as a PDF, or hand them to another app where the system does that. */
-export function SheetActions({ pages, plan, fonts }: Props) {
+export function SheetActions({ sheet, pages, plan, fonts }: Props) {
   const [isBusy, setIsBusy] = useState(false)
-  const name = fileName(plan, "pdf")
+  const name = fileName(plan, sheet === "placement" ? "pdf" : `${sheet}.pdf`)
   const withPdf = async (use: (bytes: Uint8Array<ArrayBuffer>) => void | Promise<void>) => {
     setIsBusy(true)
     try {

@@ -1,16 +1,36 @@
+import type { SheetName } from "../plan/sessionStore"
 import { type PaperName, papers } from "./layout/page"
+import { sheetKinds, sheetNames } from "./sheetKinds"
 
 type Props = {
+  sheet: SheetName
+  onSheet: (sheet: SheetName) => void
   paper: PaperName
   onPaper: (paper: PaperName) => void
   mirror: boolean
   onMirror: (mirror: boolean) => void
 }
 
-/** The paper in the printer, and from which side the front is looked at. */
-export function SheetChoices({ paper, onPaper, mirror, onMirror }: Props) {
+/** Which sheet, the paper in the printer, and from which side the front is looked at. */
+export function SheetChoices({ sheet, onSheet, paper, onPaper, mirror, onMirror }: Props) {
   return (
     <>
+      {sheetNames.length > 1 && (
+        <fieldset>
+          <legend>Sheet</legend>
+          <div className="choices">
+            {sheetNames.map((name) => (
+              <Choice
+                key={name}
+                group="sheet"
+                label={sheetKinds[name].name}
+                isChosen={name === sheet}
+                onChoose={() => onSheet(name)}
+              />
+            ))}
+          </div>
+        </fieldset>
+      )}
       <fieldset>
         <legend>Paper</legend>
         <div className="choices">
@@ -25,23 +45,25 @@ export function SheetChoices({ paper, onPaper, mirror, onMirror }: Props) {
           ))}
         </div>
       </fieldset>
-      <fieldset>
-        <legend>Front view</legend>
-        <div className="choices">
-          <Choice
-            group="mirror"
-            label="As you face the client"
-            isChosen={!mirror}
-            onChoose={() => onMirror(false)}
-          />
-          <Choice
-            group="mirror"
-            label="As seen in the mirror"
-            isChosen={mirror}
-            onChoose={() => onMirror(true)}
-          />
-        </div>
-      </fieldset>
+      {sheetKinds[sheet].hasFront && (
+        <fieldset>
+          <legend>Front view</legend>
+          <div className="choices">
+            <Choice
+              group="mirror"
+              label="As you face the client"
+              isChosen={!mirror}
+              onChoose={() => onMirror(false)}
+            />
+            <Choice
+              group="mirror"
+              label="As seen in the mirror"
+              isChosen={mirror}
+              onChoose={() => onMirror(true)}
+            />
+          </div>
+        </fieldset>
+      )}
     </>
   )
 }

@@ -5,42 +5,43 @@ import { stopsWords } from "../service/stopsWords"
 import { nowHere } from "../service/visitOfPlan"
 import type { Fonts } from "./fontFile"
 import { type Page, papers } from "./layout/page"
-import { layoutSheet } from "./layout/placementMap"
 import { loadFonts } from "./loadFonts"
 import { PagePreview } from "./PagePreview"
 import { SheetActions } from "./SheetActions"
 import { SheetChoices } from "./SheetChoices"
+import { sheetKinds } from "./sheetKinds"
 import { usePaper } from "./usePaper"
 
-/** The placement map as it will print, page by page. */
+/** A sheet as it will print, page by page. */
 export function SheetsScreen() {
   const plan = usePlan((open) => open)
-  const mirror = useSession((session) => session.mirrorView)
+  const name = useSession(({ sheet }) => sheet)
+  const mirror = useSession(({ mirrorView }) => mirrorView)
+  const kind = sheetKinds[name]
   const [paper, choosePaper] = usePaper()
   const [fonts, fault] = useFonts()
   const pages = useMemo<Page[]>(
     () =>
       fonts
-        ? layoutSheet(plan, { paper: papers[paper], mirror, stops: stopsWords(plan, nowHere()) }, fonts)
+        ? kind.layOut(plan, { paper: papers[paper], mirror, stops: stopsWords(plan, nowHere()) }, fonts)
         : [],
-    [plan, paper, mirror, fonts],
+    [plan, kind, paper, mirror, fonts],
   )
   return (
     <main className="page sheets">
       <h1>Sheets</h1>
       <div className="sheets-bar">
         <SheetChoices
+          sheet={name}
+          onSheet={(sheet) => sessionStore.setState({ sheet })}
           paper={paper}
           onPaper={choosePaper}
           mirror={mirror}
           onMirror={(mirrorView) => sessionStore.setState({ mirrorView })}
         />
-        {fonts && <SheetActions pages={pages} plan={plan} fonts={fonts} />}
+        {fonts && <SheetActions sheet={name} pages={pages} plan={plan} fonts={fonts} />}
       </div>
-      <p className="aside">
-        The map is taped to the mirror, where others read it: it carries initials only. Print it at 100 %, not
-        fitted to the page, so that the comb strip is life size.
-      </p>
+      <p className="aside">{kind.aside}</p>
       {fault && (
         <p className="fault" role="alert">
           {fault}

@@ -1,4 +1,5 @@
 import type { Plan } from "../plan/schema"
+import type { SheetName } from "../plan/sessionStore"
 import { stopsWords } from "../service/stopsWords"
 import { nowHere } from "../service/visitOfPlan"
 import { drawPage } from "./drawPage"
@@ -6,29 +7,27 @@ import { fingerprint } from "./fingerprint"
 import type { Fonts } from "./fontFile"
 import { titleOf } from "./layout/heading"
 import { type Page, type PaperName, papers } from "./layout/page"
-import { layoutSheet } from "./layout/placementMap"
 import { loadFonts, type ReadFont } from "./loadFonts"
 import { openPdf } from "./pdfPen"
+import { sheetKinds } from "./sheetKinds"
 
-export type PrintOptions = { paper: PaperName; mirror: boolean }
+export type PrintOptions = { sheet: SheetName; paper: PaperName; mirror: boolean }
 
-/** The placement map of a plan as a PDF file. The same plan gives the same bytes. */
+/** A sheet of a plan as a PDF file. The same plan gives the same bytes. */
 export async function printPlan(plan: Plan, options: PrintOptions, readFont?: ReadFont): Promise<Uint8Array> {
   const { pages, fonts } = await layoutPlan(plan, options, readFont)
   return toPdf(pages, plan, fonts)
 }
 
-/** The pages of the placement map as data, for the preview. */
+/** The pages of a sheet as data. */
 export async function layoutPlan(
   plan: Plan,
-  { paper, mirror }: PrintOptions,
+  { sheet, paper, mirror }: PrintOptions,
   readFont?: ReadFont,
 ): Promise<{ pages: Page[]; fonts: Fonts }> {
   const fonts = await loadFonts(readFont)
-  return {
-    pages: layoutSheet(plan, { paper: papers[paper], mirror, stops: stopsWords(plan, nowHere()) }, fonts),
-    fonts,
-  }
+  const options = { paper: papers[paper], mirror, stops: stopsWords(plan, nowHere()) }
+  return { pages: sheetKinds[sheet].layOut(plan, options, fonts), fonts }
 }
 
 export function toPdf(pages: readonly Page[], plan: Plan, fonts: Fonts): Uint8Array {

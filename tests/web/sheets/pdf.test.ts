@@ -5,7 +5,7 @@ import { type PrintOptions, printPlan } from "../../../web/sheets/printPlan"
 import { framePlan, manyPlan } from "./framePlan"
 import { readFont } from "./sheetFonts"
 
-const a4: PrintOptions = { paper: "a4", mirror: false }
+const a4: PrintOptions = { sheet: "placement", paper: "a4", mirror: false }
 const print = (plan = framePlan, options = a4) => printPlan(plan, options, readFont)
 const open = async (bytes: Uint8Array) => getDocument({ data: Uint8Array.from(bytes), verbosity: 0 }).promise
 
@@ -57,7 +57,7 @@ describe("the placement map as PDF", () => {
   })
 
   it("has the size of the paper and the plan's name and language", async () => {
-    const pdf = await open(await print(framePlan, { paper: "letter", mirror: false }))
+    const pdf = await open(await print(framePlan, { sheet: "placement", paper: "letter", mirror: false }))
     const { view } = await pdf.getPage(1)
     // Letter is 8.5 by 11 inches.
     expect(view[2]).toBeCloseTo(612, 1)

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest"
 import { papers } from "../../../web/sheets/layout/page"
-import { layoutSheet } from "../../../web/sheets/layout/placementMap"
+import { placementMap } from "../../../web/sheets/layout/placementMap"
 import { svgPages } from "../../../web/sheets/svgPages"
 import { framePlan, manyPlan } from "./framePlan"
 import { sheetFonts } from "./sheetFonts"
 
 const draw = (plan = framePlan) =>
-  svgPages(layoutSheet(plan, { paper: papers.a4, mirror: false, stops: "" }, sheetFonts))
+  svgPages(placementMap(plan, { paper: papers.a4, mirror: false, stops: "" }, sheetFonts))
 
 describe("the pages on the screen", () => {
   it("are as many as will be printed, each the size of the paper in mm", () => {

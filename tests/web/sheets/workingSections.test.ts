@@ -7,7 +7,8 @@ import { done } from "../plan/samples"
 import { framePlan } from "./framePlan"
 import { readFont } from "./sheetFonts"
 
-const print = (plan: typeof framePlan) => printPlan(plan, { paper: "a4", mirror: false }, readFont)
+const print = (plan: typeof framePlan) =>
+  printPlan(plan, { sheet: "placement", paper: "a4", mirror: false }, readFont)
 
 describe("the printed map of a divided head", () => {
   let text = ""

@@ -1,39 +1,39 @@
 import type { PaperName } from "../../sheets/layout/page"
 import { fontFiles } from "../../sheets/loadFonts"
 import { layoutPlan, toPdf } from "../../sheets/printPlan"
+import { sheetNames } from "../../sheets/sheetKinds"
 import { readPlan } from "../openFile"
 import { done, refuse, type Verb } from "../verb"
 
-const kinds = ["placement"] as const
 const paperNames: readonly PaperName[] = ["a4", "letter"]
 const views = ["facing", "mirror"] as const
 
 export const sheet: Verb = {
-  usage: "FILE --kind placement --out FILE.pdf [--paper a4|letter] [--front facing|mirror]",
+  usage: `FILE --kind ${sheetNames.join("|")} --out FILE.pdf [--paper a4|letter] [--front facing|mirror]`,
   summary: "A sheet of a plan as PDF.",
   takesFile: true,
   options: {
-    kind: kinds.join(", "),
+    kind: sheetNames.join(", "),
     paper: "a4 or letter; a4 if not given",
     out: "where to write the PDF",
     front: "the front as you face the client, or as seen in the mirror; facing if not given",
   },
   async run(request) {
     const { options, desk } = request
-    const kind = kinds.find((each) => each === options.kind)
+    const sheet = sheetNames.find((each) => each === options.kind)
     const paper = paperNames.find((each) => each === (options.paper ?? "a4"))
     const front = views.find((each) => each === (options.front ?? "facing"))
     const { out } = options
-    if (!kind || !paper || !front || out === undefined)
+    if (!sheet || !paper || !front || out === undefined)
       return refuse(
-        ...(kind ? [] : [expected("kind", kinds, options)]),
+        ...(sheet ? [] : [expected("kind", sheetNames, options)]),
         ...(paper ? [] : [expected("paper", paperNames, options)]),
         ...(front ? [] : [expected("front", views, options)]),
         ...(out === undefined ? ["--out is missing: expected the path of the PDF to write."] : []),
       )
     const read = readPlan(request)
     if (!read.ok) return refuse(...read.problems)
-    const printed = await layoutPlan(read.plan, { paper, mirror: front === "mirror" }, (weight) =>
+    const printed = await layoutPlan(read.plan, { sheet, paper, mirror: front === "mirror" }, (weight) =>
       desk.readFont(fontFiles[weight]),
     )
     try {

@@ -10,12 +10,10 @@ import { type FoilTable, foilTable } from "./foilTable"
 import { heading, headingMm } from "./heading"
 import { gutterMm, halfMm, innerMm, type MapSetting } from "./mapSetting"
 import { moved, type Page, type Paper } from "./page"
+import type { SheetOptions } from "./sheetOptions"
 import { sideColumn } from "./sideColumn"
 import { beside, lowered, split, stack, sumMm } from "./stack"
 import { frontRow, rowHeightMm, rowsOf, viewRow } from "./viewRows"
-
-/** `stops` says in a sentence whether the mix is held; empty says nothing. */
-export type SheetOptions = { paper: Paper; mirror: boolean; stops: string }
 
 /** What is printed on one page under its heading: from the top, and at the foot. */
 type Body = { blocks: readonly Block[]; foot?: Block }
@@ -29,7 +27,7 @@ const rowMm = { least: 6.4, most: 9 }
 const fewestRows = 3
 
 /** The placement and formula map as pages: one where all fits, else the views first and the table on pages after. */
-export function layoutSheet(unchecked: Plan, { paper, mirror, stops }: SheetOptions, fonts: Fonts): Page[] {
+export function placementMap(unchecked: Plan, { paper, mirror, stops }: SheetOptions, fonts: Fonts): Page[] {
   const { plan, isWhole } = toPrintablePlan(unchecked, fonts)
   const figures = measured(plan)
   const views = chooseViews(plan.sections, figures.head)

@@ -6,13 +6,13 @@ import { newConsultation } from "../../../../web/plan/consultation"
 import { examplePlan } from "../../../../web/plan/examplePlan"
 import { figuresOf, headOf } from "../../../../web/plan/measured"
 import { type Item, type Page, papers, type TextItem } from "../../../../web/sheets/layout/page"
-import { layoutSheet } from "../../../../web/sheets/layout/placementMap"
+import { placementMap } from "../../../../web/sheets/layout/placementMap"
 import { toPrintable } from "../../../../web/sheets/printable"
 import { backPlan, framePlan, manyPlan } from "../framePlan"
 import { sheetFonts } from "../sheetFonts"
 
-const lay = (plan = framePlan, options: Partial<Parameters<typeof layoutSheet>[1]> = {}) =>
-  layoutSheet(plan, { paper: papers.a4, mirror: false, stops: "", ...options }, sheetFonts)
+const lay = (plan = framePlan, options: Partial<Parameters<typeof placementMap>[1]> = {}) =>
+  placementMap(plan, { paper: papers.a4, mirror: false, stops: "", ...options }, sheetFonts)
 
 const flat = (items: readonly Item[]): Item[] =>
   items.flatMap((item) => (item.kind === "clipped" ? flat(item.items) : [item]))
