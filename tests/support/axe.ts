@@ -8,6 +8,9 @@ const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/
 export async function axeFaults(page: Page): Promise<string[]> {
   await page.evaluate(axeSource)
   return page.evaluate(async () => {
+    // What is still being laid out has no colour to judge yet.
+    await document.fonts.ready
+    await new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)))
     const { axe } = window as unknown as { axe: typeof import("axe-core") }
     const { violations } = await axe.run(document, { rules: { "target-size": { enabled: true } } })
     return violations.map(
