@@ -33,6 +33,27 @@ it("writes down a strand test and says when to look; scrubs the head in time by 
   await close()
 })
 
+it("counts a look at the strand from the moment its level is written, and keeps to the phone's width", async () => {
+  const { page, problems, close } = await visit(phone)
+  await options(page).first().waitFor()
+  await goTo(page, "Timing")
+  await page.getByRole("radio", { name: "From level to level" }).check()
+  await page.getByRole("radio", { name: "Mix A, 20 vol" }).check()
+  const window = () => page.locator(".window").first().textContent()
+  const before = await window()
+  await press(page, "Add a look at the strand")
+  const level = page.getByRole("textbox", { name: "Level seen" })
+  expect(await level.evaluate((field) => field === document.activeElement)).toBe(true)
+  expect([await level.inputValue(), await window()]).toEqual(["", before])
+  await page.keyboard.type("8")
+  await page.keyboard.press("Enter")
+  await expect.poll(window).not.toBe(before)
+  expect(await level.evaluate((field) => field === document.activeElement)).toBe(true)
+  expect(await page.locator(".page").evaluate((screen) => screen.scrollWidth - screen.clientWidth)).toBe(0)
+  expect(problems).toEqual([])
+  await close()
+})
+
 const press = (page: Page, name: RegExp | string) => page.getByRole("button", { name }).first().click()
 const settled = (page: Page) => page.getByRole("heading", { name: "Nothing is in the way" }).waitFor()
 
@@ -95,10 +116,14 @@ it("searches 120 foils without holding the screen up, and stops when told to", a
   const { page, problems, close } = await visit()
   await options(page).first().waitFor()
   await openPlanText(page, { ...busyPlan(120), name: "A full head" })
-  // The search is held up at its start, so that there is time to stop it on any machine.
+  // The search is held up at its start until it is let go, so that there is time to stop it on any machine.
+  let letGo = () => {}
+  const held = new Promise<void>((done) => {
+    letGo = done
+  })
   await page.route(/cureWorker/, async (route) => {
-    await new Promise((done) => setTimeout(done, 1500))
-    await route.continue()
+    await held
+    await route.continue().catch(() => {})
   })
   await goTo(page, "Timing")
   await page.getByRole("radio", { name: "All in one rinse" }).check()
@@ -112,6 +137,7 @@ it("searches 120 foils without holding the screen up, and stops when told to", a
   await slider.focus()
   await page.keyboard.press("Home")
   expect(await slider.getAttribute("aria-valuetext")).toContain("Minute 0: 0 foils on")
+  letGo()
   await page
     .locator(".conflict")
     .getByRole("button", { name: "Take each foil off when it is ready" })

@@ -77,7 +77,7 @@ function booking({ bookingMin }: Service, { chairMin, foils }: Schedule): Confli
   if (bookingMin === null || chairMin.mid <= bookingMin + tolerance) return null
   return {
     rule: "booking",
-    why: `The service is expected to take ${said(chairMin.mid)}, and ${said(bookingMin)} are booked.`,
+    why: `The service is expected to take ${whole(chairMin.mid)} minutes (${whole(chairMin.low)} to ${whole(chairMin.high)}), and ${said(bookingMin)} are booked.`,
     foils: foils.map(({ id }) => id),
     byMin: chairMin.mid - bookingMin,
   }
@@ -102,5 +102,6 @@ const conflict = (rule: ConflictRule, late: readonly Late[], why: string): Confl
 
 const numberOf = ({ foils }: Service, { id }: FoilTimes) => foils.find((foil) => foil.id === id)?.mapNumber
 const said = (minutes: number) => `${numberText(minutes, 1)} ${minutes === 1 ? "minute" : "minutes"}`
+const whole = (minutes: number) => numberText(minutes, 0)
 const others = ({ length }: readonly Late[]) =>
   length === 1 ? "" : `; so would ${length - 1} more ${length === 2 ? "foil" : "foils"}`

@@ -41,12 +41,14 @@ export function HeadAtMinute({ plan, schedule, atMin, onScrub }: Props) {
         <p>{words}</p>
       </div>
       <div className="heads-in-time">
-        {views.map((view) => (
-          <figure key={view.name}>
-            <FoilFigure view={view} foils={foils} />
-            <figcaption>{viewWords[view.name]}</figcaption>
-          </figure>
-        ))}
+        <div>
+          {views.map((view) => (
+            <figure key={view.name}>
+              <FoilFigure view={view} foils={foils} />
+              <figcaption>{viewWords[view.name]}</figcaption>
+            </figure>
+          ))}
+        </div>
       </div>
       <p className="aside">
         Darker is longer on, black at the longest time. Dotted: not on yet. Outline: off. It shows minutes,

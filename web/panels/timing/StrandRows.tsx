@@ -1,51 +1,50 @@
+import { useEffect, useRef, useState } from "react"
 import { looks } from "../../../presets/pace"
 import { limits } from "../../plan/limits"
 import type { StrandTest } from "../../plan/timingChoices"
 import { NumberField } from "../NumberField"
 
 type Props = { test: StrandTest; most: number; onChange: (test: StrandTest) => void }
+/** A look at the strand; one that was only begun has no level yet. */
+type Look = { minutes: number; level: number | null }
 
-/** What was seen on the strand, look by look. */
+/** What was seen on the strand, look by look. One that is begun counts from the moment its level is written. */
 export function StrandRows({ test, most, onChange }: Props) {
-  const { rows } = test
-  const set = (index: number, part: Partial<StrandTest["rows"][number]>) =>
-    onChange({ ...test, rows: rows.with(index, { ...rows[index], ...part }) })
+  const { rows, startLevel } = test
+  const [begunMin, begin] = useState<number | null>(null)
+  const list = useRef<HTMLOListElement>(null)
+  const isBegun = begunMin !== null
+  // Whoever begins a look writes its level next.
+  useEffect(() => {
+    if (isBegun) [...(list.current?.querySelectorAll("input") ?? [])].at(-1)?.focus()
+  }, [isBegun])
+  const looked: readonly Look[] = isBegun ? [...rows, { minutes: begunMin, level: null }] : rows
+  const last = rows.at(-1)
+  const write = (index: number, { minutes, level }: Look) => {
+    if (level === null) return begin(minutes)
+    onChange({ ...test, rows: [...rows.slice(0, index), { minutes, level }, ...rows.slice(index + 1)] })
+    if (index === rows.length) begin(null)
+  }
+  const takeOut = (index: number) =>
+    index === rows.length ? begin(null) : onChange({ ...test, rows: rows.toSpliced(index, 1) })
   return (
-    <ol className="strand-rows">
-      {rows.map(({ minutes, level }, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: looks have no name of their own and keep their places
-        <li className="with-fields" key={index}>
-          <NumberField
-            name="Minutes on"
-            unit="min"
-            value={minutes}
-            range={limits.heldMin}
-            step={5}
-            onCommit={(value) => set(index, { minutes: value })}
-          />
-          <NumberField
-            name="Level seen"
-            unit=""
-            value={level}
-            range={limits.level}
-            step={0.5}
-            onCommit={(value) => set(index, { level: value })}
-          />
-          <button
-            type="button"
-            className="button quiet"
-            onClick={() => onChange({ ...test, rows: rows.toSpliced(index, 1) })}
-          >
-            Take out
-          </button>
-        </li>
+    <ol className="strand-rows" ref={list}>
+      {looked.map((look, index) => (
+        <LookRow
+          // biome-ignore lint/suspicious/noArrayIndexKey: looks have no name of their own and keep their places
+          key={index}
+          look={look}
+          usualLevel={last?.level ?? startLevel}
+          onChange={(part) => write(index, { ...look, ...part })}
+          onTakeOut={() => takeOut(index)}
+        />
       ))}
-      {rows.length < most && (
+      {!isBegun && rows.length < most && (
         <li>
           <button
             type="button"
             className="button"
-            onClick={() => onChange({ ...test, rows: [...rows, nextRow(test)] })}
+            onClick={() => begin(last ? last.minutes + looks.everyMin : looks.firstMin)}
           >
             Add a look at the strand
           </button>
@@ -55,10 +54,34 @@ export function StrandRows({ test, most, onChange }: Props) {
   )
 }
 
-/** The next look is due one interval after the last; its level is the last one seen until another is typed. */
-function nextRow({ rows, startLevel }: StrandTest) {
-  const last = rows.at(-1)
-  return last
-    ? { minutes: last.minutes + looks.everyMin, level: last.level }
-    : { minutes: looks.firstMin, level: startLevel }
+type RowProps = {
+  look: Look
+  usualLevel: number
+  onChange: (part: Partial<Look>) => void
+  onTakeOut: () => void
 }
+
+const LookRow = ({ look: { minutes, level }, usualLevel, onChange, onTakeOut }: RowProps) => (
+  <li className="with-fields">
+    <NumberField
+      name="Minutes on"
+      unit="min"
+      value={minutes}
+      range={limits.heldMin}
+      step={5}
+      onCommit={(next) => onChange({ minutes: next })}
+    />
+    <NumberField
+      name="Level seen"
+      unit=""
+      value={level ?? usualLevel}
+      isUnset={level === null}
+      range={limits.level}
+      step={0.5}
+      onCommit={(next) => onChange({ level: next })}
+    />
+    <button type="button" className="button quiet" onClick={onTakeOut}>
+      Take out
+    </button>
+  </li>
+)
