@@ -68,43 +68,29 @@ export function nextCall(chair: Chair, everyMin: number): DueCall | null {
   return calls.find(({ stage }) => stage !== "ahead") ?? soonest
 }
 
-/** A call in the fewest words: "Foil 3: off now, 1:20 past its longest time." */
-export function callWords({ kind, stage, foils, inMs, bowl }: DueCall): string {
-  const who = `${foils.length === 1 ? "Foil" : "Foils"} ${foils.join(", ")}`
-  const clock = clockText(Math.abs(inMs))
-  if (bowl)
-    return stage === "ahead"
-      ? `${bowlName(bowl)}: use up within ${clock}`
-      : `${bowlName(bowl)}: ${clock} past its pot life, mix it afresh`
-  if (kind === "heat-off") return stage === "ahead" ? `Heat: off in ${clock}` : `Heat: off now, ${clock} over`
-  if (kind === "take-off") return `${who}: take off now, the last look said stop`
-  if (kind === "limit")
-    return stage === "ahead"
-      ? `${who}: longest time in ${clock}`
-      : `${who}: off now, ${clock} past its longest time`
-  return stage === "ahead"
-    ? `${who}: look in ${clock}`
-    : stage === "now"
-      ? `${who}: look now`
-      : `${who}: look now, ${clock} late`
+/**
+ * The calls as they are shown: all foils past their longest time in one, so that they push nothing out of sight; nobody
+ * looks at what has to come off.
+ */
+export function callsShown(calls: readonly DueCall[]): DueCall[] {
+  const past = calls.filter(isPast)
+  if (past.length === 0) return [...calls]
+  const over = joined(past)
+  return calls.flatMap((call) => (call === past[0] ? over : isPast(call) ? [] : withoutFoils(call, over.ids)))
 }
 
-const bowlName = ({ at, mix }: NonNullable<DueCall["bowl"]>) => `Bowl ${at + 1} of mix ${mix}`
+const isPast = ({ kind, stage }: DueCall) => kind === "limit" && stage !== "ahead"
 
-/** What is said once, when a call comes up or becomes more urgent: without the seconds that would go on changing. */
-export function spokenCall({ kind, stage, foils, bowl }: DueCall): string {
-  const who = `${foils.length === 1 ? "Foil" : "Foils"} ${foils.join(", ")}`
-  if (bowl)
-    return `${bowlName(bowl)}: ${stage === "ahead" ? "use it up soon" : "past its pot life, mix it afresh"}.`
-  if (kind === "heat-off") return stage === "ahead" ? "Heat off soon." : "Heat off now, then look."
-  if (kind === "take-off") return `${who}: take off now.`
-  if (kind === "limit")
-    return stage === "ahead" ? `${who}: longest time soon.` : `${who}: off now, past its longest time.`
-  return stage === "ahead" ? `${who}: look soon.` : `${who}: look now.`
-}
+const joined = (calls: readonly DueCall[]): DueCall => ({
+  ...calls[0],
+  foils: calls.flatMap(({ foils }) => foils),
+  ids: calls.flatMap(({ ids }) => ids),
+})
 
-/** Minutes and seconds: "12:05". */
-export function clockText(ms: number): string {
-  const seconds = Math.floor(ms / 1000)
-  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`
+/** What is left of a call of several foils; none where all of them are gone. */
+function withoutFoils(call: DueCall, gone: readonly string[]): DueCall[] {
+  if (call.kind !== "look") return [call]
+  const kept = call.ids.map((id) => !gone.includes(id))
+  const [foils, ids] = [call.foils.filter((_, i) => kept[i]), call.ids.filter((_, i) => kept[i])]
+  return ids.length > 0 ? [{ ...call, foils, ids }] : []
 }

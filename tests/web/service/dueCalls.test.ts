@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest"
+import { callWords, clockText, spokenCall } from "../../../web/service/callWords"
 import { passTime, startChair, type Tap, tapChair } from "../../../web/service/chairClock"
-import { callWords, clockText, dueCalls, nextCall, spokenCall } from "../../../web/service/dueCalls"
+import { callsShown, dueCalls, nextCall } from "../../../web/service/dueCalls"
 
 const minute = 60_000
 const at = (minutes: number) => ({ load: "one", monotonicMs: minutes * minute, wallMs: minutes * minute })
@@ -40,6 +41,30 @@ describe("what is called out at the chair", () => {
     expect(callWords(callsAt(44, ...looks)[0])).toBe("Foil 7: longest time in 3:00")
     expect(callWords(callsAt(48, ...looks)[0])).toBe("Foil 7: off now, 1:00 past its longest time")
     expect(callsAt(48, ...looks, [47.1, { kind: "off", foil: "f7" }])[0].foils).toEqual([3])
+  })
+  it("shows all foils past their limit in one, the longest over first, and each by itself before", () => {
+    const looks = [look("f7", 46.9), look("f3", 46.9)]
+    expect(callsShown(callsAt(48.5, ...looks)).map(callWords)).toEqual([
+      "Foils 7, 3: off now, up to 1:30 past their longest time",
+    ])
+    expect(callsShown(callsAt(47.2, ...looks)).map(callWords)).toEqual([
+      "Foil 7: off now, 0:12 past its longest time",
+      "Foil 3: longest time in 0:18",
+    ])
+  })
+  it("asks nobody to look at a foil past its limit, only at the others", () => {
+    // Neither was looked at: both looks are due since minute 12.
+    expect(callsShown(callsAt(47.2)).map(callWords)).toEqual([
+      "Foil 7: off now, 0:12 past its longest time",
+      "Foil 3: longest time in 0:18",
+      "Foil 3: look now, 35:12 late",
+    ])
+  })
+  it("names three and more foils that follow each other as a span", () => {
+    const [call] = callsAt(11.75)
+    const of = (...foils: number[]) => callWords({ ...call, foils }).split(":")[0]
+    expect(of(1, 2, 3, 4, 5)).toBe("Foils 1 to 5")
+    expect(of(9, 1, 2, 3, 5, 6, 8)).toBe("Foils 9, 1 to 3, 5, 6, 8")
   })
   it("is to take off when a look said stop, before everything else", () => {
     const [call] = callsAt(46, look("f3", 44, "stop"))

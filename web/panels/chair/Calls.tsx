@@ -4,8 +4,9 @@ import { useShallow } from "zustand/react/shallow"
 import { chairHabits } from "../../../presets/emergencies"
 import { looks } from "../../../presets/pace"
 import { announce } from "../../plan/announcements"
+import { callWords, spokenCall } from "../../service/callWords"
 import type { Chair } from "../../service/chairClock"
-import { callWords, type DueCall, dueCalls, spokenCall } from "../../service/dueCalls"
+import { callsShown, type DueCall, dueCalls } from "../../service/dueCalls"
 import { chairStore, tap } from "./chairStore"
 import { type Signal, sound } from "./signals"
 
@@ -41,7 +42,7 @@ export function Calls({ onChoose }: { onChoose: (foil: string) => void }) {
   // As plain words: only a second that says something else draws anything.
   const calls = useStore(
     chairStore,
-    useShallow(() => callsNow().map((call) => JSON.stringify(shownOf(call)))),
+    useShallow(() => callsShown(callsNow()).map((call) => JSON.stringify(shownOf(call)))),
   )
   const shown = calls.slice(0, mostShown).map((call): Shown => JSON.parse(call))
   return (

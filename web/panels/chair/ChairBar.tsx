@@ -1,4 +1,4 @@
-import { clockText } from "../../service/dueCalls"
+import { clockText } from "../../service/callWords"
 import { leaveChair } from "./chairActions"
 import { tap } from "./chairStore"
 import { useChair, useService } from "./useChair"

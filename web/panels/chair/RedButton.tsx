@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from "react"
 import { type Emergency, emergencies } from "../../../presets/emergencies"
 import type { Plan } from "../../plan/schema"
-import { clockText } from "../../service/dueCalls"
+import { clockText } from "../../service/callWords"
 import { logAlarm } from "./chairActions"
 import { useService } from "./useChair"
 
