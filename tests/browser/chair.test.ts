@@ -180,14 +180,20 @@ describe.each([
     const { page, close } = await visit(size)
     await sitDown(page)
     await press(page, "Foil 1 is on")
+    const small = () =>
+      page.evaluate(() =>
+        [...document.querySelectorAll("main.chair button")]
+          .filter((each) => each.checkVisibility())
+          .map((each) => each.getBoundingClientRect())
+          .filter(({ width, height }) => width < 64 || height < 64),
+      )
     await page.locator(".tile").first().click()
+    expect(await small()).toEqual([])
     await press(page, "Looked")
-    const small = await page.evaluate(() =>
-      [...document.querySelectorAll("main.chair button")]
-        .map((each) => each.getBoundingClientRect())
-        .filter(({ width, height }) => width < 64 || height < 64),
-    )
-    expect(small).toEqual([])
+    await page.locator(".look-pad").waitFor()
+    expect(await small()).toEqual([])
+    // The pad has the screen to itself where it is narrow: what is next would push it out of sight.
+    expect(await page.locator(".next").isVisible()).toBe(size === tablet)
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
       0,
     )
