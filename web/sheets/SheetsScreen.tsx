@@ -1,8 +1,7 @@
 import { useEffect, useMemo, useState } from "react"
 import { sessionStore } from "../plan/sessionStore"
 import { usePlan, useSession } from "../plan/usePlan"
-import { stopsWords } from "../service/stopsWords"
-import { nowHere } from "../service/visitOfPlan"
+import { aboutNow } from "./aboutNow"
 import type { Fonts } from "./fontFile"
 import { type Page, papers } from "./layout/page"
 import { loadFonts } from "./loadFonts"
@@ -21,10 +20,7 @@ export function SheetsScreen() {
   const [paper, choosePaper] = usePaper()
   const [fonts, fault] = useFonts()
   const pages = useMemo<Page[]>(
-    () =>
-      fonts
-        ? kind.layOut(plan, { paper: papers[paper], mirror, stops: stopsWords(plan, nowHere()) }, fonts)
-        : [],
+    () => (fonts ? kind.layOut(plan, { paper: papers[paper], mirror, ...aboutNow(plan) }, fonts) : []),
     [plan, kind, paper, mirror, fonts],
   )
   return (

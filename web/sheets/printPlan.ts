@@ -1,7 +1,6 @@
 import type { Plan } from "../plan/schema"
 import type { SheetName } from "../plan/sessionStore"
-import { stopsWords } from "../service/stopsWords"
-import { nowHere } from "../service/visitOfPlan"
+import { aboutNow } from "./aboutNow"
 import { drawPage } from "./drawPage"
 import { fingerprint } from "./fingerprint"
 import type { Fonts } from "./fontFile"
@@ -26,7 +25,7 @@ export async function layoutPlan(
   readFont?: ReadFont,
 ): Promise<{ pages: Page[]; fonts: Fonts }> {
   const fonts = await loadFonts(readFont)
-  const options = { paper: papers[paper], mirror, stops: stopsWords(plan, nowHere()) }
+  const options = { paper: papers[paper], mirror, ...aboutNow(plan) }
   return { pages: sheetKinds[sheet].layOut(plan, options, fonts), fonts }
 }
 

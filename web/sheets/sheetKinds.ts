@@ -4,6 +4,7 @@ import type { Fonts } from "./fontFile"
 import type { Page } from "./layout/page"
 import { placementMap } from "./layout/placementMap"
 import type { SheetOptions } from "./layout/sheetOptions"
+import { takeHome } from "./layout/takeHome"
 
 /** A sheet that can be printed of every plan. */
 type SheetKind = {
@@ -24,6 +25,13 @@ export const sheetKinds: Readonly<Record<SheetName, SheetKind>> = {
       "The map is taped to the mirror, where others read it: it carries initials only. Print it at 100 %, not fitted to the page, so that the comb strip is life size.",
     hasFront: true,
     layOut: placementMap,
+  },
+  "take-home": {
+    name: "To take home",
+    aside:
+      "For the client, in large print: what was done, her skin, her care, when to come back. No formula and no health answer is on it. Write the salon’s name and phone at its foot.",
+    hasFront: false,
+    layOut: takeHome,
   },
 }
 

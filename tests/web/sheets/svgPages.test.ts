@@ -6,7 +6,7 @@ import { framePlan, manyPlan } from "./framePlan"
 import { sheetFonts } from "./sheetFonts"
 
 const draw = (plan = framePlan) =>
-  svgPages(placementMap(plan, { paper: papers.a4, mirror: false, stops: "" }, sheetFonts))
+  svgPages(placementMap(plan, { paper: papers.a4, mirror: false, stops: "", zone: "UTC" }, sheetFonts))
 
 describe("the pages on the screen", () => {
   it("are as many as will be printed, each the size of the paper in mm", () => {

@@ -1,4 +1,3 @@
-import { wornWords } from "../../plan/hairlineWords"
 import type { Plan } from "../../plan/schema"
 import type { Fonts } from "../fontFile"
 import { dateInWords } from "./numbers"
@@ -9,16 +8,15 @@ export const headingMm = 17.4
 
 export const titleOf = ({ name }: Pick<Plan, "name">) => name.trim() || "Plan without a name"
 
-/** The head of a page: what it is, whose it is, when, and which page of how many. */
+/** The head of a page: what it is (`about`), whose it is, when, and which page of how many. */
 export function heading(
   plan: Plan,
-  page: { paper: Paper; number: number; count: number; facing: string; fonts: Fonts },
+  page: { paper: Paper; number: number; count: number; about: string; fonts: Fonts },
 ): Item[] {
-  const { paper, number, count, facing, fonts } = page
+  const { paper, number, count, about, fonts } = page
   const [left, right, top] = [paper.marginMm, paper.widthMm - paper.marginMm, paper.marginMm]
   const client = plan.client.initials && `Client ${plan.client.initials}`
   const room = right - left - widthMm(client, type.heading, fonts) - 8
-  const about = ["Placement and formula map", facing, wornWords(plan.head)].filter(Boolean).join(", ")
   const when = `${dateInWords(plan.date)}, page ${number} of ${count}`
   return [
     letters(shorten(titleOf(plan), room, type.title, fonts), [left, top + 6.2], type.title),

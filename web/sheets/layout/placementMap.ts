@@ -1,3 +1,4 @@
+import { wornWords } from "../../plan/hairlineWords"
 import { measured } from "../../plan/measured"
 import type { Plan } from "../../plan/schema"
 import type { Fonts } from "../fontFile"
@@ -49,11 +50,12 @@ export function placementMap(unchecked: Plan, { paper, mirror, stops }: SheetOpt
 function setPage({ blocks, foot }: Body, setting: MapSetting, page: { number: number; count: number }): Page {
   const { plan, paper, mirror, fonts } = setting
   const facing = mirror ? "front as seen in the mirror" : "front as you face the client"
+  const about = ["Placement and formula map", facing, wornWords(plan.head)].filter(Boolean).join(", ")
   const footTop = paper.heightMm - paper.marginMm - (foot?.heightMm ?? 0)
   return {
     paper,
     items: [
-      ...heading(plan, { paper, facing, fonts, ...page }),
+      ...heading(plan, { paper, about, fonts, ...page }),
       ...moved(stack(blocks).items, paper.marginMm, paper.marginMm + headingMm),
       ...moved(foot?.items ?? [], paper.marginMm, footTop),
     ],

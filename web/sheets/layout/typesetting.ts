@@ -4,7 +4,7 @@ import { type Align, type Item, mmPerPt, type Path, type TextItem, type Weight }
 
 export type Type = { sizePt: number; weight: Weight }
 
-/** The few sizes of type a sheet uses. Numbers of foils are the largest after the name, to be read from the chair. */
+/** The few sizes of type the sheets use. Numbers of foils are the largest after the name, to be read from the chair. */
 export const type = {
   title: { sizePt: 21, weight: "semibold" },
   number: { sizePt: 18, weight: "semibold" },
@@ -13,6 +13,10 @@ export const type = {
   body: { sizePt: 11, weight: "regular" },
   small: { sizePt: 9.5, weight: "regular" },
   smallStrong: { sizePt: 9.5, weight: "semibold" },
+  /** For a reader at home, with or without glasses. */
+  largeHeading: { sizePt: 17, weight: "semibold" },
+  large: { sizePt: 14, weight: "regular" },
+  largeStrong: { sizePt: 14, weight: "semibold" },
 } as const satisfies Record<string, Type>
 
 export const ink = "#1f1b17"

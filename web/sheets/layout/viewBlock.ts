@@ -43,7 +43,24 @@ const lineInks: Record<HeadLine["weight"], InkName> = {
 
 /** One view of the head with the sections on it, its sides named in words. */
 export function viewBlock(setting: ViewSetting): Block {
-  const { plan, overlaps, picture, frame, named, scale, flipped, widthMm, fonts } = setting
+  const { plan, overlaps, picture, frame, named, scale, widthMm, fonts } = setting
+  const { drawing, toPaper, heightMm } = viewDrawing(setting)
+  const labels = viewLabels(named, {
+    plan,
+    overlaps,
+    scene: picture.scene,
+    rings: { ...frame, scale },
+    toPaper,
+    widthMm,
+    fonts,
+  })
+  return { heightMm, items: [drawing, ...labels, ...captions(setting, heightMm)] }
+}
+
+type Drawn = Pick<ViewSetting, "plan" | "overlaps" | "picture" | "frame" | "scale" | "flipped" | "widthMm">
+
+/** The head and the sections on it, without a word. */
+export function viewDrawing({ plan, overlaps, picture, frame, scale, flipped, widthMm }: Drawn) {
   const { scene, lines } = picture
   const drawnMm = (frame.right - frame.left) * scale
   const heightMm = (frame.top - frame.bottom) * scale
@@ -54,8 +71,7 @@ export function viewBlock(setting: ViewSetting): Block {
   ]
   const headMarks = lines.map(({ path, weight }): Mark => ({ kind: "line", path, ink: lineInks[weight] }))
   const head = markItems([...headMarks, ...hairlineMarks(scene), ...wornMarks(plan, scene)], toPaper)
-  const twice = overlapMarks(overlaps, scene)
-  const sections = markItems([...planMarks(plan, scene), ...twice], toPaper)
+  const sections = markItems([...planMarks(plan, scene), ...overlapMarks(overlaps, scene)], toPaper)
   const working = workingItems(plan, scene, { scale, toPaper })
   const drawing: Item = {
     kind: "clipped",
@@ -69,19 +85,7 @@ export function viewBlock(setting: ViewSetting): Block {
       ...working.over,
     ],
   }
-  const labels = viewLabels(named, {
-    plan,
-    overlaps,
-    scene,
-    rings: { ...frame, scale },
-    toPaper,
-    widthMm,
-    fonts,
-  })
-  return {
-    heightMm,
-    items: [drawing, ...labels, ...captions(setting, heightMm)],
-  }
+  return { drawing, toPaper, heightMm }
 }
 
 const below = 3.6

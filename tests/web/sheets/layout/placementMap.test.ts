@@ -12,7 +12,7 @@ import { backPlan, framePlan, manyPlan } from "../framePlan"
 import { sheetFonts } from "../sheetFonts"
 
 const lay = (plan = framePlan, options: Partial<Parameters<typeof placementMap>[1]> = {}) =>
-  placementMap(plan, { paper: papers.a4, mirror: false, stops: "", ...options }, sheetFonts)
+  placementMap(plan, { paper: papers.a4, mirror: false, stops: "", zone: "UTC", ...options }, sheetFonts)
 
 const flat = (items: readonly Item[]): Item[] =>
   items.flatMap((item) => (item.kind === "clipped" ? flat(item.items) : [item]))

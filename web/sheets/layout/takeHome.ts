@@ -1,0 +1,117 @@
+import { homeCare, skinSigns } from "../../../presets/aftercare"
+import { visitLimits } from "../../../presets/visitLimits"
+import { pictureOf } from "../../plan/headDrawing"
+import { measured } from "../../plan/measured"
+import type { Plan } from "../../plan/schema"
+import { type DoneToday, doneToday } from "../../service/doneToday"
+import { type Days, type Returns, returnDates } from "../../service/returnDates"
+import type { Fonts } from "../fontFile"
+import { toPrintable, toPrintablePlan } from "../printable"
+import type { Block } from "./block"
+import { heading, headingMm } from "./heading"
+import { type Reading, readingBlock, underRule } from "./largePrint"
+import { dateInWords, daysInWords } from "./numbers"
+import { moved, type Page, type Paper } from "./page"
+import type { SheetOptions } from "./sheetOptions"
+import { beside, split, spreadGroups } from "./stack"
+import { letters, type } from "./typesetting"
+import { viewDrawing } from "./viewBlock"
+import { frameOf } from "./viewFrame"
+
+const figureMm = 56
+const gapMm = 6
+const scale = 0.22
+
+/** What the client takes home, in large print: no gram, no formula and no health answer is on it. */
+export function takeHome(unchecked: Plan, { paper, zone }: SheetOptions, fonts: Fonts): Page[] {
+  const { plan } = toPrintablePlan(unchecked, fonts)
+  const done = doneToday(unchecked, zone)
+  const width = paper.widthMm - 2 * paper.marginMm
+  const part = (title: string, readings: readonly Reading[], wide = width) =>
+    readingBlock(
+      title,
+      readings.map((each) => ({ ...each, text: toPrintable(each.text, fonts) })),
+      { width: wide, fonts },
+    )
+  const blocks = [
+    beside(
+      { block: part("What was done", doneReadings(done), width - figureMm - gapMm), leftMm: 0 },
+      { block: figureOf(plan), leftMm: width - figureMm },
+    ),
+    part("Your skin, today and the next three days", skinSigns),
+    part(
+      "Looking after it",
+      homeCare.map(({ when, text }) => ({ label: when, text })),
+    ),
+    part("When to come back", returnReadings(returnDates(done.day, done.isToned))),
+  ]
+  const bodies = pagesOf(
+    blocks.map((block, i) => (i === 0 ? block : underRule(block, width))),
+    roomMm(paper),
+  )
+  return bodies.map((body, i) =>
+    pageOf(body, plan, { paper, fonts, day: done.day, number: i + 1, count: bodies.length }),
+  )
+}
+
+const roomMm = ({ heightMm, marginMm }: Paper) => heightMm - 2 * marginMm - headingMm
+
+type PageSetting = { paper: Paper; fonts: Fonts; day: string; number: number; count: number }
+
+function pageOf(body: readonly Block[], plan: Plan, { day, ...page }: PageSetting): Page {
+  const { paper } = page
+  const about = "To take home"
+  return {
+    paper,
+    items: [
+      ...heading({ ...plan, date: day }, { about, ...page }),
+      ...moved(spreadGroups(body, roomMm(paper)).items, paper.marginMm, paper.marginMm + headingMm),
+    ],
+  }
+}
+
+function pagesOf(blocks: readonly Block[], roomMm: number): Block[][] {
+  const [fitting, rest] = split(blocks, roomMm)
+  return rest.length === 0 || fitting.length === 0 ? [[...blocks]] : [fitting, ...pagesOf(rest, roomMm)]
+}
+
+const doneReadings = ({ sentences }: DoneToday): Reading[] => [
+  ...sentences.map((text) => ({ text })),
+  { text: "The picture shows where, not the colour." },
+]
+
+function returnReadings({ toner, frame, testBy }: Returns): Reading[] {
+  const between = ({ from, to }: Days) => daysInWords(from, to)
+  return [
+    ...(toner ? [{ label: "Toner", text: between(toner) }] : []),
+    { label: "Face frame", text: `${between(frame)}, on the new growth only` },
+    {
+      label: "Alert test",
+      text: `Before every toner or dye, ${visitLimits.alertTestHours} hours ahead at the latest: for the earliest day by ${dateInWords(testBy)}.`,
+    },
+    { label: "Ask us", text: "Salon, phone: ______________________________________" },
+  ]
+}
+
+/** The front as she sees herself, with what was lightened. */
+function figureOf(plan: Plan): Block {
+  const { head, overlaps } = measured(plan)
+  const picture = pictureOf(head, "front")
+  const frame = frameOf("front", picture, { scale, names: 0 })
+  const { drawing, heightMm } = viewDrawing({
+    plan,
+    overlaps,
+    picture,
+    frame,
+    scale,
+    flipped: true,
+    widthMm: figureMm,
+  })
+  const caption = letters(
+    "As you see yourself in the mirror",
+    [figureMm / 2, heightMm + 4],
+    type.small,
+    "center",
+  )
+  return { heightMm: heightMm + 7, items: [drawing, caption] }
+}
