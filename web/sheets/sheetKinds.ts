@@ -3,6 +3,7 @@ import type { SheetName } from "../plan/sessionStore"
 import type { Fonts } from "./fontFile"
 import type { Page } from "./layout/page"
 import { placementMap } from "./layout/placementMap"
+import { recordCard } from "./layout/recordCard"
 import type { SheetOptions } from "./layout/sheetOptions"
 import { takeHome } from "./layout/takeHome"
 
@@ -32,6 +33,13 @@ export const sheetKinds: Readonly<Record<SheetName, SheetKind>> = {
       "For the client, in large print: what was done, her skin, her care, when to come back. No formula and no health answer is on it. Write the salon’s name and phone at its foot.",
     hasFront: false,
     layOut: takeHome,
+  },
+  record: {
+    name: "Record card",
+    aside:
+      "The salon’s own: the hair, what was asked and answered, the mixes, planned and real times, looks, and the notes for next time that are written on Timing. It holds health answers.",
+    hasFront: false,
+    layOut: recordCard,
   },
 }
 

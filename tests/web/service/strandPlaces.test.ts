@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest"
-import { hairWords } from "../../../web/panels/consultation/hairWords"
 import type { HairState } from "../../../web/plan/consultation"
+import { hairWords } from "../../../web/service/hairWords"
 import { changeStrand, commonState } from "../../../web/service/strandPlaces"
 
 const allOver = { zone: "all", part: "all" } as const

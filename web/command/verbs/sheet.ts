@@ -46,4 +46,4 @@ export const sheet: Verb = {
 }
 
 const expected = (name: string, known: readonly string[], options: Readonly<Record<string, string>>) =>
-  `--${name}: expected ${known.join(" or ")}, found ${options[name] === undefined ? "nothing" : `"${options[name]}"`}.`
+  `--${name}: expected ${known.slice(0, -1).join(", ")} or ${known.at(-1)}, found ${options[name] === undefined ? "nothing" : `"${options[name]}"`}.`

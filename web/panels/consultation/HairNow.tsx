@@ -1,11 +1,12 @@
 import { useState } from "react"
 import type { HairHistory, HairState } from "../../plan/consultation"
 import { hairHistories } from "../../plan/consultation"
+import { historyWords } from "../../plan/hairTerms"
+import { hairWords } from "../../service/hairWords"
 import { changeStrand, commonState, type StrandPlace } from "../../service/strandPlaces"
 import { Choices } from "../Choices"
 import type { PartProps } from "./Consultation"
-import { historyWords, partOptions, placeOptions, porosityOptions, stretchOptions } from "./consultationWords"
-import { hairWords } from "./hairWords"
+import { partOptions, placeOptions, porosityOptions, stretchOptions } from "./consultationWords"
 import { LevelChips } from "./LevelChips"
 
 const allOver: StrandPlace = { zone: "all", part: "all" }

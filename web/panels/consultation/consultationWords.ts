@@ -1,29 +1,9 @@
 import { rootDistanceMm } from "../../../presets/foils"
 import { capital } from "../../plan/capital"
-import type { FinishTone, HairHistory, HairState, StrandPart, Zone } from "../../plan/consultation"
+import type { FinishTone, HairState } from "../../plan/consultation"
+import { partWords, zoneWords } from "../../plan/hairTerms"
 
 /** The words of the consultation. */
-
-export const zoneWords: Record<Zone, string> = {
-  hairline: "Hairline",
-  top: "Top",
-  left: "Left side",
-  right: "Right side",
-  back: "Back",
-}
-export const partWords: Record<StrandPart, string> = {
-  roots: "Roots",
-  midLengths: "Mid-lengths",
-  ends: "Ends",
-}
-export const historyWords: Record<HairHistory, string> = {
-  coloured: "Coloured",
-  lightened: "Lightened",
-  permed: "Permed",
-  relaxed: "Relaxed",
-  henna: "Henna",
-  "metallic-salts": "Metallic salts or compound henna",
-}
 
 const optionsOf = <Value extends string>(words: Record<Value, string>) =>
   (Object.keys(words) as Value[]).map((value) => ({ value, label: words[value] }))

@@ -10,6 +10,7 @@ import { ChairLessons } from "./ChairLessons"
 import { ConflictList } from "./ConflictList"
 import { HeadAtMinute } from "./HeadAtMinute"
 import { minutesText, spanText } from "./minutes"
+import { NextTime } from "./NextTime"
 import { PlannedAndReal } from "./PlannedAndReal"
 import { SetAside } from "./SetAside"
 import { StrandTestPanel } from "./StrandTestPanel"
@@ -72,6 +73,7 @@ function OnTheClock({ plan, timed }: { plan: Plan; timed: Timed }) {
       <PlannedAndReal plan={plan} />
       <ChairLessons plan={plan} />
       <AlarmLog plan={plan} />
+      <NextTime plan={plan} />
       <ul className="cautions" aria-label="What is assumed">
         {[
           ...timed.assumed,

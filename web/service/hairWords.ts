@@ -4,9 +4,9 @@ import {
   type StrandPart,
   strandParts,
   zoneNames,
-} from "../../plan/consultation"
-import { alikeZones } from "../../service/strandPlaces"
-import { historyWords, partWords, zoneWords } from "./consultationWords"
+} from "../plan/consultation"
+import { historyWords, partWords, zoneWords } from "../plan/hairTerms"
+import { alikeZones } from "./strandPlaces"
 
 /** What is written down of the hair, a sentence for zones that are alike. */
 export const hairWords = (hair: Consultation["hair"]): string[] =>

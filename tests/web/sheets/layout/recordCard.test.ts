@@ -1,0 +1,57 @@
+import { describe, expect, it } from "vitest"
+import { flow } from "../../../../web/sheets/layout/flow"
+import { type Item, type Page, papers, type TextItem } from "../../../../web/sheets/layout/page"
+import { recordCard } from "../../../../web/sheets/layout/recordCard"
+import { busyPlan } from "../../../support/busyPlan"
+import { servedPlan } from "../../../support/servedPlan"
+import { sheetFonts } from "../sheetFonts"
+
+const lay = (plan = servedPlan(), paper: (typeof papers)[keyof typeof papers] = papers.a4) =>
+  recordCard(plan, { paper, mirror: false, stops: "", zone: "UTC" }, sheetFonts)
+const flat = (items: readonly Item[]): Item[] =>
+  items.flatMap((item) => (item.kind === "clipped" ? flat(item.items) : [item]))
+const texts = (page: Page): TextItem[] => flat(page.items).filter((item) => item.kind === "text")
+const words = (pages: readonly Page[]) => pages.flatMap(texts).map(({ text }) => text)
+
+describe("the record card", () => {
+  it("holds what was planned, done, seen and written, and says that it is private", () => {
+    const said = words(lay()).join("\n")
+    for (const part of [
+      "Health answers are on this card: keep it where only the salon reads it.",
+      "28 min on",
+      "10 min: level 8",
+      "Splash in the eye",
+      "Two minutes longer at the temple.",
+      "Softer root on the left.",
+      "mix A ________ g, mix B ________ g",
+    ])
+      expect(said).toContain(part)
+  })
+  it("keeps inside the margins of either paper, over as many pages as it takes, with the table's head on each", () => {
+    for (const paper of Object.values(papers)) {
+      const pages = lay(busyPlan(120), paper)
+      expect(pages.length).toBeGreaterThan(2)
+      for (const page of pages)
+        for (const { text, at, align, sizePt, weight } of texts(page)) {
+          const wide = (sheetFonts[weight].widthEm(text) * sizePt * 25.4) / 72
+          const left = align === "left" ? at[0] : align === "right" ? at[0] - wide : at[0] - wide / 2
+          expect(left).toBeGreaterThanOrEqual(paper.marginMm - 1e-6)
+          expect(left + wide).toBeLessThanOrEqual(paper.widthMm - paper.marginMm + 1e-6)
+          expect(at[1]).toBeLessThanOrEqual(paper.heightMm - paper.marginMm)
+        }
+      expect(words([pages[1]])).toContain("Minutes on, and looks")
+    }
+  })
+})
+
+describe("blocks in a run over pages", () => {
+  const block = (heightMm: number) => ({ heightMm, items: [] })
+  it("begin a page where they no longer fit, with their head over them again", () => {
+    const head = block(2)
+    const run = [block(6), { ...block(5), again: head }, { ...block(4), again: head }]
+    expect(flow(run, 11)).toEqual([run.slice(0, 2), [head, run[2]]])
+  })
+  it("have a page to themselves where they are higher than one", () => {
+    expect(flow([block(3), block(30), block(3)], 10).map(({ length }) => length)).toEqual([1, 1, 1])
+  })
+})
