@@ -1,12 +1,21 @@
 import type { Layer as KonvaLayer } from "konva/lib/Layer"
-import { type ComponentType, type RefObject, Suspense, useEffect, useMemo, useRef, useState } from "react"
+import {
+  type ComponentType,
+  lazy,
+  type RefObject,
+  Suspense,
+  useEffect,
+  useMemo,
+  useRef,
+  useState,
+} from "react"
 import { Layer, Shape, Stage } from "react-konva/lib/ReactKonvaCore"
 import type { ViewName } from "../../geometry/views"
 import { draftStore } from "../plan/draftStore"
 import { viewFrame } from "../plan/labelRings"
 import { headOf } from "../plan/measured"
 import type { OverlaidPane } from "../plan/paneOverlay"
-import { dividerInHand } from "../plan/sessionStore"
+import { dividerInHand, isHairShown } from "../plan/sessionStore"
 import { usePlan, useSession } from "../plan/usePlan"
 import { type Camera, fitCamera, fromScreen, toScreen } from "./camera"
 import { drawInHand, drawSettled, type PaneState } from "./drawPane"
@@ -17,6 +26,8 @@ import { onceHere } from "./onceHere"
 import { TintLayer } from "./TintLayer"
 import { TwiceLayer } from "./TwiceLayer"
 import { useWorkingMarks } from "./workingMarks"
+
+const FallLayer = lazy(async () => ({ default: (await import("./FallLayer")).FallLayer }))
 
 type Props = {
   name: ViewName
@@ -34,6 +45,7 @@ export function ViewPane({ name, enlarged, Overlay }: Props) {
   const selectedIds = useSession((state) => state.selectedIds)
   const dividerId = useSession(dividerInHand)
   const isInTime = useSession(({ mapMin }) => mapMin !== null)
+  const isFalling = useSession(isHairShown) && enlarged && name !== "unrolled"
   const working = useWorkingMarks(plan.workingSections !== undefined)
   const yaw = useSession((state) => (name === "turned" ? state.yaw : 0))
   const pitch = useSession((state) => (name === "turned" ? state.pitch : 0))
@@ -42,8 +54,11 @@ export function ViewPane({ name, enlarged, Overlay }: Props) {
   const head = headOf(plan)
   const picture = useMemo(() => pictureOf(head, name, yaw, pitch), [head, name, yaw, pitch])
   const camera = useMemo(
-    () => (moved ? { ...moved, width, height } : fitCamera(viewFrame(name, head.axes), width, height)),
-    [moved, name, head, width, height],
+    () =>
+      moved
+        ? { ...moved, width, height }
+        : fitCamera(viewFrame(name, head.axes, isFalling ? plan.hair : undefined), width, height),
+    [moved, name, head, width, height, isFalling, plan.hair],
   )
   const pane: PaneState = {
     name,
@@ -89,6 +104,11 @@ export function ViewPane({ name, enlarged, Overlay }: Props) {
             <Shape listening={false} perfectDrawEnabled={false} sceneFunc={settledScene} />
           </Layer>
           {isInTime ? <MinutesLayer pane={pane} /> : <TwiceLayer pane={pane} />}
+          {isFalling && (
+            <Suspense>
+              <FallLayer pane={pane} />
+            </Suspense>
+          )}
           <Layer listening={false} ref={draftLayer}>
             <Shape listening={false} perfectDrawEnabled={false} sceneFunc={draftScene} />
           </Layer>

@@ -62,7 +62,7 @@ const leftOutMarks = (plan: Plan, scene: Scene): Mark[] =>
 const numbers = ({ name, head, picture, camera }: PaneState, plan: Plan): Mark[] =>
   labelMarks(plan, picture.scene, labelRing(name, head.axes), labelHeightPx / camera.pxPerMm)
 
-function drawShade(context: CanvasRenderingContext2D, { shade }: HeadPicture, camera: Camera) {
+export function drawShade(context: CanvasRenderingContext2D, { shade }: HeadPicture, camera: Camera) {
   if (!shade) return
   const [x, y] = toScreen(camera, viewPoint(shade.left, shade.top))
   context.imageSmoothingEnabled = true

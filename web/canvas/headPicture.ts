@@ -38,6 +38,10 @@ export const pictureOf = (head: Head, name: ViewName, yaw: number, pitch: number
     ? drawnPicture(head, turnedView(yaw, pitch), turningShadeMm, turnedImage())
     : fixedPicture(head, name)
 
+/** The picture of a turned head that has come to rest, as fine as those of the views that never turn. */
+export const restingPicture = (head: Head, yaw: number, pitch: number): HeadPicture =>
+  drawnPicture(head, turnedView(yaw, pitch), restingShadeMm)
+
 function drawnPicture(
   head: Head,
   view: OrthographicView,
@@ -45,7 +49,7 @@ function drawnPicture(
   image = newImage(),
 ): HeadPicture {
   const drawing = drawHead(head.axes, view, mmPerPixel)
-  const scene: Scene = { head, view, hides: (point) => drawing.depth.hides(point) }
+  const scene: Scene = { head, view, hides: (point, marginMm) => drawing.depth.hides(point, marginMm) }
   const lines = drawing.lines.map(({ weight, path }): Mark => ({ kind: "line", path, ink: headInks[weight] }))
   return { scene, lines: [...lines, ...hairlineMarks(scene)], shade: shadeImage(drawing, image) }
 }

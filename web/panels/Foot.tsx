@@ -15,11 +15,14 @@ import {
 import { figuresOf, headOf, measured } from "../plan/measured"
 import { takenTwiceWords } from "../plan/overlapWords"
 import type { Plan } from "../plan/schema"
+import { isHairShown, sessionStore } from "../plan/sessionStore"
 import { usePlan, useSession } from "../plan/usePlan"
 import { directionText, kindWords, landmarkWords } from "../plan/words"
 
 /** The clock comes after the head. */
 const FootMinutes = lazy(async () => ({ default: (await import("./FootMinutes")).FootMinutes }))
+
+const MapFall = lazy(async () => ({ default: (await import("./MapFall")).MapFall }))
 
 const MapMinutes = lazy(async () => ({ default: (await import("./MapMinutes")).MapMinutes }))
 
@@ -28,7 +31,9 @@ export function Foot() {
   const draft = useStore(draftStore, (state) => state.draft)
   const selectedIds = useSession((session) => session.selectedIds)
   const isInTime = useSession(({ mapMin }) => mapMin !== null)
+  const isFalling = useSession(isHairShown)
   const [section, ...more] = inHand(draft?.changed ?? [], selectedIds)
+  if (isFalling) return <Falling />
   if (draft?.refused) return <Words text={draft.refused} />
   if (!draft || !section) return isInTime ? <InTime /> : <Totals />
   return more.length > 0 ? <LiveTotals {...draft} /> : <LiveFigures section={section} plan={draft.plan} />
@@ -37,6 +42,12 @@ export function Foot() {
 const InTime = () => (
   <Suspense fallback={<div className="foot" aria-busy="true" />}>
     <MapMinutes />
+  </Suspense>
+)
+
+const Falling = () => (
+  <Suspense fallback={<div className="foot" aria-busy="true" />}>
+    <MapFall />
   </Suspense>
 )
 
@@ -103,7 +114,12 @@ function Totals() {
   const { totals } = figures
   const less = takenTwiceWords(figures)
   if (totals.foils === 0)
-    return <p className="foot aside">Nothing drawn yet: hairs, hair to coat and grams show here.</p>
+    return (
+      <div className="foot">
+        <span className="aside">Nothing drawn yet: hairs, hair to coat and grams show here.</span>
+        <LetItFall />
+      </div>
+    )
   return (
     <section className="foot" aria-label="Totals">
       <Figure value={countText(totals.foils, "foil")} words="" />
@@ -116,10 +132,21 @@ function Totals() {
       <Suspense>
         <FootMinutes plan={plan} />
       </Suspense>
+      <LetItFall />
       <span className="aside">{less ? `${less}.` : "Estimates."} Mix at the upper figure.</span>
     </section>
   )
 }
+
+const LetItFall = () => (
+  <button
+    type="button"
+    className="button"
+    onClick={() => sessionStore.setState({ isFalling: true, mapMin: null, selectedIds: [] })}
+  >
+    Let it fall
+  </button>
+)
 
 const Figure = ({ value, words }: { value: string; words: string }) => (
   <span className="figure">

@@ -4,8 +4,8 @@ import type { BandShape } from "../../geometry/section/bandShape"
 import type { Vec3 } from "../../geometry/vec3"
 import type { OrthographicView, View } from "../../geometry/views"
 
-/** Says whether a nearer part of the head or an ear hides a head point (mm). */
-export type Hides = (point: Vec3) => boolean
+/** Says whether a nearer part of the head or an ear hides a head point, lying more than a margin nearer (mm). */
+export type Hides = (point: Vec3, marginMm?: number) => boolean
 
 /** A band laid on a page: view mm for each grid point, and which stations the viewer can see. */
 export type FlatBand = {

@@ -1,4 +1,5 @@
 import { viewPoint } from "../../geometry/frames"
+import type { Hair } from "../../geometry/hair"
 import type { Vec3 } from "../../geometry/vec3"
 import type { ViewName } from "../../geometry/views"
 import type { LabelRing } from "./labels"
@@ -26,7 +27,11 @@ export function labelRing(name: ViewName, axes: Vec3): LabelRing {
 }
 
 /** The part of a view that a page or a pane must show, mm: left, bottom, right, top. */
-export function viewFrame(name: ViewName, axes: Vec3): readonly [number, number, number, number] {
+export function viewFrame(
+  name: ViewName,
+  axes: Vec3,
+  hair?: Hair,
+): readonly [number, number, number, number] {
   const frames: Record<ViewName, readonly [number, number, number, number]> = {
     front: [-108, -118, 108, 160],
     left: [-130, -118, 130, 160],
@@ -38,5 +43,19 @@ export function viewFrame(name: ViewName, axes: Vec3): readonly [number, number,
   }
   const grow = name === "unrolled" ? 1 : Math.max(...axes)
   const [left, bottom, right, top] = frames[name]
-  return [left * grow, bottom * grow, right * grow, top * grow]
+  const frame = [left * grow, bottom * grow, right * grow, top * grow] as const
+  return hair ? withHair(name, frame, hair) : frame
+}
+
+const hairMm = 14
+
+/** A frame that also holds hair: its breadth, and what hangs down beside the face; what hangs lower behind leaves the page. */
+function withHair(
+  name: ViewName,
+  [left, bottom, right, top]: readonly [number, number, number, number],
+  { lengthCm }: Hair,
+) {
+  const lowest = 60 - 10 * Math.max(lengthCm.front, lengthCm.sides, lengthCm.back)
+  const hung = name === "top" ? bottom - hairMm : Math.max(-300, Math.min(bottom, lowest))
+  return [left - hairMm, hung, right + hairMm, top] as const
 }

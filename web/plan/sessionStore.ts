@@ -28,6 +28,8 @@ export type Session = {
   pitch: number
   /** The minute of the visit the map is shaded for, or null while it shows the mixes. */
   mapMin: number | null
+  /** The hair lies over the large map as it falls. */
+  isFalling: boolean
   /** What the next section drawn starts from. */
   next: NextSection
   /** Strokes snap to the trade's directions, to the hairline and to the last parting. */
@@ -55,6 +57,7 @@ export const startSession = (): Session => ({
   yaw: 0.7,
   pitch: 0.3,
   mapMin: null,
+  isFalling: false,
   next: usualSection,
   snaps: true,
   gapMm: usualGapMm.value,
@@ -69,6 +72,9 @@ export const sessionStore = createStore<Session>(startSession)
 /** Takes up a tool. Who shapes the hairline has no section in hand. */
 export const takeTool = (tool: ToolName) =>
   sessionStore.setState(tool === "hairline" ? { tool, selectedIds: [], dividerId: null } : { tool })
+
+/** Whether the hair lies over the large map; a minute of the visit that is looked at comes before it. */
+export const isHairShown = ({ isFalling, mapMin }: Session) => isFalling && mapMin === null
 
 /** The dividing parting in hand, when no section is. */
 export const dividerInHand = ({ dividerId, selectedIds }: Session) =>

@@ -1,0 +1,102 @@
+import { type Coating, coatingOf } from "../coating"
+import type { SurfacePoint } from "../frames"
+import type { Head } from "../head/head"
+import { bandShape } from "../section/bandShape"
+import { type BandSpans, bandSpans, covers } from "../section/bandSpans"
+import type { Stitch } from "../section/kindRow"
+import type { Section } from "../section/section"
+import { heldShare, stitches, takenShare } from "../section/sectionKinds"
+import { distance, dot, subtract, type Vec3 } from "../vec3"
+import { chance } from "./chance"
+import type { Strands } from "./grow"
+
+/** Of each strand the stretch that is lightened, mm from the root, and the place of the section that took it; -1 for none. */
+export type Lightened = { fromMm: Float32Array; toMm: Float32Array; by: Int16Array }
+
+/** Gives each strand to the first section, in order of application, that takes it by its share; what one holds no later one has. */
+export function lightenStrands(
+  { count, lengthsMm, roots }: Strands,
+  sections: readonly Section[],
+  head: Head,
+): Lightened {
+  const takers = sections.map((section) => takerOf(section, head))
+  const light = {
+    fromMm: new Float32Array(count),
+    toMm: new Float32Array(count),
+    by: new Int16Array(count).fill(-1),
+  }
+  for (let i = 0; i < count; i++) {
+    const by = takenBy(takers, roots[i], head, i)
+    if (by < 0) continue
+    const { from, to, startCm } = takers[by].coating
+    light.by[i] = by
+    light.fromMm[i] = Math.max(lengthsMm[i] * from, 10 * startCm)
+    light.toMm[i] = lengthsMm[i] * to
+  }
+  return light
+}
+
+type Taker = {
+  spans: BandSpans
+  coating: Coating
+  /** Of the hair within its stitches, what is coated, and what no later section has. */
+  taken: number
+  held: number
+  parting: { points: Vec3[]; alongMm: Float64Array }
+  picked: Stitch[]
+}
+
+function takerOf(section: Section, head: Head): Taker {
+  const { depthMm, alongMm, points, stations, layers } = bandShape(section, head)
+  const picked = stitches(section, alongMm[stations - 1])
+  const partingMm = alongMm[stations - 1]
+  const inStitches = picked.reduce((sum, { fromMm, toMm }) => sum + toMm - fromMm, 0) / partingMm
+  const within = (share: number) => (picked.length > 0 ? Math.min(1, share / inStitches) : share)
+  return {
+    spans: bandSpans(section, head),
+    coating: coatingOf(section),
+    taken: within(takenShare(section, depthMm)),
+    held: within(heldShare(section, depthMm)),
+    parting: { points: Array.from({ length: stations }, (_, i) => pointAt(points, i * layers)), alongMm },
+    picked,
+  }
+}
+
+const pointAt = (points: Float64Array, i: number): Vec3 => [
+  points[3 * i],
+  points[3 * i + 1],
+  points[3 * i + 2],
+]
+
+function takenBy(takers: readonly Taker[], root: SurfacePoint, head: Head, strand: number): number {
+  for (const [place, taker] of takers.entries()) {
+    if (!covers(taker.spans, root[0], root[1]) || isBetween(taker, root, head)) continue
+    const lot = chance(strand, place + 101)
+    if (lot < taker.taken) return place
+    if (lot < taker.held) return -1
+  }
+  return -1
+}
+
+/** Whether a root stands in the gap between two stitches. */
+function isBetween({ picked, parting }: Taker, root: SurfacePoint, head: Head): boolean {
+  if (picked.length < 2) return false
+  const alongMm = alongAt(parting, head.surface.pointAt(root))
+  return !picked.some(({ fromMm, toMm }) => alongMm >= fromMm && alongMm <= toMm)
+}
+
+/** How far along a parting, mm, a place stands beside it. */
+function alongAt({ points, alongMm }: Taker["parting"], place: Vec3): number {
+  let [nearest, along] = [Number.POSITIVE_INFINITY, 0]
+  for (let i = 1; i < points.length; i++) {
+    const piece = subtract(points[i], points[i - 1])
+    const away = subtract(place, points[i - 1])
+    const share = Math.min(1, Math.max(0, dot(away, piece) / dot(piece, piece)))
+    const apart = distance(away, [piece[0] * share, piece[1] * share, piece[2] * share])
+    if (apart < nearest) {
+      nearest = apart
+      along = alongMm[i - 1] + share * (alongMm[i] - alongMm[i - 1])
+    }
+  }
+  return along
+}

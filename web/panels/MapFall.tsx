@@ -1,0 +1,63 @@
+import "./mapFall.css"
+import { useEffect, useRef } from "react"
+import { useStore } from "zustand"
+import type { Range } from "../../geometry/tradeFigures"
+import { strandFigures } from "../../presets/strands"
+import { sessionStore } from "../plan/sessionStore"
+import { usePlan } from "../plan/usePlan"
+import { fallStore, letFall } from "../service/fallStore"
+
+const backToDrawing = () => sessionStore.setState({ isFalling: false })
+
+/** At the foot of the map while the hair lies over it: how much of what is seen round the face is lightened, and the way back. */
+export function MapFall() {
+  const { head, hair, sections } = usePlan((open) => open)
+  const fall = useStore(fallStore, (state) => state.fall)
+  const back = useRef<HTMLButtonElement>(null)
+  useEffect(() => back.current?.focus(), [])
+  useEffect(() => letFall({ head, hair, sections }), [head, hair, sections])
+  return (
+    <section
+      className="map-fall"
+      aria-label="Where light falls"
+      onKeyDown={({ key }) => key === "Escape" && backToDrawing()}
+    >
+      <h3>Where light falls, not the colour</h3>
+      <button ref={back} type="button" className="button" onClick={backToDrawing}>
+        Back to the drawing
+      </button>
+      <p className="fall-shares" role="status">
+        {fall && fall.heads > 1 ? <Shares {...fall.share} /> : "The hair is falling…"}
+      </p>
+      <p className="fall-words">
+        lightened of the hair seen from the front within {strandFigures.roundFaceMm / 10} cm of the hairline
+        at the face. Light strands are lightened, dark ones are not: a sketch of where, never a colour. Hair
+        combed straight and dry
+        {wornWords[head.wornParting?.kind ?? "unknown"]}.
+      </p>
+    </section>
+  )
+}
+
+const wornWords = {
+  centre: " from a centre parting",
+  side: " from a side parting",
+  zigzag: " from a zigzag parting",
+  none: " back, without a parting",
+  unknown: ", parted in the middle as nothing else is known",
+} as const
+
+const Shares = ({ left, right }: Record<"left" | "right", Range>) => (
+  <>
+    <Share side="Client’s right" share={right} />
+    <Share side="Client’s left" share={left} />
+  </>
+)
+
+const percent = (share: number) => Math.round(100 * share)
+
+const Share = ({ side, share: { low, mid, high } }: { side: string; share: Range }) => (
+  <span className="figure">
+    {side} <b>{percent(mid)} %</b> ({percent(low)} to {percent(high)} %)
+  </span>
+)
