@@ -25,6 +25,7 @@ export function strandPieces(pane: PaneState, view: OrthographicView, { strands,
   for (let strand = 0; strand < count; strand++) {
     const stepMm = lengthsMm[strand] / (pointsEach - 1)
     const own = ((strand * 0.618034) % 1) - 0.5
+    let isBehind = false
     for (let k = 0; k < pointsEach - 1; k += stretchSteps) {
       const first = strand * pointsEach + k
       const last = Math.min(first + stretchSteps, (strand + 1) * pointsEach - 1)
@@ -33,8 +34,10 @@ export function strandPieces(pane: PaneState, view: OrthographicView, { strands,
       const runMm = (k + stretchSteps / 2) * stepMm
       const isLight = light.by[strand] >= 0 && runMm >= light.fromMm[strand] && runMm <= light.toMm[strand]
       const tone = toneOf(0.32 + 0.5 * (lightOn(points, first, last, view) - 0.5) + 0.42 * own, isLight)
-      const isHidden = [first, middle, last].some((point) => scene.hides(placeOf(points, point), earMm))
-      const layer = (isHidden ? behind : before)[page.layerOf(depthAbout(page.depth, strand, middle))]
+      // What has gone behind the head comes out behind it.
+      isBehind = isBehind && k >= hangsFrom
+      isBehind ||= [first, middle, last].some((point) => scene.hides(placeOf(points, point), earMm))
+      const layer = (isBehind ? behind : before)[page.layerOf(depthAbout(page.depth, strand, middle))]
       const isTip = k + stretchSteps >= pointsEach - 1
       layer[isLight ? "light" : isTip ? "tip" : "dark"][tone].push(first, last)
     }

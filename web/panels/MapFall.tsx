@@ -12,7 +12,7 @@ const backToDrawing = () => sessionStore.setState({ isFalling: false })
 /** At the foot of the map while the hair lies over it: how much of what is seen round the face is lightened, and the way back. */
 export function MapFall() {
   const { head, hair, sections } = usePlan((open) => open)
-  const fall = useStore(fallStore, (state) => state.fall)
+  const { fall, isOfPlan } = useStore(fallStore)
   const back = useRef<HTMLButtonElement>(null)
   useEffect(() => back.current?.focus(), [])
   useEffect(() => letFall({ head, hair, sections }), [head, hair, sections])
@@ -27,12 +27,12 @@ export function MapFall() {
         Back to the drawing
       </button>
       <p className="fall-shares" role="status">
-        {fall && fall.heads > 1 ? <Shares {...fall.share} /> : "The hair is falling…"}
+        {fall && isOfPlan && fall.heads > 1 ? <Shares {...fall.share} /> : "The hair is falling…"}
       </p>
       <p className="fall-words">
         lightened of the hair seen from the front within {strandFigures.roundFaceMm / 10} cm of the hairline
-        at the face. Light strands are lightened, dark ones are not: a sketch of where, never a colour. Hair
-        combed straight and dry
+        round the face; the range is that of several heads of hair alike. A sketch of where, not of a colour:
+        light strands are lightened, dark ones are not. Dry and straight,{" "}
         {wornWords[head.wornParting?.kind ?? "unknown"]}.
       </p>
     </section>
@@ -40,11 +40,11 @@ export function MapFall() {
 }
 
 const wornWords = {
-  centre: " from a centre parting",
-  side: " from a side parting",
-  zigzag: " from a zigzag parting",
-  none: " back, without a parting",
-  unknown: ", parted in the middle as nothing else is known",
+  centre: "parted in the middle",
+  side: "parted at the side",
+  zigzag: "parted in a zigzag",
+  none: "combed back",
+  unknown: "parted in the middle for want of her own parting",
 } as const
 
 const Shares = ({ left, right }: Record<"left" | "right", Range>) => (
@@ -58,6 +58,7 @@ const percent = (share: number) => Math.round(100 * share)
 
 const Share = ({ side, share: { low, mid, high } }: { side: string; share: Range }) => (
   <span className="figure">
-    {side} <b>{percent(mid)} %</b> ({percent(low)} to {percent(high)} %)
+    {side} <b>{percent(mid)} %</b>
+    {high > 0 && ` (${percent(low)} to ${percent(high)} %)`}
   </span>
 )

@@ -55,7 +55,7 @@ function withHair(
   [left, bottom, right, top]: readonly [number, number, number, number],
   { lengthCm }: Hair,
 ) {
-  const lowest = 60 - 10 * Math.max(lengthCm.front, lengthCm.sides, lengthCm.back)
-  const hung = name === "top" ? bottom - hairMm : Math.max(-300, Math.min(bottom, lowest))
+  const lowest = 115 - 10 * Math.max(lengthCm.front, lengthCm.sides, lengthCm.back)
+  const hung = name === "top" ? bottom - hairMm : Math.max(-280, Math.min(bottom, lowest))
   return [left - hairMm, hung, right + hairMm, top] as const
 }

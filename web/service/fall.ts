@@ -19,9 +19,10 @@ export type Fall = {
   heads: number
 }
 
-/** Lets the hair of a plan fall: first once, to be seen at once, then on as many heads as the range of the share asks for. */
+/** Lets the hair of a plan fall: first on one head, unless all have grown, to be seen at once; then on as many as the range asks for. */
 export function* fallsOf(plan: FallingPlan): Generator<Fall> {
-  for (const heads of [1, headsGrown.value]) yield fallOf(plan, heads)
+  if (last.key !== keyOf(plan)) yield fallOf(plan, 1)
+  yield fallOf(plan)
 }
 
 export function fallOf(plan: FallingPlan, heads: number = headsGrown.value): Fall {
@@ -47,12 +48,15 @@ const usualParting = { kind: "centre" } as const
 /** What was grown last serves until head, hair, parting or whorl is another: a section changed only lightens anew. */
 let last: { key: string; grown: Strands[] } = { key: "", grown: [] }
 
-function grownFor({ head: { size, hairline, wornParting, whorl }, hair }: FallingPlan, heads: number) {
-  const key = JSON.stringify([size, hairline, wornParting, whorl, hair])
+const keyOf = ({ head, hair }: FallingPlan) => JSON.stringify([head, hair])
+
+function grownFor(plan: FallingPlan, heads: number): Strands[] {
+  const key = keyOf(plan)
   if (last.key !== key) last = { key, grown: [] }
   const { grown } = last
-  const head = headOf({ head: { size, hairline } })
-  const worn = { parting: wornParting ?? usualParting, whorl }
+  const head = headOf(plan)
+  const { hair } = plan
+  const worn = { parting: plan.head.wornParting ?? usualParting, whorl: plan.head.whorl }
   while (grown.length < heads)
     grown.push(
       growStrands({
