@@ -107,7 +107,7 @@ describe("a head of hair", () => {
     expect(Math.abs(strands.hairsEach * strandFigures.count - mid) / mid).toBeLessThan(0.01)
   })
   it("lies between the least and the most that published scalps and counts give", () => {
-    // 480 cm2 (Cureus 2026, doi 10.7759/cureus.104173, less a little) x 161 hairs/cm2 to 640 cm2 x 226 (Loussouarn 2005).
+    // Adult scalps: 492 +- 31 cm2 (Cureus 2026, doi 10.7759/cureus.104173) to 640 by head meshes; 161 to 226 hairs/cm2 (Loussouarn 2005). 480 x 161, 640 x 226.
     const hairs = strands.count * strands.hairsEach
     expect(hairs).toBeGreaterThan(77_280)
     expect(hairs).toBeLessThan(144_640)
