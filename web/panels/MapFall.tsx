@@ -27,7 +27,7 @@ export function MapFall() {
         Back to the drawing
       </button>
       <p className="fall-shares" role="status">
-        {fall && isOfPlan && fall.heads > 1 ? <Shares {...fall.share} /> : "The hair is falling…"}
+        {fall && isOfPlan && fall.heads > 1 ? <Shares {...fall.share} /> : "Working out how it falls…"}
       </p>
       <p className="fall-words">
         lightened of the hair seen from the front within {strandFigures.roundFaceMm / 10} cm of the hairline
