@@ -1,0 +1,62 @@
+import type { Locator, Page } from "playwright-core"
+import { afterAll, beforeAll, expect, it } from "vitest"
+import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
+import { sitDown } from "../support/chair"
+import { options } from "../support/screen"
+
+beforeAll(openBrowser)
+afterAll(closeBrowser)
+
+const minute = 60_000
+
+/** Whether a finger could touch it now: whole on the screen, and nothing over it. */
+const isInReach = (button: Locator) =>
+  button.evaluate((element) => {
+    const { left, right, top, bottom } = element.getBoundingClientRect()
+    const hit = document.elementFromPoint((left + right) / 2, (top + bottom) / 2)
+    return top >= 0 && bottom <= innerHeight && element.contains(hit)
+  })
+
+/** Pressed where it is, without the scroll that the test's own click would make. */
+async function pressInSight(page: Page, name: RegExp | string) {
+  const button = page.getByRole("button", { name }).first()
+  await button.waitFor()
+  expect(await isInReach(button), String(name)).toBe(true)
+  await button.click()
+}
+
+/** Three foils past their longest time, two bowls past their pot life, and looks that are due. */
+async function threeCallsLate(page: Page) {
+  const on = (foil: number) => page.getByRole("button", { name: `Foil ${foil} is on` }).click()
+  for (const foil of [1, 2, 3]) await on(foil)
+  await page.clock.runFor(35 * minute)
+  for (const foil of [4, 5, 6]) await on(foil)
+  await page.clock.runFor(12 * minute)
+  await page.getByText("and 1 more").waitFor()
+}
+
+it.each([
+  ["tablet", tablet],
+  ["portrait", portrait],
+  ["phone", phone],
+] as const)("keeps each minute's taps in sight under three late calls on a %s", async (_, size) => {
+  const { page, problems, close } = await visit(size)
+  await page.clock.install()
+  await options(page).first().waitFor()
+  await sitDown(page)
+  await threeCallsLate(page)
+  await pressInSight(page, "Foil 7 is on")
+  await pressInSight(page, /^Foils 1 to 3: off now/)
+  await pressInSight(page, /^Off$/)
+  await pressInSight(page, /^Foils 2.*3: off now/)
+  await pressInSight(page, "Looked")
+  await pressInSight(page, "Half a level lighter")
+  await page.getByRole("group", { name: "Stretch" }).getByRole("button", { name: "Ok" }).click()
+  await page.getByRole("group", { name: "Scalp" }).getByRole("button", { name: "Ok" }).click()
+  await pressInSight(page, "Moist")
+  await pressInSight(page, "Write it down")
+  await page.locator(".look-pad").waitFor({ state: "detached" })
+  expect(await page.locator("main.chair").evaluate(({ scrollTop }) => scrollTop)).toBe(0)
+  expect(problems).toEqual([])
+  await close()
+})
