@@ -3,6 +3,7 @@ import type { TimedPlan } from "../../service/timedPlan"
 import { checkPlan, nowHere } from "../../service/visitOfPlan"
 import { spanText } from "../timing/minutes"
 import { startService } from "./chairActions"
+import { deviceLacks, thisDevice } from "./deviceLacks"
 import { useChair } from "./useChair"
 
 /** Before minute 0: what is to come, and what holds it. */
@@ -45,6 +46,9 @@ export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
         The clock runs from here. It goes on through reload and sleep. Tap each foil as the product first
         touches the hair.
       </p>
+      {deviceLacks(thisDevice()).map((lack) => (
+        <p key={lack}>{lack}</p>
+      ))}
     </section>
   )
 }
