@@ -1,6 +1,7 @@
-import { act, redoAloud, undoAloud } from "../plan/act"
+import { act } from "../plan/act"
 import { announce } from "../plan/announcements"
 import { moveSections } from "../plan/edits/moveSections"
+import { isTyping } from "../plan/isTyping"
 import { copySelected, pasteCopied, selectAll } from "../plan/selected"
 import { sessionStore, type ToolName, takeTool } from "../plan/sessionStore"
 import { cancelGesture } from "./toolRunner"
@@ -15,8 +16,7 @@ const toolKeys: Record<string, ToolName> = {
   h: "hairline",
 }
 
-const controlKeys: Record<string, (shift: boolean) => void> = {
-  z: (shift) => (shift ? redoAloud() : undoAloud()),
+const controlKeys: Record<string, () => void> = {
   a: selectAll,
   c: copySelected,
   v: pasteCopied,
@@ -35,7 +35,7 @@ export function listenToKeys(target: Window): () => void {
       const command = controlKeys[event.key.toLowerCase()]
       if (!command || isReading(event)) return
       event.preventDefault()
-      command(event.shiftKey)
+      command()
       return
     }
     if (event.target === document.body && nudge(event)) return
@@ -66,8 +66,3 @@ function nudge(event: KeyboardEvent): boolean {
   act(`Move ${times} mm ${way.words}`, moveSections(selectedIds, step), `move:${selectedIds.join(",")}`)
   return true
 }
-
-const isTyping = (target: EventTarget | null) =>
-  target instanceof HTMLTextAreaElement ||
-  target instanceof HTMLSelectElement ||
-  (target instanceof HTMLInputElement && target.type !== "radio" && target.type !== "checkbox")

@@ -1,7 +1,8 @@
-import { lazy, Suspense, useState } from "react"
+import { lazy, Suspense, useEffect, useState } from "react"
 import { redoAloud, undoAloud } from "../plan/act"
 import { type ScreenName, sessionStore } from "../plan/sessionStore"
 import { usePlan, useRedoLabel, useSession, useUndoLabel } from "../plan/usePlan"
+import { listenToUndoKeys } from "./undoKeys"
 
 const KeptStatus = lazy(async () => ({ default: (await import("./KeptStatus")).KeptStatus }))
 const PlansDialog = lazy(async () => ({ default: (await import("./PlansDialog")).PlansDialog }))
@@ -64,6 +65,7 @@ function ScreenNav() {
 }
 
 function UndoSteps() {
+  useEffect(() => listenToUndoKeys(window), [])
   return (
     <div className="steps">
       <Step name="Undo" arrow="↶" label={useUndoLabel()} onStep={undoAloud} />

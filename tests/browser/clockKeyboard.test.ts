@@ -1,0 +1,69 @@
+import type { Page } from "playwright-core"
+import { afterAll, beforeAll, expect, it } from "vitest"
+import { closeBrowser, openBrowser, visit } from "../support/browser"
+import { options, startNewPlanByKeys, tabTo } from "../support/screen"
+
+beforeAll(openBrowser)
+afterAll(closeBrowser)
+
+const minute = 60_000
+
+/** Tab to something and press Enter: all that this person does. */
+async function go(page: Page, name: RegExp, key = "Tab") {
+  await tabTo(page, name, 120, key)
+  await page.keyboard.press("Enter")
+}
+
+async function drawTwoFoils(page: Page) {
+  await startNewPlanByKeys(page)
+  await go(page, /^Placement$/)
+  await go(page, /Add by words/)
+  await go(page, /^Add slice/)
+  await tabTo(page, /^Foils in order/, 80, "Shift+Tab")
+  await page.keyboard.press("m")
+  await expect.poll(() => options(page).count()).toBe(2)
+}
+
+it("carries the clock from an empty plan through Timing and the chair to the rinse by keyboard alone", async () => {
+  const { page, problems, close } = await visit()
+  await page.clock.install()
+  await options(page).first().waitFor()
+  await drawTwoFoils(page)
+
+  await go(page, /^Timing$/, "Shift+Tab")
+  await page.getByRole("heading", { name: "Timing", level: 1 }).waitFor()
+  await tabTo(page, /^Each when it is ready/)
+  await page.keyboard.press("ArrowDown")
+  expect(await page.getByRole("radio", { name: "All in one rinse" }).isChecked()).toBe(true)
+  await page.keyboard.press("Control+z")
+  expect(await page.getByRole("radio", { name: "All in one rinse" }).isChecked()).toBe(false)
+  await tabTo(page, /^Minute of the visit/)
+  await page.keyboard.press("Home")
+
+  await go(page, /^Go to the chair/, "Shift+Tab")
+  await go(page, /^Start: first parting/)
+  await page.clock.runFor(3 * minute)
+  await go(page, /^Foil 1 is on/)
+  await page.clock.runFor(minute)
+  await go(page, /^Foil 2 is on/)
+  await go(page, /^Undo tap/)
+  await go(page, /^Foil 2 is on/)
+  await page.clock.runFor(10 * minute)
+  await go(page, /^Foils? 1.*look now/)
+  await go(page, /^Looked/)
+  await go(page, /^Half a level lighter/)
+  for (const answer of [/^Ok/, /^Soft/, /^Warm/, /^Moist/, /^Write it down/]) await go(page, answer)
+  await go(page, /^Something is wrong/, "Shift+Tab")
+  await go(page, /^Hot/)
+  await go(page, /^Back to the clock/)
+  await go(page, /^Foil 2\d+ min/)
+  await go(page, /^Off/)
+  await go(page, /^Rinse now/)
+  await go(page, /^End the service/)
+  await page.getByRole("heading", { name: "Planned and real" }).waitFor()
+  await go(page, /^Leave/)
+  const rows = page.getByRole("region", { name: "Planned and real times" }).getByRole("row")
+  expect(await rows.count()).toBe(3)
+  expect(problems).toEqual([])
+  await close()
+})
