@@ -102,6 +102,8 @@ export function tap(what: Tap | { kind: "undo" }) {
   if (!live || live.endedAt) return
   if (hold !== "held")
     return say({ text: "Another window holds this chair. Take it over first.", refused: true })
+  // What was said of the tap before is over with this one.
+  chairStore.setState({ said: null })
   take(tapChair(live.chair, what, { at: readClocks(), revision: live.chair.revision }), live)
   keep()
 }
