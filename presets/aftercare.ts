@@ -38,7 +38,7 @@ export const homeCare: readonly (Advice & { when: string })[] = [
   },
   {
     when: "Heat",
-    text: "Heat protection first, on dry hair, as low as it works.",
+    text: "Heat protection first, on dry hair, and the lowest heat that works.",
     source: commonPractice,
   },
   {

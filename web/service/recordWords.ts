@@ -52,7 +52,7 @@ function healthWords({ scalp, ageYears, answers }: Consultation): string {
     scalp === null ? "scalp not asked" : `scalp ${scalp}`,
     ...(ageYears === null ? [] : [`${ageYears} years`]),
     ...yes.map((name) => `yes: ${questions[name]}`),
-    `no to ${no}`,
+    `${no} answered no`,
     ...(open > 0 ? [`${open} not asked`] : []),
   ]
     .map((words, i) => (i === 0 ? capital(words) : words))

@@ -25,7 +25,9 @@ describe("the record of a service", () => {
   it("tells what was asked, every yes in its own words, and counts the rest", () => {
     const said = clientLines(servedPlan(), "UTC").map(({ label, text }) => `${label}: ${text}`)
     expect(said).toContain("Wanted: lift to level 9, finish cool")
-    expect(said).toContain("Health: Scalp sensitive; yes: Contact lenses in today?; no to 1; 13 not asked")
+    expect(said).toContain(
+      "Health: Scalp sensitive; yes: Contact lenses in today?; 1 answered no; 13 not asked",
+    )
     expect(said).toContain(
       "Alert test: House toner (invented), behind the ear, on 2026-03-06 10:00; clear, read 2026-03-08 11:30 by M.",
     )

@@ -2,6 +2,7 @@ import { getDocument, OPS } from "pdfjs-dist/legacy/build/pdf.mjs"
 import { describe, expect, it } from "vitest"
 import { figuresOf } from "../../../web/plan/measured"
 import { type PrintOptions, printPlan } from "../../../web/sheets/printPlan"
+import { servedPlan } from "../../support/servedPlan"
 import { framePlan, manyPlan } from "./framePlan"
 import { readFont } from "./sheetFonts"
 
@@ -48,6 +49,27 @@ async function readSizes(bytes: Uint8Array) {
 }
 
 const points = (mm: number) => (mm * 72) / 25.4
+
+describe("the other sheets as PDF", () => {
+  const printSheet = async (sheet: PrintOptions["sheet"], paper: PrintOptions["paper"] = "a4") =>
+    readText(await print(servedPlan(), { sheet, paper, mirror: false }))
+
+  it("keep health answers, notes and grams off what the client takes home, on one page of either paper", async () => {
+    for (const paper of ["a4", "letter"] as const) {
+      const pages = await printSheet("take-home", paper)
+      expect(pages).toHaveLength(1)
+      expect(pages[0]).toContain("4 May to 1 June 2026")
+      expect(pages[0]).toContain("call the emergency number at once")
+      expect(pages[0]).not.toMatch(/sensitive|lenses|volume|\d g\b|Softer root|Splash/)
+    }
+  })
+  it("hold on the record card what was answered, seen and written down", async () => {
+    const text = (await printSheet("record")).join("\n")
+    for (const said of ["Scalp sensitive; yes: Contact lenses in today?", "28 min on", "Splash in the eye"])
+      expect(text).toContain(said)
+    expect(text).toContain("Softer root on the left.")
+  })
+})
 
 describe("the placement map as PDF", () => {
   it("is the same to the byte when printed twice, and another for another plan", async () => {

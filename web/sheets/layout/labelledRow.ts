@@ -4,7 +4,8 @@ import { letters, rule, rulePt, type, wrap } from "./typesetting"
 
 const labelMm = 30
 const lineMm = 4.7
-const writingMm = 8.5
+/** From one rule to write on to the next. */
+export const writingMm = 8.5
 
 /** Words beside what they are about, the label in a column of its own; without a label (null) they have the whole width. */
 export function labelledRow(label: string | null, text: string, width: number, fonts: Fonts): Block {

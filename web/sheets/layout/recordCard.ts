@@ -8,13 +8,13 @@ import { toPrintable, toPrintablePlan } from "../printable"
 import type { Block } from "./block"
 import { type Flowing, flow } from "./flow"
 import { heading, headingMm } from "./heading"
-import { labelledRow, writingLines } from "./labelledRow"
+import { labelledRow, writingLines, writingMm } from "./labelledRow"
 import { mixBlocks } from "./mixBlock"
 import type { Page } from "./page"
 import { moved } from "./page"
 import { recordRow, recordTableHead } from "./recordTable"
 import type { SheetOptions } from "./sheetOptions"
-import { beside, lowered, stack } from "./stack"
+import { beside, lowered, stack, sumMm } from "./stack"
 import { tonerBlocks } from "./tonerBlock"
 import { letters, type } from "./typesetting"
 
@@ -40,9 +40,11 @@ export function recordCard(unchecked: Plan, { paper, zone }: SheetOptions, fonts
     ...titled("Mixed", mixed(plan, width, fonts)),
     ...foilTable(recordFoils(plan), width, fonts),
     ...titled("The red button", alarms),
-    ...titled("Next time", [...(unchecked.note.trim() ? note : []), writingLines(nextTimeLines, width)]),
+    ...titled("Next time", unchecked.note.trim() ? note : [writingLines(nextTimeLines, width)]),
   ]
-  const bodies = flow(blocks, paper.heightMm - 2 * paper.marginMm - headingMm)
+  const roomMm = paper.heightMm - 2 * paper.marginMm - headingMm
+  const bodies = flow(blocks, roomMm)
+  if (unchecked.note.trim()) bodies.push(withLines(bodies.pop() ?? [], roomMm, width))
   return bodies.map((body, i) => ({
     paper,
     items: [
@@ -50,6 +52,12 @@ export function recordCard(unchecked: Plan, { paper, zone }: SheetOptions, fonts
       ...moved(stack(body).items, paper.marginMm, paper.marginMm + headingMm),
     ],
   }))
+}
+
+/** Rules to write on under a note, as many as its page has room for: they never begin one of their own. */
+const withLines = (body: readonly Block[], roomMm: number, width: number): Block[] => {
+  const count = Math.floor((roomMm - sumMm(body)) / writingMm)
+  return [...body, writingLines(Math.min(nextTimeLines, count), width)]
 }
 
 /** Blocks under a title that never stands alone at the foot of a page; nothing where there are none. */
@@ -85,8 +93,8 @@ function foilTable(foils: readonly RecordFoil[], width: number, fonts: Fonts): F
 
 /** What the red button was touched for, at the service and outside of one. */
 function alarmsOf({ service, alarms = [] }: Plan, zone: string): { when: string; what: string }[] {
-  const during = (service?.log ?? []).flatMap(({ tap, wallAt }) =>
-    tap.kind === "alarm" ? [{ wallAt, what: tap.what }] : [],
+  const during = (service?.log ?? []).flatMap(({ tap, wallAt, undone }) =>
+    tap.kind === "alarm" ? [{ wallAt, what: undone ? `${tap.what} (taken back)` : tap.what }] : [],
   )
   return [...alarms, ...during].map(({ wallAt, what }) => ({
     when: clockIn(zone, Date.parse(wallAt)).replace("T", " "),

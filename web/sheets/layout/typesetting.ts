@@ -56,10 +56,13 @@ export const rectangle = (x: number, y: number, width: number, height: number): 
   [x, y + height],
 ]
 
+/** A space, but not between a number and the thing it counts. */
+const breakAt = /(?<!(?:^|\s)\d+) | (?!\p{L})/u
+
 /** The text broken between words so that no line is wider than `width` mm. */
 export function wrap(text: string, width: number, setting: Type, fonts: Fonts): string[] {
   const lines: string[] = []
-  for (const word of text.split(" ").filter(Boolean)) {
+  for (const word of text.split(breakAt).filter(Boolean)) {
     const line = lines.length > 0 ? `${lines[lines.length - 1]} ${word}` : word
     if (lines.length > 0 && widthMm(line, setting, fonts) <= width) lines[lines.length - 1] = line
     else lines.push(shorten(word, width, setting, fonts))

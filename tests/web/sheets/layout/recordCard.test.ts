@@ -27,6 +27,12 @@ describe("the record card", () => {
     ])
       expect(said).toContain(part)
   })
+  it("leaves rules to write on without beginning a page for them", () => {
+    for (const paper of Object.values(papers)) {
+      // The served card is as long as a Letter page: its note still fits, its rules are cut short.
+      expect(lay(servedPlan(), paper)).toHaveLength(1)
+    }
+  })
   it("keeps inside the margins of either paper, over as many pages as it takes, with the table's head on each", () => {
     for (const paper of Object.values(papers)) {
       const pages = lay(busyPlan(120), paper)
