@@ -1,7 +1,8 @@
 import type { SurfacePoint } from "./frames"
+import { landmarkNames } from "./head/hairlineLandmarks"
 import type { Head } from "./head/head"
 import type { SurfacePath } from "./surfacePath"
-import { alongMm, landmarkOrder, placeBehind, type Spot } from "./technique"
+import { alongMm, placeBehind, type Spot } from "./technique"
 import { distance } from "./vec3"
 
 /** A parting as the spots that a technique tells it by: fitted to the same head it is the same to a hundredth of a mm. */
@@ -67,7 +68,7 @@ function newtonStep(head: Head, at: SurfacePoint, { along, behindMm }: Foot): Fo
 
 /** The landmark counted so far along the hairline: the way back from `alongMm`. */
 export function landmarkAt(head: Head, along: number): number {
-  const last = landmarkOrder.length - 1
+  const last = landmarkNames.length - 1
   const [lowMm, highMm] = [alongMm(head, -last), alongMm(head, last)]
   const round = highMm - lowMm
   const onceRound = along - round * Math.floor((along - lowMm) / round)

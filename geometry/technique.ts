@@ -9,9 +9,6 @@ import { leftOf, type SurfacePath } from "./surfacePath"
 import { walk } from "./surfaceWalk"
 import { add, normalize, scale } from "./vec3"
 
-/** Landmarks in the order in which a spot counts them. */
-export const landmarkOrder = landmarkNames
-
 /**
  * A place told by the hairline, so that it is found on any head: 0 is centre front, 1 the recession, and so on in
  * the order of the landmarks; 1.4 lies four tenths of the way along the hairline from recession to temple. Negative
@@ -118,9 +115,9 @@ function endAt(head: Head, { landmark, behindMm }: Spot): SurfacePoint[] {
 /** How far along the hairline a counted landmark lies, mm; negative on the head's left, by the landmarks of that side. */
 export function alongMm({ hairline }: Head, landmark: number): number {
   const { landmarkAlongMm } = hairline.sides[landmark < 0 ? "left" : "right"]
-  const count = Math.min(landmarkOrder.length - 1, Math.abs(landmark))
-  const before = Math.min(Math.floor(count), landmarkOrder.length - 2)
-  const [from, to] = [before, before + 1].map((index) => landmarkAlongMm(landmarkOrder[index]))
+  const count = Math.min(landmarkNames.length - 1, Math.abs(landmark))
+  const before = Math.min(Math.floor(count), landmarkNames.length - 2)
+  const [from, to] = [before, before + 1].map((index) => landmarkAlongMm(landmarkNames[index]))
   return Math.sign(landmark) * (from + (to - from) * (count - before))
 }
 

@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest"
+import { landmarkNames } from "../../geometry/head/hairlineLandmarks"
 import type { Head } from "../../geometry/head/head"
 import { isOnMidline, noMoves } from "../../geometry/head/landmarkMoves"
 import { nearestOnPath } from "../../geometry/nearestOnPath"
 import { measurePath, type SurfacePath } from "../../geometry/surfacePath"
-import { fitParting, landmarkOrder, otherSide } from "../../geometry/technique"
+import { fitParting, otherSide } from "../../geometry/technique"
 import { techniqueOf } from "../../presets/techniques/technique"
 import { techniques } from "../../presets/techniques/techniques"
 import { movedOn, randomMoves, withMoves } from "../support/movedHeads"
@@ -48,7 +49,7 @@ describe("a landmark of the hairline moved by 1 mm", { timeout: 240_000 }, () =>
         parting: side.length > 1 ? parting : otherSide(parting),
       }))
       const before = told.map(({ parting }) => fitted(head, parting))
-      for (const landmark of landmarkOrder)
+      for (const landmark of landmarkNames)
         for (const by of steps) {
           if (isOnMidline(landmark) && by.towardNapeMm !== 0) continue
           const moved = withMoves(

@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest"
 import type { SurfacePoint } from "../../geometry/frames"
 import { fitAxes } from "../../geometry/head/fit"
+import { landmarkNames } from "../../geometry/head/hairlineLandmarks"
 import { type Head, makeHeadFromAxes } from "../../geometry/head/head"
 import { overlapCm2 } from "../../geometry/section/overlap"
-import { alongMm, fitParting, landmarkOrder, otherSide, placeOf } from "../../geometry/technique"
+import { alongMm, fitParting, otherSide, placeOf } from "../../geometry/technique"
 import { headFigures, triedHeads } from "../../presets/headSizes"
 import {
   type MeasureName,
@@ -37,7 +38,7 @@ const endsOfOne = ({ parameters }: TechniquePreset, name: MeasureName) => parame
 
 describe("a spot told by landmarks", () => {
   it("lies on the landmark it counts, on the side of its sign", () => {
-    landmarkOrder.forEach((name, count) => {
+    landmarkNames.forEach((name, count) => {
       const at = head.hairline.landmarks.get(name) as SurfacePoint
       expect(alongMm(head, count)).toBeCloseTo(Math.abs(head.hairline.coordinates(at).alongMm), 6)
       expect(alongMm(head, -count)).toBeCloseTo(-alongMm(head, count), 9)

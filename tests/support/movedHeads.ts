@@ -1,8 +1,7 @@
 import type { HeadSide } from "../../geometry/head/hairline"
-import type { LandmarkName } from "../../geometry/head/hairlineLandmarks"
+import { type LandmarkName, landmarkNames } from "../../geometry/head/hairlineLandmarks"
 import { type Head, makeHeadFromAxes } from "../../geometry/head/head"
 import { type HairlineMoves, isOnMidline, type LandmarkMove } from "../../geometry/head/landmarkMoves"
-import { landmarkOrder } from "../../geometry/technique"
 
 /** The same head with its hairline moved. */
 export const withMoves = ({ axes, surface, hairline }: Head, moves: HairlineMoves): Head =>
@@ -17,13 +16,13 @@ export function randomMoves(mostMm: number, seed: number): HairlineMoves {
   }
   const side = () =>
     new Map(
-      landmarkOrder.map((name): [LandmarkName, LandmarkMove] => {
+      landmarkNames.map((name): [LandmarkName, LandmarkMove] => {
         const [towardNapeMm, behindMm] = [stray(), stray()]
         return [name, { towardNapeMm: isOnMidline(name) ? 0 : towardNapeMm, behindMm }]
       }),
     )
   const [right, left] = [side(), side()]
-  for (const name of landmarkOrder.filter(isOnMidline))
+  for (const name of landmarkNames.filter(isOnMidline))
     left.set(name, right.get(name) ?? { towardNapeMm: 0, behindMm: 0 })
   return { left, right }
 }

@@ -1,7 +1,7 @@
 import { useState } from "react"
-import type { LandmarkName } from "../../geometry/head/hairlineLandmarks"
+import { type LandmarkName, landmarkNames } from "../../geometry/head/hairlineLandmarks"
 import type { SectionKind } from "../../geometry/section/section"
-import { fitParting, landmarkOrder } from "../../geometry/technique"
+import { fitParting } from "../../geometry/technique"
 import { act } from "../plan/act"
 import { announceRefusal } from "../plan/announcements"
 import { capital } from "../plan/capital"
@@ -14,7 +14,7 @@ import { kindWords } from "../plan/words"
 import { Choices } from "./Choices"
 import { NumberField } from "./NumberField"
 
-const placeOptions = landmarkOrder.map((value) => ({ value, label: capital(value) }))
+const placeOptions = landmarkNames.map((value) => ({ value, label: capital(value) }))
 const sides = [
   { value: "left", label: "Client’s left" },
   { value: "right", label: "Client’s right" },
@@ -83,7 +83,7 @@ type Place = {
 
 function addAlongHairline(kind: SectionKind, { side, from, to, behindMm, driftMm }: Place) {
   const plan = planStore.getState().present
-  const counted = (name: LandmarkName) => landmarkOrder.indexOf(name) * (side === "left" ? -1 : 1)
+  const counted = (name: LandmarkName) => landmarkNames.indexOf(name) * (side === "left" ? -1 : 1)
   const made = fitParting(headOf(plan), {
     run: driftMm === 0 ? "parallel" : "drifting",
     from: { landmark: counted(from), behindMm },

@@ -1,14 +1,14 @@
 import { describe, expect, it } from "vitest"
 import { mirrored, type SurfacePoint, surfacePoint } from "../../../geometry/frames"
 import { headSides } from "../../../geometry/head/hairline"
-import { hairlineForms, type LandmarkName } from "../../../geometry/head/hairlineLandmarks"
+import { hairlineForms, type LandmarkName, landmarkNames } from "../../../geometry/head/hairlineLandmarks"
 import { formControls, makeHeadFromAxes } from "../../../geometry/head/head"
 import { isOnMidline, moveTo, noMoves } from "../../../geometry/head/landmarkMoves"
 import { nearestLandmark } from "../../../geometry/head/nearestLandmark"
 import { inFaceFrame } from "../../../geometry/head/zones"
 import { contains } from "../../../geometry/surfacePatch"
 import { measurePath } from "../../../geometry/surfacePath"
-import { alongMm, landmarkOrder } from "../../../geometry/technique"
+import { alongMm } from "../../../geometry/technique"
 import { distance } from "../../../geometry/vec3"
 import { randomMoves, withMoves } from "../../support/movedHeads"
 import { randomHeads } from "../../support/randomHeads"
@@ -109,7 +109,7 @@ describe.each(randomHeads(8).map((drawn, i) => withMoves(drawn, randomMoves(8, 5
 
     it("counts the landmarks of each side in their order, and lies on them", () => {
       for (const side of headSides) {
-        const along = landmarkOrder.map((name) => sides[side].landmarkAlongMm(name))
+        const along = landmarkNames.map((name) => sides[side].landmarkAlongMm(name))
         expect(along).toEqual(along.toSorted((a, b) => a - b))
         for (const at of sides[side].landmarks.values())
           expect(Math.abs(hairline.coordinates(at).behindMm)).toBeLessThan(1)
@@ -145,7 +145,7 @@ describe("the move that brings a landmark to a place", () => {
       const controls = formControls(axes, surface, hairline.form)
       const moves = randomMoves(15, 3)
       const moved = makeHeadFromAxes(axes, hairline.form, moves, surface)
-      for (const name of landmarkOrder) {
+      for (const name of landmarkNames) {
         const place = moved.hairline.sides.right.landmarks.get(name) as SurfacePoint
         const { towardNapeMm, behindMm } = moveTo(surface, controls, name, place)
         expect(towardNapeMm).toBeCloseTo(moves.right.get(name)?.towardNapeMm ?? 0, 9)
@@ -156,7 +156,7 @@ describe("the move that brings a landmark to a place", () => {
 
   it("is told in mm of the scalp", () => {
     const head = makeHeadFromAxes(axes, "straight")
-    for (const name of landmarkOrder)
+    for (const name of landmarkNames)
       for (const move of [
         { towardNapeMm: 0, behindMm: 3 },
         { towardNapeMm: isOnMidline(name) ? 0 : 3, behindMm: 0 },
