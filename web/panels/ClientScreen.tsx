@@ -1,3 +1,4 @@
+import "./client.css"
 import { planningCaution } from "../../presets/cautions"
 import { Consultation } from "./consultation/Consultation"
 import { HairlineChoice } from "./HairlineChoice"

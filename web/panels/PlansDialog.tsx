@@ -1,3 +1,4 @@
+import "./plans.css"
 import { examplePlan } from "../plan/examplePlan"
 import { copyOf } from "../plan/newPlan"
 import { openInto } from "../plan/planStore"

@@ -1,3 +1,4 @@
+import "./sheets.css"
 import { useEffect, useMemo, useState } from "react"
 import { sessionStore } from "../plan/sessionStore"
 import { usePlan, useSession } from "../plan/usePlan"
