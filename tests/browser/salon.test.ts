@@ -42,6 +42,31 @@ it("keeps a sheet that is in order, mixes by it, and brings it to the next plan"
   await close()
 })
 
+it("lets Tab reach Keep this sheet while a fault stands, keeps nothing then, and keeps it once cured", async () => {
+  const { page, problems, close } = await visit()
+  await options(page).first().waitFor()
+  await goTo(page, "Mixture")
+  await unfold(page, /^Your product sheets/)
+  await page.getByLabel("or begin from an invented one").selectOption({ index: 1 })
+  const keep = page.getByRole("button", { name: "Keep this sheet" })
+  const tabToKeep = async () => {
+    await page.getByLabel("for", { exact: true }).focus()
+    await page.keyboard.press("Tab")
+    expect(await keep.evaluate((button) => button === document.activeElement)).toBe(true)
+    await page.keyboard.press("Enter")
+  }
+  const kept = page.getByRole("list", { name: "Sheets kept" })
+  await page.getByText("The product has no name").waitFor()
+  await tabToKeep()
+  expect(await keep.count()).toBe(1)
+  expect(await kept.count()).toBe(0)
+  await type(page, "Name on the tub", "Salon powder")
+  await tabToKeep()
+  await kept.getByRole("button", { name: "Salon powder" }).waitFor()
+  expect(problems).toEqual([])
+  await close()
+})
+
 it("learns from weighed bowls, keeps them over a reload, and leaves none out unasked", async () => {
   const { page, problems, close } = await visit()
   await options(page).first().waitFor()

@@ -55,8 +55,11 @@ export function SheetEditor({ sheet, others, onKeep, onLeave, onRemove }: Props)
         <button
           type="button"
           className="button strong"
-          disabled={problems.length > 0}
-          onClick={() => onKeep({ ...draft, name: draft.name.trim() })}
+          // Not disabled: the Tab that leaves the last field cures it and must find this button.
+          aria-disabled={problems.length > 0}
+          onClick={() => {
+            if (problems.length === 0) onKeep({ ...draft, name: draft.name.trim() })
+          }}
         >
           Keep this sheet
         </button>
