@@ -111,6 +111,26 @@ it("repeats, thickens and thins with one tap on a phone, and slides a stack out"
     expect(await options(page).count()).toBe(9)
   }))
 
+it("opens a stack in sight on a phone, and lays it, however far down the list the hand was", () =>
+  withSlice(phone, async (page) => {
+    await page.locator(".list").evaluate((list) => list.scrollTo(0, 300))
+    await page.getByRole("button", { name: "Stack behind…" }).tap()
+    for (const name of ["One fewer", "One more", "Lay 4", "Call off"]) {
+      const button = page.getByRole("button", { name })
+      await button.waitFor()
+      await expect.poll(() => button.evaluate(isOnTop)).toBe(true)
+    }
+    await page.getByRole("button", { name: "Lay 4" }).tap()
+    expect(await options(page).count()).toBe(5)
+    await page.locator(".strip").waitFor()
+  }))
+
+/** Its middle is on the screen and nothing lies over it. */
+function isOnTop(button: Element) {
+  const { left, top, width, height } = button.getBoundingClientRect()
+  return button.contains(document.elementFromPoint(left + width / 2, top + height / 2))
+}
+
 it("leaves hair out by name with one tap each, and prints it", () =>
   withSlice(tablet, async (page) => {
     await page.getByRole("button", { name: "Leave baby hairs" }).click()

@@ -99,11 +99,15 @@ function LiveTotals({ label, changed, plan }: Draft) {
     <div className="foot" aria-hidden="true">
       <strong className="live">{label}</strong>
       <Figure value={countText(changed.length, "section")} words="more" />
-      <Figure
-        value={areaText(foils.reduce((sum, { strandAreaCm2 }) => sum + strandAreaCm2, 0))}
-        words="hair to coat"
-      />
-      <Figure value={`${gramsNumber(productG.mid)} g`} words={`product, ${gramsRange(productG)}`} />
+      {foils.length > 0 && (
+        <>
+          <Figure
+            value={areaText(foils.reduce((sum, { strandAreaCm2 }) => sum + strandAreaCm2, 0))}
+            words="hair to coat"
+          />
+          <Figure value={`${gramsNumber(productG.mid)} g`} words={`product, ${gramsRange(productG)}`} />
+        </>
+      )}
     </div>
   )
 }

@@ -1,5 +1,5 @@
 import "./stack.css"
-import { useEffect, useMemo, useState } from "react"
+import { useEffect, useMemo, useRef, useState } from "react"
 import { isFoil, type Section } from "../../../geometry/section/section"
 import { stackCount, usualGapMm } from "../../../presets/stacking"
 import { act } from "../../plan/act"
@@ -36,11 +36,12 @@ export function StackPanel({ first, onClose }: Props) {
     onClose()
   }
   useEscape(callOff)
+  const panel = useSight()
   const lay = () => {
     if (act(laidWords(name, shown, sides), stackBehind(first.id, wish, fits))) onClose()
   }
   return (
-    <section className="stack-panel" aria-labelledby="stack-title">
+    <section ref={panel} className="stack-panel" aria-labelledby="stack-title">
       <h2 id="stack-title">Stack behind {name}</h2>
       <CountField count={count} onChange={setCount} />
       <p aria-live="polite">
@@ -96,6 +97,15 @@ function useHandle({ rows, sides, shown, most, ask }: StackInHand) {
     [rows, sides, shown, most, ask],
   )
   useEffect(() => () => stackStore.setState({ stack: null }), [])
+}
+
+/** What was asked for is in sight, however far down the list the hand was. */
+function useSight() {
+  const panel = useRef<HTMLElement>(null)
+  useEffect(() => {
+    panel.current?.scrollIntoView({ block: "start" })
+  }, [])
+  return panel
 }
 
 /** Escape works wherever the focus is. */
