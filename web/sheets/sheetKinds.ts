@@ -1,6 +1,7 @@
 import type { Plan } from "../plan/schema"
 import type { SheetName } from "../plan/sessionStore"
 import type { Fonts } from "./fontFile"
+import { handout } from "./layout/handout"
 import type { Page } from "./layout/page"
 import { placementMap } from "./layout/placementMap"
 import { recordCard } from "./layout/recordCard"
@@ -26,6 +27,13 @@ export const sheetKinds: Readonly<Record<SheetName, SheetKind>> = {
       "The map is taped to the mirror, where others read it: it carries initials only. Print it at 100 %, not fitted to the page, so that the comb strip is life size.",
     hasFront: true,
     layOut: placementMap,
+  },
+  technique: {
+    name: "Technique handout",
+    aside:
+      "For students: what is drawn, step by step, with a head to draw on, faults, self-check and the assessor’s box. No client, no date and no note is on it; it is called what the plan is called.",
+    hasFront: true,
+    layOut: handout,
   },
   "take-home": {
     name: "To take home",

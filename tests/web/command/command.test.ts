@@ -77,7 +77,7 @@ describe("the command", () => {
 
   it("writes no sheet it cannot", async () => {
     expect((await run("sheet plan.json --kind poster --paper a5")).err.split("\n")).toEqual([
-      `--kind: expected placement, take-home or record, found "poster".`,
+      `--kind: expected placement, technique, take-home or record, found "poster".`,
       `--paper: expected a4 or letter, found "a5".`,
       "--out is missing: expected the path of the PDF to write.",
       "",

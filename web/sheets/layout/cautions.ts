@@ -21,16 +21,19 @@ const cautions = [
 const missingLetters = "Some letters cannot be printed. Each of them shows as □."
 
 const topMm = 3.4
-const lineMm = 4.15
 const gutterMm = 6
+const lineMmPerPt = 4.15 / 9.5
 const bullet = "·"
 const indentMm = 2.6
 
-export type CautionWords = { stops: string; lettersMissing: boolean }
+/** `setting` is the type they are set in: small on the map, where every line counts. */
+export type CautionWords = { stops: string; lettersMissing: boolean; setting?: Type }
 type Line = { text: string; isFirst: boolean; setting: Type }
 
 /** Whether the mix is held, then the cautions, in two columns under a rule. */
-export function cautionBlock(width: number, { stops, lettersMissing }: CautionWords, fonts: Fonts): Block {
+export function cautionBlock(width: number, words: CautionWords, fonts: Fonts): Block {
+  const { stops, lettersMissing, setting: body = type.small } = words
+  const lineMm = body.sizePt * lineMmPerPt
   const columnMm = (width - gutterMm) / 2
   const sentences = lettersMissing ? [...cautions, missingLetters] : cautions
   const half = Math.ceil(sentences.length / 2)
@@ -40,14 +43,14 @@ export function cautionBlock(width: number, { stops, lettersMissing }: CautionWo
       isFirst: i === 0,
       setting,
     }))
-  const small = (column: readonly string[]) => column.flatMap((sentence) => linesOf(sentence, type.small))
+  const set = (column: readonly string[]) => column.flatMap((sentence) => linesOf(sentence, body))
   const held = stops ? linesOf(stops, type.smallStrong) : []
-  const columns = [[...held, ...small(sentences.slice(0, half))], small(sentences.slice(half))]
+  const columns = [[...held, ...set(sentences.slice(0, half))], set(sentences.slice(half))]
   const items = columns.flatMap((lines, column) =>
     lines.flatMap(({ text, isFirst, setting }, i) => {
       const [x, y] = [column * (columnMm + gutterMm), topMm + 3.2 + i * lineMm]
       return [
-        ...(isFirst ? [letters(bullet, [x, y], type.smallStrong)] : []),
+        ...(isFirst ? [letters(bullet, [x, y], { ...setting, weight: "semibold" })] : []),
         letters(text, [x + indentMm, y], setting),
       ]
     }),

@@ -8,7 +8,7 @@ export const headingMm = 17.4
 
 export const titleOf = ({ name }: Pick<Plan, "name">) => name.trim() || "Plan without a name"
 
-/** The head of a page: what it is (`about`), whose it is, when, and which page of how many. */
+/** The head of a page: what it is (`about`), whose it is, when (where the plan has a date), and which page of how many. */
 export function heading(
   plan: Plan,
   page: { paper: Paper; number: number; count: number; about: string; fonts: Fonts },
@@ -17,7 +17,8 @@ export function heading(
   const [left, right, top] = [paper.marginMm, paper.widthMm - paper.marginMm, paper.marginMm]
   const client = plan.client.initials && `Client ${plan.client.initials}`
   const room = right - left - widthMm(client, type.heading, fonts) - 8
-  const when = `${dateInWords(plan.date)}, page ${number} of ${count}`
+  const pages = `page ${number} of ${count}`
+  const when = plan.date ? `${dateInWords(plan.date)}, ${pages}` : pages
   return [
     letters(shorten(titleOf(plan), room, type.title, fonts), [left, top + 6.2], type.title),
     ...(client ? [letters(client, [right, top + 6.2], type.heading, "right")] : []),

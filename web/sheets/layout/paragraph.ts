@@ -1,0 +1,41 @@
+import type { Fonts } from "../fontFile"
+import type { Block } from "./block"
+import { lowered, stack } from "./stack"
+import { letters, rule, rulePt, type, wrap } from "./typesetting"
+
+export const lineMm = 4.7
+const titleMm = 7.4
+const gapMm = 4
+
+/** Words over the whole of a width. */
+export function paragraph(text: string, width: number, fonts: Fonts, setting = type.body): Block {
+  const lines = wrap(text, width, setting, fonts)
+  return {
+    heightMm: lines.length * lineMm + 0.8,
+    items: lines.map((line, i) => letters(line, [0, 3.6 + i * lineMm], setting)),
+  }
+}
+
+/** Words after a sign of their own, such as a number or a bullet. */
+export const signed = (sign: string, text: string, room: { width: number; signMm: number }, fonts: Fonts) => {
+  const { heightMm, items } = paragraph(text, room.width - room.signMm, fonts)
+  return {
+    heightMm,
+    items: [
+      letters(sign, [0, 3.6], type.strong),
+      ...items.map((item) =>
+        item.kind === "text" ? { ...item, at: [room.signMm, item.at[1]] as const } : item,
+      ),
+    ],
+  }
+}
+
+/** Blocks under a title, which takes the first of them along to the next page. */
+export function titled(title: string, width: number, [first, ...rest]: readonly Block[]): Block[] {
+  if (!first) return []
+  const head: Block = {
+    heightMm: titleMm,
+    items: [rule([0, 0], [width, 0], rulePt.fine), letters(title, [0, 5.2], type.heading)],
+  }
+  return [lowered(stack([head, first]), gapMm), ...rest]
+}

@@ -1,0 +1,112 @@
+import type { Section } from "../../../geometry/section/section"
+import type { PaperView } from "../../plan/headDrawing"
+import { headOf } from "../../plan/measured"
+import type { Plan } from "../../plan/schema"
+import { workingSectionsOf } from "../../plan/workingSections"
+import { type TeachingStep, teachingSteps } from "../../service/teachingSteps"
+import { type StepLine, stepLines, stepTitle } from "../../service/teachingWords"
+import type { Fonts } from "../fontFile"
+import type { Block } from "./block"
+import { lineMm } from "./paragraph"
+import { beside, lowered, stack } from "./stack"
+import { bareOf, headViews, twoViews } from "./stepViews"
+import { letters, rule, rulePt, type Type, type, wrap } from "./typesetting"
+
+export type FrameSetting = { widthMm: number; mirror: boolean; fonts: Fonts }
+type Frame = {
+  title: string
+  lines: readonly StepLine[]
+  views: readonly PaperView[]
+  plan: Plan
+  before: readonly Section[]
+}
+
+const stepNumber: Type = { sizePt: 26, weight: "semibold" }
+const numberMm = 14
+const titleMm = 11.5
+const labelMm = 16.5
+const scale = 0.18
+const gutterMm = 7
+const underMm = 3
+
+/** One frame a step, two in a row: the working sections first where the head is divided. */
+export function stepRows(plan: Plan, setting: FrameSetting): Block[] {
+  const widthMm = (setting.widthMm - gutterMm) / 2
+  const blocks = framesOf(plan).map((frame, i) => frameBlock(frame, i + 1, { ...setting, widthMm }))
+  const rows = blocks.flatMap((_, i) => (i % 2 === 0 ? [blocks.slice(i, i + 2)] : []))
+  return rows.map((row) => beside(...row.map((block, i) => ({ block, leftMm: i * (widthMm + gutterMm) }))))
+}
+
+function framesOf(plan: Plan): Frame[] {
+  const steps = teachingSteps(plan)
+  return [
+    ...dividingFrame(plan),
+    ...steps.map((step, i) =>
+      stepFrame(
+        step,
+        steps.slice(0, i).flatMap(({ sections }) => sections),
+        plan,
+      ),
+    ),
+  ]
+}
+
+const stepFrame = (step: TeachingStep, before: readonly Section[], plan: Plan): Frame => ({
+  title: stepTitle(step),
+  lines: stepLines(step, plan),
+  views: twoViews(step.rows[0], headOf(plan)),
+  plan: { ...bareOf(plan), sections: [...step.sections] },
+  before,
+})
+
+function dividingFrame(plan: Plan): Frame[] {
+  const working = workingSectionsOf(plan)
+  if (working.length === 0) return []
+  return [
+    {
+      title: "Divide the head",
+      lines: working.map(({ numeral, name }) => ({ label: numeral, text: name })),
+      views: ["front", "right"],
+      plan: { ...bareOf(plan), workingSections: plan.workingSections },
+      before: [],
+    },
+  ]
+}
+
+function frameBlock(
+  { title, lines, views, plan, before }: Frame,
+  number: number,
+  setting: FrameSetting,
+): Block {
+  const { widthMm, mirror, fonts } = setting
+  const titleLines = wrap(title, widthMm - numberMm, type.heading, fonts).slice(0, 2)
+  const top = titleLines.length > 1 ? 4.6 : 7.4
+  const head: Block = {
+    heightMm: titleMm,
+    items: [
+      rule([0, 0], [widthMm, 0], rulePt.medium),
+      letters(String(number), [0, 9], stepNumber),
+      ...titleLines.map((line, i) => letters(line, [numberMm, top + i * 4.9], type.heading)),
+    ],
+  }
+  return lowered(
+    stack([
+      head,
+      headViews(views, { plan, before }, { widthMm, scale, mirror, fonts }),
+      ...lines.map((line) => lineBlock(line, widthMm, fonts)),
+      { heightMm: underMm, items: [] },
+    ]),
+    1,
+  )
+}
+
+function lineBlock({ label, text }: StepLine, widthMm: number, fonts: Fonts): Block {
+  const lines = wrap(text, widthMm - labelMm, type.body, fonts)
+  return {
+    heightMm: lines.length * lineMm + 0.5,
+    items: [
+      letters(label, [0, 3.6], type.strong),
+      ...lines.map((line, i) => letters(line, [labelMm, 3.6 + i * lineMm], type.body)),
+    ],
+  }
+}
