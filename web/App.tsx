@@ -35,8 +35,12 @@ const screens: Record<ScreenName, ComponentType> = {
   mixture: lazy(async () => ({ default: (await import("./panels/mixture/MixtureScreen")).MixtureScreen })),
   timing: lazy(async () => ({ default: (await import("./panels/timing/TimingScreen")).TimingScreen })),
   chair: lazy(async () => ({ default: (await import("./panels/chair/ChairScreen")).ChairScreen })),
-  sheets: lazy(async () => ({ default: (await import("./sheets/SheetsScreen")).SheetsScreen })),
+  sheets: () => <SheetsScreen Note={NextTime} />,
 }
+
+const SheetsScreen = lazy(async () => ({ default: (await import("./sheets/SheetsScreen")).SheetsScreen }))
+
+const NextTime = lazy(async () => ({ default: (await import("./panels/timing/NextTime")).NextTime }))
 
 const ServiceBar = lazy(async () => ({ default: (await import("./panels/chair/ServiceBar")).ServiceBar }))
 

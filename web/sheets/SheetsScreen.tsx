@@ -1,5 +1,6 @@
 import "./sheets.css"
-import { useEffect, useMemo, useState } from "react"
+import { type ComponentType, Suspense, useEffect, useMemo, useState } from "react"
+import type { Plan } from "../plan/schema"
 import { sessionStore } from "../plan/sessionStore"
 import { usePlan, useSession } from "../plan/usePlan"
 import { aboutNow } from "./aboutNow"
@@ -12,8 +13,8 @@ import { SheetChoices } from "./SheetChoices"
 import { sheetKinds } from "./sheetKinds"
 import { usePaper } from "./usePaper"
 
-/** A sheet as it will print, page by page. */
-export function SheetsScreen() {
+/** A sheet as it will print, page by page; `Note` is where what it says of next time is written. */
+export function SheetsScreen({ Note }: { Note: ComponentType<{ plan: Plan }> }) {
   const plan = usePlan((open) => open)
   const name = useSession(({ sheet }) => sheet)
   const mirror = useSession(({ mirrorView }) => mirrorView)
@@ -45,6 +46,11 @@ export function SheetsScreen() {
         </p>
       )}
       {!fonts && !fault && <p>Laying out the pages…</p>}
+      {kind.hasNote && (
+        <Suspense>
+          <Note plan={plan} />
+        </Suspense>
+      )}
       {pages.length > 0 && <PagePreview pages={pages} />}
     </main>
   )

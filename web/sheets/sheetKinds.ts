@@ -16,6 +16,8 @@ type SheetKind = {
   aside: string
   /** It shows a front that can be looked at from either side. */
   hasFront: boolean
+  /** It prints the notes for next time, which are then written beside it. */
+  hasNote?: boolean
   layOut: (plan: Plan, options: SheetOptions, fonts: Fonts) => Page[]
 }
 
@@ -45,8 +47,9 @@ export const sheetKinds: Readonly<Record<SheetName, SheetKind>> = {
   record: {
     name: "Record card",
     aside:
-      "The salon’s own: the hair, what was asked and answered, the mixes, planned and real times, looks, and the notes for next time that are written on Timing. It holds health answers.",
+      "The salon’s own: the hair, what was asked and answered, the mixes, planned and real times, looks, and the notes for next time, written here or on Timing. It holds health answers.",
     hasFront: false,
+    hasNote: true,
     layOut: recordCard,
   },
 }

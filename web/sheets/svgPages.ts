@@ -10,7 +10,7 @@ function svgPage(page: Page, index: number): string {
   const { pen, markup } = svgPen(`page-${index + 1}`)
   drawPage(page, pen)
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${widthMm} ${heightMm}" role="group" aria-label="Page of the placement map">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${widthMm} ${heightMm}" role="group" aria-label="Page as printed">`,
     `<rect width="${widthMm}" height="${heightMm}" fill="#ffffff"/>`,
     markup(),
     "</svg>",

@@ -1,3 +1,4 @@
+import "./nextTime.css"
 import { useId } from "react"
 import { act } from "../../plan/act"
 import { setPlanDetails } from "../../plan/edits/setPlanDetails"
