@@ -32,7 +32,8 @@ export function doneToday(plan: Plan, zone: string): DoneToday {
   }
 }
 
-function foilsDone({ sections, service }: Plan): Foil[] {
+/** The foils that went on, where that was written down; else all that are planned. */
+export function foilsDone({ sections, service }: Plan): Foil[] {
   const foils = sections.filter(isFoil)
   if (!service) return foils
   const records = foilRecords(chairOfRecord(service))

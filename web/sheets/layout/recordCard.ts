@@ -35,7 +35,7 @@ export function recordCard(unchecked: Plan, { paper, zone }: SheetOptions, fonts
   const alarms = alarmsOf(unchecked, zone).map(({ when, what }) => row(when, what))
   const note = unchecked.note.split("\n").map((line) => row(null, line))
   const blocks: Flowing[] = [
-    { heightMm: 6.4, items: [letters(keepApart, [0, 4], type.strong)] },
+    ...(plan.consultation ? [{ heightMm: 6.4, items: [letters(keepApart, [0, 4], type.strong)] }] : []),
     ...titled("Hair and wishes", client),
     ...titled("Mixed", mixed(plan, width, fonts)),
     ...foilTable(recordFoils(plan), width, fonts),

@@ -3,7 +3,7 @@ import { visitLimits } from "../../../presets/visitLimits"
 import { pictureOf } from "../../plan/headDrawing"
 import { measured } from "../../plan/measured"
 import type { Plan } from "../../plan/schema"
-import { type DoneToday, doneToday } from "../../service/doneToday"
+import { type DoneToday, doneToday, foilsDone } from "../../service/doneToday"
 import { type Days, type Returns, returnDates } from "../../service/returnDates"
 import type { Fonts } from "../fontFile"
 import { toPrintable, toPrintablePlan } from "../printable"
@@ -93,8 +93,9 @@ function returnReadings({ toner, frame, testBy }: Returns): Reading[] {
   ]
 }
 
-/** The front as she sees herself, with what was lightened. */
-function figureOf(plan: Plan): Block {
+/** The front as she sees herself, with what was done alone. */
+function figureOf(whole: Plan): Block {
+  const plan: Plan = { ...whole, sections: foilsDone(whole) }
   const { head, overlaps } = measured(plan)
   const picture = pictureOf(head, "front")
   const frame = frameOf("front", picture, { scale, names: 0 })

@@ -1,11 +1,13 @@
 import { describe, expect, it } from "vitest"
 import { newConsultation } from "../../../../web/plan/consultation"
 import { examplePlan } from "../../../../web/plan/examplePlan"
+import type { Plan } from "../../../../web/plan/schema"
 import { type Item, type Page, papers, type TextItem } from "../../../../web/sheets/layout/page"
 import { takeHome } from "../../../../web/sheets/layout/takeHome"
+import { servedPlan } from "../../../support/servedPlan"
 import { sheetFonts } from "../sheetFonts"
 
-const example = {
+const example: Plan = {
   ...examplePlan(),
   note: "asthma in childhood",
   toning: { toner: { product: "House toner (invented)", developerVolume: 5, parts: 2 }, rootShade: null },
@@ -56,6 +58,14 @@ describe("the sheet to take home", () => {
     const said = words(lay()).join(" ")
     expect(said).not.toMatch(/\b\d+(\.\d+)? ?g\b|\bvol|NOT CLEARED|asthma|sensitive|childhood/i)
     expect(said).not.toMatch(/\b(safe|guaranteed?|no damage)\b/i)
+  })
+  it("draws the foils that went on and no other", () => {
+    const drawn = (plan: typeof example) => lay(plan)[0].items.filter(({ kind }) => kind === "clipped")
+    const { service, ...served } = servedPlan()
+    const onAlone = service?.log.flatMap(({ tap }) => (tap.kind === "on" ? tap.foil : [])) ?? []
+    const sections = served.sections.filter(({ id }) => onAlone.includes(id))
+    expect(drawn({ ...example, ...servedPlan() })).toEqual(drawn({ ...example, sections }))
+    expect(drawn({ ...example, ...servedPlan() })).not.toEqual(drawn(example))
   })
   it("prints a plan without foils too", () => {
     expect(words(lay({ ...example, sections: [] })).join(" ")).toContain("Your skin")
