@@ -40,7 +40,7 @@ export function newsSince(before: RestOfService | null, after: RestOfService): P
 
 const parts = ["onAtMin", "offAtMin", "bowls", "lastOnMin", "rinseMin", "conflicts"] as const
 
-const mostAtOnce = 8
+const mostAtOnce = 4
 
 /**
  * What the screen shows next on its way to what is known. A new plan may move every foil that is on: the soonest are

@@ -45,7 +45,11 @@ const thirdOf = ({ elapsedMs }: Chair) => Math.floor(elapsedMs / everyMs)
 function askBeside(service: Service, onNews: (news: RestAnswer) => void) {
   const worker = new Worker(new URL("./restWorker.ts", import.meta.url), { type: "module" })
   const post = (question: RestQuestion) => worker.postMessage(question)
-  let ask = (chair: Chair) => post({ soFar: soFarOf(chair) })
+  let log: Chair["log"] | null = null
+  let ask = (chair: Chair) => {
+    post(chair.log === log ? { nowMin: chair.elapsedMs / 60_000 } : { soFar: soFarOf(chair) })
+    log = chair.log
+  }
   worker.onmessage = ({ data }: MessageEvent<RestAnswer>) => onNews(data)
   worker.onerror = () => {
     ask = (chair) => onNews(restOfService(service, soFarOf(chair)))
