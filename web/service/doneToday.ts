@@ -1,8 +1,10 @@
 import { type Foil, type FoilKind, isFoil } from "../../geometry/section/section"
+import { countText } from "../plan/figureText"
 import type { Plan } from "../plan/schema"
 import { foilKinds } from "../plan/serviceRecord"
 import { foilRecords } from "./chairRecord"
 import { dayIn } from "./clock"
+import { listed } from "./listed"
 import { chairOfRecord } from "./liveService"
 import { zoneOf } from "./scheduleFromPlan"
 import type { Zone } from "./scheduleInput"
@@ -24,7 +26,7 @@ export function doneToday(plan: Plan, zone: string): DoneToday {
     isToned: toners.length > 0,
     sentences: [
       ...(foils.length > 0
-        ? [`${counted(foils.length, "foil")} ${placesOf(foils, plan)}: ${kindsOf(foils)}.`]
+        ? [`${countText(foils.length, "foil")} ${placesOf(foils, plan)}: ${kindsOf(foils)}.`]
         : []),
       ...(products.length > 0 ? [`Lightened with ${listed(products)}.`] : []),
       ...(toners.length > 0 ? [`Toned with ${listed(toners)}.`] : []),
@@ -66,10 +68,6 @@ const kindsOf = (foils: readonly Foil[]) =>
   listed(
     foilKinds.flatMap((kind) => {
       const count = foils.filter((foil) => foil.kind === kind).length
-      return count > 0 ? counted(count, pieces[kind]) : []
+      return count > 0 ? countText(count, pieces[kind]) : []
     }),
   )
-
-const counted = (count: number, thing: string) => `${count} ${thing}${count === 1 ? "" : "s"}`
-const listed = (words: readonly string[]) =>
-  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words[words.length - 1]}`

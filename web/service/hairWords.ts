@@ -6,6 +6,7 @@ import {
   zoneNames,
 } from "../plan/consultation"
 import { historyWords, partWords, zoneWords } from "../plan/hairTerms"
+import { listed } from "./listed"
 import { alikeZones } from "./strandPlaces"
 
 /** What is written down of the hair, a sentence for zones that are alike. */
@@ -51,6 +52,3 @@ function stateWords(state: HairState | undefined): string {
     ...(stretch === null ? [] : [stretch.replaceAll("-", " ")]),
   ].join(", ")
 }
-
-const listed = (words: readonly string[]) =>
-  words.length === 1 ? words[0] : `${words.slice(0, -1).join(", ")} and ${words[words.length - 1]}`

@@ -15,22 +15,20 @@ type Props = {
 export function SheetChoices({ sheet, onSheet, paper, onPaper, mirror, onMirror }: Props) {
   return (
     <>
-      {sheetNames.length > 1 && (
-        <fieldset>
-          <legend>Sheet</legend>
-          <div className="choices">
-            {sheetNames.map((name) => (
-              <Choice
-                key={name}
-                group="sheet"
-                label={sheetKinds[name].name}
-                isChosen={name === sheet}
-                onChoose={() => onSheet(name)}
-              />
-            ))}
-          </div>
-        </fieldset>
-      )}
+      <fieldset>
+        <legend>Sheet</legend>
+        <div className="choices">
+          {sheetNames.map((name) => (
+            <Choice
+              key={name}
+              group="sheet"
+              label={sheetKinds[name].name}
+              isChosen={name === sheet}
+              onChoose={() => onSheet(name)}
+            />
+          ))}
+        </div>
+      </fieldset>
       <fieldset>
         <legend>Paper</legend>
         <div className="choices">

@@ -1,11 +1,9 @@
 import type { Plan } from "../../plan/schema"
+import { alarmsOfPlan } from "../../service/alarmsOfPlan"
 
 /** What the red button was touched for, at the last service and outside of one, by the wall clock. */
-export function AlarmLog({ plan: { service, alarms = [] } }: { plan: Plan }) {
-  const during = (service?.log ?? []).flatMap(({ tap, wallAt }) =>
-    tap.kind === "alarm" ? [{ wallAt, what: tap.what }] : [],
-  )
-  const all = [...alarms, ...during].sort((a, b) => a.wallAt.localeCompare(b.wallAt))
+export function AlarmLog({ plan }: { plan: Plan }) {
+  const all = alarmsOfPlan(plan).sort((a, b) => a.wallAt.localeCompare(b.wallAt))
   if (all.length === 0) return null
   return (
     <section aria-labelledby="alarms-title">

@@ -1,5 +1,6 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../plan/schema"
+import { alarmsOfPlan } from "../../service/alarmsOfPlan"
 import { clockIn } from "../../service/clock"
 import { type RecordFoil, recordFoils } from "../../service/recordFoils"
 import { clientLines } from "../../service/recordWords"
@@ -32,7 +33,9 @@ export function recordCard(unchecked: Plan, { paper, zone }: SheetOptions, fonts
   const row = (label: string | null, text: string) =>
     labelledRow(label, toPrintable(text, fonts), width, fonts)
   const client = clientLines(unchecked, zone).map(({ label, text }) => row(label, text))
-  const alarms = alarmsOf(unchecked, zone).map(({ when, what }) => row(when, what))
+  const alarms = alarmsOfPlan(unchecked).map(({ wallAt, what, undone }) =>
+    row(clockIn(zone, Date.parse(wallAt)).replace("T", " "), undone ? `${what} (taken back)` : what),
+  )
   const note = unchecked.note.split("\n").map((line) => row(null, line))
   const blocks: Flowing[] = [
     ...(plan.consultation ? [{ heightMm: 6.4, items: [letters(keepApart, [0, 4], type.strong)] }] : []),
@@ -89,15 +92,4 @@ function foilTable(foils: readonly RecordFoil[], width: number, fonts: Fonts): F
   if (!first) return []
   const [top] = titled("Planned and real, minutes from the first parting", [stack([again, first])])
   return [top, ...rest.map((block) => ({ ...block, again }))]
-}
-
-/** What the red button was touched for, at the service and outside of one. */
-function alarmsOf({ service, alarms = [] }: Plan, zone: string): { when: string; what: string }[] {
-  const during = (service?.log ?? []).flatMap(({ tap, wallAt, undone }) =>
-    tap.kind === "alarm" ? [{ wallAt, what: undone ? `${tap.what} (taken back)` : tap.what }] : [],
-  )
-  return [...alarms, ...during].map(({ wallAt, what }) => ({
-    when: clockIn(zone, Date.parse(wallAt)).replace("T", " "),
-    what,
-  }))
 }

@@ -8,12 +8,13 @@ import { type Days, type Returns, returnDates } from "../../service/returnDates"
 import type { Fonts } from "../fontFile"
 import { toPrintable, toPrintablePlan } from "../printable"
 import type { Block } from "./block"
+import { flow } from "./flow"
 import { heading, headingMm } from "./heading"
 import { type Reading, readingBlock, underRule } from "./largePrint"
 import { dateInWords, daysInWords } from "./numbers"
 import { moved, type Page, type Paper } from "./page"
 import type { SheetOptions } from "./sheetOptions"
-import { beside, split, spreadGroups } from "./stack"
+import { beside, spreadGroups } from "./stack"
 import { letters, type } from "./typesetting"
 import { viewDrawing } from "./viewBlock"
 import { frameOf } from "./viewFrame"
@@ -45,7 +46,7 @@ export function takeHome(unchecked: Plan, { paper, zone }: SheetOptions, fonts: 
     ),
     part("When to come back", returnReadings(returnDates(done.day, done.isToned))),
   ]
-  const bodies = pagesOf(
+  const bodies = flow(
     blocks.map((block, i) => (i === 0 ? block : underRule(block, width))),
     roomMm(paper),
   )
@@ -68,11 +69,6 @@ function pageOf(body: readonly Block[], plan: Plan, { day, ...page }: PageSettin
       ...moved(spreadGroups(body, roomMm(paper)).items, paper.marginMm, paper.marginMm + headingMm),
     ],
   }
-}
-
-function pagesOf(blocks: readonly Block[], roomMm: number): Block[][] {
-  const [fitting, rest] = split(blocks, roomMm)
-  return rest.length === 0 || fitting.length === 0 ? [[...blocks]] : [fitting, ...pagesOf(rest, roomMm)]
 }
 
 const doneReadings = ({ sentences }: DoneToday): Reading[] => [
