@@ -9,9 +9,10 @@ import type { Plan } from "../../../../web/plan/schema"
 import { teachingSteps } from "../../../../web/service/teachingSteps"
 import { techniqueLaid } from "../../../../web/service/techniqueLaid"
 import { handout } from "../../../../web/sheets/layout/handout"
-import { type Item, type Page, papers, type TextItem } from "../../../../web/sheets/layout/page"
+import { papers } from "../../../../web/sheets/layout/page"
 import { printPlan } from "../../../../web/sheets/printPlan"
 import { readPdfText } from "../../../support/pdfText"
+import { spanOf, texts } from "../pageTexts"
 import { readFont, sheetFonts } from "../sheetFonts"
 
 const laidOf = (preset: typeof fullHairline): Plan => {
@@ -21,10 +22,6 @@ const laidOf = (preset: typeof fullHairline): Plan => {
 }
 const lay = (plan: Plan, paper: (typeof papers)[keyof typeof papers] = papers.a4) =>
   handout(plan, { paper, mirror: false, stops: "NOT CLEARED", zone: "UTC" }, sheetFonts)
-const flat = (items: readonly Item[]): Item[] =>
-  items.flatMap((item) => (item.kind === "clipped" ? flat(item.items) : [item]))
-const texts = (pages: readonly Page[]): TextItem[] =>
-  pages.flatMap((page) => flat(page.items)).filter((item) => item.kind === "text")
 const words = (plan: Plan) =>
   texts(lay(plan))
     .map(({ text }) => text)
@@ -34,13 +31,12 @@ describe("the technique handout", () => {
   it("keeps all of it inside the margins of either paper, in 11 points or more", () => {
     for (const paper of Object.values(papers))
       for (const plan of [examplePlan(), laidOf(fullHairline), laidOf(halfHeadWeave)])
-        for (const { text, at, align, sizePt, weight } of texts(lay(plan, paper))) {
-          const wide = (sheetFonts[weight].widthEm(text) * sizePt * 25.4) / 72
-          const left = align === "left" ? at[0] : align === "right" ? at[0] - wide : at[0] - wide / 2
-          expect(sizePt).toBeGreaterThanOrEqual(11)
+        for (const item of texts(lay(plan, paper))) {
+          const [left, right] = spanOf(item)
+          expect(item.sizePt).toBeGreaterThanOrEqual(11)
           expect(left).toBeGreaterThanOrEqual(paper.marginMm - 1e-6)
-          expect(left + wide).toBeLessThanOrEqual(paper.widthMm - paper.marginMm + 1e-6)
-          expect(at[1]).toBeLessThanOrEqual(paper.heightMm - paper.marginMm)
+          expect(right).toBeLessThanOrEqual(paper.widthMm - paper.marginMm + 1e-6)
+          expect(item.at[1]).toBeLessThanOrEqual(paper.heightMm - paper.marginMm)
         }
   })
   it("prints no initials, no date, no note, no stop and no product name", () => {

@@ -5,27 +5,17 @@ import { fixedViews } from "../../../../geometry/views"
 import { newConsultation } from "../../../../web/plan/consultation"
 import { examplePlan } from "../../../../web/plan/examplePlan"
 import { figuresOf, headOf } from "../../../../web/plan/measured"
-import { type Item, type Page, papers, type TextItem } from "../../../../web/sheets/layout/page"
+import { type Page, papers } from "../../../../web/sheets/layout/page"
 import { placementMap } from "../../../../web/sheets/layout/placementMap"
 import { toPrintable } from "../../../../web/sheets/printable"
 import { backPlan, framePlan, manyPlan } from "../framePlan"
+import { spanOf, texts } from "../pageTexts"
 import { sheetFonts } from "../sheetFonts"
 
 const lay = (plan = framePlan, options: Partial<Parameters<typeof placementMap>[1]> = {}) =>
   placementMap(plan, { paper: papers.a4, mirror: false, stops: "", zone: "UTC", ...options }, sheetFonts)
 
-const flat = (items: readonly Item[]): Item[] =>
-  items.flatMap((item) => (item.kind === "clipped" ? flat(item.items) : [item]))
-const texts = (pages: readonly Page[]): TextItem[] =>
-  pages.flatMap((page) => flat(page.items)).filter((item) => item.kind === "text")
 const words = (pages: readonly Page[]) => texts(pages).map(({ text }) => text)
-
-/** Where a text is printed, from its left end to its right. */
-function spanOf({ text, at, align, sizePt, weight }: TextItem): [number, number] {
-  const width = (sheetFonts[weight].widthEm(text) * sizePt * 25.4) / 72
-  const left = align === "left" ? at[0] : align === "right" ? at[0] - width : at[0] - width / 2
-  return [left, left + width]
-}
 
 describe("the placement map", () => {
   it("says whose it is, and which page of how many", () => {

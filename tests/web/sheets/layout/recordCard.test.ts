@@ -1,17 +1,15 @@
 import { describe, expect, it } from "vitest"
 import { flow } from "../../../../web/sheets/layout/flow"
-import { type Item, type Page, papers, type TextItem } from "../../../../web/sheets/layout/page"
+import { type Page, papers } from "../../../../web/sheets/layout/page"
 import { recordCard } from "../../../../web/sheets/layout/recordCard"
 import { busyPlan } from "../../../support/busyPlan"
 import { servedPlan } from "../../../support/servedPlan"
+import { spanOf, texts } from "../pageTexts"
 import { sheetFonts } from "../sheetFonts"
 
 const lay = (plan = servedPlan(), paper: (typeof papers)[keyof typeof papers] = papers.a4) =>
   recordCard(plan, { paper, mirror: false, stops: "", zone: "UTC" }, sheetFonts)
-const flat = (items: readonly Item[]): Item[] =>
-  items.flatMap((item) => (item.kind === "clipped" ? flat(item.items) : [item]))
-const texts = (page: Page): TextItem[] => flat(page.items).filter((item) => item.kind === "text")
-const words = (pages: readonly Page[]) => pages.flatMap(texts).map(({ text }) => text)
+const words = (pages: readonly Page[]) => texts(pages).map(({ text }) => text)
 
 describe("the record card", () => {
   it("holds what was planned, done, seen and written, and says that it is private", () => {
@@ -37,14 +35,12 @@ describe("the record card", () => {
     for (const paper of Object.values(papers)) {
       const pages = lay(busyPlan(120), paper)
       expect(pages.length).toBeGreaterThan(2)
-      for (const page of pages)
-        for (const { text, at, align, sizePt, weight } of texts(page)) {
-          const wide = (sheetFonts[weight].widthEm(text) * sizePt * 25.4) / 72
-          const left = align === "left" ? at[0] : align === "right" ? at[0] - wide : at[0] - wide / 2
-          expect(left).toBeGreaterThanOrEqual(paper.marginMm - 1e-6)
-          expect(left + wide).toBeLessThanOrEqual(paper.widthMm - paper.marginMm + 1e-6)
-          expect(at[1]).toBeLessThanOrEqual(paper.heightMm - paper.marginMm)
-        }
+      for (const item of texts(pages)) {
+        const [left, right] = spanOf(item)
+        expect(left).toBeGreaterThanOrEqual(paper.marginMm - 1e-6)
+        expect(right).toBeLessThanOrEqual(paper.widthMm - paper.marginMm + 1e-6)
+        expect(item.at[1]).toBeLessThanOrEqual(paper.heightMm - paper.marginMm)
+      }
       expect(words([pages[1]])).toContain("Minutes on, and looks")
     }
   })

@@ -2,9 +2,10 @@ import { describe, expect, it } from "vitest"
 import { newConsultation } from "../../../../web/plan/consultation"
 import { examplePlan } from "../../../../web/plan/examplePlan"
 import type { Plan } from "../../../../web/plan/schema"
-import { type Item, type Page, papers, type TextItem } from "../../../../web/sheets/layout/page"
+import { type Page, papers } from "../../../../web/sheets/layout/page"
 import { takeHome } from "../../../../web/sheets/layout/takeHome"
 import { servedPlan } from "../../../support/servedPlan"
+import { spanOf, texts } from "../pageTexts"
 import { sheetFonts } from "../sheetFonts"
 
 const example: Plan = {
@@ -19,10 +20,6 @@ const example: Plan = {
 }
 const lay = (plan = example, paper: (typeof papers)[keyof typeof papers] = papers.a4) =>
   takeHome(plan, { paper, mirror: false, stops: "NOT CLEARED", zone: "UTC" }, sheetFonts)
-const flat = (items: readonly Item[]): Item[] =>
-  items.flatMap((item) => (item.kind === "clipped" ? flat(item.items) : [item]))
-const texts = (pages: readonly Page[]): TextItem[] =>
-  pages.flatMap((page) => flat(page.items)).filter((item) => item.kind === "text")
 const words = (pages: readonly Page[]) => texts(pages).map(({ text }) => text)
 
 describe("the sheet to take home", () => {
@@ -30,12 +27,11 @@ describe("the sheet to take home", () => {
     for (const paper of Object.values(papers)) {
       const pages = lay(example, paper)
       expect(pages).toHaveLength(1)
-      for (const { text, at, align, sizePt, weight } of texts(pages)) {
-        const wide = (sheetFonts[weight].widthEm(text) * sizePt * 25.4) / 72
-        const left = align === "left" ? at[0] : align === "right" ? at[0] - wide : at[0] - wide / 2
+      for (const item of texts(pages)) {
+        const [left, right] = spanOf(item)
         expect(left).toBeGreaterThanOrEqual(paper.marginMm - 1e-6)
-        expect(left + wide).toBeLessThanOrEqual(paper.widthMm - paper.marginMm + 1e-6)
-        expect(at[1]).toBeLessThanOrEqual(paper.heightMm - paper.marginMm)
+        expect(right).toBeLessThanOrEqual(paper.widthMm - paper.marginMm + 1e-6)
+        expect(item.at[1]).toBeLessThanOrEqual(paper.heightMm - paper.marginMm)
       }
     }
   })
