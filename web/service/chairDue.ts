@@ -1,6 +1,8 @@
+import { looks } from "../../presets/pace"
 import type { Chair } from "./chairClock"
 import type { FoilRecord } from "./chairRecord"
-import { heatOf, mixedTimes, recordsOf } from "./chairRecord"
+import { heatOf, mixedTimes, recordsOf, standingOf } from "./chairRecord"
+import { oncePerTap } from "./oncePerTap"
 import type { SoFar } from "./scheduleInput"
 import type { FoilTimes } from "./timing"
 
@@ -10,36 +12,44 @@ export type Due =
   | { kind: "heat-off"; foil: null; inMs: number }
   /** A bowl that is still needed, counted from 0. */
   | { kind: "bowl"; foil: null; bowl: number; inMs: number }
-type FoilDue = Extract<Due, { foil: string }>
+type DueTime = AtTime<Due>
+type AtTime<D> = D extends Due ? Omit<D, "inMs"> & { atMs: number } : never
 
 /** Everything due within a time ahead, most urgent first. A foil at or past its limit stays due until it is off. */
-export function dueWithin(chair: Chair, everyMin: number, aheadMs: number): Due[] {
+export function dueWithin(chair: Chair, aheadMs: number): Due[] {
+  const dues: Due[] = []
+  for (const { atMs, ...due } of dueTimes(chair)) {
+    const inMs = atMs - chair.elapsedMs
+    if (inMs > aheadMs) break
+    dues.push({ ...due, inMs })
+  }
+  return dues.sort((a, b) => urgency.indexOf(a.kind) - urgency.indexOf(b.kind) || a.inMs - b.inMs)
+}
+
+/** When each thing falls due, ms on the service's own clock, the soonest first. */
+const dueTimes = oncePerTap((chair: Chair): DueTime[] => {
   const lookedAtMs = heatOf(chair)?.offAtMs ?? null
   const firstLook = new Map(chair.foils.map(({ id, firstLookMin }) => [id, firstLookMin * 60_000]))
-  const foils = [...recordsOf(chair).values()]
-    .filter(({ onAtMs, offAtMs }) => onAtMs !== null && offAtMs === null)
-    .flatMap((record) => duesOf(record, firstLook.get(record.id) ?? 0, everyMin * 60_000, lookedAtMs))
-    .map(({ atMs, ...due }): Due => ({ ...due, inMs: atMs - chair.elapsedMs }))
-  return [...heatDue(chair), ...bowlsDue(chair), ...foils]
-    .filter(({ inMs }) => inMs <= aheadMs)
-    .sort((a, b) => urgency.indexOf(a.kind) - urgency.indexOf(b.kind) || a.inMs - b.inMs)
-}
+  const foils = standingOf(chair).onNow.flatMap((record) =>
+    duesOf(record, firstLook.get(record.id) ?? 0, lookedAtMs),
+  )
+  return [...heatDue(chair), ...bowlsDue(chair), ...foils].sort((a, b) => a.atMs - b.atMs)
+})
 
 const urgency: readonly Due["kind"][] = ["take-off", "limit", "heat-off", "bowl", "look"]
 
 /** Heat is never on for longer than it was planned for. */
-function heatDue(chair: Chair): Due[] {
+function heatDue(chair: Chair): DueTime[] {
   const heat = heatOf(chair)
   if (heat === null || heat.offAtMs !== null) return []
-  const atMs = heat.onAtMs + (chair.heatMin ?? 0) * 60_000
-  return [{ kind: "heat-off", foil: null, inMs: atMs - chair.elapsedMs }]
+  return [{ kind: "heat-off", foil: null, atMs: heat.onAtMs + (chair.heatMin ?? 0) * 60_000 }]
 }
 
 /**
  * A mix is used within its pot life: until then, or until it is mixed afresh, its foils go on. A bowl in use whose tap
  * was missed counts from the earliest it can have been mixed: the first contact of the bowl before it.
  */
-function bowlsDue(chair: Chair): Due[] {
+function bowlsDue(chair: Chair): DueTime[] {
   const records = recordsOf(chair)
   const isNeeded = (foils: readonly string[]) => foils.some((id) => records.get(id)?.onAtMs === null)
   const { bowls = [] } = chair
@@ -48,8 +58,7 @@ function bowlsDue(chair: Chair): Due[] {
   return bowls.flatMap(({ foils, potLifeMin }, bowl) => {
     const mixedAtMs = tappedAtMs[bowl] ?? (firstOnMs[bowl] === null ? null : (firstOnMs[bowl - 1] ?? 0))
     if (mixedAtMs === null || !isNeeded(foils)) return []
-    const inMs = mixedAtMs + potLifeMin * 60_000 - chair.elapsedMs
-    return [{ kind: "bowl" as const, foil: null, bowl, inMs }]
+    return [{ kind: "bowl" as const, foil: null, bowl, atMs: mixedAtMs + potLifeMin * 60_000 }]
   })
 }
 
@@ -61,17 +70,16 @@ function firstContactMs(records: ReadonlyMap<string, FoilRecord>, foils: readonl
 function duesOf(
   record: FoilRecord,
   firstLookMs: number,
-  everyMs: number,
   /** Heat ends with a look at all that is still on. */
   heatOffAtMs: number | null,
-): (Omit<FoilDue, "inMs"> & { atMs: number })[] {
+): DueTime[] {
   const onAtMs = record.onAtMs ?? 0
   const last = record.looks.at(-1)
   const limit = { kind: "limit" as const, foil: record.id, atMs: onAtMs + record.limitMs }
   if (last && (last.seen.stretch === "stop" || last.seen.comfort === "burning"))
     return [{ kind: "take-off", foil: record.id, atMs: last.atMs }, limit]
   const isSinceHeat = heatOffAtMs !== null && heatOffAtMs > onAtMs && heatOffAtMs > (last?.atMs ?? 0)
-  const lookAtMs = last ? last.atMs + everyMs : onAtMs + firstLookMs
+  const lookAtMs = last ? last.atMs + looks.everyMin * 60_000 : onAtMs + firstLookMs
   return [
     limit,
     { kind: "look", foil: record.id, atMs: isSinceHeat ? Math.min(lookAtMs, heatOffAtMs) : lookAtMs },

@@ -1,8 +1,10 @@
 import type { Chair, ChairFoil, LogEntry, Look } from "./chairClock"
+import { oncePerTap } from "./oncePerTap"
 
 /** What the log says of one foil; times on the service's own clock. */
 export type FoilRecord = {
   id: string
+  mapNumber: number
   name: string
   limitMs: number
   /** First contact: as tapped, or the earliest it can have been where the tap is missing; null while not on. */
@@ -35,18 +37,32 @@ export function foilRecords({ foils, log }: Pick<Chair, "foils" | "log">): Map<s
   return new Map(records.map((record) => [record.id, record]))
 }
 
-const remembered = new WeakMap<
-  readonly LogEntry[],
-  { foils: Chair["foils"]; records: Map<string, FoilRecord> }
->()
+/** How the foils of a chair stand: it changes with a tap, not with time. */
+export type Standing = {
+  /** Of every foil, in order of application. */
+  records: ReadonlyMap<string, FoilRecord>
+  /** The foil to place next; null when every foil is on. */
+  nextId: string | null
+  onNow: readonly FoilRecord[]
+  isAllOff: boolean
+}
 
-/** The record of every foil, worked out once for each tap. */
-export function recordsOf(chair: Pick<Chair, "foils" | "log">): Map<string, FoilRecord> {
-  const known = remembered.get(chair.log)
-  if (known?.foils === chair.foils) return known.records
+/** How the foils stand, worked out once for each tap. */
+export const standingOf = oncePerTap((chair: Pick<Chair, "foils" | "log">): Standing => {
   const records = foilRecords(chair)
-  remembered.set(chair.log, { foils: chair.foils, records })
-  return records
+  const all = [...records.values()]
+  return {
+    records,
+    nextId: all.find(({ onAtMs }) => onAtMs === null)?.id ?? null,
+    onNow: all.filter(isOn),
+    isAllOff: all.every(({ offAtMs }) => offAtMs !== null),
+  }
+})
+
+export const recordsOf = (chair: Pick<Chair, "foils" | "log">) => standingOf(chair).records
+
+export function isOn({ onAtMs, offAtMs }: FoilRecord): boolean {
+  return onAtMs !== null && offAtMs === null
 }
 
 /** When each bowl was mixed last, ms on the service's own clock; undefined for one whose tap was missed. */
@@ -81,6 +97,7 @@ function recordOf(foil: ChairFoil, entries: readonly LogEntry[], place: Place): 
   const isRinsed = rinsedAtMs !== null && onAtMs !== null && onAtMs <= rinsedAtMs
   return {
     id: foil.id,
+    mapNumber: foil.mapNumber,
     name: `Foil ${foil.mapNumber}`,
     limitMs: foil.limitMin * 60_000,
     onAtMs,

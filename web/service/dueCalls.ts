@@ -1,5 +1,6 @@
 import type { Chair } from "./chairClock"
 import { type Due, dueWithin } from "./chairDue"
+import { oncePerTap } from "./oncePerTap"
 
 /** One thing to be called out at the chair, for one foil or for several together. */
 export type DueCall = {
@@ -27,10 +28,9 @@ const isLimit: Record<Due["kind"], boolean> = {
 }
 
 /** All that is due now or soon, most urgent first: looks of a round together, limits each by itself. */
-export function dueCalls(chair: Chair, everyMin: number, ahead: Ahead): DueCall[] {
-  const numberOf = new Map(chair.foils.map(({ id, mapNumber }) => [id, mapNumber]))
-  const orderOf = new Map(chair.foils.map(({ id }, at) => [id, at]))
-  const dues = dueWithin(chair, everyMin, Math.max(ahead.lookMs, ahead.limitMs)).filter(
+export function dueCalls(chair: Chair, ahead: Ahead): DueCall[] {
+  const { numberOf, orderOf } = namesOf(chair)
+  const dues = dueWithin(chair, Math.max(ahead.lookMs, ahead.limitMs)).filter(
     ({ kind, inMs }) => inMs <= (isLimit[kind] ? ahead.limitMs : ahead.lookMs),
   )
   const looks = dues.filter(({ kind }) => kind === "look")
@@ -54,13 +54,18 @@ export function dueCalls(chair: Chair, everyMin: number, ahead: Ahead): DueCall[
   })
 }
 
+const namesOf = oncePerTap(({ foils }: Chair) => ({
+  numberOf: new Map(foils.map(({ id, mapNumber }) => [id, mapNumber])),
+  orderOf: new Map(foils.map(({ id }, at) => [id, at])),
+}))
+
 const lateMs = 60_000
 
 const stageOf = (inMs: number): DueCall["stage"] => (inMs > 0 ? "ahead" : inMs > -lateMs ? "now" : "late")
 
 /** The most urgent call of a chair, or the one that comes next; null while nothing is on. */
-export function nextCall(chair: Chair, everyMin: number): DueCall | null {
-  const calls = dueCalls(chair, everyMin, {
+export function nextCall(chair: Chair): DueCall | null {
+  const calls = dueCalls(chair, {
     lookMs: Number.POSITIVE_INFINITY,
     limitMs: Number.POSITIVE_INFINITY,
   })

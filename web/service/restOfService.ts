@@ -39,17 +39,3 @@ export function newsSince(before: RestOfService | null, after: RestOfService): P
 }
 
 const parts = ["onAtMin", "offAtMin", "bowls", "lastOnMin", "rinseMin", "conflicts"] as const
-
-const mostAtOnce = 4
-
-/**
- * What the screen shows next on its way to what is known. A new plan may move every foil that is on: the soonest are
- * told at once, the rest in the seconds that follow, so that no second has them all to draw.
- */
-export function nextShown(shown: RestOfService, known: RestOfService): RestOfService {
-  if (shown.offAtMin === known.offAtMin) return known
-  const moved = Object.entries(known.offAtMin).filter(([id, atMin]) => shown.offAtMin[id] !== atMin)
-  if (moved.length <= mostAtOnce) return known
-  const soonest = moved.toSorted(([, a], [, b]) => a - b).slice(0, mostAtOnce)
-  return { ...known, offAtMin: { ...shown.offAtMin, ...Object.fromEntries(soonest) } }
-}

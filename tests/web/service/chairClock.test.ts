@@ -171,23 +171,23 @@ describe("a limit", () => {
       [15, { kind: "re-coated", foil: "a" }],
       [44, looked("a")],
     )
-    expect(dueWithin(chair, 5, 10 * minute)).toEqual([
+    expect(dueWithin(chair, 10 * minute)).toEqual([
       { kind: "limit", foil: "a", inMs: 3 * minute }, // 2 + 45 = 47, and it is 44
       { kind: "look", foil: "a", inMs: 5 * minute },
     ])
   })
   it("stays due until the foil is off", () => {
     const { chair } = passTime(played([2, on("a")], [40, looked("a")]), at(90))
-    expect(dueWithin(chair, 5, 0)[0]).toEqual({ kind: "limit", foil: "a", inMs: -43 * minute })
-    expect(dueWithin(tapAt(chair, [90, off("a")]).chair, 5, 0)).toEqual([])
+    expect(dueWithin(chair, 0)[0]).toEqual({ kind: "limit", foil: "a", inMs: -43 * minute })
+    expect(dueWithin(tapAt(chair, [90, off("a")]).chair, 0)).toEqual([])
   })
   it("is announced ahead with the looks, and gives way to a foil that must come off now", () => {
     const chair = played([0, on("a")], [3, on("b")], [12, looked("b", { stretch: "stop" })])
-    expect(dueWithin(chair, 5, minute)).toEqual([
+    expect(dueWithin(chair, minute)).toEqual([
       { kind: "take-off", foil: "b", inMs: 0 },
       { kind: "look", foil: "a", inMs: -2 * minute },
     ])
-    expect(dueWithin(played([1, on("a")], [5, looked("a", { comfort: "burning" })]), 5, 0)[0].kind).toBe(
+    expect(dueWithin(played([1, on("a")], [5, looked("a", { comfort: "burning" })]), 0)[0].kind).toBe(
       "take-off",
     )
   })
@@ -269,7 +269,7 @@ describe("the rest of the service", () => {
     for (const [index, { id }] of many.entries()) chair = tapAt(chair, [index / 2, on(id)]).chair
     const times = Array.from({ length: 15 }, (_, second) => {
       const start = performance.now()
-      dueWithin(passTime(chair, at(60 + second / 60)).chair, 5, minute)
+      dueWithin(passTime(chair, at(60 + second / 60)).chair, minute)
       return performance.now() - start
     })
     expect(times.sort((a, b) => a - b)[7]).toBeLessThan(2)

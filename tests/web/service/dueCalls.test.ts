@@ -19,7 +19,7 @@ function chairAt(minutes: number, ...taps: readonly (readonly [number, Tap])[]) 
     chair = tapChair(chair, tap, { at: at(when), revision: chair.revision }).chair
   return passTime(chair, at(minutes)).chair
 }
-const callsAt = (...when: Parameters<typeof chairAt>) => dueCalls(chairAt(...when), 5, ahead)
+const callsAt = (...when: Parameters<typeof chairAt>) => dueCalls(chairAt(...when), ahead)
 const look = (foil: string, when: number, stretch: "ok" | "stop" = "ok") =>
   [when, { kind: "looked", foil, seen: { level: 8, stretch, comfort: "ok", moist: true } }] as const
 
@@ -76,7 +76,7 @@ describe("what is called out at the chair", () => {
 
 describe("the next call", () => {
   const words = (...when: Parameters<typeof chairAt>) => {
-    const call = nextCall(chairAt(...when), 5)
+    const call = nextCall(chairAt(...when))
     return call && callWords(call)
   }
   it("is the one that comes first, however far ahead", () =>
@@ -85,7 +85,7 @@ describe("the next call", () => {
     expect(words(47.5, look("f7", 46), look("f3", 46))).toBe("Foil 7: off now, 0:30 past its longest time")
     expect(words(30, look("f7", 29, "stop"))).toBe("Foil 7: take off now, the last look said stop")
   })
-  it("is none while nothing is on", () => expect(nextCall(startChair(foils, at(0)), 5)).toBeNull())
+  it("is none while nothing is on", () => expect(nextCall(startChair(foils, at(0)))).toBeNull())
 })
 
 describe("a bowl at the chair", () => {
@@ -95,7 +95,7 @@ describe("a bowl at the chair", () => {
     let chair = startChair(foils, at(0), undefined, bowls)
     for (const [when, tap] of [[1, { kind: "mixed" }], [2, { kind: "on", foil: "f7" }], ...taps] as const)
       chair = tapChair(chair, tap, { at: at(when), revision: chair.revision }).chair
-    return dueCalls(passTime(chair, at(minutes)).chair, 5, ahead).filter(({ kind }) => kind === "bowl")
+    return dueCalls(passTime(chair, at(minutes)).chair, ahead).filter(({ kind }) => kind === "bowl")
   }
   it("is called five minutes before its pot life ends, and after it", () => {
     expect(bowlCallsAt(15.9)).toEqual([])
@@ -118,7 +118,7 @@ describe("a bowl at the chair", () => {
       chair = tapChair(chair, what, { at: at(when), revision: chair.revision }).chair
     }
     const bowlsDue = () =>
-      dueCalls(chair, 5, ahead).flatMap(({ kind, bowl, inMs }) =>
+      dueCalls(chair, ahead).flatMap(({ kind, bowl, inMs }) =>
         kind === "bowl" ? [[bowl?.mix, inMs / minute]] : [],
       )
     tap(2, { kind: "on", foil: "f7" })

@@ -95,16 +95,16 @@ const chair = play(startChair(foils, at(0), 8), [1, { kind: "on", foil: "a" }], 
 
 describe("heat at the chair", () => {
   it("is called off after its minutes, and then comes a look", () => {
-    expect(dueWithin(chair, 5, 10 * minute)).toEqual([
+    expect(dueWithin(chair, 10 * minute)).toEqual([
       { kind: "heat-off", foil: null, inMs: 8 * minute },
       { kind: "look", foil: "a", inMs: 8 * minute }, // 1 + 10 = 11
     ])
     const off = play(chair, [9, { kind: "heat-off" }])
-    expect(dueWithin(off, 5, 0)).toEqual([{ kind: "look", foil: "a", inMs: 0 }])
+    expect(dueWithin(off, 0)).toEqual([{ kind: "look", foil: "a", inMs: 0 }])
     expect(soFarOf(off).heat).toEqual({ onAtMin: 3, offAtMin: 9 })
   })
   it("says so in words, louder when it is late", () => {
-    const words = (now: Chair) => dueCalls(now, 5, { lookMs: minute, limitMs: 0 }).map(callWords)
+    const words = (now: Chair) => dueCalls(now, { lookMs: minute, limitMs: 0 }).map(callWords)
     const late = tapChair(chair, { kind: "undo" }, { at: at(12), revision: 0 }).chair // refused: only time goes by
     expect(words(late)[0]).toBe("Heat: off now, 1:00 over")
   })

@@ -1,26 +1,27 @@
-import { heatOf, mixedTimes, recordsOf } from "../../service/chairRecord"
+import { heatOf, mixedTimes, standingOf } from "../../service/chairRecord"
 import { endService } from "./chairActions"
 import { tap } from "./chairStore"
+import { restStore } from "./restStore"
+import { Ticking } from "./Ticking"
 import { useService } from "./useChair"
 import { useRest } from "./useRest"
 
 /** The next bowl to mix, the common rinse, and the end when all is off. */
 export function BowlAndRinse() {
-  const bowls = useRest((rest) => rest.bowls) ?? []
   const mixed = useService((chair) => mixedTimes(chair).length) ?? 0
-  const onNow = useService((chair) => countOn(chair)) ?? 0
-  const isAllDone = useService((chair) =>
-    [...recordsOf(chair).values()].every(({ offAtMs }) => offAtMs !== null),
-  )
-  const isAllOn = useService((chair) => [...recordsOf(chair).values()].every(({ onAtMs }) => onAtMs !== null))
-  const bowl = isAllOn ? undefined : bowls[mixed]
+  const onNow = useService((chair) => standingOf(chair).onNow.length) ?? 0
+  const isAllOff = useService((chair) => standingOf(chair).isAllOff)
+  const isAllOn = useService((chair) => standingOf(chair).nextId === null)
+  const bowls = useRest((rest) => rest.bowls.length) ?? 0
+  const mix = useRest((rest) => rest.bowls.at(mixed)?.mix)
   return (
     <div className="touches">
-      {bowl && (
+      {!isAllOn && mix && (
         <button type="button" className="touch" onClick={() => tap({ kind: "mixed" })}>
-          Mix {bowl.mix} now
+          Mix {mix} now
           <small>
-            bowl {mixed + 1} of {bowls.length}, for minute {bowl.atMin}
+            bowl {mixed + 1} of {bowls}, for minute{" "}
+            <Ticking of={restStore} words={({ rest }) => rest?.bowls.at(mixed)?.atMin ?? ""} />
           </small>
         </button>
       )}
@@ -31,8 +32,8 @@ export function BowlAndRinse() {
           <small>all {onNow} that are on</small>
         </button>
       )}
-      {(isAllDone || onNow === 0) && (
-        <button type="button" className={isAllDone ? "touch giant" : "touch"} onClick={endService}>
+      {(isAllOff || onNow === 0) && (
+        <button type="button" className={isAllOff ? "touch giant" : "touch"} onClick={endService}>
           End the service
         </button>
       )}
@@ -44,9 +45,8 @@ export function BowlAndRinse() {
 function HeatTap() {
   const [minutes, state] = useService((chair) => {
     const heat = heatOf(chair)
-    const isAllOn = [...recordsOf(chair).values()].every(({ onAtMs }) => onAtMs !== null)
     if (heat) return [chair.heatMin ?? 0, heat.offAtMs === null ? "on" : "over"]
-    return [chair.heatMin ?? 0, isAllOn ? "to come" : "too soon"]
+    return [chair.heatMin ?? 0, standingOf(chair).nextId === null ? "to come" : "too soon"]
   }) ?? [0, "over"]
   if (state === "on")
     return (
@@ -63,6 +63,3 @@ function HeatTap() {
     </button>
   )
 }
-
-const countOn = (chair: Parameters<typeof recordsOf>[0]) =>
-  [...recordsOf(chair).values()].filter(({ onAtMs, offAtMs }) => onAtMs !== null && offAtMs === null).length

@@ -2,13 +2,13 @@ import { useEffect, useRef } from "react"
 import { useStore } from "zustand"
 import { useShallow } from "zustand/react/shallow"
 import { chairHabits } from "../../../presets/emergencies"
-import { looks } from "../../../presets/pace"
 import { announce } from "../../plan/announcements"
 import { callWords, spokenCall } from "../../service/callWords"
 import type { Chair } from "../../service/chairClock"
 import { callsShown, type DueCall, dueCalls } from "../../service/dueCalls"
 import { chairStore, tap } from "./chairStore"
 import { type Signal, sound } from "./signals"
+import { Ticking } from "./Ticking"
 
 const ahead = {
   lookMs: chairHabits.callLookAheadMin * 60_000,
@@ -22,47 +22,51 @@ let remembered: { chair: Chair; calls: readonly DueCall[] } | null = null
 function callsNow(): readonly DueCall[] {
   const chair = chairStore.getState().live?.chair
   if (!chair) return []
-  if (remembered?.chair !== chair) remembered = { chair, calls: dueCalls(chair, looks.everyMin, ahead) }
+  if (remembered?.chair !== chair) remembered = { chair, calls: dueCalls(chair, ahead) }
   return remembered.calls
 }
 
-type Shown = { stage: DueCall["stage"]; text: string; foil?: string; bowl?: number }
-
-const shownOf = (call: DueCall): Shown => ({
-  stage: call.stage,
-  text: callWords(call),
-  foil: call.ids[0],
-  ...(call.bowl && { bowl: call.bowl.at }),
-})
+/** What makes a call the same call, whatever its clock says. */
+const keyOf = ({ kind, stage, bowl, ids }: DueCall) => `${kind} ${stage} ${bowl?.at ?? ids.join()}`
+const callOf = (key: string) => callsShown(callsNow()).find((call) => keyOf(call) === key)
 
 const heatOff = { kind: "heat-off" } as const
 
 /** What is due, most urgent first; a touch chooses its first foil, takes the heat away, or says that a bowl is fresh. Nothing here can be waved away: only the deed ends it. */
 export function Calls({ onChoose }: { onChoose: (foil: string) => void }) {
-  // As plain words: only a second that says something else draws anything.
-  const calls = useStore(
+  const keys = useStore(
     chairStore,
-    useShallow(() => callsShown(callsNow()).map((call) => JSON.stringify(shownOf(call)))),
+    useShallow(() => callsShown(callsNow()).map(keyOf)),
   )
-  const shown = calls.slice(0, mostShown).map((call): Shown => JSON.parse(call))
   return (
     <ul className="calls" aria-label="Due">
-      {shown.map(({ stage, foil, bowl, text }) => (
-        <li key={text.replace(/\d+:\d+/, "")}>
-          <button
-            type="button"
-            className={`touch call ${stage}`}
-            onClick={() =>
-              foil ? onChoose(foil) : tap(bowl === undefined ? heatOff : { kind: "mixed", bowl })
-            }
-          >
-            {text}
-            {bowl !== undefined && <small>tap once it is mixed afresh</small>}
-          </button>
+      {keys.slice(0, mostShown).map((key) => (
+        <li key={key}>
+          <Call callKey={key} onChoose={onChoose} />
         </li>
       ))}
-      {calls.length > mostShown && <li>and {calls.length - mostShown} more</li>}
+      {keys.length > mostShown && <li>and {keys.length - mostShown} more</li>}
     </ul>
+  )
+}
+
+function Call({ callKey, onChoose }: { callKey: string; onChoose: (foil: string) => void }) {
+  const call = callOf(callKey)
+  if (!call) return null
+  const { stage, ids, bowl } = call
+  const answer = () =>
+    ids.length > 0 ? onChoose(ids[0]) : tap(bowl ? { kind: "mixed", bowl: bowl.at } : heatOff)
+  return (
+    <button type="button" className={`touch call ${stage}`} onClick={answer}>
+      <Ticking
+        of={chairStore}
+        words={() => {
+          const now = callOf(callKey)
+          return now ? callWords(now) : ""
+        }}
+      />
+      {bowl && <small>tap once it is mixed afresh</small>}
+    </button>
   )
 }
 
@@ -80,7 +84,7 @@ export function useCallOut() {
       if (hold !== "held" && document.visibilityState === "hidden") return
       const nowMs = chairStore.getState().live?.chair.elapsedMs ?? 0
       for (const call of callsNow()) {
-        const key = `${call.kind} ${call.stage} ${call.bowl?.at ?? call.ids.join()}`
+        const key = keyOf(call)
         const before = called.current.get(key)
         const isOver = call.kind !== "look" && call.kind !== "bowl" && call.stage !== "ahead"
         const isAgain =

@@ -1,6 +1,7 @@
 import { clockText } from "../../service/callWords"
 import { leaveChair } from "./chairActions"
-import { tap } from "./chairStore"
+import { type ChairState, chairStore, tap } from "./chairStore"
+import { Ticking } from "./Ticking"
 import { useChair, useService } from "./useChair"
 
 type Props = { stage: "start" | "running" | "end"; onAlarm: () => void }
@@ -24,14 +25,15 @@ export function ChairBar({ stage, onAlarm }: Props) {
 }
 
 function Elapsed() {
-  const text = useService((chair) => clockText(chair.elapsedMs))
   return (
     <p className="elapsed">
       <span className="unseen">Time of the service </span>
-      {text}
+      <Ticking of={chairStore} words={elapsedText} />
     </p>
   )
 }
+
+const elapsedText = ({ live }: ChairState) => clockText(live?.chair.elapsedMs ?? 0)
 
 function UndoTap() {
   const hasTap = useService(({ log }) => log.some(({ undone }) => !undone))

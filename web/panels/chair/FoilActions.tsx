@@ -1,5 +1,5 @@
 import type { Plan } from "../../plan/schema"
-import { recordsOf } from "../../service/chairRecord"
+import { isOn, recordsOf } from "../../service/chairRecord"
 import { tap } from "./chairStore"
 import { LookPad } from "./LookPad"
 import { useService } from "./useChair"
@@ -16,7 +16,7 @@ type Props = {
 export function FoilActions({ foil, plan, isLooking, onLook, onDone }: Props) {
   const name = useService((chair) => {
     const record = foil === null ? undefined : recordsOf(chair).get(foil)
-    return record && record.onAtMs !== null && record.offAtMs === null ? record.name : null
+    return record && isOn(record) ? record.name : null
   })
   if (foil === null || name === null)
     return <p className="large hint">Touch a foil to say what you did with it.</p>

@@ -1,60 +1,75 @@
 import { memo } from "react"
-import { type FoilOnNow, foilsOnNow } from "../../service/chairTiles"
+import type { Chair } from "../../service/chairClock"
+import { type FoilRecord, standingOf } from "../../service/chairRecord"
+import { isOver, minutesOn } from "../../service/chairTiles"
+import { chairStore } from "./chairStore"
+import { type RestState, restStore } from "./restStore"
+import { Ticking } from "./Ticking"
 import { useService } from "./useChair"
-import { useRest } from "./useRest"
 
 type Props = { chosen: string | null; onChoose: (foil: string) => void }
 
 /** Every foil that is on, with its minutes; the chosen one is inked. */
 export const FoilTiles = memo(function FoilTiles({ chosen, onChoose }: Props) {
-  // One pass a second over all foils, as plain words: only a tile that says something else is drawn again.
-  const tiles = useService((chair) => foilsOnNow(chair).map((foil) => JSON.stringify(foil))) ?? []
-  const offAtMin = useRest((rest) => rest.offAtMin)
-  if (tiles.length === 0) return <p className="large">Nothing is on.</p>
+  const onNow = useService((chair) => standingOf(chair).onNow) ?? []
+  const past = useService(pastNow) ?? []
+  if (onNow.length === 0) return <p className="large">Nothing is on.</p>
   return (
     <ul className="tiles" aria-label="Foils that are on">
-      {tiles
-        .map((tile): FoilOnNow => JSON.parse(tile))
-        .map((foil) => (
-          <Tile
-            key={foil.id}
-            {...foil}
-            isChosen={foil.id === chosen}
-            onChoose={onChoose}
-            offAtMin={offAtMin?.[foil.id]}
-          />
-        ))}
+      {onNow.map(({ id, mapNumber, onAtMs, limitMs, isTapped }) => (
+        <Tile
+          key={id}
+          {...{ id, mapNumber, onAtMs, limitMs, isTapped, onChoose }}
+          isChosen={id === chosen}
+          isPast={past.includes(id)}
+        />
+      ))}
     </ul>
   )
 })
 
-type TileProps = FoilOnNow & {
+const pastNow = (chair: Chair) =>
+  standingOf(chair)
+    .onNow.filter((foil) => isOver(foil, chair.elapsedMs))
+    .map(({ id }) => id)
+
+type TileProps = Pick<FoilRecord, "id" | "mapNumber" | "onAtMs" | "limitMs" | "isTapped"> & {
   isChosen: boolean
+  isPast: boolean
   onChoose: (foil: string) => void
-  offAtMin: number | undefined
 }
 
-const Tile = memo(function Tile({ id, number, onMin, isChosen, isOver, onChoose, ...rest }: TileProps) {
+const Tile = memo(function Tile({ id, mapNumber, isTapped, isChosen, isPast, onChoose, ...on }: TileProps) {
   return (
     <li>
       <button
         type="button"
-        className={isOver ? "tile over" : "tile"}
+        className={isPast ? "tile over" : "tile"}
         aria-pressed={isChosen}
         onClick={() => onChoose(id)}
       >
         <b>
           <span className="unseen">Foil </span>
-          {number}
+          {mapNumber}
         </b>
-        <span className="tile-min">{onMin} min</span>
-        <small>{isOver ? `never past ${rest.limitMin}: off now` : tileWords(rest)}</small>
+        <span className="tile-min">
+          <Ticking of={chairStore} words={({ live }) => minutesOn(on, live?.chair.elapsedMs ?? 0)} /> min
+        </span>
+        <small>
+          {isPast ? (
+            `never past ${on.limitMs / 60_000}: off now`
+          ) : isTapped ? (
+            <Ticking of={restStore} words={(state) => offWords(state, id)} />
+          ) : (
+            "counted from earliest"
+          )}
+        </small>
       </button>
     </li>
   )
 })
 
-function tileWords({ offAtMin, isCounted }: Pick<TileProps, "offAtMin" | "isCounted">) {
-  if (isCounted) return "counted from earliest"
-  return offAtMin === undefined ? "" : `off at about ${offAtMin}:00`
+function offWords({ rest }: RestState, id: string): string {
+  const atMin = rest?.offAtMin[id]
+  return atMin === undefined ? "" : `off at about ${atMin}:00`
 }

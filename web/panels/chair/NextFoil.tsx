@@ -4,21 +4,17 @@ import { accent, black } from "../../plan/inks"
 import { headOf } from "../../plan/measured"
 import type { Plan } from "../../plan/schema"
 import { kindWords, whereOf } from "../../plan/words"
-import { recordsOf } from "../../service/chairRecord"
+import { standingOf } from "../../service/chairRecord"
 import { HeadFigure } from "../HeadFigure"
 import { type FoilView, foilViews } from "../timing/foilShapes"
-import { tap } from "./chairStore"
+import { type ChairState, chairStore, tap } from "./chairStore"
+import { restStore } from "./restStore"
+import { Ticking } from "./Ticking"
 import { useService } from "./useChair"
-import { useRest } from "./useRest"
 
 /** The foil to place next, where it is on the head, and the one tap for it. */
 export function NextFoil({ plan }: { plan: Plan }) {
-  const id = useService((chair) => {
-    const records = recordsOf(chair)
-    return chair.foils.find((foil) => records.get(foil.id)?.onAtMs === null)?.id ?? null
-  })
-  const atMin = useRest((rest) => (id === null ? null : (rest.onAtMin[id] ?? null)))
-  const isLate = useService(({ elapsedMs }) => atMin !== null && elapsedMs / 60_000 + 0.5 > atMin)
+  const id = useService((chair) => standingOf(chair).nextId)
   const foil = plan.sections.filter(isFoil).find((each) => each.id === id)
   const where = useMemo(() => foil && whereOf(foil, headOf(plan)), [foil, plan])
   if (!foil) return <p className="large">Every foil is on.</p>
@@ -31,7 +27,9 @@ export function NextFoil({ plan }: { plan: Plan }) {
           <p className="large">
             {kindWords[foil.kind]}, {where}, <b className="nowrap">mix {foil.mix}</b>
           </p>
-          {atMin !== null && <p>{isLate ? "Now" : `At minute ${Math.round(atMin)}`}</p>}
+          <p>
+            <Ticking of={chairStore} words={(state) => whenWords(state, foil.id)} />
+          </p>
         </div>
         <Where plan={plan} id={foil.id} />
       </div>
@@ -41,6 +39,13 @@ export function NextFoil({ plan }: { plan: Plan }) {
       </button>
     </>
   )
+}
+
+/** When a foil goes on as the rest is planned now: "At minute 12", and "Now" from half a minute before. */
+const whenWords = ({ live }: ChairState, id: string) => {
+  const atMin = restStore.getState().rest?.onAtMin[id]
+  if (!live || atMin === undefined) return ""
+  return live.chair.elapsedMs / 60_000 + 0.5 > atMin ? "Now" : `At minute ${Math.round(atMin)}`
 }
 
 /** One tap for the foil; with two pairs of hands one for each, so that each one's pace is learnt. */

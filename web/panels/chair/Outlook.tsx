@@ -1,21 +1,28 @@
+import { type RestState, restStore } from "./restStore"
+import { Ticking } from "./Ticking"
 import { useRest } from "./useRest"
 
 /** How the rest of the service stands after what has happened. */
 export function Outlook() {
-  const lastOnMin = useRest((rest) => rest.lastOnMin)
-  const rinseMin = useRest((rest) => rest.rinseMin)
-  const conflicts = useRest((rest) => rest.conflicts) ?? []
-  if (lastOnMin === null) return null
+  const isPlanned = useRest(() => true)
+  const rules = useRest((rest) => rest.conflicts.map(({ rule }) => rule)) ?? []
+  if (!isPlanned) return null
   return (
     <div className="outlook">
       <p>
-        As it stands: last foil on at minute {lastOnMin}, all off at minute {rinseMin}.
+        <Ticking of={restStore} words={standWords} />
       </p>
-      {conflicts.map(({ rule, why }) => (
+      {rules.map((rule) => (
         <p className="said refused" key={rule}>
-          {why}
+          <Ticking
+            of={restStore}
+            words={({ rest }) => rest?.conflicts.find((each) => each.rule === rule)?.why ?? ""}
+          />
         </p>
       ))}
     </div>
   )
 }
+
+const standWords = ({ rest }: RestState) =>
+  `As it stands: last foil on at minute ${rest?.lastOnMin}, all off at minute ${rest?.rinseMin}.`

@@ -1,7 +1,7 @@
 import { useState } from "react"
 import type { Plan } from "../../plan/schema"
 import type { Chair } from "../../service/chairClock"
-import { recordsOf } from "../../service/chairRecord"
+import { isOn, recordsOf } from "../../service/chairRecord"
 import type { TimedPlan } from "../../service/timedPlan"
 import { BowlAndRinse } from "./BowlAndRinse"
 import { Calls } from "./Calls"
@@ -17,8 +17,8 @@ export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
   useRestKeeper(timed)
   const [chosen, choose] = useState<string | null>(null)
   const [lookedAt, lookAt] = useState<string | null>(null)
-  const isOn = useService((chair) => isOnNow(chair, chosen))
-  const isLooking = isOn === true && lookedAt === chosen
+  const isChosenOn = useService((chair) => isOnNow(chair, chosen))
+  const isLooking = isChosenOn === true && lookedAt === chosen
   return (
     <>
       <Calls onChoose={choose} />
@@ -46,5 +46,5 @@ export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
 
 function isOnNow(chair: Chair, foil: string | null): boolean {
   const record = foil === null ? undefined : recordsOf(chair).get(foil)
-  return record !== undefined && record.onAtMs !== null && record.offAtMs === null
+  return record !== undefined && isOn(record)
 }

@@ -1,5 +1,4 @@
 import "./serviceBar.css"
-import { looks } from "../../../presets/pace"
 import { useSession } from "../../plan/usePlan"
 import { callWords, clockText } from "../../service/callWords"
 import { nextCall } from "../../service/dueCalls"
@@ -21,7 +20,7 @@ export function ServiceBar() {
 function Bar() {
   const elapsed = useService((chair) => clockText(chair.elapsedMs))
   const [stage, words] = useService((chair) => {
-    const call = nextCall(chair, looks.everyMin)
+    const call = nextCall(chair)
     return call ? [call.stage, callWords(call)] : ["ahead", "Nothing is on"]
   }) ?? ["ahead", ""]
   const isElsewhere = useChair(({ hold }) => hold === "elsewhere")

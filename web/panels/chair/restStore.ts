@@ -1,30 +1,25 @@
 import { createStore } from "zustand/vanilla"
 import type { Chair } from "../../service/chairClock"
 import { soFarOf } from "../../service/chairDue"
-import { nextShown, type RestOfService, restOfService } from "../../service/restOfService"
+import { type RestOfService, restOfService } from "../../service/restOfService"
 import type { Service } from "../../service/scheduleInput"
 import { chairStore } from "./chairStore"
 import type { RestAnswer, RestQuestion } from "./restWorker"
 
-/** The rest of the running service as the screen shows it; null where there is none, or its plan cannot be timed. */
-export const restStore = createStore<{ rest: RestOfService | null }>(() => ({ rest: null }))
+/** The rest of the running service; null where there is none, or its plan cannot be timed. */
+export type RestState = { rest: RestOfService | null }
+export const restStore = createStore<RestState>(() => ({ rest: null }))
 
 const everyMs = 20_000
 
-/**
- * Plans the rest anew after every tap and every third of a minute, beside the screen. What is new waits for the next
- * second, which draws in any case.
- */
+/** Plans the rest anew after every tap and every third of a minute, beside the screen. */
 export function followRest(service: Service): () => void {
-  let known = restNow(service)
-  restStore.setState({ rest: known })
-  const asking = askBeside(service, (news) => {
-    known = known && { ...known, ...news }
-  })
+  restStore.setState({ rest: restNow(service) })
+  const asking = askBeside(service, (news) =>
+    restStore.setState(({ rest }) => ({ rest: rest && { ...rest, ...news } })),
+  )
   let asked: Chair | null = null
   const second = () => {
-    const { rest } = restStore.getState()
-    if (rest && known && rest !== known) restStore.setState({ rest: nextShown(rest, known) })
     const chair = chairStore.getState().live?.chair
     if (!chair || (asked?.log === chair.log && thirdOf(asked) === thirdOf(chair))) return
     asked = chair
