@@ -24,8 +24,7 @@ export function rasterOf(subjects: readonly Subject[], mmPerPixel: number): Rast
     subjects.map(({ seen }) => seen),
     mmPerPixel,
   )
-  for (const subject of subjects)
-    for (let i = 0; i < subject.mesh.triangles.length; i += 3) drawTriangle(raster, subject, i)
+  for (const subject of subjects) drawSubject(raster, subject)
   return raster
 }
 
@@ -52,35 +51,39 @@ function emptyRaster(meshes: readonly SeenMesh[], mmPerPixel: number): Raster {
   }
 }
 
-/** Draws the triangle whose corners start at an index of the mesh's triangles, if it faces the viewer. */
-function drawTriangle(raster: Raster, { mesh, seen, tones }: Subject, index: number) {
-  const a = mesh.triangles[index]
-  const b = mesh.triangles[index + 1]
-  const c = mesh.triangles[index + 2]
-  const { x, y, depth } = seen
-  const bx = x[b] - x[a]
-  const by = y[b] - y[a]
-  const cx = x[c] - x[a]
-  const cy = y[c] - y[a]
-  const area = bx * cy - by * cx
-  if (area <= 0) return
-  const { width, mmPerPixel: mm, left, top } = raster
-  const firstColumn = Math.ceil((Math.min(x[a], x[b], x[c]) - left) / mm - 0.5)
-  const lastColumn = Math.floor((Math.max(x[a], x[b], x[c]) - left) / mm - 0.5)
-  const firstRow = Math.ceil((top - Math.max(y[a], y[b], y[c])) / mm - 0.5)
-  const lastRow = Math.floor((top - Math.min(y[a], y[b], y[c])) / mm - 0.5)
-  for (let row = firstRow; row <= lastRow; row++) {
-    const py = top - (row + 0.5) * mm - y[a]
-    for (let column = firstColumn; column <= lastColumn; column++) {
-      const px = left + (column + 0.5) * mm - x[a]
-      const towardB = (px * cy - py * cx) / area
-      const towardC = (py * bx - px * by) / area
-      if (towardB < 0 || towardC < 0 || towardB + towardC > 1) continue
-      const near = depth[a] + (depth[b] - depth[a]) * towardB + (depth[c] - depth[a]) * towardC
-      const at = row * width + column
-      if (near <= raster.depth[at]) continue
-      raster.depth[at] = near
-      raster.tone[at] = tones[a] + (tones[b] - tones[a]) * towardB + (tones[c] - tones[a]) * towardC
+/** Draws the triangles that face the viewer. In one loop, with nothing looked up twice: it is most of what a turn costs. */
+function drawSubject(raster: Raster, { mesh: { triangles }, seen: { x, y, depth }, tones }: Subject) {
+  const { width, mmPerPixel: mm, left, top, depth: nearest, tone } = raster
+  for (let i = 0; i < triangles.length; i += 3) {
+    const a = triangles[i]
+    const b = triangles[i + 1]
+    const c = triangles[i + 2]
+    const ax = x[a]
+    const ay = y[a]
+    const bx = x[b] - ax
+    const by = y[b] - ay
+    const cx = x[c] - ax
+    const cy = y[c] - ay
+    const area = bx * cy - by * cx
+    if (area <= 0) continue
+    const firstColumn = Math.ceil((ax + Math.min(0, bx, cx) - left) / mm - 0.5)
+    const lastColumn = Math.floor((ax + Math.max(0, bx, cx) - left) / mm - 0.5)
+    if (firstColumn > lastColumn) continue
+    const firstRow = Math.ceil((top - ay - Math.max(0, by, cy)) / mm - 0.5)
+    const lastRow = Math.floor((top - ay - Math.min(0, by, cy)) / mm - 0.5)
+    for (let row = firstRow; row <= lastRow; row++) {
+      const py = top - (row + 0.5) * mm - ay
+      for (let column = firstColumn; column <= lastColumn; column++) {
+        const px = left + (column + 0.5) * mm - ax
+        const towardB = (px * cy - py * cx) / area
+        const towardC = (py * bx - px * by) / area
+        if (towardB < 0 || towardC < 0 || towardB + towardC > 1) continue
+        const near = depth[a] + (depth[b] - depth[a]) * towardB + (depth[c] - depth[a]) * towardC
+        const at = row * width + column
+        if (near <= nearest[at]) continue
+        nearest[at] = near
+        tone[at] = tones[a] + (tones[b] - tones[a]) * towardB + (tones[c] - tones[a]) * towardC
+      }
     }
   }
 }
