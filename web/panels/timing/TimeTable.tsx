@@ -14,7 +14,7 @@ export function TimeTable({ plan, timed: { schedule } }: { plan: Plan; timed: Ti
   const foils = new Map(plan.sections.filter(isFoil).map((foil) => [foil.id, foil]))
   return (
     <Scroller name="Times of every foil">
-      <table className="times">
+      <table className="times wide">
         <thead>
           <tr>
             <th scope="col">Foil</th>

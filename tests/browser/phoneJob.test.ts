@@ -1,0 +1,87 @@
+import { readFileSync } from "node:fs"
+import type { Page } from "playwright-core"
+import { afterAll, beforeAll, expect, it } from "vitest"
+import { closeBrowser, openBrowser, phone, visit } from "../support/browser"
+import { readPdfText } from "../support/pdfText"
+import { onLargeView, options } from "../support/screen"
+
+beforeAll(openBrowser)
+afterAll(closeBrowser)
+
+const minute = 60_000
+
+/** One touch of a finger on something that can be seen: all that this person does, but for typing. */
+const touch = (page: Page, name: string | RegExp, role: "button" | "radio" = "button") =>
+  page.getByRole(role, { name }).first().tap()
+
+/** A finger drawn through places of the front view, mm. */
+async function strokeOnFront(page: Page, places: readonly (readonly [number, number])[]) {
+  const session = await page.context().newCDPSession(page)
+  for (const [i, [x, y]] of places.entries()) {
+    const [left, top] = await onLargeView(page, "front", x, y)
+    const touchPoints = [{ x: left, y: top, id: 1 }]
+    await session.send("Input.dispatchTouchEvent", {
+      type: i === 0 ? "touchStart" : "touchMove",
+      touchPoints,
+    })
+  }
+  await session.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] })
+}
+
+it("carries the whole job on a phone by finger, from an empty plan through the chair to the record card", async () => {
+  const { page, problems, close } = await visit(phone)
+  await page.clock.install()
+  await options(page).first().waitFor()
+  await touch(page, /Plans…/)
+  await touch(page, "New plan")
+  await page.getByText("None yet.").waitFor()
+  await touch(page, "Client")
+  await page.getByRole("textbox", { name: "Initials" }).fill("F.N.")
+  await touch(page, "Placement")
+  await touch(page, "Slice", "radio")
+  await strokeOnFront(page, [
+    [-10, 90],
+    [-22, 90],
+    [-35, 88],
+    [-48, 80],
+    [-58, 70],
+  ])
+  await expect.poll(() => options(page).count()).toBe(1)
+  await touch(page, /^Mirror/)
+  await expect.poll(() => options(page).count()).toBe(2)
+  await touch(page, /^Same again behind/)
+  await expect.poll(() => options(page).count()).toBe(4)
+  await touch(page, "Mixture")
+  await touch(page, "Timing")
+  await page.clock.runFor(1000)
+  await touch(page, "Go to the chair")
+  await touch(page, "Start: first parting")
+  await page.clock.runFor(4 * minute)
+  for (const number of [1, 2, 3, 4]) {
+    await touch(page, `Foil ${number} is on`)
+    await page.clock.runFor(2 * minute)
+  }
+  await page.clock.runFor(4 * minute)
+  await touch(page, /^Foils 1, 2: look now/)
+  await touch(page, "Looked")
+  await touch(page, "Half a level lighter")
+  for (const group of ["Stretch", "Scalp"])
+    await page.getByRole("group", { name: group }).getByRole("button", { name: "Ok" }).tap()
+  await touch(page, "Moist")
+  await touch(page, "Write it down")
+  await page.clock.runFor(12 * minute)
+  await touch(page, /^Foil 1/)
+  await touch(page, "Off")
+  await touch(page, "Rinse now")
+  await touch(page, "End the service")
+  await page.getByRole("heading", { name: "Planned and real" }).waitFor()
+  await touch(page, "Leave")
+  await touch(page, "Sheets")
+  await touch(page, "Record card", "radio")
+  await page.locator(".preview svg").first().waitFor()
+  const [download] = await Promise.all([page.waitForEvent("download"), touch(page, "Save PDF")])
+  const text = await readPdfText(readFileSync(await download.path()))
+  for (const words of ["F.N.", "Record card"]) expect(text).toContain(words)
+  expect(problems).toEqual([])
+  await close()
+})
