@@ -2,6 +2,7 @@ import type { Locator, Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { axeFaults } from "../support/axe"
 import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
+import { fingerOn } from "../support/finger"
 import { goTo, options, startNewPlan, tabTo } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -125,12 +126,10 @@ describe("a landmark of the hairline", () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phone.viewport.width)
     expect(await axeFaults(page)).toEqual([])
     const [x, y] = await middleOf(handle(page, "right temple"))
-    const touch = await page.context().newCDPSession(page)
-    const send = (type: "touchStart" | "touchMove" | "touchEnd", points: { x: number; y: number }[]) =>
-      touch.send("Input.dispatchTouchEvent", { type, touchPoints: points })
-    await send("touchStart", [{ x, y }])
-    for (const step of [4, 8, 12]) await send("touchMove", [{ x: x + step, y: y - step }])
-    await send("touchEnd", [])
+    const finger = await fingerOn(page)
+    await finger.down([x, y])
+    for (const step of [4, 8, 12]) await finger.move([x + step, y - step])
+    await finger.up()
     await expect.poll(() => said(page)).toMatch(/^Temple, both sides: /)
     expect(problems).toEqual([])
     await close()

@@ -12,6 +12,7 @@ import { newSection } from "../../web/plan/newSection"
 import { savePlan } from "../../web/plan/planFile"
 import { axeFaults as faults } from "../support/axe"
 import { closeBrowser, openBrowser, phone, type Visit, visit } from "../support/browser"
+import { fingerOn } from "../support/finger"
 import { readPdfText } from "../support/pdfText"
 import { goTo, onLargeView, openPlanFile, options, startNewPlan } from "../support/screen"
 import { done, rightParting } from "../web/plan/samples"
@@ -88,17 +89,12 @@ describe("the order of application", () => {
     withVisit(async ({ page }) => {
       await options(page).nth(2).scrollIntoViewIfNeeded()
       const [from, to] = [await middleOf(page, 2), await middleOf(page, 1)]
-      const session = await page.context().newCDPSession(page)
-      const touch = (type: "touchStart" | "touchMove" | "touchEnd", y?: number) =>
-        session.send("Input.dispatchTouchEvent", {
-          type,
-          touchPoints: y === undefined ? [] : [{ x: from.x, y, id: 1 }],
-        })
-      await touch("touchStart", from.y)
+      const finger = await fingerOn(page)
+      await finger.down([from.x, from.y])
       for (let i = 1; i <= 6; i++)
-        await touch("touchMove", from.y + ((to.y - to.height / 3 - from.y) * i) / 6)
+        await finger.move([from.x, from.y + ((to.y - to.height / 3 - from.y) * i) / 6])
       await page.locator("[data-drop]").waitFor()
-      await touch("touchEnd")
+      await finger.up()
       expect(await numbers(page)).toEqual(["2", "1", "3", "4"])
       expect(await status(page)).toBe("Foil 2 goes on 1st of 9")
 
@@ -106,11 +102,11 @@ describe("the order of application", () => {
       await options(page).nth(9).scrollIntoViewIfNeeded()
       await page.evaluate(() => window.scrollBy(0, 200))
       const last = await middleOf(page, 9)
-      await touch("touchStart", last.y)
-      await touch("touchMove", last.y - 20)
-      await touch("touchMove", 400)
+      await finger.down([from.x, last.y])
+      await finger.move([from.x, last.y - 20])
+      await finger.move([from.x, 400])
       await options(page).nth(0).and(page.locator("[data-drop=before]")).waitFor()
-      await touch("touchEnd")
+      await finger.up()
       expect(await options(page).nth(0).locator(".number").textContent()).not.toBe("–")
     }, phone))
 

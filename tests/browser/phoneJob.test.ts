@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs"
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, phone, visit } from "../support/browser"
+import { fingerOn } from "../support/finger"
 import { readPdfText } from "../support/pdfText"
 import { onLargeView, options } from "../support/screen"
 
@@ -16,16 +17,11 @@ const touch = (page: Page, name: string | RegExp, role: "button" | "radio" = "bu
 
 /** A finger drawn through places of the front view, mm. */
 async function strokeOnFront(page: Page, places: readonly (readonly [number, number])[]) {
-  const session = await page.context().newCDPSession(page)
-  for (const [i, [x, y]] of places.entries()) {
-    const [left, top] = await onLargeView(page, "front", x, y)
-    const touchPoints = [{ x: left, y: top, id: 1 }]
-    await session.send("Input.dispatchTouchEvent", {
-      type: i === 0 ? "touchStart" : "touchMove",
-      touchPoints,
-    })
-  }
-  await session.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] })
+  const finger = await fingerOn(page)
+  const [first, ...more] = await Promise.all(places.map(([x, y]) => onLargeView(page, "front", x, y)))
+  await finger.down(first)
+  for (const place of more) await finger.move(place)
+  await finger.up()
 }
 
 it("carries the whole job on a phone by finger, from an empty plan through the chair to the record card", async () => {

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, phone, tablet, visit } from "../support/browser"
+import { fingerOn } from "../support/finger"
 import { drawOnFront, onLargeView, options, placeBehind, startNewPlan, takeTool } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -60,15 +61,13 @@ it("shows the place to a finger, above it", async () => {
   await options(page).first().waitFor()
   await startNewPlan(page)
   await takeTool(page, "Weave")
-  const session = await page.context().newCDPSession(page)
+  const finger = await fingerOn(page)
   const [from, to] = await Promise.all([
     onLargeView(page, "front", ...placeBehind(15, 8)),
     onLargeView(page, "front", ...placeBehind(60, 8)),
   ])
-  const touch = (type: "touchStart" | "touchMove" | "touchEnd", at?: [number, number]) =>
-    session.send("Input.dispatchTouchEvent", { type, touchPoints: at ? [{ x: at[0], y: at[1], id: 1 }] : [] })
-  await touch("touchStart", from)
-  await touch("touchMove", to)
+  await finger.down(from)
+  await finger.move(to)
   const beside = page.locator(".pane.large .hand-readout")
   await beside.filter({ hasText: /parallel to hairline/ }).waitFor()
   const box = await beside.boundingBox()
@@ -78,7 +77,7 @@ it("shows the place to a finger, above it", async () => {
     Math.max(box.y - to[1], to[1] - box.y - box.height, 0),
   ]
   expect(Math.hypot(...apart)).toBeGreaterThan(40)
-  await touch("touchEnd")
+  await finger.up()
   await beside.waitFor({ state: "hidden" })
   expect(await options(page).count()).toBe(1)
   await close()

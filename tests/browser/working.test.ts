@@ -2,6 +2,7 @@ import type { Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { axeFaults } from "../support/axe"
 import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
+import { fingerOn } from "../support/finger"
 import { onLargeView, options, startNewPlan, tabTo, takeTool } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -93,15 +94,11 @@ it("is drawn with a finger on a phone, and chosen with a tap", async () => {
   await page.locator(".pane.large [data-hands=ready]").waitFor()
   await takeTool(page, "Divide")
   await page.locator(".tools").getByRole("radio", { name: "Straight" }).check()
-  const session = await page.context().newCDPSession(page)
-  const touch = async (type: "touchStart" | "touchMove" | "touchEnd", place?: readonly [number, number]) => {
-    const [x, y] = place ? await onLargeView(page, "top", ...place) : [0, 0]
-    await session.send("Input.dispatchTouchEvent", { type, touchPoints: place ? [{ x, y }] : [] })
-  }
-  await touch("touchStart", [-50, 0])
-  for (const x of [-30, -10, 10, 30, 50]) await touch("touchMove", [x, 0])
+  const finger = await fingerOn(page)
+  await finger.down(await onLargeView(page, "top", -50, 0))
+  for (const x of [-30, -10, 10, 30, 50]) await finger.move(await onLargeView(page, "top", x, 0))
   await page.waitForTimeout(100)
-  await touch("touchEnd")
+  await finger.up()
   await page.getByRole("heading", { name: "2 working sections" }).waitFor()
   await page.getByText("Divide further").tap()
   await page.getByRole("button", { name: /^Profile parting/ }).tap()
