@@ -78,9 +78,9 @@ const laidWords = (name: string, shown: readonly Section[], sides: 1 | 2) =>
 
 function foilsText(shown: readonly Section[]) {
   const foils = shown.filter(isFoil).length
-  return foils === shown.length
-    ? countText(foils, "foil")
-    : `${countText(shown.length, "section")}, ${countText(foils, "foil")}`
+  if (foils === shown.length) return countText(foils, "foil")
+  const all = countText(shown.length, "section")
+  return foils === 0 ? all : `${all}, ${foils} of them foils`
 }
 
 function words(first: Section, { gapMm }: StackWish, fits: number, asked: number): string {
