@@ -30,7 +30,9 @@ const ways: readonly { value: PartingWay; label: string }[] = [
 
 /** What the hand does on the map: the section to draw, how its parting runs, what of it is taken. */
 export function ToolRail() {
-  const { tool, way, next } = useSession((session) => session)
+  const tool = useSession((session) => session.tool)
+  const way = useSession((session) => session.way)
+  const next = useSession((session) => session.next)
   const setNext = (change: Partial<typeof next>) => sessionStore.setState({ next: { ...next, ...change } })
   return (
     <div className="tools">
