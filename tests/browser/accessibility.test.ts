@@ -1,16 +1,12 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { axeFaults as faults } from "../support/axe"
-import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
+import { closeBrowser, openBrowser, sizes, tablet, visit } from "../support/browser"
 import { goTo, options } from "../support/screen"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
 
-describe.each([
-  ["tablet", tablet],
-  ["portrait", portrait],
-  ["phone", phone],
-] as const)("on a %s", (_, size) => {
+describe.each(sizes)("on a %s", (_, size) => {
   it("every screen is clean to axe", async () => {
     const { page, problems, close } = await visit(size)
     await options(page).first().waitFor()

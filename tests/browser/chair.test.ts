@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
-import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
+import { closeBrowser, openBrowser, sizes, tablet, visit } from "../support/browser"
 import { goTo, options } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -171,11 +171,7 @@ it("holds its own chair again after every reload", async () => {
   await close()
 })
 
-describe.each([
-  ["tablet", tablet],
-  ["portrait", portrait],
-  ["phone", phone],
-] as const)("on a %s", (_, size) => {
+describe.each(sizes)("on a %s", (_, size) => {
   it("nothing to touch is smaller than a gloved thumb, and nothing is wider than the page", async () => {
     const { page, close } = await visit(size)
     await sitDown(page)

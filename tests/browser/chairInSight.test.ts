@@ -1,6 +1,6 @@
 import type { Locator, Page } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
-import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
+import { closeBrowser, openBrowser, sizes, visit } from "../support/browser"
 import { sitDown } from "../support/chair"
 import { options } from "../support/screen"
 
@@ -35,11 +35,7 @@ async function threeCallsLate(page: Page) {
   await page.getByText("and 1 more").waitFor()
 }
 
-it.each([
-  ["tablet", tablet],
-  ["portrait", portrait],
-  ["phone", phone],
-] as const)("keeps each minute's taps in sight under three late calls on a %s", async (_, size) => {
+it.each(sizes)("keeps each minute's taps in sight under three late calls on a %s", async (_, size) => {
   const { page, problems, close } = await visit(size)
   await page.clock.install()
   await options(page).first().waitFor()

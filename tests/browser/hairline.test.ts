@@ -1,7 +1,7 @@
 import type { Locator, Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { axeFaults } from "../support/axe"
-import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
+import { closeBrowser, openBrowser, phone, sizes, tablet, visit } from "../support/browser"
 import { fingerOn } from "../support/finger"
 import { goTo, options, startNewPlan, tabTo } from "../support/screen"
 
@@ -137,11 +137,7 @@ describe("a landmark of the hairline", () => {
 })
 
 describe("the client's head", () => {
-  it.each([
-    ["tablet", tablet],
-    ["portrait tablet", portrait],
-    ["phone", phone],
-  ] as const)("is told in figures and words on a %s, and kept", async (_, size) => {
+  it.each(sizes)("is told in figures and words on a %s, and kept", async (_, size) => {
     const { page, problems, close } = await visit(size)
     await options(page).first().waitFor()
     await goTo(page, "Client")

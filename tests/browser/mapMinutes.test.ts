@@ -1,7 +1,8 @@
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { axeFaults } from "../support/axe"
-import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
+import { closeBrowser, openBrowser, sizes, visit } from "../support/browser"
+import { darkPixels } from "../support/darkPixels"
 import { goTo, options } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -10,23 +11,10 @@ afterAll(closeBrowser)
 const slider = (page: Page) => page.getByRole("slider", { name: "Minute shown on the map" })
 const said = (page: Page) => slider(page).getAttribute("aria-valuetext")
 
-/** How dark the large view is as a whole, 0 to 255. */
-const darkness = (page: Page) =>
-  page.locator(".pane.large .pane-paper canvas").evaluateAll((layers) =>
-    layers.reduce((sum, layer) => {
-      const canvas = layer as HTMLCanvasElement
-      const pixels = canvas.getContext("2d")?.getImageData(0, 0, canvas.width, canvas.height).data ?? []
-      let dark = 0
-      for (let i = 0; i < pixels.length; i += 4) if (pixels[i + 3] > 200 && pixels[i] < 60) dark += 1
-      return sum + dark
-    }, 0),
-  )
+/** How many pixels of the large view are as good as black. */
+const darkness = async (page: Page) => (await darkPixels(page, 60)).reduce((sum, { dark }) => sum + dark, 0)
 
-describe.each([
-  ["tablet", tablet],
-  ["portrait", portrait],
-  ["phone", phone],
-] as const)("the map in time on a %s", (_, size) => {
+describe.each(sizes)("the map in time on a %s", (_, size) => {
   it("is scrubbed by keys and by hand, told in a list, and off again in one touch", async () => {
     const { page, problems, close } = await visit(size)
     await options(page).first().waitFor()

@@ -1,16 +1,12 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { axeFaults } from "../support/axe"
-import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
+import { closeBrowser, openBrowser, sizes, visit } from "../support/browser"
 import { goTo, options } from "../support/screen"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
 
-describe.each([
-  ["tablet", tablet],
-  ["portrait", portrait],
-  ["phone", phone],
-] as const)("the sheets on a %s", (_, size) => {
+describe.each(sizes)("the sheets on a %s", (_, size) => {
   it("are chosen, looked at and saved one by one, and the choice stays while other screens are shown", async () => {
     const { page, problems, close } = await visit(size)
     await options(page).first().waitFor()

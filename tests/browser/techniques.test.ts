@@ -4,7 +4,7 @@ import { join } from "node:path"
 import type { BrowserContextOptions, Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { axeFaults as faults } from "../support/axe"
-import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
+import { closeBrowser, openBrowser, phone, sizes, tablet, visit } from "../support/browser"
 import { options, startNewPlan, tabTo } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -233,11 +233,7 @@ describe("a technique by link", () => {
     }))
 })
 
-it.each([
-  ["tablet", tablet],
-  ["portrait", portrait],
-  ["phone", phone],
-] as const)("is clean to axe where a link opens, whole or cut, on a %s", (_, size) =>
+it.each(sizes)("is clean to axe where a link opens, whole or cut, on a %s", (_, size) =>
   onEmptyPlan(async (page) => {
     const link = await linkTo(page, "Crown halo")
     for (const address of [link, link.slice(0, -20)]) {

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { axeFaults } from "../support/axe"
-import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
+import { closeBrowser, openBrowser, phone, sizes, tablet, visit } from "../support/browser"
 import { fingerOn } from "../support/finger"
 import { onLargeView, options, startNewPlan, tabTo, takeTool } from "../support/screen"
 
@@ -154,11 +154,7 @@ it("does the same by keyboard alone", async () => {
   await close()
 })
 
-describe.each([
-  ["tablet", tablet],
-  ["portrait", portrait],
-  ["phone", phone],
-] as const)("on a %s", (_, size) => {
+describe.each(sizes)("on a %s", (_, size) => {
   it("is clean to axe and no wider than the page", async () => {
     const { page, problems, close } = await visit(size)
     await options(page).first().waitFor()

@@ -38,6 +38,13 @@ export const tablet = { viewport: { width: 1366, height: 1024 } }
 export const portrait = { viewport: { width: 834, height: 1194 } }
 export const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true }
 
+/** The three sizes that every screen is looked at, by name. */
+export const sizes = [
+  ["tablet", tablet],
+  ["portrait", portrait],
+  ["phone", phone],
+] as const
+
 /** A fresh visitor: an empty database, a fixed clock zone and language. */
 export async function visit(options: BrowserContextOptions = tablet): Promise<Visit> {
   if (!browser || !server?.resolvedUrls) throw new Error("openBrowser() must come first")
