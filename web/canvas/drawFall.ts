@@ -1,12 +1,10 @@
-import { viewPoint } from "../../geometry/frames"
 import { pointsEach } from "../../geometry/strands/grow"
 import type { OrthographicView } from "../../geometry/views"
 import { paper } from "../plan/inks"
 import type { Fall } from "../service/fall"
 import { bodyOf } from "./bodyOf"
-import { toScreen } from "./camera"
 import { drawMarks } from "./drawMarks"
-import { drawShade, type PaneState, penOf } from "./drawPane"
+import { drawOverShade, drawShade, type PaneState, penOf } from "./drawPane"
 import { type Layer, type Pieces, strandPieces } from "./strandPieces"
 
 /** Ink tones, never colours: what is left as it is in darks, what is lightened in the light of the paper. */
@@ -80,10 +78,7 @@ function drawBody(context: CanvasRenderingContext2D, pane: PaneState, view: Orth
   const { picture, camera } = pane
   const { shade } = picture
   if (!shade) return
-  const [x, y] = toScreen(camera, viewPoint(shade.left, shade.top))
-  context.imageSmoothingEnabled = true
-  context.imageSmoothingQuality = "high"
-  context.drawImage(bodyOf(picture, view), x, y, shade.width * camera.pxPerMm, shade.height * camera.pxPerMm)
+  drawOverShade(context, bodyOf(picture, view), shade, camera)
   drawShade(context, picture, camera)
   drawMarks(
     context,

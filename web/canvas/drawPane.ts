@@ -63,11 +63,20 @@ const numbers = ({ name, head, picture, camera }: PaneState, plan: Plan): Mark[]
   labelMarks(plan, picture.scene, labelRing(name, head.axes), labelHeightPx / camera.pxPerMm)
 
 export function drawShade(context: CanvasRenderingContext2D, { shade }: HeadPicture, camera: Camera) {
-  if (!shade) return
-  const [x, y] = toScreen(camera, viewPoint(shade.left, shade.top))
+  if (shade) drawOverShade(context, shade.image, shade, camera)
+}
+
+/** An image where the shade of a head lies, as large. */
+export function drawOverShade(
+  context: CanvasRenderingContext2D,
+  image: HTMLCanvasElement,
+  { left, top, width, height }: NonNullable<HeadPicture["shade"]>,
+  camera: Camera,
+) {
+  const [x, y] = toScreen(camera, viewPoint(left, top))
   context.imageSmoothingEnabled = true
   context.imageSmoothingQuality = "high"
-  context.drawImage(shade.image, x, y, shade.width * camera.pxPerMm, shade.height * camera.pxPerMm)
+  context.drawImage(image, x, y, width * camera.pxPerMm, height * camera.pxPerMm)
 }
 
 /** What is in hand: the selection, its handles, the sections as they would be, and a box drawn round some. */
