@@ -6,7 +6,8 @@ import { foilRecords } from "./chairRecord"
 import { dayIn } from "./clock"
 import { listed } from "./listed"
 import { chairOfRecord } from "./liveService"
-import { zoneOf } from "./scheduleFromPlan"
+import { mixesUsed } from "./mixesUsed"
+import { placesOf } from "./placesOf"
 import type { Zone } from "./scheduleInput"
 import { tonersOfPlan } from "./toners"
 
@@ -19,14 +20,14 @@ export function doneToday(plan: Plan, zone: string): DoneToday {
   const toners = [
     ...new Set(tonersOfPlan(plan).flatMap(({ bowl, choice }) => (bowl && choice ? choice.product : []))),
   ]
-  const mixes = plan.mixes.filter(({ id }) => foils.some(({ mix }) => mix === id))
+  const mixes = mixesUsed(plan.mixes, foils)
   const products = [...new Set(mixes.map(({ product }) => product.trim()).filter(Boolean))]
   return {
     day: plan.service ? dayIn(zone, Date.parse(plan.service.startedAt)) : plan.date,
     isToned: toners.length > 0,
     sentences: [
       ...(foils.length > 0
-        ? [`${countText(foils.length, "foil")} ${placesOf(foils, plan)}: ${kindsOf(foils)}.`]
+        ? [`${countText(foils.length, "foil")} ${placesOf(foils, plan, zoneWords)}: ${kindsOf(foils)}.`]
         : []),
       ...(products.length > 0 ? [`Lightened with ${listed(products)}.`] : []),
       ...(toners.length > 0 ? [`Toned with ${listed(toners)}.`] : []),
@@ -48,14 +49,6 @@ const zoneWords: Record<Zone, string> = {
   left: "at the sides",
   right: "at the sides",
   back: "at the back",
-}
-
-const placesOf = (foils: readonly Foil[], plan: Plan) => {
-  const zones = new Set(foils.map((foil) => zoneOf(foil, plan)))
-  const words = (Object.keys(zoneWords) as Zone[])
-    .filter((zone) => zones.has(zone))
-    .map((zone) => zoneWords[zone])
-  return listed([...new Set(words)])
 }
 
 const pieces: Record<FoilKind, string> = {

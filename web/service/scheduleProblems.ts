@@ -1,6 +1,7 @@
 import type { Range } from "../../geometry/tradeFigures"
 import { liftCeilingC } from "../../presets/lift"
 import { heatHabits } from "../../presets/pace"
+import { mixesUsed } from "./mixesUsed"
 import { numberText } from "./numberText"
 import type { Service, TimedFoil, TimedMix } from "./scheduleInput"
 
@@ -21,7 +22,7 @@ export function serviceProblems(service: Service): readonly string[] {
 /** Why heat may not be used in this service, or null. The sheet decides, and common practice narrows it. */
 export function heatRefusal({ foils, mixes, heat }: Service): string | null {
   if (!heat) return null
-  const used = mixes.filter(({ id }) => foils.some(({ mix }) => mix === id))
+  const used = mixesUsed(mixes, foils)
   const most = Math.min(heatHabits.mostMin, ...used.map(({ heatMostMin }) => heatMostMin))
   const strong = used.find(({ developerVolume }) => developerVolume >= heatHabits.forbiddenVolume)
   if (heat.warmthC !== null && heat.warmthC > liftCeilingC)

@@ -15,11 +15,13 @@ import { sheetOf } from "../plan/salon"
 import type { Mix, Plan } from "../plan/schema"
 import { directionIn } from "../plan/words"
 import { workingSectionsOf } from "../plan/workingSections"
+import { listed } from "./listed"
+import { mixesUsed } from "./mixesUsed"
 import { numberText } from "./numberText"
-import { longestMin, zoneOf } from "./scheduleFromPlan"
+import { placesOf } from "./placesOf"
+import { longestMin } from "./scheduleFromPlan"
 import type { Zone } from "./scheduleInput"
 import { type TeachingStep, teachingSteps } from "./teachingSteps"
-import { listed } from "./teachingWords"
 
 const foilsOf = ({ sections }: Plan) => sections.filter(isFoil)
 
@@ -30,7 +32,7 @@ export function aimOf(plan: Plan): string {
   const left = plan.sections.filter((section) => !isFoil(section)).map(({ name }) => name || "some hair")
   const what = teachingSteps(plan).filter(({ rows: [first] }) => isFoil(first))
   return [
-    `Brighten ${placesOf(plan)} with ${countText(foils.length, "section")}: ${listed([...new Set(what.map((step) => pieceOf(step, plan)))])}.`,
+    `Brighten ${placesOf(foils, plan, zoneWords)} with ${countText(foils.length, "section")}: ${listed([...new Set(what.map((step) => pieceOf(step, plan)))])}.`,
     ...(left.length > 0 ? [`Left as it is: ${listed([...new Set(left)])}.`] : []),
   ].join(" ")
 }
@@ -41,14 +43,6 @@ const zoneWords: Record<Zone, string> = {
   left: "the sides",
   right: "the sides",
   back: "the back",
-}
-
-function placesOf(plan: Plan): string {
-  const zones = new Set(foilsOf(plan).map((foil) => zoneOf(foil, plan)))
-  const words = (Object.keys(zoneWords) as Zone[])
-    .filter((zone) => zones.has(zone))
-    .map((zone) => zoneWords[zone])
-  return listed([...new Set(words)])
 }
 
 const pieces: Record<FoilKind, readonly [one: string, many: string]> = {
@@ -69,7 +63,7 @@ function pieceOf({ rows: [first], sections }: TeachingStep, plan: Plan): string 
 /** What lies ready, a line each. */
 export function toolsOf(plan: Plan): string[] {
   const parts = workingSectionsOf(plan).length
-  const used = plan.mixes.filter(({ id }) => foilsOf(plan).some(({ mix }) => mix === id))
+  const used = mixesUsed(plan.mixes, foilsOf(plan))
   return [
     trolley.comb,
     parts > 0 ? `Clips: ${parts}, one for each working section` : `Clips: ${clips.range.join(" to ")}`,
@@ -114,7 +108,7 @@ function mixWords({ id, product, developerVolume, ratio }: Mix, plan: Plan): str
 /** When to look, and how long at most: from the sheets, else as is usual. */
 export function timingOf(plan: Plan): string[] {
   const foils = foilsOf(plan)
-  const used = plan.mixes.filter(({ id }) => foils.some(({ mix }) => mix === id))
+  const used = mixesUsed(plan.mixes, foils)
   const { low, high } = foilMin.learner
   const count = measured(plan).totals.foils
   return [

@@ -8,6 +8,7 @@ import { seeThroughMm, strokes } from "../../presets/teaching"
 import { figuresOf, headOf } from "../plan/measured"
 import type { Plan } from "../plan/schema"
 import { directionText, kindWords, lieWords, sideOf } from "../plan/words"
+import { listed } from "./listed"
 import { numberText } from "./numberText"
 import type { TeachingStep } from "./teachingSteps"
 
@@ -126,6 +127,3 @@ function productWords(foil: Foil): string {
 }
 
 const percent = (share: number) => `${numberText(100 * share, 0)} %`
-
-export const listed = (words: readonly string[]) =>
-  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words[words.length - 1]}`

@@ -6,6 +6,7 @@ import { limits } from "../../plan/limits"
 import type { Mix, Plan } from "../../plan/schema"
 import type { StrandTest } from "../../plan/timingChoices"
 import { goalOfPlan, testedMix } from "../../service/liftOfPlan"
+import { mixesUsed } from "../../service/mixesUsed"
 import { Choices } from "../Choices"
 import { NumberField } from "../NumberField"
 import { LiftCurve } from "./LiftCurve"
@@ -57,7 +58,7 @@ export function StrandTestPanel({ plan }: { plan: Plan }) {
           <StrandRows test={test} most={strandTestRows} onChange={write} />
         </>
       )}
-      {mixesUsed(plan, mix).map((each) => (
+      {mixesShown(plan, mix).map((each) => (
         <LiftCurve key={each.id} plan={plan} mix={each} test={test} />
       ))}
     </section>
@@ -65,8 +66,8 @@ export function StrandTestPanel({ plan }: { plan: Plan }) {
 }
 
 /** The mix of the strand first, then the others that a foil is coated with. */
-function mixesUsed({ mixes, sections }: Plan, tested: Mix | null): Mix[] {
-  const used = mixes.filter(({ id }) => sections.some((section) => isFoil(section) && section.mix === id))
+function mixesShown({ mixes, sections }: Plan, tested: Mix | null): Mix[] {
+  const used = mixesUsed(mixes, sections.filter(isFoil))
   return tested ? [tested, ...used.filter(({ id }) => id !== tested.id)] : used
 }
 

@@ -7,8 +7,8 @@ import { assessorsBox, checkList, faultTable } from "./assessment"
 import type { Block } from "./block"
 import { cautionBlock } from "./cautions"
 import { type Flowing, flow } from "./flow"
-import { heading, headingMm } from "./heading"
-import { moved, type Page } from "./page"
+import { headedPages, roomMm } from "./headedPages"
+import type { Page } from "./page"
 import { paragraph, signed, titled } from "./paragraph"
 import type { SheetOptions } from "./sheetOptions"
 import { beside, lowered, stack } from "./stack"
@@ -45,17 +45,9 @@ export function handout(unchecked: Plan, { paper, mirror }: SheetOptions, fonts:
     ...titled("Assessor", width, [assessorsBox(width)]),
     lowered(cautionBlock(width, { stops: "", lettersMissing: !isWhole, setting: type.body }, fonts), 4),
   ]
-  const bodies = flow(blocks, paper.heightMm - 2 * paper.marginMm - headingMm)
-  return bodies.map((body, i) => ({
-    paper,
-    items: [
-      ...heading(
-        { ...plan, client: { initials: "" }, date: "" },
-        { paper, fonts, about: "Technique handout", number: i + 1, count: bodies.length },
-      ),
-      ...moved(stack(body).items, paper.marginMm, paper.marginMm + headingMm),
-    ],
-  }))
+  const unnamed: Plan = { ...plan, client: { initials: "" }, date: "" }
+  const sheet = { plan: unnamed, paper, fonts, about: "Technique handout" }
+  return headedPages(flow(blocks, roomMm(paper)), sheet)
 }
 
 /** Aim and tools; where a technique of the house is laid as it stands, its own words and its steps in short. */

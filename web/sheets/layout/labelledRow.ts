@@ -1,14 +1,20 @@
 import type { Fonts } from "../fontFile"
 import type { Block } from "./block"
+import { lineMm } from "./paragraph"
 import { letters, rule, rulePt, type, wrap } from "./typesetting"
 
-const labelMm = 30
-const lineMm = 4.7
+const usualLabelMm = 30
 /** From one rule to write on to the next. */
 export const writingMm = 8.5
 
 /** Words beside what they are about, the label in a column of its own; without a label (null) they have the whole width. */
-export function labelledRow(label: string | null, text: string, width: number, fonts: Fonts): Block {
+export function labelledRow(
+  label: string | null,
+  text: string,
+  width: number,
+  fonts: Fonts,
+  labelMm = usualLabelMm,
+): Block {
   const left = label === null ? 0 : labelMm
   const lines = wrap(text, width - left, type.body, fonts)
   return {

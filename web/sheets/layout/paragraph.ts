@@ -1,5 +1,6 @@
 import type { Fonts } from "../fontFile"
 import type { Block } from "./block"
+import type { Item } from "./page"
 import { lowered, stack } from "./stack"
 import { letters, rule, rulePt, type, wrap } from "./typesetting"
 
@@ -30,12 +31,12 @@ export const signed = (sign: string, text: string, room: { width: number; signMm
   }
 }
 
-/** Blocks under a title, which takes the first of them along to the next page. */
-export function titled(title: string, width: number, [first, ...rest]: readonly Block[]): Block[] {
+/** Blocks under a title, which takes the first of them along to the next page; nothing where there are none. */
+export function underTitle(title: readonly Item[], [first, ...rest]: readonly Block[]): Block[] {
   if (!first) return []
-  const head: Block = {
-    heightMm: titleMm,
-    items: [rule([0, 0], [width, 0], rulePt.fine), letters(title, [0, 5.2], type.heading)],
-  }
-  return [lowered(stack([head, first]), gapMm), ...rest]
+  return [lowered(stack([{ heightMm: titleMm, items: title }, first]), gapMm), ...rest]
 }
+
+/** The same under a rule over the whole width. */
+export const titled = (title: string, width: number, blocks: readonly Block[]) =>
+  underTitle([rule([0, 0], [width, 0], rulePt.fine), letters(title, [0, 5.2], type.heading)], blocks)

@@ -2,25 +2,24 @@ import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../plan/schema"
 import { alarmsOfPlan } from "../../service/alarmsOfPlan"
 import { clockIn } from "../../service/clock"
+import { mixesUsed } from "../../service/mixesUsed"
 import { type RecordFoil, recordFoils } from "../../service/recordFoils"
 import { clientLines } from "../../service/recordWords"
 import type { Fonts } from "../fontFile"
 import { toPrintable, toPrintablePlan } from "../printable"
 import type { Block } from "./block"
 import { type Flowing, flow } from "./flow"
-import { heading, headingMm } from "./heading"
+import { headedPages, roomMm } from "./headedPages"
 import { labelledRow, writingLines, writingMm } from "./labelledRow"
 import { mixBlocks } from "./mixBlock"
 import type { Page } from "./page"
-import { moved } from "./page"
+import { underTitle } from "./paragraph"
 import { recordRow, recordTableHead } from "./recordTable"
 import type { SheetOptions } from "./sheetOptions"
-import { beside, lowered, stack, sumMm } from "./stack"
+import { beside, stack, sumMm } from "./stack"
 import { tonerBlocks } from "./tonerBlock"
 import { letters, type } from "./typesetting"
 
-const titleMm = 7.4
-const gapMm = 4
 const columnGapMm = 6
 const swatchScale = 0.42
 const nextTimeLines = 4
@@ -45,30 +44,19 @@ export function recordCard(unchecked: Plan, { paper, zone }: SheetOptions, fonts
     ...titled("The red button", alarms),
     ...titled("Next time", unchecked.note.trim() ? note : [writingLines(nextTimeLines, width)]),
   ]
-  const roomMm = paper.heightMm - 2 * paper.marginMm - headingMm
-  const bodies = flow(blocks, roomMm)
-  if (unchecked.note.trim()) bodies.push(withLines(bodies.pop() ?? [], roomMm, width))
-  return bodies.map((body, i) => ({
-    paper,
-    items: [
-      ...heading(plan, { paper, fonts, about: "Record card", number: i + 1, count: bodies.length }),
-      ...moved(stack(body).items, paper.marginMm, paper.marginMm + headingMm),
-    ],
-  }))
+  const bodies = flow(blocks, roomMm(paper))
+  if (unchecked.note.trim()) bodies.push(withLines(bodies.pop() ?? [], roomMm(paper), width))
+  return headedPages(bodies, { plan, paper, fonts, about: "Record card" })
 }
 
 /** Rules to write on under a note, as many as its page has room for: they never begin one of their own. */
-const withLines = (body: readonly Block[], roomMm: number, width: number): Block[] => {
-  const count = Math.floor((roomMm - sumMm(body)) / writingMm)
+const withLines = (body: readonly Block[], highMm: number, width: number): Block[] => {
+  const count = Math.floor((highMm - sumMm(body)) / writingMm)
   return [...body, writingLines(Math.min(nextTimeLines, count), width)]
 }
 
-/** Blocks under a title that never stands alone at the foot of a page; nothing where there are none. */
-function titled(title: string, [first, ...rest]: readonly Block[]): Block[] {
-  if (!first) return []
-  const head: Block = { heightMm: titleMm, items: [letters(title, [0, 4.4], type.heading)] }
-  return [lowered(stack([head, first]), gapMm), ...rest]
-}
+const titled = (title: string, blocks: readonly Block[]) =>
+  underTitle([letters(title, [0, 4.4], type.heading)], blocks)
 
 /** The mixes beside the toners, each bowl with its grams. */
 function mixed(plan: Plan, width: number, fonts: Fonts): Block[] {
@@ -76,9 +64,7 @@ function mixed(plan: Plan, width: number, fonts: Fonts): Block[] {
   const mixes = mixBlocks(plan, { width: half, scale: swatchScale, fonts })
   const toners = tonerBlocks(plan, { width: half, fonts })
   if (mixes.length + toners.length === 0) return []
-  const bowls = plan.mixes.filter(({ id }) =>
-    plan.sections.some((section) => isFoil(section) && section.mix === id),
-  )
+  const bowls = mixesUsed(plan.mixes, plan.sections.filter(isFoil))
   const weighed = [...bowls.map(({ id }) => `mix ${id}`), ...(toners.length > 0 ? ["toner"] : [])]
   return [
     beside({ block: stack(mixes), leftMm: 0 }, { block: stack(toners), leftMm: half + columnGapMm }),

@@ -7,7 +7,7 @@ import { type TeachingStep, teachingSteps } from "../../service/teachingSteps"
 import { type StepLine, stepLines, stepTitle } from "../../service/teachingWords"
 import type { Fonts } from "../fontFile"
 import type { Block } from "./block"
-import { lineMm } from "./paragraph"
+import { labelledRow } from "./labelledRow"
 import { beside, lowered, stack } from "./stack"
 import { bareOf, headViews, twoViews } from "./stepViews"
 import { letters, rule, rulePt, type Type, type, wrap } from "./typesetting"
@@ -93,20 +93,9 @@ function frameBlock(
     stack([
       head,
       headViews(views, { plan, before }, { widthMm, scale, mirror, fonts }),
-      ...lines.map((line) => lineBlock(line, widthMm, fonts)),
+      ...lines.map(({ label, text }) => labelledRow(label, text, widthMm, fonts, labelMm)),
       { heightMm: underMm, items: [] },
     ]),
     1,
   )
-}
-
-function lineBlock({ label, text }: StepLine, widthMm: number, fonts: Fonts): Block {
-  const lines = wrap(text, widthMm - labelMm, type.body, fonts)
-  return {
-    heightMm: lines.length * lineMm + 0.5,
-    items: [
-      letters(label, [0, 3.6], type.strong),
-      ...lines.map((line, i) => letters(line, [labelMm, 3.6 + i * lineMm], type.body)),
-    ],
-  }
 }

@@ -9,10 +9,10 @@ import type { Fonts } from "../fontFile"
 import { toPrintable, toPrintablePlan } from "../printable"
 import type { Block } from "./block"
 import { flow } from "./flow"
-import { heading, headingMm } from "./heading"
+import { headedPages, roomMm } from "./headedPages"
 import { type Reading, readingBlock, underRule } from "./largePrint"
 import { dateInWords, daysInWords } from "./numbers"
-import { moved, type Page, type Paper } from "./page"
+import type { Page } from "./page"
 import type { SheetOptions } from "./sheetOptions"
 import { beside, spreadGroups } from "./stack"
 import { letters, type } from "./typesetting"
@@ -50,25 +50,8 @@ export function takeHome(unchecked: Plan, { paper, zone }: SheetOptions, fonts: 
     blocks.map((block, i) => (i === 0 ? block : underRule(block, width))),
     roomMm(paper),
   )
-  return bodies.map((body, i) =>
-    pageOf(body, plan, { paper, fonts, day: done.day, number: i + 1, count: bodies.length }),
-  )
-}
-
-const roomMm = ({ heightMm, marginMm }: Paper) => heightMm - 2 * marginMm - headingMm
-
-type PageSetting = { paper: Paper; fonts: Fonts; day: string; number: number; count: number }
-
-function pageOf(body: readonly Block[], plan: Plan, { day, ...page }: PageSetting): Page {
-  const { paper } = page
-  const about = "To take home"
-  return {
-    paper,
-    items: [
-      ...heading({ ...plan, date: day }, { about, ...page }),
-      ...moved(spreadGroups(body, roomMm(paper)).items, paper.marginMm, paper.marginMm + headingMm),
-    ],
-  }
+  const sheet = { plan: { ...plan, date: done.day }, paper, fonts, about: "To take home" }
+  return headedPages(bodies, sheet, (body) => spreadGroups(body, roomMm(paper)))
 }
 
 const doneReadings = ({ sentences }: DoneToday): Reading[] => [
