@@ -7,7 +7,7 @@ import { assessorsBox, checkList, faultTable } from "./assessment"
 import type { Block } from "./block"
 import { cautionBlock } from "./cautions"
 import { type Flowing, flow } from "./flow"
-import { headedPages, roomMm } from "./headedPages"
+import { bodyMm, headedPages } from "./headedPages"
 import type { Page } from "./page"
 import { paragraph, signed, titled } from "./paragraph"
 import type { SheetOptions } from "./sheetOptions"
@@ -47,7 +47,7 @@ export function handout(unchecked: Plan, { paper, mirror }: SheetOptions, fonts:
   ]
   const unnamed: Plan = { ...plan, client: { initials: "" }, date: "" }
   const sheet = { plan: unnamed, paper, fonts, about: "Technique handout" }
-  return headedPages(flow(blocks, roomMm(paper)), sheet)
+  return headedPages(flow(blocks, bodyMm(paper)), sheet)
 }
 
 /** Aim and tools; where a technique of the house is laid as it stands, its own words and its steps in short. */

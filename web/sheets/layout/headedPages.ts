@@ -6,7 +6,7 @@ import { moved, type Page, type Paper } from "./page"
 import { stack } from "./stack"
 
 /** The height below the heading of a page, mm. */
-export const roomMm = ({ heightMm, marginMm }: Paper) => heightMm - 2 * marginMm - headingMm
+export const bodyMm = ({ heightMm, marginMm }: Paper) => heightMm - 2 * marginMm - headingMm
 
 type Sheet = { plan: Plan; paper: Paper; fonts: Fonts; about: string }
 

@@ -8,9 +8,10 @@ import { cautionBlock } from "./cautions"
 import { chooseViews, nameSections } from "./chooseViews"
 import { type Clock, clockChart } from "./clockChart"
 import { type FoilTable, foilTable } from "./foilTable"
+import { bodyMm } from "./headedPages"
 import { heading, headingMm } from "./heading"
 import { gutterMm, halfMm, innerMm, type MapSetting } from "./mapSetting"
-import { moved, type Page, type Paper } from "./page"
+import { moved, type Page } from "./page"
 import type { SheetOptions } from "./sheetOptions"
 import { sideColumn } from "./sideColumn"
 import { beside, lowered, split, stack, sumMm } from "./stack"
@@ -61,8 +62,6 @@ function setPage({ blocks, foot }: Body, setting: MapSetting, page: { number: nu
     ],
   }
 }
-
-const bodyMm = ({ heightMm, marginMm }: Paper) => heightMm - 2 * marginMm - headingMm
 
 function onOnePage(
   setting: MapSetting,

@@ -9,7 +9,7 @@ import type { Fonts } from "../fontFile"
 import { toPrintable, toPrintablePlan } from "../printable"
 import type { Block } from "./block"
 import { type Flowing, flow } from "./flow"
-import { headedPages, roomMm } from "./headedPages"
+import { bodyMm, headedPages } from "./headedPages"
 import { labelledRow, writingLines, writingMm } from "./labelledRow"
 import { mixBlocks } from "./mixBlock"
 import type { Page } from "./page"
@@ -44,8 +44,8 @@ export function recordCard(unchecked: Plan, { paper, zone }: SheetOptions, fonts
     ...titled("The red button", alarms),
     ...titled("Next time", unchecked.note.trim() ? note : [writingLines(nextTimeLines, width)]),
   ]
-  const bodies = flow(blocks, roomMm(paper))
-  if (unchecked.note.trim()) bodies.push(withLines(bodies.pop() ?? [], roomMm(paper), width))
+  const bodies = flow(blocks, bodyMm(paper))
+  if (unchecked.note.trim()) bodies.push(withLines(bodies.pop() ?? [], bodyMm(paper), width))
   return headedPages(bodies, { plan, paper, fonts, about: "Record card" })
 }
 

@@ -9,7 +9,7 @@ import type { Fonts } from "../fontFile"
 import { toPrintable, toPrintablePlan } from "../printable"
 import type { Block } from "./block"
 import { flow } from "./flow"
-import { headedPages, roomMm } from "./headedPages"
+import { bodyMm, headedPages } from "./headedPages"
 import { type Reading, readingBlock, underRule } from "./largePrint"
 import { dateInWords, daysInWords } from "./numbers"
 import type { Page } from "./page"
@@ -48,10 +48,10 @@ export function takeHome(unchecked: Plan, { paper, zone }: SheetOptions, fonts: 
   ]
   const bodies = flow(
     blocks.map((block, i) => (i === 0 ? block : underRule(block, width))),
-    roomMm(paper),
+    bodyMm(paper),
   )
   const sheet = { plan: { ...plan, date: done.day }, paper, fonts, about: "To take home" }
-  return headedPages(bodies, sheet, (body) => spreadGroups(body, roomMm(paper)))
+  return headedPages(bodies, sheet, (body) => spreadGroups(body, bodyMm(paper)))
 }
 
 const doneReadings = ({ sentences }: DoneToday): Reading[] => [
