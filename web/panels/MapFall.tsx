@@ -1,3 +1,4 @@
+import "./mapFoot.css"
 import "./mapFall.css"
 import { useEffect, useRef } from "react"
 import { useStore } from "zustand"
@@ -18,7 +19,7 @@ export function MapFall() {
   useEffect(() => letFall({ head, hair, sections }), [head, hair, sections])
   return (
     <section
-      className="map-fall"
+      className="map-foot map-fall"
       aria-label="Where light falls"
       onKeyDown={({ key }) => key === "Escape" && backToDrawing()}
     >

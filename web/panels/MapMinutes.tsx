@@ -1,3 +1,4 @@
+import "./mapFoot.css"
 import "./mapMinutes.css"
 import { useEffect, useRef } from "react"
 import { isFoil } from "../../geometry/section/section"
@@ -25,7 +26,7 @@ export function MapMinutes() {
   const words = timed.ok ? minutesWords(atMin, foils) : timed.problems.join(" ")
   return (
     <section
-      className="map-minutes"
+      className="map-foot map-minutes"
       aria-label="The map minute by minute"
       onKeyDown={({ key }) => key === "Escape" && scrubTo(null)}
     >
