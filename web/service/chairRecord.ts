@@ -54,16 +54,16 @@ export const standingOf = oncePerTap((chair: Pick<Chair, "foils" | "log">): Stan
   return {
     records,
     nextId: all.find(({ onAtMs }) => onAtMs === null)?.id ?? null,
-    onNow: all.filter(isOn),
+    onNow: all.filter(({ onAtMs, offAtMs }) => onAtMs !== null && offAtMs === null),
     isAllOff: all.every(({ offAtMs }) => offAtMs !== null),
   }
 })
 
 export const recordsOf = (chair: Pick<Chair, "foils" | "log">) => standingOf(chair).records
 
-export function isOn({ onAtMs, offAtMs }: FoilRecord): boolean {
-  return onAtMs !== null && offAtMs === null
-}
+/** The record of a foil that is on; undefined while it is not. */
+export const onNow = (chair: Pick<Chair, "foils" | "log">, foil: string | null) =>
+  standingOf(chair).onNow.find(({ id }) => id === foil)
 
 /** When each bowl was mixed last, ms on the service's own clock; undefined for one whose tap was missed. */
 export function mixedTimes({ log }: Pick<Chair, "log">): (number | undefined)[] {

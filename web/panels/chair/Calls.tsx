@@ -16,19 +16,24 @@ const ahead = {
 }
 const mostShown = 3
 
-let remembered: { chair: Chair; calls: readonly DueCall[] } | null = null
+type Now = { calls: readonly DueCall[]; shown: readonly DueCall[] }
+const nothing: Now = { calls: [], shown: [] }
+let remembered: (Now & { chair: Chair }) | null = null
 
-/** What is due at this second, worked out once for all who ask. */
-function callsNow(): readonly DueCall[] {
+/** What is due at this second, and how it is shown, worked out once for all who ask. */
+function callsNow(): Now {
   const chair = chairStore.getState().live?.chair
-  if (!chair) return []
-  if (remembered?.chair !== chair) remembered = { chair, calls: dueCalls(chair, ahead) }
-  return remembered.calls
+  if (!chair) return nothing
+  if (remembered?.chair !== chair) {
+    const calls = dueCalls(chair, ahead)
+    remembered = { chair, calls, shown: callsShown(calls) }
+  }
+  return remembered
 }
 
 /** What makes a call the same call, whatever its clock says. */
 const keyOf = ({ kind, stage, bowl, ids }: DueCall) => `${kind} ${stage} ${bowl?.at ?? ids.join()}`
-const callOf = (key: string) => callsShown(callsNow()).find((call) => keyOf(call) === key)
+const callOf = (key: string) => callsNow().shown.find((call) => keyOf(call) === key)
 
 const heatOff = { kind: "heat-off" } as const
 
@@ -36,7 +41,7 @@ const heatOff = { kind: "heat-off" } as const
 export function Calls({ onChoose }: { onChoose: (foil: string) => void }) {
   const keys = useStore(
     chairStore,
-    useShallow(() => callsShown(callsNow()).map(keyOf)),
+    useShallow(() => callsNow().shown.map(keyOf)),
   )
   return (
     <ul className="calls" aria-label="Due">
@@ -83,7 +88,7 @@ export function useCallOut() {
       const { hold } = chairStore.getState()
       if (hold !== "held" && document.visibilityState === "hidden") return
       const nowMs = chairStore.getState().live?.chair.elapsedMs ?? 0
-      for (const call of callsNow()) {
+      for (const call of callsNow().calls) {
         const key = keyOf(call)
         const before = called.current.get(key)
         const isOver = call.kind !== "look" && call.kind !== "bowl" && call.stage !== "ahead"

@@ -1,5 +1,5 @@
 import type { Plan } from "../../plan/schema"
-import { isOn, recordsOf } from "../../service/chairRecord"
+import { onNow } from "../../service/chairRecord"
 import { tap } from "./chairStore"
 import { LookPad } from "./LookPad"
 import { useService } from "./useChair"
@@ -14,12 +14,8 @@ type Props = {
 
 /** What can be done with the foil that is chosen. */
 export function FoilActions({ foil, plan, isLooking, onLook, onDone }: Props) {
-  const name = useService((chair) => {
-    const record = foil === null ? undefined : recordsOf(chair).get(foil)
-    return record && isOn(record) ? record.name : null
-  })
-  if (foil === null || name === null)
-    return <p className="large hint">Touch a foil to say what you did with it.</p>
+  const name = useService((chair) => onNow(chair, foil)?.name)
+  if (!foil || !name) return <p className="large hint">Touch a foil to say what you did with it.</p>
   if (isLooking)
     return (
       <LookPad

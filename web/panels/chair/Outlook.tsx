@@ -4,9 +4,8 @@ import { useRest } from "./useRest"
 
 /** How the rest of the service stands after what has happened. */
 export function Outlook() {
-  const isPlanned = useRest(() => true)
-  const rules = useRest((rest) => rest.conflicts.map(({ rule }) => rule)) ?? []
-  if (!isPlanned) return null
+  const rules = useRest((rest) => rest.conflicts.map(({ rule }) => rule))
+  if (rules === null) return null
   return (
     <div className="outlook">
       <p>

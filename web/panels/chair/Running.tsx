@@ -1,7 +1,6 @@
 import { useState } from "react"
 import type { Plan } from "../../plan/schema"
-import type { Chair } from "../../service/chairClock"
-import { isOn, recordsOf } from "../../service/chairRecord"
+import { onNow } from "../../service/chairRecord"
 import type { TimedPlan } from "../../service/timedPlan"
 import { BowlAndRinse } from "./BowlAndRinse"
 import { Calls } from "./Calls"
@@ -17,8 +16,8 @@ export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
   useRestKeeper(timed)
   const [chosen, choose] = useState<string | null>(null)
   const [lookedAt, lookAt] = useState<string | null>(null)
-  const isChosenOn = useService((chair) => isOnNow(chair, chosen))
-  const isLooking = isChosenOn === true && lookedAt === chosen
+  const isOn = useService((chair) => onNow(chair, chosen) !== undefined)
+  const isLooking = isOn === true && lookedAt === chosen
   return (
     <>
       <Calls onChoose={choose} />
@@ -42,9 +41,4 @@ export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
       </div>
     </>
   )
-}
-
-function isOnNow(chair: Chair, foil: string | null): boolean {
-  const record = foil === null ? undefined : recordsOf(chair).get(foil)
-  return record !== undefined && isOn(record)
 }

@@ -5,7 +5,7 @@ import { setService } from "../../plan/edits/setService"
 import { planStore } from "../../plan/planStore"
 import type { Plan } from "../../plan/schema"
 import { sessionStore } from "../../plan/sessionStore"
-import { recordsOf } from "../../service/chairRecord"
+import { standingOf } from "../../service/chairRecord"
 import { beginService, recordOfService, withFoilsOf } from "../../service/liveService"
 import type { TimedPlan } from "../../service/timedPlan"
 import { desk, openFromShelf } from "../shelfActions"
@@ -34,11 +34,9 @@ export function endService() {
   tick()
   const { live } = chairStore.getState()
   if (!live) return
-  const still = [...recordsOf(live.chair).values()].filter(
-    ({ onAtMs, offAtMs }) => onAtMs !== null && offAtMs === null,
-  )
-  if (still.length > 0)
-    return announceRefusal(`${still.map(({ name }) => name).join(", ")}: still on. Tap off or rinse first.`)
+  const { onNow } = standingOf(live.chair)
+  if (onNow.length > 0)
+    return announceRefusal(`${onNow.map(({ name }) => name).join(", ")}: still on. Tap off or rinse first.`)
   if (!act("Keep what happened at the chair", setService(recordOfService(live)))) return
   setLive({ ...live, endedAt: new Date().toISOString() })
 }

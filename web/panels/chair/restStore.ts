@@ -21,9 +21,11 @@ export function followRest(service: Service): () => void {
   let asked: Chair | null = null
   const second = () => {
     const chair = chairStore.getState().live?.chair
-    if (!chair || (asked?.log === chair.log && thirdOf(asked) === thirdOf(chair))) return
+    if (!chair) return
+    const isTapped = asked?.log !== chair.log
+    if (!isTapped && asked && thirdOf(asked) === thirdOf(chair)) return
     asked = chair
-    asking.ask(chair)
+    asking.ask(chair, isTapped)
   }
   second()
   const stop = chairStore.subscribe(second)
@@ -40,11 +42,8 @@ const thirdOf = ({ elapsedMs }: Chair) => Math.floor(elapsedMs / everyMs)
 function askBeside(service: Service, onNews: (news: RestAnswer) => void) {
   const worker = new Worker(new URL("./restWorker.ts", import.meta.url), { type: "module" })
   const post = (question: RestQuestion) => worker.postMessage(question)
-  let log: Chair["log"] | null = null
-  let ask = (chair: Chair) => {
-    post(chair.log === log ? { nowMin: chair.elapsedMs / 60_000 } : { soFar: soFarOf(chair) })
-    log = chair.log
-  }
+  let ask = (chair: Chair, isTapped: boolean) =>
+    post(isTapped ? { soFar: soFarOf(chair) } : { nowMin: chair.elapsedMs / 60_000 })
   worker.onmessage = ({ data }: MessageEvent<RestAnswer>) => onNews(data)
   worker.onerror = () => {
     ask = (chair) => onNews(restOfService(service, soFarOf(chair)))
@@ -52,7 +51,7 @@ function askBeside(service: Service, onNews: (news: RestAnswer) => void) {
     if (now) onNews(now)
   }
   post({ service })
-  return { ask: (chair: Chair) => ask(chair), end: () => worker.terminate() }
+  return { ask: (chair: Chair, isTapped: boolean) => ask(chair, isTapped), end: () => worker.terminate() }
 }
 
 /** Worked out at once: before the first answer, and where there is no worker to ask. */
