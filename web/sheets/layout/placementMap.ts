@@ -22,6 +22,8 @@ type Body = { blocks: readonly Block[]; foot?: Block }
 
 /** Scales to try, mm of paper for a mm of head; under the last the numbers crowd the drawing. */
 const scales = Array.from({ length: 15 }, (_, i) => 0.42 - 0.01 * i)
+/** Tried after them on a map of several pages: two rings of numbers round a drawing need most of the room there is. */
+const crowdedScales = [...scales, 0.27, 0.26, 0.25, 0.24, 0.23, 0.22]
 const gapMm = 4
 const clockGapMm = 9
 const rowMm = { least: 6.4, most: 9 }
@@ -81,7 +83,8 @@ function onOnePage(
 
 function onSeveralPages(setting: MapSetting, table: FoilTable, cautions: Block, clock: Clock | null): Body[] {
   const [front, sides, ...extra] = rowsOf(setting)
-  const map = mapOf(setting, [front, sides], bodyMm(setting.paper) - cautions.heightMm - gapMm)
+  const highMm = bodyMm(setting.paper) - cautions.heightMm - gapMm
+  const map = mapOf(setting, [front, sides], highMm, crowdedScales)
   if (!map) throw new Error(`the paper ${setting.paper.name} is too small for two rows of views`)
   const more = extra.map((row) => lowered(viewRow(row, map.scale, setting), gapMm))
   return [
@@ -124,10 +127,10 @@ function clockPages(clock: Clock, rows: readonly Block[], roomMm: number): Body[
  * Rows of views at the largest scale that fits into a height, spread over it. What the side column cannot hold stands
  * under them while there is room, and is left over after that.
  */
-function mapOf(setting: MapSetting, rows: ReturnType<typeof rowsOf>, heightMm: number) {
+function mapOf(setting: MapSetting, rows: ReturnType<typeof rowsOf>, heightMm: number, tried = scales) {
   const usedMm = (scale: number) =>
     rows.reduce((sum, row) => sum + rowHeightMm(row, scale, setting), gapMm * (rows.length - 1))
-  const scale = scales.find((each) => usedMm(each) <= heightMm)
+  const scale = tried.find((each) => usedMm(each) <= heightMm)
   if (!scale) return null
   const width = halfMm(setting)
   const side = sideColumn(setting.plan, { width, scale, fonts: setting.fonts })

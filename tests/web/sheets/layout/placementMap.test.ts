@@ -8,6 +8,7 @@ import { figuresOf, headOf } from "../../../../web/plan/measured"
 import { type Page, papers } from "../../../../web/sheets/layout/page"
 import { placementMap } from "../../../../web/sheets/layout/placementMap"
 import { toPrintable } from "../../../../web/sheets/printable"
+import { busyPlan } from "../../../support/busyPlan"
 import { backPlan, framePlan, manyPlan } from "../framePlan"
 import { spanOf, texts } from "../pageTexts"
 import { sheetFonts } from "../sheetFonts"
@@ -37,6 +38,18 @@ describe("the placement map", () => {
   it("numbers every foil on the drawing in 18 point or more", () => {
     const numbers = texts(lay()).filter(({ sizePt }) => sizePt >= 18)
     for (const number of ["1", "2", "3"]) expect(numbers.map(({ text }) => text)).toContain(number)
+  })
+
+  it.each(Object.values(papers))("prints a head full of foils, each with its number, on $name", (paper) => {
+    const pages = lay(busyPlan(60), { paper })
+    const numbers = texts(pages).filter(({ sizePt }) => sizePt >= 18)
+    const shown = new Set(numbers.map(({ text }) => text))
+    for (let number = 1; number <= 60; number++) expect(shown).toContain(String(number))
+    for (const { at } of texts(pages)) {
+      expect(at[0]).toBeGreaterThanOrEqual(paper.marginMm - 0.01)
+      expect(at[0]).toBeLessThanOrEqual(paper.widthMm - paper.marginMm + 0.01)
+      expect(at[1]).toBeLessThanOrEqual(paper.heightMm - paper.marginMm + 0.01)
+    }
   })
 
   it("prints a scale bar that is true for the head beside it", () => {
