@@ -1,13 +1,13 @@
 import { type ComponentType, lazy, Suspense } from "react"
 import { useStore } from "zustand"
 import { HeadMap } from "./canvas/HeadMap"
-import { Foot } from "./panels/Foot"
-import { LiveRegion } from "./panels/LiveRegion"
-import { ToolRail } from "./panels/ToolRail"
-import { TopBar } from "./panels/TopBar"
-import type { ScreenName } from "./plan/sessionStore"
-import { stackStore } from "./plan/stackStore"
-import { useSession } from "./plan/usePlan"
+import { LiveRegion } from "./panels/fields/LiveRegion"
+import { MapFooter } from "./panels/placement/foot/MapFooter"
+import { ToolRail } from "./panels/placement/ToolRail"
+import { TopBar } from "./panels/plans/TopBar"
+import type { ScreenName } from "./session/sessionStore"
+import { stackStore } from "./session/stackStore"
+import { useSession } from "./session/usePlan"
 
 /** Places the parts of the visit; does nothing else. Only the map is loaded before the head is drawn. */
 export function App() {
@@ -30,9 +30,9 @@ export function App() {
 }
 
 const screens: Record<ScreenName, ComponentType> = {
-  client: lazy(async () => ({ default: (await import("./panels/ClientScreen")).ClientScreen })),
+  client: lazy(async () => ({ default: (await import("./panels/client/ClientScreen")).ClientScreen })),
   placement: PlacementScreen,
-  mixture: lazy(async () => ({ default: (await import("./panels/mixture/MixtureScreen")).MixtureScreen })),
+  mixture: lazy(async () => ({ default: (await import("./panels/formula/FormulaScreen")).FormulaScreen })),
   timing: lazy(async () => ({ default: (await import("./panels/timing/TimingScreen")).TimingScreen })),
   chair: lazy(async () => ({ default: (await import("./panels/chair/ChairScreen")).ChairScreen })),
   sheets: () => <SheetsScreen Note={NextTime} />,
@@ -44,14 +44,14 @@ const NextTime = lazy(async () => ({ default: (await import("./panels/timing/Nex
 
 const ServiceBar = lazy(async () => ({ default: (await import("./panels/chair/ServiceBar")).ServiceBar }))
 
-const FoilPanel = lazy(async () => ({ default: (await import("./panels/FoilPanel")).FoilPanel }))
+const FoilPanel = lazy(async () => ({ default: (await import("./panels/placement/FoilPanel")).FoilPanel }))
 
 const HairlineOverlay = lazy(async () => ({
-  default: (await import("./panels/hairline/HairlineOverlay")).HairlineOverlay,
+  default: (await import("./panels/placement/hairline/HairlineOverlay")).HairlineOverlay,
 }))
 
 const StackOverlay = lazy(async () => ({
-  default: (await import("./panels/stack/StackOverlay")).StackOverlay,
+  default: (await import("./panels/placement/stack/StackOverlay")).StackOverlay,
 }))
 
 function PlacementScreen() {
@@ -62,7 +62,7 @@ function PlacementScreen() {
       <h1 className="unseen">Placement</h1>
       <ToolRail />
       <HeadMap Overlay={stacks ? StackOverlay : shapesHairline ? HairlineOverlay : null} />
-      <Foot />
+      <MapFooter />
       <Suspense fallback={<aside className="list" aria-busy="true" />}>
         <FoilPanel />
       </Suspense>

@@ -3,7 +3,7 @@ import "./styles/controls.css"
 import "./styles/bar.css"
 import "./styles/placement.css"
 import "./styles/foils.css"
-import "./panels/screens.css"
+import "./styles/screens.css"
 import { createRoot } from "react-dom/client"
 import { App } from "./App"
 
@@ -14,5 +14,5 @@ createRoot(root).render(<App />)
 // The shelf is fetched beside the first drawing of the head, not before it; then a technique that came as a link.
 void import("./startUp")
   .then(({ startUp }) => startUp())
-  .then(() => import("./panels/techniques/listenToLinks"))
+  .then(() => import("./panels/placement/techniques/listenToLinks"))
   .then(({ listenToLinks }) => listenToLinks())

@@ -1,13 +1,13 @@
-import { announceRefusal } from "./plan/announcements"
-import { startAutosave } from "./plan/autosave"
-import { browserShelf } from "./plan/browserShelf"
-import { copyOf } from "./plan/newPlan"
-import { openInto, type PlanStore, planStore } from "./plan/planStore"
-import type { Plan } from "./plan/schema"
-import { sessionStore } from "./plan/sessionStore"
-import { openLast, type Shelf } from "./plan/shelf"
-import { readSetting } from "./plan/shelfList"
-import { readService } from "./plan/shelfServices"
+import { copyOf } from "./core/document/newPlan"
+import type { Plan } from "./core/document/schema"
+import { announceRefusal } from "./session/announcements"
+import { startAutosave } from "./session/autosave"
+import { openInto, type PlanStore, planStore } from "./session/planStore"
+import { sessionStore } from "./session/sessionStore"
+import { browserShelf } from "./storage/browserShelf"
+import { openLast, type Shelf } from "./storage/shelf"
+import { readSetting } from "./storage/shelfList"
+import { readService } from "./storage/shelfServices"
 
 /**
  * Puts the last plan on the screen, the finished example on the very first start, and keeps every change from now on.
@@ -22,7 +22,7 @@ export async function startUp(store: PlanStore = planStore, shelf: Shelf = brows
     openInto(plan, store)
     await returnToChair(plan, shelf)
   }
-  const { keepToScale } = await import("./panels/keepToScale")
+  const { keepToScale } = await import("./panels/plans/keepToScale")
   keepToScale(store, shelf)
 }
 
@@ -33,7 +33,7 @@ async function returnToChair({ id }: Plan, shelf: Shelf) {
 }
 
 /** The finished example, loaded only by those who meet it. */
-const example = async () => copyOf((await import("./plan/examplePlan")).examplePlan())
+const example = async () => copyOf((await import("./core/file/examplePlan")).examplePlan())
 
 /** The plan to begin with; null for the empty one that is on the screen already. */
 async function firstPlan(shelf: Shelf): Promise<Plan | null> {

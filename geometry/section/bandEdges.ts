@@ -1,5 +1,5 @@
-import type { Head } from "../head/head"
-import type { SurfacePath } from "../surfacePath"
+import type { Head } from "../scalp/head"
+import type { SurfacePath } from "../surface/surfacePath"
 import { bandShape } from "./bandShape"
 import type { Band } from "./section"
 

@@ -1,5 +1,5 @@
-import type { SurfacePoint } from "../frames"
-import type { Head } from "../head/head"
+import type { Head } from "../scalp/head"
+import type { SurfacePoint } from "../surface/frames"
 import { bandShape } from "./bandShape"
 import type { Band } from "./section"
 

@@ -1,6 +1,6 @@
-import { surfacePoint } from "../frames"
-import type { Head } from "../head/head"
-import { areaElement } from "../surfacePatch"
+import type { Head } from "../scalp/head"
+import { surfacePoint } from "../surface/frames"
+import { areaElement } from "../surface/surfacePatch"
 import { bandSpans, lineAt, lineStep } from "./bandSpans"
 import type { Band } from "./section"
 

@@ -1,7 +1,7 @@
-import type { SurfacePoint } from "../frames"
-import type { Head } from "../head/head"
-import { shareInside } from "../longestRunInside"
-import { type Walker, walk } from "../surfaceWalk"
+import type { Head } from "../scalp/head"
+import { shareInside } from "../scalp/longestRunInside"
+import type { SurfacePoint } from "../surface/frames"
+import { type Walker, walk } from "../surface/surfaceWalk"
 
 /** A line across a band, square to the parting: its points at even steps, and how deep it goes, mm. */
 export type Rib = { depthMm: number; points: readonly SurfacePoint[] }

@@ -1,4 +1,4 @@
-import type { SurfacePoint } from "../frames"
+import type { SurfacePoint } from "../surface/frames"
 
 /** A band of hair: the line it is parted along, the side it is taken from, how deep it goes. Lengths mm on the scalp. */
 export type Band = {

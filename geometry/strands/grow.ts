@@ -1,11 +1,11 @@
-import type { SurfacePoint } from "../frames"
-import { type Hair, lengthCmAt } from "../hair"
-import type { Head } from "../head/head"
-import { normalAt } from "../head/surface"
-import type { TradeFigures } from "../tradeFigures"
-import { hairBody } from "./body"
-import { chance } from "./chance"
-import { combing, type Worn } from "./combed"
+import { type Hair, lengthCmAt } from "../hair/hair"
+import type { TradeFigures } from "../hair/tradeFigures"
+import type { Head } from "../scalp/head"
+import type { SurfacePoint } from "../surface/frames"
+import { normalAt } from "../surface/surface"
+import { combDirection, type Worn } from "./combDirection"
+import { hashRandom } from "./hashRandom"
+import { headDistanceTable } from "./headDistance"
 import { layStrand, type Start } from "./layStrand"
 import { sampleRoots } from "./roots"
 import type { StrandFigures } from "./strandFigures"
@@ -35,14 +35,14 @@ export type Grown = {
 /** Grows hair of its density and length from the scalp and lets it fall. */
 export function growStrands({ head, hair, worn, figures, strands, seed }: Grown): Strands {
   const { at, hairsEach } = sampleRoots(head, hair, figures, { count: strands.count, seed })
-  const body = hairBody(head.axes)
-  const comb = combing(head, worn, strands.combedBack)
+  const body = headDistanceTable(head.axes)
+  const comb = combDirection(head, worn, strands.combedBack)
   const points = new Float32Array(3 * pointsEach * at.length)
   const lengthsMm = new Float32Array(at.length)
   at.forEach((place, i) => {
     const root = head.surface.pointAt(place)
     const outward = normalAt(head.surface, place)
-    const lengthMm = 10 * lengthCmAt(head, hair, figures, root) * (0.991 + 0.018 * chance(seed + 4, i))
+    const lengthMm = 10 * lengthCmAt(head, hair, figures, root) * (0.991 + 0.018 * hashRandom(seed + 4, i))
     lengthsMm[i] = lengthMm
     const start: Start = {
       root,

@@ -1,8 +1,8 @@
-import type { Head } from "../head/head"
-import { smoothStep } from "../smoothStep"
-import type { Vec3 } from "../vec3"
-import type { Body, Feel } from "./body"
-import { chance } from "./chance"
+import type { Head } from "../scalp/head"
+import { smoothStep } from "../surface/smoothStep"
+import type { Vec3 } from "../surface/vec3"
+import { hashRandom } from "./hashRandom"
+import type { Body, Feel } from "./headDistance"
 import type { StrandFigures } from "./strandFigures"
 
 /** How a strand starts: its root and the way out of the scalp there, how it is combed, its length, the lots of its lock and its own. */
@@ -29,7 +29,7 @@ export function layStrand(start: Start, { head, body, figures }: Lying, points: 
   const side = Math.sign(start.combed[0]) || 1
   const layer =
     layerOf(start.root[2] / head.axes[2], figures) *
-    (0.8 + 0.3 * chance(start.lot, 7) + 0.1 * chance(start.own, 7))
+    (0.8 + 0.3 * hashRandom(start.lot, 7) + 0.1 * hashRandom(start.own, 7))
   body.feelEar(at.x, at.y, at.z, feel)
   const earAtRootMm = Math.min(0, feel.mm)
   put(points, 0, at)
@@ -99,9 +99,9 @@ function bend(way: Moving, pull: Moving, share: number) {
 function stray(way: Moving, { lot, own }: Start, runMm: number, { slope, lengthMm }: StrandFigures["stray"]) {
   if (slope === 0) return
   const wave = (from: number) =>
-    Math.sin(2 * Math.PI * (runMm / (lengthMm * (0.8 + 0.6 * chance(from, 1))) + chance(from, 2)))
+    Math.sin(2 * Math.PI * (runMm / (lengthMm * (0.8 + 0.6 * hashRandom(from, 1))) + hashRandom(from, 2)))
   const amount = slope * (wave(lot) + 0.35 * wave(own))
-  const turn = 2 * Math.PI * chance(lot, 3)
+  const turn = 2 * Math.PI * hashRandom(lot, 3)
   way.x += amount * Math.cos(turn)
   way.y += amount * Math.sin(turn)
   normalizeInPlace(way)

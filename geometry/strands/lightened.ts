@@ -1,14 +1,14 @@
-import { type Coating, coatingOf } from "../coating"
-import type { SurfacePoint } from "../frames"
-import type { Head } from "../head/head"
+import type { Head } from "../scalp/head"
 import { bandShape } from "../section/bandShape"
 import { type BandSpans, bandSpans, covers } from "../section/bandSpans"
+import { type Coating, coatingOf } from "../section/coating"
 import type { Stitch } from "../section/kindRow"
 import type { Section } from "../section/section"
 import { heldShare, stitches, takenShare } from "../section/sectionKinds"
-import { distance, dot, subtract, type Vec3 } from "../vec3"
-import { chance } from "./chance"
+import type { SurfacePoint } from "../surface/frames"
+import { distance, dot, subtract, type Vec3 } from "../surface/vec3"
 import type { Strands } from "./grow"
+import { hashRandom } from "./hashRandom"
 
 /** Of each strand the stretch that is lightened, mm from the root, and the place of the section that took it; -1 for none. */
 export type Lightened = { fromMm: Float32Array; toMm: Float32Array; by: Int16Array }
@@ -71,7 +71,7 @@ const pointAt = (points: Float64Array, i: number): Vec3 => [
 function takenBy(takers: readonly Taker[], root: SurfacePoint, head: Head, strand: number): number {
   for (const [place, taker] of takers.entries()) {
     if (!covers(taker.spans, root[0], root[1]) || isBetween(taker, root, head)) continue
-    const lot = chance(strand, place + 101)
+    const lot = hashRandom(strand, place + 101)
     if (lot < taker.taken) return place
     if (lot < taker.held) return -1
   }

@@ -1,10 +1,10 @@
-import { type SurfacePoint, surfacePoint } from "../frames"
-import { densityAt, type Hair } from "../hair"
-import type { Head } from "../head/head"
-import { mapReach } from "../head/headSurface"
-import type { TradeFigures } from "../tradeFigures"
-import { cross, length } from "../vec3"
-import { chance } from "./chance"
+import { densityAt, type Hair } from "../hair/hair"
+import type { TradeFigures } from "../hair/tradeFigures"
+import type { Head } from "../scalp/head"
+import { mapReach } from "../scalp/headSurface"
+import { type SurfacePoint, surfacePoint } from "../surface/frames"
+import { cross, length } from "../surface/vec3"
+import { hashRandom } from "./hashRandom"
 
 /** Where strands grow: about so many places of the scalp, as dense as the hair is there, each for so many hairs. */
 export type Roots = { at: SurfacePoint[]; hairsEach: number }
@@ -34,7 +34,7 @@ export function sampleRoots(
 const placesEach = 7
 
 const evenPlaces = (count: number, seed: number) => {
-  const [fromU, fromV] = [chance(seed, 1), chance(seed, 2)]
+  const [fromU, fromV] = [hashRandom(seed, 1), hashRandom(seed, 2)]
   return Array.from({ length: count }, (_, i) =>
     surfacePoint(
       (((fromU + i * stepU) % 1) * 2 - 1) * mapReach,
@@ -48,4 +48,4 @@ const hairsPerRadian2 = (head: Head, hair: Hair, figures: TradeFigures, at: Surf
   100
 
 const keepByShare = (places: SurfacePoint[], hairs: Float64Array, hairsEach: number, seed: number) =>
-  places.filter((_, i) => chance(seed + 3, i) < hairs[i] / hairsEach)
+  places.filter((_, i) => hashRandom(seed + 3, i) < hairs[i] / hairsEach)

@@ -1,6 +1,6 @@
-import type { Head } from "../head/head"
-import { type Feel, hairBody } from "./body"
+import type { Head } from "../scalp/head"
 import { pointsEach, type Strands } from "./grow"
+import { type Feel, headDistanceTable } from "./headDistance"
 import type { Lightened } from "./lightened"
 
 /** Of the hair seen from the front near the hairline of the face, the share that is lightened, on the client's left and right. */
@@ -23,7 +23,7 @@ const isOnPage = (x: number, z: number) => Math.abs(x) < reachMm && z >= -reachM
 
 /** How far forward the head reaches in each square, mm; felt from the front in strides as long as it is away. */
 function headFromFront({ axes }: Head): Float32Array {
-  const body = hairBody(axes)
+  const body = headDistanceTable(axes)
   const feel: Feel = { mm: 0, x: 0, y: 0, z: 0 }
   const depth = new Float32Array(width * height).fill(nothing)
   const felt = (x: number, z: number) => {

@@ -1,6 +1,6 @@
-import type { PartingBetween } from "../../geometry/technique"
-import { commonPractice, figure } from "../figure"
-import { backcombing, type StitchWord, stitches } from "../foils"
+import type { PartingBetween } from "../../geometry/placing/technique"
+import { commonPractice, figure } from "../figure/figure"
+import { backcombing, type StitchWord, stitches } from "../placement/foils"
 import type { Measure, TechniqueSection } from "./technique"
 
 /** The words techniques are written down in. Landmarks count from 0, centre front; see `Spot`. */

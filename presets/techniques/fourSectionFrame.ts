@@ -1,4 +1,4 @@
-import { weaveDepthMm } from "../foils"
+import { weaveDepthMm } from "../placement/foils"
 import { centred, inWords, measure, mm, parallel, rows, slice, stitchName, weave } from "./build"
 import type { TechniquePreset } from "./technique"
 

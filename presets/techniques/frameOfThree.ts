@@ -1,4 +1,4 @@
-import { backcombDepthMm } from "../foils"
+import { backcombDepthMm } from "../placement/foils"
 import { backcombedWeave, drifting, measure, mm, parallel, slice, stitchName } from "./build"
 import type { TechniquePreset } from "./technique"
 

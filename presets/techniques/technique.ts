@@ -1,7 +1,7 @@
+import type { TechniqueParting } from "../../geometry/placing/technique"
 import type { Band, SectionKind, Stitching, Treatment } from "../../geometry/section/section"
-import type { TechniqueParting } from "../../geometry/technique"
-import type { Figure } from "../figure"
-import type { StitchWord } from "../foils"
+import type { Figure } from "../figure/figure"
+import type { StitchWord } from "../placement/foils"
 
 /** A way of working told by the hairline, so that it can be laid on any head. All of it is data: it travels as it is. */
 export type Technique = {

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core"
-import { solveOrder } from "../../web/service/solveOrder"
-import { planService } from "../../web/service/timing"
+import { solveOrder } from "../../web/core/schedule/solveOrder"
+import { planService } from "../../web/core/schedule/timing"
 import { visit } from "../support/browser"
 import { busyPlan } from "../support/busyPlan"
 import { openPlanText, sitDown } from "../support/chair"

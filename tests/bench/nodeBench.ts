@@ -1,19 +1,19 @@
 import { readFileSync } from "node:fs"
 import { jsPDF } from "jspdf"
-import { measureSection } from "../../geometry/measureSection"
+import { measureSection } from "../../geometry/section/measureSection"
 import type { Section } from "../../geometry/section/section"
+import { tradeFigures } from "../../presets/formula/tradeFigures"
 import { type Technique, techniqueOf } from "../../presets/techniques/technique"
 import { techniques } from "../../presets/techniques/techniques"
-import { tradeFigures } from "../../presets/tradeFigures"
-import { captureSections } from "../../web/plan/captureTechnique"
-import { isRefusal } from "../../web/plan/edit"
-import { techniqueSections } from "../../web/plan/edits/layTechnique"
-import { moveSections } from "../../web/plan/edits/moveSections"
-import { stackRows } from "../../web/plan/edits/stackBehind"
-import { examplePlan } from "../../web/plan/examplePlan"
-import { headOf, measured } from "../../web/plan/measured"
-import type { Plan } from "../../web/plan/schema"
-import { fontFiles } from "../../web/sheets/loadFonts"
+import { isRefusal } from "../../web/core/document/edit"
+import type { Plan } from "../../web/core/document/schema"
+import { techniqueSections } from "../../web/core/edits/lay/layTechnique"
+import { stackRows } from "../../web/core/edits/lay/stackBehind"
+import { moveSections } from "../../web/core/edits/parting/moveSections"
+import { headOf, measured } from "../../web/core/figures/measured"
+import { examplePlan } from "../../web/core/file/examplePlan"
+import { captureSections } from "../../web/core/technique/captureTechnique"
+import { fontFiles } from "../../web/sheets/pens/loadFonts"
 import { printPlan } from "../../web/sheets/printPlan"
 import { busyPlan } from "../support/busyPlan"
 import { median, type Row } from "./table"
@@ -143,7 +143,7 @@ function stacking(): Row {
 
 async function paper(): Promise<Row> {
   const readFont = async (weight: keyof typeof fontFiles) =>
-    new Uint8Array(readFileSync(`web/sheets/fonts/${fontFiles[weight]}`))
+    new Uint8Array(readFileSync(`web/sheets/pens/fonts/${fontFiles[weight]}`))
   const plan = examplePlan()
   const print = async () => {
     const start = performance.now()

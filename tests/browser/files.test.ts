@@ -13,7 +13,7 @@ const folder = mkdtempSync(join(tmpdir(), "partline-files-"))
 it("names what is wrong with a file and leaves the open plan alone", async () => {
   const { page, problems, close } = await visit()
   await options(page).nth(10).waitFor()
-  const example = readFileSync("presets/examplePlan.partline.json", "utf8")
+  const example = readFileSync("presets/plans/examplePlan.partline.json", "utf8")
   const broken = join(folder, "broken.json")
   const plan = JSON.parse(example)
   plan.sections[2].depthMm.start = 500

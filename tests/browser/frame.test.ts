@@ -16,7 +16,7 @@ const frame = [
   /6Backcomb, left/,
 ]
 
-const listed = (page: Page) => options(page).allTextContents()
+const joinWords = (page: Page) => options(page).allTextContents()
 
 it("takes at most 12 actions by hand on both sides", async () => {
   const { page, problems, close } = await visit()
@@ -42,9 +42,9 @@ it("takes at most 12 actions by hand on both sides", async () => {
   await drag(placeBehind(20, 34), placeBehind(72, 50))
   await tap("button", "Mirror")
 
-  expect(await listed(page)).toEqual(frame.map((words) => expect.stringMatching(words)))
-  expect((await listed(page))[0]).toMatch(/parallel to hairline/)
-  for (const i of [2, 4]) expect((await listed(page))[i]).toMatch(/diagonal back/)
+  expect(await joinWords(page)).toEqual(frame.map((words) => expect.stringMatching(words)))
+  expect((await joinWords(page))[0]).toMatch(/parallel to hairline/)
+  for (const i of [2, 4]) expect((await joinWords(page))[i]).toMatch(/diagonal back/)
   console.log(`hairline frame by hand: ${actions} actions`)
   expect(actions).toBe(9)
   expect(problems).toEqual([])
@@ -85,7 +85,7 @@ it("is built by keyboard alone, by words, a typed distance and mirrors", async (
 
   await tabTo(page, /^Foils in order/, 120, "Shift+Tab")
   await press("Home", "Shift+ArrowDown", "Shift+ArrowDown", "m")
-  expect(await listed(page)).toEqual(
+  expect(await joinWords(page)).toEqual(
     [
       /1Slice, right/,
       /2Slice, right/,
@@ -95,8 +95,8 @@ it("is built by keyboard alone, by words, a typed distance and mirrors", async (
       /6Backcomb, left/,
     ].map((words) => expect.stringMatching(words)),
   )
-  expect((await listed(page))[0]).toMatch(/parallel to hairline/)
-  expect((await listed(page))[1]).toMatch(/diagonal back/)
+  expect((await joinWords(page))[0]).toMatch(/parallel to hairline/)
+  expect((await joinWords(page))[1]).toMatch(/diagonal back/)
 
   await press("Home")
   await type(/Behind the hairline/, "6")

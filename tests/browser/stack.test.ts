@@ -143,8 +143,8 @@ it("leaves hair out by name with one tap each, and prints it", () =>
     await options(page).first().click()
     await page.getByRole("button", { name: "Leave a veil" }).click()
     const names = ["Baby hairs", "Space between 1 and 2", "Veil"]
-    const listed = await options(page).allTextContents()
-    for (const name of names) expect(listed).toContainEqual(expect.stringContaining(name))
+    const joinWords = await options(page).allTextContents()
+    for (const name of names) expect(joinWords).toContainEqual(expect.stringContaining(name))
     await goTo(page, "Sheets")
     await page.locator(".preview svg").first().waitFor()
     const printed = (await page.locator(".preview").textContent()) ?? ""

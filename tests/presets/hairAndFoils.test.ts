@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest"
-import type { Figure } from "../../presets/figure"
-import * as foils from "../../presets/foils"
-import * as hairTypes from "../../presets/hairTypes"
-import { tradeFigureSources, tradeFigures } from "../../presets/tradeFigures"
+import * as hairTypes from "../../presets/client/hairTypes"
+import type { Figure } from "../../presets/figure/figure"
+import { tradeFigureSources, tradeFigures } from "../../presets/formula/tradeFigures"
+import * as foils from "../../presets/placement/foils"
 
 function figuresIn(value: unknown, path: string): [string, Figure][] {
   if (typeof value !== "object" || value === null) return []

@@ -1,15 +1,21 @@
 import { describe, expect, it } from "vitest"
-import { type SurfacePoint, surfacePoint } from "../../geometry/frames"
-import { makeHeadFromAxes } from "../../geometry/head/head"
-import { measureSection } from "../../geometry/measureSection"
-import { hairlineParting, straightParting } from "../../geometry/parting"
-import { addRanges } from "../../geometry/product"
+import { addRanges } from "../../geometry/hair/product"
+import { hairlineParting, straightParting } from "../../geometry/parting/parting"
+import { makeHeadFromAxes } from "../../geometry/scalp/head"
+import { measureSection } from "../../geometry/section/measureSection"
 import type { Section } from "../../geometry/section/section"
-import { lengthMm } from "../../geometry/surfacePath"
-import { walk } from "../../geometry/surfaceWalk"
-import { backcombDepthMm, backcombing, sliceDepthMm, stitches, weaveDepthMm } from "../../presets/foils"
-import { densityPerCm2, fibreUm } from "../../presets/hairTypes"
-import { tradeFigures } from "../../presets/tradeFigures"
+import { type SurfacePoint, surfacePoint } from "../../geometry/surface/frames"
+import { lengthMm } from "../../geometry/surface/surfacePath"
+import { walk } from "../../geometry/surface/surfaceWalk"
+import { densityPerCm2, fibreUm } from "../../presets/client/hairTypes"
+import { tradeFigures } from "../../presets/formula/tradeFigures"
+import {
+  backcombDepthMm,
+  backcombing,
+  sliceDepthMm,
+  stitches,
+  weaveDepthMm,
+} from "../../presets/placement/foils"
 import { backcombOf, bandOf, evenHair, sliceOf, weaveOf } from "../support/sections"
 
 /** Grams that colourists know, against ours. Common practice, no published source. */

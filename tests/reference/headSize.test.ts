@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest"
-import { fitAxes } from "../../geometry/head/fit"
-import { headMeasures, headTapes } from "../../geometry/head/headMeasures"
-import { headSurface } from "../../geometry/head/headSurface"
-import { landmarkOn } from "../../geometry/head/landmarks"
-import { tautMm } from "../../geometry/head/tape"
-import { distance } from "../../geometry/vec3"
-import { headFigures, headMeasureSources } from "../../presets/headSizes"
+import { fitAxes } from "../../geometry/scalp/fit"
+import { headMeasures, headTapes } from "../../geometry/scalp/headMeasures"
+import { headSurface } from "../../geometry/scalp/headSurface"
+import { landmarkOn } from "../../geometry/scalp/landmarks"
+import { tautMm } from "../../geometry/surface/tape"
+import { distance } from "../../geometry/surface/vec3"
+import { headFigures, headMeasureSources } from "../../presets/client/headSizes"
 import { readCsv } from "../support/readCsv"
 
 /**

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest"
-import { activationFrom, halfLifeMin, temperatureFactor } from "../../web/service/lift"
-import { weighByRows } from "../../web/service/liftGrid"
+import { activationFrom, halfLifeMin, temperatureFactor } from "../../web/core/lift/lift"
+import { weighByRows } from "../../web/core/lift/liftGrid"
 import { readCsv } from "../support/readCsv"
 
 describe("activation energy and temperature", () => {

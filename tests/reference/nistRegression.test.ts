@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs"
 import { describe, expect, test } from "vitest"
-import type { Vector } from "../../web/service/matrix"
-import { coefficient, flatBelief, type Observation, update } from "../../web/service/regression"
+import type { Vector } from "../../web/core/statistics/matrix"
+import { coefficient, flatBelief, type Observation, update } from "../../web/core/statistics/regression"
 
 /** Certified values of the NIST Statistical Reference Datasets: linear regression (public domain). */
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest"
-import { fitAxes } from "../../geometry/head/fit"
-import { hairlineForms } from "../../geometry/head/hairlineLandmarks"
-import { makeHeadFromAxes } from "../../geometry/head/head"
-import { type Zone, zoneAreas, zones } from "../../geometry/head/zones"
-import { areaCm2 } from "../../geometry/surfacePatch"
-import { headFigures } from "../../presets/headSizes"
+import { fitAxes } from "../../geometry/scalp/fit"
+import { hairlineForms } from "../../geometry/scalp/hairlineLandmarks"
+import { makeHeadFromAxes } from "../../geometry/scalp/head"
+import { type Zone, zoneAreas, zones } from "../../geometry/scalp/zones"
+import { areaCm2 } from "../../geometry/surface/surfacePatch"
+import { headFigures } from "../../presets/client/headSizes"
 import { readCsv } from "../support/readCsv"
 
 /** The mean woman and man of the 1988 survey (TR-89/044). */

@@ -1,8 +1,8 @@
 import { geoArea, geoLength } from "d3-geo"
 import { describe, expect, it } from "vitest"
-import { type SurfacePoint, surfacePoint } from "../../geometry/frames"
-import { areaCm2 } from "../../geometry/surfacePatch"
-import { lengthMm } from "../../geometry/surfacePath"
+import { type SurfacePoint, surfacePoint } from "../../geometry/surface/frames"
+import { areaCm2 } from "../../geometry/surface/surfacePatch"
+import { lengthMm } from "../../geometry/surface/surfacePath"
 import { ball, ballRadiusMm } from "../support/ball"
 
 /** d3-geo measures on a sphere by its own ways (great-circle sides, angle excess): an outside check of ours. */

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest"
-import { houseProducts } from "../../presets/houseProducts"
-import { placedInTurn } from "../../web/service/bowls"
-import { chooseDeveloper } from "../../web/service/developer"
-import { morePermeable } from "../../web/service/exposure"
-import { planMix } from "../../web/service/mix"
-import { consistencyFor, ratioFor } from "../../web/service/ratio"
-import { labelPercent, onHeadPercent } from "../../web/service/strength"
+import { houseProducts } from "../../presets/formula/houseProducts"
+import { morePermeable } from "../../web/core/cautions/rules/permeability"
+import { placedInTurn } from "../../web/core/mixing/bowls"
+import { chooseDeveloper } from "../../web/core/mixing/developer"
+import { planMix } from "../../web/core/mixing/mix"
+import { consistencyFor, ratioFor } from "../../web/core/mixing/ratio"
+import { labelPercent, onHeadPercent } from "../../web/core/mixing/strength"
 
 const [powder] = houseProducts
 

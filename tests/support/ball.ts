@@ -1,7 +1,7 @@
-import { type SurfacePoint, surfacePoint } from "../../geometry/frames"
-import { type HairlineControl, makeHairline } from "../../geometry/head/hairline"
-import type { Head } from "../../geometry/head/head"
-import { sphereSurface } from "../../geometry/head/surface"
+import { type HairlineControl, makeHairline } from "../../geometry/scalp/hairline"
+import type { Head } from "../../geometry/scalp/head"
+import { type SurfacePoint, surfacePoint } from "../../geometry/surface/frames"
+import { sphereSurface } from "../../geometry/surface/surface"
 
 /** A ball for a head, mm: every length and area on it has a closed form. */
 export const ballRadiusMm = 90

@@ -1,9 +1,9 @@
-import { hairlineParting } from "../../geometry/parting"
+import { hairlineParting } from "../../geometry/parting/parting"
 import type { Section, SectionKind } from "../../geometry/section/section"
-import { headOf } from "../../web/plan/measured"
-import { newPlan } from "../../web/plan/newPlan"
-import { newSection } from "../../web/plan/newSection"
-import type { Plan } from "../../web/plan/schema"
+import { newPlan } from "../../web/core/document/newPlan"
+import { newSection } from "../../web/core/document/newSection"
+import type { Plan } from "../../web/core/document/schema"
+import { headOf } from "../../web/core/figures/measured"
 
 const kinds: readonly SectionKind[] = ["slice", "weave", "slice", "backcomb"]
 const bandsASide = 10

@@ -2,8 +2,8 @@ import { mkdtempSync, writeFileSync } from "node:fs"
 import { tmpdir } from "node:os"
 import { join } from "node:path"
 import type { Page } from "playwright-core"
-import { savePlan } from "../../web/plan/planFile"
-import type { Plan } from "../../web/plan/schema"
+import type { Plan } from "../../web/core/document/schema"
+import { savePlan } from "../../web/core/file/planFile"
 import { goTo, openPlanFile } from "./screen"
 
 /** The chair as a person comes to it. */

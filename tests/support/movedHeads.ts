@@ -1,7 +1,7 @@
-import type { HeadSide } from "../../geometry/head/hairline"
-import { type LandmarkName, landmarkNames } from "../../geometry/head/hairlineLandmarks"
-import { type Head, makeHeadFromAxes } from "../../geometry/head/head"
-import { type HairlineMoves, isOnMidline, type LandmarkMove } from "../../geometry/head/landmarkMoves"
+import type { HeadSide } from "../../geometry/scalp/hairline"
+import { type LandmarkName, landmarkNames } from "../../geometry/scalp/hairlineLandmarks"
+import { type Head, makeHeadFromAxes } from "../../geometry/scalp/head"
+import { type HairlineMoves, isOnMidline, type LandmarkMove } from "../../geometry/scalp/landmarkMoves"
 
 /** The same head with its hairline moved. */
 export const withMoves = ({ axes, surface, hairline }: Head, moves: HairlineMoves): Head =>

@@ -1,7 +1,7 @@
-import { fitAxes } from "../../geometry/head/fit"
-import { hairlineForms } from "../../geometry/head/hairlineLandmarks"
-import { type Head, makeHeadFromAxes } from "../../geometry/head/head"
-import { headFigures } from "../../presets/headSizes"
+import { fitAxes } from "../../geometry/scalp/fit"
+import { hairlineForms } from "../../geometry/scalp/hairlineLandmarks"
+import { type Head, makeHeadFromAxes } from "../../geometry/scalp/head"
+import { headFigures } from "../../presets/client/headSizes"
 import { readCsv } from "./readCsv"
 
 /** Heads drawn from the spreads of the surveys in head-summary.csv (length, breadth, tragion to top), always the same ones. */

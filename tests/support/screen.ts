@@ -1,11 +1,11 @@
 import type { Locator, Page } from "playwright-core"
-import { viewPoint } from "../../geometry/frames"
-import { hairlineParting } from "../../geometry/parting"
-import { fixedViews, fromView, toView, type ViewName } from "../../geometry/views"
-import { fitCamera, toScreen } from "../../web/canvas/camera"
-import { viewFrame } from "../../web/plan/labelRings"
-import { headOf } from "../../web/plan/measured"
-import { newPlan } from "../../web/plan/newPlan"
+import { hairlineParting } from "../../geometry/parting/parting"
+import { viewPoint } from "../../geometry/surface/frames"
+import { fixedViews, fromView, toView, type ViewName } from "../../geometry/surface/views"
+import { fitCamera, toScreen } from "../../web/canvas/paint/camera"
+import { newPlan } from "../../web/core/document/newPlan"
+import { headOf } from "../../web/core/figures/measured"
+import { viewFrame } from "../../web/drawing/labelRings"
 
 /** The screen by what a person sees on it: words, roles and places on the head. */
 
@@ -45,7 +45,7 @@ export const takeTool = (
 export const options = (page: Page): Locator =>
   page.getByRole("listbox", { name: /^Foils/ }).getByRole("option")
 
-const axes = headOf(newPlan()).axes
+const axes = headOf(newPlan(new Date())).axes
 
 /** Where a place of the large view (mm of its page, default head) lies on the screen. */
 export async function onLargeView(
@@ -72,7 +72,7 @@ export async function drawOnFront(page: Page, places: readonly (readonly [number
 
 /** Where, in the front view, a share of the way along the parting lies that a stroke along the hairline makes, mm. */
 export function placeOfHairlineParting(places: readonly (readonly [number, number])[], share: number) {
-  const head = headOf(newPlan())
+  const head = headOf(newPlan(new Date()))
   const { front } = fixedViews
   const [from, to] = [places[0], places[places.length - 1]].map(([x, y]) => {
     const at = fromView(front, head.surface, viewPoint(x, y))
@@ -87,7 +87,7 @@ export function placeOfHairlineParting(places: readonly (readonly [number, numbe
 
 /** Where a place so far along the hairline and so far behind it lies in the front view of the default head, mm. */
 export function placeBehind(alongMm: number, behindMm: number): readonly [number, number] {
-  const head = headOf(newPlan())
+  const head = headOf(newPlan(new Date()))
   const made = hairlineParting(head, { fromAlongMm: alongMm - 3, toAlongMm: alongMm + 3, behindMm })
   if ("refused" in made) throw new Error(made.refused)
   return toView(fixedViews.front, head.surface, made.parting[made.parting.length >> 1])

@@ -1,6 +1,6 @@
-import type { SurfacePoint } from "../../geometry/frames"
-import type { Hair } from "../../geometry/hair"
+import type { Hair } from "../../geometry/hair/hair"
 import type { Band, Section, Treatment } from "../../geometry/section/section"
+import type { SurfacePoint } from "../../geometry/surface/frames"
 
 /** Sections for tests: everything said, so that a test names only what it is about. */
 const treatment: Treatment = {

@@ -1,8 +1,8 @@
 import { isFoil } from "../../geometry/section/section"
-import { newConsultation } from "../../web/plan/consultation"
-import { examplePlan } from "../../web/plan/examplePlan"
-import type { Plan } from "../../web/plan/schema"
-import type { ChairTap, RecordedTap } from "../../web/plan/serviceRecord"
+import { newConsultation } from "../../web/core/document/consultation"
+import type { Plan } from "../../web/core/document/schema"
+import type { ChairTap, RecordedTap } from "../../web/core/document/serviceRecord"
+import { examplePlan } from "../../web/core/file/examplePlan"
 
 const minute = 60_000
 

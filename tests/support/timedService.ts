@@ -1,5 +1,5 @@
-import type { Range } from "../../geometry/tradeFigures"
-import type { Person, Service, TimedFoil, TimedMix } from "../../web/service/scheduleInput"
+import type { Range } from "../../geometry/hair/tradeFigures"
+import type { Person, Service, TimedFoil, TimedMix } from "../../web/core/schedule/scheduleInput"
 
 /** A service in round numbers, so that a schedule can be worked out by hand: nothing takes time but what is named. */
 

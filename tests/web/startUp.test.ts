@@ -1,13 +1,13 @@
 import "fake-indexeddb/auto"
 import { beforeEach, describe, expect, it } from "vitest"
-import { examplePlan } from "../../web/plan/examplePlan"
-import { newId } from "../../web/plan/newId"
-import { newPlan } from "../../web/plan/newPlan"
-import { createPlanStore, openInto, type PlanStore } from "../../web/plan/planStore"
-import { keepPlan, openShelf, type Shelf } from "../../web/plan/shelf"
-import { connect } from "../../web/plan/shelfDatabase"
-import { listPlans, removePlan } from "../../web/plan/shelfList"
+import { newId } from "../../web/core/document/newId"
+import { newPlan } from "../../web/core/document/newPlan"
+import { examplePlan } from "../../web/core/file/examplePlan"
+import { createPlanStore, openInto, type PlanStore } from "../../web/session/planStore"
 import { startUp } from "../../web/startUp"
+import { keepPlan, openShelf, type Shelf } from "../../web/storage/shelf"
+import { connect } from "../../web/storage/shelfDatabase"
+import { listPlans, removePlan } from "../../web/storage/shelfList"
 
 let databaseName: string
 let shelf: Shelf
@@ -15,7 +15,7 @@ let store: PlanStore
 beforeEach(() => {
   databaseName = `start ${newId()}`
   shelf = openShelf(databaseName)
-  store = createPlanStore(newPlan())
+  store = createPlanStore(newPlan(new Date()))
 })
 
 const onScreen = () => store.getState().present
@@ -49,14 +49,14 @@ describe("the first start", () => {
 
 describe("a later start", () => {
   it("opens the last plan, and keeps what is changed in it", async () => {
-    await keepPlan(openShelf(databaseName), { ...newPlan(), name: "Halo" })
+    await keepPlan(openShelf(databaseName), { ...newPlan(new Date()), name: "Halo" })
     await startUp(store, shelf)
     expect(onScreen().name).toBe("Halo")
     openInto({ ...onScreen(), name: "Halo, higher" }, store)
     expect(await untilKept("Halo, higher")).toBe(true)
   })
   it("begins with an empty plan when the last one has gone", async () => {
-    const plan = { ...newPlan(), name: "Halo" }
+    const plan = { ...newPlan(new Date()), name: "Halo" }
     await keepPlan(shelf, plan)
     await removePlan(shelf, plan.id)
     await startUp(store, shelf)

@@ -1,12 +1,12 @@
 import { useMemo } from "react"
 import { Layer, Shape } from "react-konva/lib/ReactKonvaCore"
 import { useStore } from "zustand"
-import { useSession } from "../plan/usePlan"
-import { fallStore } from "../service/fallStore"
-import { drawFall } from "./drawFall"
-import type { PaneState } from "./drawPane"
-import { restingPicture } from "./headPicture"
-import { sceneOf } from "./nativeContext"
+import { fallStore } from "../session/fall/fallStore"
+import { useSession } from "../session/usePlan"
+import { drawFall } from "./paint/drawFall"
+import { restingPicture } from "./paint/headPicture"
+import { sceneOf } from "./paint/nativeContext"
+import type { PaneState } from "./paint/paneState"
 import { useIsAtRest } from "./useIsAtRest"
 
 /** The hair over the head, as it falls; waits until the head stands still. */

@@ -1,10 +1,10 @@
 import { type ComponentType, useEffect } from "react"
-import { type ViewName, viewNames } from "../../geometry/views"
-import type { OverlaidPane } from "../plan/paneOverlay"
-import { sessionStore } from "../plan/sessionStore"
-import { useSession } from "../plan/usePlan"
+import { type ViewName, viewNames } from "../../geometry/surface/views"
+import type { OverlaidPane } from "../drawing/paneOverlay"
+import { sessionStore } from "../session/sessionStore"
+import { useSession } from "../session/usePlan"
+import { turnBy } from "./hand/turn"
 import { onceHere } from "./onceHere"
-import { turnBy } from "./turn"
 import { ViewPane } from "./ViewPane"
 
 /** The words for each view, and which of the client's sides its page edges show. */
@@ -21,7 +21,7 @@ const views: Record<ViewName, { name: string; edges: readonly [string, string] |
 /** The head from all sides: one view large, the others beside it; each can be drawn on, each can be made the large one. */
 export function HeadMap({ Overlay }: { Overlay: ComponentType<{ pane: OverlaidPane }> | null }) {
   const enlarged = useSession((session) => session.enlarged) ?? "front"
-  useEffect(() => onceHere(import("./keyboard"), ({ listenToKeys }) => listenToKeys(window)), [])
+  useEffect(() => onceHere(import("./hand/keyboard"), ({ listenToKeys }) => listenToKeys(window)), [])
   const enlarge = (name: ViewName) => sessionStore.setState({ enlarged: name })
   return (
     <section className="map" aria-label="Head map">

@@ -1,10 +1,10 @@
 import { useEffect, useMemo, useState } from "react"
 import { Layer, Shape } from "react-konva/lib/ReactKonvaCore"
-import { useSession } from "../plan/usePlan"
-import type { PaneState } from "./drawPane"
-import { sceneOf } from "./nativeContext"
+import { useSession } from "../session/usePlan"
+import { sceneOf } from "./paint/nativeContext"
+import type { PaneState } from "./paint/paneState"
 
-type Shade = typeof import("./minutesShade")
+type Shade = typeof import("./paint/minutesShade")
 
 let fetched: Shade | null = null
 
@@ -30,7 +30,7 @@ function useShade(): Shade | null {
   const [shade, setShade] = useState(fetched)
   useEffect(() => {
     if (shade) return
-    void import("./minutesShade").then((module) => {
+    void import("./paint/minutesShade").then((module) => {
       fetched = module
       setShade(module)
     })

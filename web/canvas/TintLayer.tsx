@@ -1,8 +1,9 @@
 import { useMemo } from "react"
 import { Layer, Shape } from "react-konva/lib/ReactKonvaCore"
-import { drawMarks } from "./drawMarks"
-import { type PaneState, penOf } from "./drawPane"
-import { sceneOf } from "./nativeContext"
+import { drawMarks } from "./paint/drawMarks"
+import { penOf } from "./paint/drawPane"
+import { sceneOf } from "./paint/nativeContext"
+import type { PaneState } from "./paint/paneState"
 import { useIsAtRest } from "./useIsAtRest"
 
 /** The wash of each working section, under all that is drawn; not while the head turns, when it would hold up the hand. */

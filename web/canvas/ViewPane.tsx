@@ -10,22 +10,23 @@ import {
   useState,
 } from "react"
 import { Layer, Shape, Stage } from "react-konva/lib/ReactKonvaCore"
-import type { ViewName } from "../../geometry/views"
-import { draftStore } from "../plan/draftStore"
-import { viewFrame } from "../plan/labelRings"
-import { headOf } from "../plan/measured"
-import type { OverlaidPane } from "../plan/paneOverlay"
-import { dividerInHand, isHairShown } from "../plan/sessionStore"
-import { usePlan, useSession } from "../plan/usePlan"
-import { type Camera, fitCamera, fromScreen, toScreen } from "./camera"
-import { drawInHand, drawSettled, type PaneState } from "./drawPane"
-import { pictureOf } from "./headPicture"
+import type { ViewName } from "../../geometry/surface/views"
+import { headOf } from "../core/figures/measured"
+import { viewFrame } from "../drawing/labelRings"
+import type { OverlaidPane } from "../drawing/paneOverlay"
+import { draftStore } from "../session/draftStore"
+import { dividerInHand, isHairShown } from "../session/sessionStore"
+import { usePlan, useSession } from "../session/usePlan"
 import { MinutesLayer } from "./MinutesLayer"
-import { sceneOf } from "./nativeContext"
+import { OverlapLayer } from "./OverlapLayer"
 import { onceHere } from "./onceHere"
+import { type Camera, fitCamera, fromScreen, toScreen } from "./paint/camera"
+import { drawInHand, drawSettled } from "./paint/drawPane"
+import { pictureOf } from "./paint/headPicture"
+import { sceneOf } from "./paint/nativeContext"
+import type { PaneState } from "./paint/paneState"
+import { useWorkingMarks } from "./paint/workingMarks"
 import { TintLayer } from "./TintLayer"
-import { TwiceLayer } from "./TwiceLayer"
-import { useWorkingMarks } from "./workingMarks"
 
 const FallLayer = lazy(async () => ({ default: (await import("./FallLayer")).FallLayer }))
 
@@ -79,7 +80,7 @@ export function ViewPane({ name, enlarged, Overlay }: Props) {
   useEffect(() => {
     const paper = container.current
     if (!paper) return
-    return onceHere(import("./paneGestures"), ({ listenToPane }) => {
+    return onceHere(import("./hand/paneGestures"), ({ listenToPane }) => {
       const stop = listenToPane(paper, latest, setMoved)
       paper.dataset.hands = "ready"
       return stop
@@ -103,7 +104,7 @@ export function ViewPane({ name, enlarged, Overlay }: Props) {
           <Layer listening={false}>
             <Shape listening={false} perfectDrawEnabled={false} sceneFunc={settledScene} />
           </Layer>
-          {isInTime ? <MinutesLayer pane={pane} /> : <TwiceLayer pane={pane} />}
+          {isInTime ? <MinutesLayer pane={pane} /> : <OverlapLayer pane={pane} />}
           {isFalling && (
             <Suspense>
               <FallLayer pane={pane} />

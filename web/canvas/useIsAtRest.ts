@@ -1,5 +1,5 @@
 import { useEffect, useState } from "react"
-import type { HeadPicture } from "./headPicture"
+import type { HeadPicture } from "./paint/headPicture"
 
 const restMs = 120
 

@@ -16,7 +16,7 @@ const from = (path) => resolve(process.env.INIT_CWD ?? process.cwd(), path)
 const desk = {
   readText: (path) => readFileSync(from(path), "utf8"),
   writeBytes: (path, bytes) => writeFileSync(from(path), bytes),
-  readFont: async (file) => new Uint8Array(readFileSync(`${root}/web/sheets/fonts/${file}`)),
+  readFont: async (file) => new Uint8Array(readFileSync(`${root}/web/sheets/pens/fonts/${file}`)),
 }
 // Exit code 1 would say that the plan has a stop.
 const refuse = (fault) => ({ exit: 2, out: "", err: `Partline could not do this: ${fault.message}\n` })

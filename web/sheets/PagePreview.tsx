@@ -1,6 +1,6 @@
 import { useState } from "react"
-import type { Page } from "./layout/page"
-import { svgPages } from "./svgPages"
+import type { Page } from "./pens/page"
+import { svgPages } from "./pens/svgPages"
 
 /** One page at a time, as large as the screen allows: the very items that the PDF prints. */
 export function PagePreview({ pages }: { pages: readonly Page[] }) {

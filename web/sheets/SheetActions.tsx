@@ -1,11 +1,11 @@
 import { useState } from "react"
-import { announce, announceRefusal } from "../plan/announcements"
-import { fileName } from "../plan/fileName"
-import { saveFile } from "../plan/saveFile"
-import type { Plan } from "../plan/schema"
-import type { SheetName } from "../plan/sessionStore"
-import type { Fonts } from "./fontFile"
-import type { Page } from "./layout/page"
+import type { Plan } from "../core/document/schema"
+import { fileName } from "../core/file/fileName"
+import { announce, announceRefusal } from "../session/announcements"
+import { saveFile } from "../session/saveFile"
+import type { SheetName } from "../session/sessionStore"
+import type { Fonts } from "./pens/fontFile"
+import type { Page } from "./pens/page"
 
 type Props = { sheet: SheetName; pages: readonly Page[]; plan: Plan; fonts: Fonts }
 

@@ -1,5 +1,5 @@
-import type { SheetName } from "../plan/sessionStore"
-import { type PaperName, papers } from "./layout/page"
+import type { SheetName } from "../session/sessionStore"
+import { type PaperName, papers } from "./pens/page"
 import { sheetKinds, sheetNames } from "./sheetKinds"
 
 type Props = {

@@ -1,16 +1,16 @@
 import "./sheets.css"
 import { type ComponentType, Suspense, useEffect, useMemo, useState } from "react"
-import type { Plan } from "../plan/schema"
-import { sessionStore } from "../plan/sessionStore"
-import { usePlan, useSession } from "../plan/usePlan"
-import { aboutNow } from "./aboutNow"
-import type { Fonts } from "./fontFile"
-import { type Page, papers } from "./layout/page"
-import { loadFonts } from "./loadFonts"
+import type { Plan } from "../core/document/schema"
+import { sessionStore } from "../session/sessionStore"
+import { usePlan, useSession } from "../session/usePlan"
 import { PagePreview } from "./PagePreview"
+import type { Fonts } from "./pens/fontFile"
+import { loadFonts } from "./pens/loadFonts"
+import { type Page, papers } from "./pens/page"
 import { SheetActions } from "./SheetActions"
 import { SheetChoices } from "./SheetChoices"
 import { sheetKinds } from "./sheetKinds"
+import { stopsAtPrintTime } from "./stopsAtPrintTime"
 import { usePaper } from "./usePaper"
 
 /** A sheet as it will print, page by page; `Note` is where what it says of next time is written. */
@@ -22,7 +22,8 @@ export function SheetsScreen({ Note }: { Note: ComponentType<{ plan: Plan }> }) 
   const [paper, choosePaper] = usePaper()
   const [fonts, fault] = useFonts()
   const pages = useMemo<Page[]>(
-    () => (fonts ? kind.layOut(plan, { paper: papers[paper], mirror, ...aboutNow(plan) }, fonts) : []),
+    () =>
+      fonts ? kind.layOut(plan, { paper: papers[paper], mirror, ...stopsAtPrintTime(plan) }, fonts) : [],
     [plan, kind, paper, mirror, fonts],
   )
   return (

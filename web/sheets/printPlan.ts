@@ -1,14 +1,14 @@
-import type { Plan } from "../plan/schema"
-import type { SheetName } from "../plan/sessionStore"
-import { aboutNow } from "./aboutNow"
-import { drawPage } from "./drawPage"
-import { fingerprint } from "./fingerprint"
-import type { Fonts } from "./fontFile"
-import { titleOf } from "./layout/heading"
-import { type Page, type PaperName, papers } from "./layout/page"
-import { loadFonts, type ReadFont } from "./loadFonts"
-import { openPdf } from "./pdfPen"
+import type { Plan } from "../core/document/schema"
+import type { SheetName } from "../session/sessionStore"
+import { drawPage } from "./pens/drawPage"
+import { fingerprint } from "./pens/fingerprint"
+import type { Fonts } from "./pens/fontFile"
+import { loadFonts, type ReadFont } from "./pens/loadFonts"
+import { type Page, type PaperName, papers } from "./pens/page"
+import { openPdf } from "./pens/pdfPen"
+import { titleOf } from "./setting/heading"
 import { sheetKinds } from "./sheetKinds"
+import { stopsAtPrintTime } from "./stopsAtPrintTime"
 
 export type PrintOptions = { sheet: SheetName; paper: PaperName; mirror: boolean }
 
@@ -25,7 +25,7 @@ export async function layoutPlan(
   readFont?: ReadFont,
 ): Promise<{ pages: Page[]; fonts: Fonts }> {
   const fonts = await loadFonts(readFont)
-  const options = { paper: papers[paper], mirror, ...aboutNow(plan) }
+  const options = { paper: papers[paper], mirror, ...stopsAtPrintTime(plan) }
   return { pages: sheetKinds[sheet].layOut(plan, options, fonts), fonts }
 }
 

@@ -1,12 +1,12 @@
-import type { Plan } from "../plan/schema"
-import type { SheetName } from "../plan/sessionStore"
-import type { Fonts } from "./fontFile"
-import { handout } from "./layout/handout"
-import type { Page } from "./layout/page"
-import { placementMap } from "./layout/placementMap"
-import { recordCard } from "./layout/recordCard"
-import type { SheetOptions } from "./layout/sheetOptions"
-import { takeHome } from "./layout/takeHome"
+import type { Plan } from "../core/document/schema"
+import type { SheetName } from "../session/sessionStore"
+import { recordCard } from "./cards/recordCard"
+import { takeHome } from "./cards/takeHome"
+import { handout } from "./handout/handout"
+import { placementMap } from "./map/placementMap"
+import type { Fonts } from "./pens/fontFile"
+import type { Page } from "./pens/page"
+import type { SheetOptions } from "./setting/sheetOptions"
 
 /** A sheet that can be printed of every plan. */
 type SheetKind = {

@@ -1,7 +1,7 @@
 import { useEffect, useState } from "react"
-import { browserShelf } from "../plan/browserShelf"
-import { keepSetting, readSetting } from "../plan/shelfList"
-import { type PaperName, papers } from "./layout/page"
+import { browserShelf } from "../storage/browserShelf"
+import { keepSetting, readSetting } from "../storage/shelfList"
+import { type PaperName, papers } from "./pens/page"
 
 /** Where Letter is the paper in the printer. */
 const letterRegions = /-(US|CA|MX|PH|CL|CO|CR|GT|PA|PR|SV|VE)\b/

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest"
-import { surfacePoint } from "../../../geometry/frames"
-import type { Head } from "../../../geometry/head/head"
-import { makeHeadFromAxes } from "../../../geometry/head/head"
-import { hairlineParting } from "../../../geometry/parting"
+import { hairlineParting } from "../../../geometry/parting/parting"
+import type { Head } from "../../../geometry/scalp/head"
+import { makeHeadFromAxes } from "../../../geometry/scalp/head"
 import { isNear, overlapCm2 } from "../../../geometry/section/overlap"
-import { lengthMm } from "../../../geometry/surfacePath"
+import { surfacePoint } from "../../../geometry/surface/frames"
+import { lengthMm } from "../../../geometry/surface/surfacePath"
 import { bandOf } from "../../support/sections"
 
 const head: Head = makeHeadFromAxes([1.01, 0.98, 1.03], "round")

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest"
-import { surfacePoint } from "../../../geometry/frames"
 import { kindOf, stitches, takenShare } from "../../../geometry/section/sectionKinds"
+import { surfacePoint } from "../../../geometry/surface/frames"
 import { backcombOf, bandOf, leftOutOf, sliceOf, weaveOf } from "../../support/sections"
 
 const band = bandOf([surfacePoint(-0.3, 0.5), surfacePoint(0.3, 0.5)], 10)

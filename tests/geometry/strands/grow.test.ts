@@ -1,16 +1,16 @@
 import { describe, expect, it } from "vitest"
-import { lengthCmAt } from "../../../geometry/hair"
-import type { Head } from "../../../geometry/head/head"
-import { makeHeadFromAxes } from "../../../geometry/head/head"
-import { headDistance } from "../../../geometry/head/shape"
-import { usualWhorlAt, type WornParting } from "../../../geometry/head/wornParting"
+import { lengthCmAt } from "../../../geometry/hair/hair"
+import { usualWhorlAt, type WornParting } from "../../../geometry/parting/wornParting"
+import type { Head } from "../../../geometry/scalp/head"
+import { makeHeadFromAxes } from "../../../geometry/scalp/head"
+import { headDistance } from "../../../geometry/scalp/headDistanceField"
 import { growStrands, pointsEach, type Strands } from "../../../geometry/strands/grow"
-import { strandFigures } from "../../../presets/strands"
-import { tradeFigures } from "../../../presets/tradeFigures"
-import { newPlan } from "../../../web/plan/newPlan"
-import { wholeHead } from "../../../web/plan/wholeHead"
+import { tradeFigures } from "../../../presets/formula/tradeFigures"
+import { strandFigures } from "../../../presets/placement/strands"
+import { newPlan } from "../../../web/core/document/newPlan"
+import { wholeHead } from "../../../web/core/figures/wholeHead"
 
-const { hair } = newPlan()
+const { hair } = newPlan(new Date())
 const usual = makeHeadFromAxes([1, 1, 1], "round")
 const few = { ...strandFigures, count: 2500 }
 

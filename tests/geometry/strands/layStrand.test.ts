@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest"
-import type { Body } from "../../../geometry/strands/body"
+import type { Body } from "../../../geometry/strands/headDistance"
 import { layStrand, type Start } from "../../../geometry/strands/layStrand"
-import { strandFigures } from "../../../presets/strands"
+import { strandFigures } from "../../../presets/placement/strands"
 
 /** Nothing near to lie on. */
 const nothing: Body = {

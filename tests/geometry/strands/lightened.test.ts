@@ -3,11 +3,11 @@ import { isFoil } from "../../../geometry/section/section"
 import { growStrands, type Strands } from "../../../geometry/strands/grow"
 import { lightenStrands } from "../../../geometry/strands/lightened"
 import { type SeenShare, seenShare } from "../../../geometry/strands/seenShare"
-import { mirror } from "../../../geometry/surfacePath"
-import { strandFigures } from "../../../presets/strands"
-import { tradeFigures } from "../../../presets/tradeFigures"
-import { examplePlan } from "../../../web/plan/examplePlan"
-import { figuresOf, headOf } from "../../../web/plan/measured"
+import { mirror } from "../../../geometry/surface/surfacePath"
+import { tradeFigures } from "../../../presets/formula/tradeFigures"
+import { strandFigures } from "../../../presets/placement/strands"
+import { figuresOf, headOf } from "../../../web/core/figures/measured"
+import { examplePlan } from "../../../web/core/file/examplePlan"
 
 const plan = examplePlan()
 const head = headOf(plan)

@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs"
 import { describe, expect, it } from "vitest"
 import { runCommand } from "../../../web/command/command"
-import type { Desk } from "../../../web/command/verb"
-import { figuresOf } from "../../../web/plan/measured"
-import { savePlan } from "../../../web/plan/planFile"
-import { framePlan } from "../sheets/framePlan"
+import type { Desk } from "../../../web/command/input/verb"
+import { figuresOf } from "../../../web/core/figures/measured"
+import { savePlan } from "../../../web/core/file/planFile"
+import { framePlan } from "../../support/framePlan"
 
 const files: Record<string, string> = {
   "plan.json": savePlan(framePlan),
@@ -18,7 +18,7 @@ function deskWith(written: Map<string, Uint8Array> = new Map()): Desk {
       if (path.startsWith("nowhere/")) throw new Error("no such folder")
       written.set(path, bytes)
     },
-    readFont: async (file) => new Uint8Array(readFileSync(`web/sheets/fonts/${file}`)),
+    readFont: async (file) => new Uint8Array(readFileSync(`web/sheets/pens/fonts/${file}`)),
   }
 }
 const run = (line: string, written?: Map<string, Uint8Array>) =>

@@ -1,10 +1,10 @@
 import { getDocument, OPS } from "pdfjs-dist/legacy/build/pdf.mjs"
 import { describe, expect, it } from "vitest"
-import { figuresOf } from "../../../web/plan/measured"
+import { figuresOf } from "../../../web/core/figures/measured"
 import { type PrintOptions, printPlan } from "../../../web/sheets/printPlan"
+import { framePlan, manyPlan } from "../../support/framePlan"
 import { servedPlan } from "../../support/servedPlan"
-import { framePlan, manyPlan } from "./framePlan"
-import { readFont } from "./sheetFonts"
+import { readFont } from "../../support/sheetFonts"
 
 const a4: PrintOptions = { sheet: "placement", paper: "a4", mirror: false }
 const print = (plan = framePlan, options = a4) => printPlan(plan, options, readFont)

@@ -1,11 +1,11 @@
 import { beforeAll, describe, expect, it } from "vitest"
-import { workingStarts } from "../../../presets/workingSections"
-import { startWorkingSections } from "../../../web/plan/edits/addWorkingPartings"
+import { workingStarts } from "../../../presets/placement/workingSections"
+import { startWorkingSections } from "../../../web/core/edits/working/addWorkingPartings"
 import { printPlan } from "../../../web/sheets/printPlan"
+import { framePlan } from "../../support/framePlan"
 import { readPdfText } from "../../support/pdfText"
-import { done } from "../plan/samples"
-import { framePlan } from "./framePlan"
-import { readFont } from "./sheetFonts"
+import { done } from "../../support/samples"
+import { readFont } from "../../support/sheetFonts"
 
 const print = (plan: typeof framePlan) =>
   printPlan(plan, { sheet: "placement", paper: "a4", mirror: false }, readFont)

@@ -1,7 +1,7 @@
-import type { ViewPoint } from "../../../geometry/frames"
-import type { ViewName } from "../../../geometry/views"
-import { bandRing, type Scene } from "../../plan/marks"
-import type { Plan } from "../../plan/schema"
+import type { ViewPoint } from "../../../geometry/surface/frames"
+import type { ViewName } from "../../../geometry/surface/views"
+import type { Plan } from "../../core/document/schema"
+import { bandRing, type Scene } from "../../drawing/marks"
 import type { Finished, Tool } from "./tool"
 
 /** A box drawn on one page, corner to corner. */

@@ -1,8 +1,8 @@
-import type { SurfacePoint } from "../../../geometry/frames"
-import { bendWorkingParting, dragWorkingParting } from "../../plan/edits/moveWorkingParting"
-import { dividingOf } from "../../plan/workingSections"
-import { dividerHandles, dividerPaths } from "../../plan/workingSectionsMarks"
-import { distanceToSegment } from "../hitTest"
+import type { SurfacePoint } from "../../../geometry/surface/frames"
+import { bendWorkingParting, dragWorkingParting } from "../../core/edits/working/moveWorkingParting"
+import { dividingOf } from "../../core/figures/workingSections"
+import { dividerHandles, dividerPaths } from "../../drawing/workingSectionsMarks"
+import { distanceToSegment } from "../paint/hitTest"
 import type { Pointer, Situation, Tool } from "./tool"
 
 /** A dividing parting in hand: all of it, or one point of it. */

@@ -1,14 +1,19 @@
-import type { SurfacePoint } from "../../../geometry/frames"
-import type { Head } from "../../../geometry/head/head"
-import { freehandParting, hairlineParting, type Parted, straightParting } from "../../../geometry/parting"
+import {
+  freehandParting,
+  hairlineParting,
+  type Parted,
+  straightParting,
+} from "../../../geometry/parting/parting"
+import { type Snapped, snapStroke } from "../../../geometry/placing/snap"
+import { type SnapGuide, snapGuides } from "../../../geometry/placing/snapGuides"
+import type { Head } from "../../../geometry/scalp/head"
 import type { SectionKind } from "../../../geometry/section/section"
-import { type Snapped, snapStroke } from "../../../geometry/snap"
-import { type SnapGuide, snapGuides } from "../../../geometry/snapGuides"
-import type { Hint } from "../../plan/draftStore"
-import { addSections } from "../../plan/edits/addSections"
-import { newSection } from "../../plan/newSection"
-import type { PartingWay, Session } from "../../plan/sessionStore"
-import { kindWords } from "../../plan/words"
+import type { SurfacePoint } from "../../../geometry/surface/frames"
+import { newSection } from "../../core/document/newSection"
+import { addSections } from "../../core/edits/sections/addSections"
+import { kindWords } from "../../core/text/words"
+import type { Hint } from "../../session/draftStore"
+import type { PartingWay, Session } from "../../session/sessionStore"
 import type { Situation, Tool } from "./tool"
 
 /** The points the hand has passed on the scalp, first to last. */

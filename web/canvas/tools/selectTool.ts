@@ -1,9 +1,9 @@
-import type { SurfacePoint, ViewPoint } from "../../../geometry/frames"
-import { bendSection } from "../../plan/edits/bendSection"
-import { dragSections } from "../../plan/edits/dragSections"
-import { thickenSections } from "../../plan/edits/thickenSections"
-import { handlesOf } from "../handles"
-import { sectionAt } from "../hitTest"
+import type { SurfacePoint, ViewPoint } from "../../../geometry/surface/frames"
+import { bendSection } from "../../core/edits/parting/bendSection"
+import { dragSections } from "../../core/edits/parting/dragSections"
+import { thickenSections } from "../../core/edits/sections/thickenSections"
+import { handlesOf } from "../paint/handles"
+import { sectionAt } from "../paint/hitTest"
 import type { Finished, Pointer, Situation, Tool } from "./tool"
 
 /** What the hand has taken hold of, where it took hold, and where it is now. */

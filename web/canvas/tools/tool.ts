@@ -1,10 +1,10 @@
-import type { SurfacePoint, ViewPoint } from "../../../geometry/frames"
-import type { Head } from "../../../geometry/head/head"
-import type { ViewName } from "../../../geometry/views"
-import type { DraftBox, Hint } from "../../plan/draftStore"
-import type { Edit, Refusal } from "../../plan/edit"
-import type { Scene } from "../../plan/marks"
-import type { Plan } from "../../plan/schema"
+import type { Head } from "../../../geometry/scalp/head"
+import type { SurfacePoint, ViewPoint } from "../../../geometry/surface/frames"
+import type { ViewName } from "../../../geometry/surface/views"
+import type { Edit, Refusal } from "../../core/document/edit"
+import type { Plan } from "../../core/document/schema"
+import type { Scene } from "../../drawing/marks"
+import type { DraftBox, Hint } from "../../session/draftStore"
 
 /** Where a hand is, understood once: the place on the scalp (null beside the head) and on the page, mm. */
 export type Pointer = {

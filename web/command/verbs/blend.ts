@@ -1,7 +1,7 @@
-import { legalLimitPercent } from "../../../presets/developers"
-import { blend as blendBottles } from "../../service/blend"
-import { isOverLegalLimit } from "../../service/strength"
-import { done, refuse, type Verb } from "../verb"
+import { legalLimitPercent } from "../../../presets/formula/developers"
+import { blend as blendBottles } from "../../core/mixing/blend"
+import { isOverLegalLimit } from "../../core/mixing/strength"
+import { done, refuse, type Verb } from "../input/verb"
 
 export const blend: Verb = {
   usage: "--have PERCENTS --want PERCENT --grams GRAMS",

@@ -1,5 +1,6 @@
-import type { Range } from "../../../geometry/tradeFigures"
-import { tradeFigures } from "../../../presets/tradeFigures"
+import type { Range } from "../../../geometry/hair/tradeFigures"
+import { tradeFigures } from "../../../presets/formula/tradeFigures"
+import { numberText } from "../../core/text/numberText"
 import {
   learn,
   learntFigures,
@@ -7,13 +8,12 @@ import {
   scatterG,
   usualNeedOf,
   type Weighing,
-} from "../../service/calibration"
-import { type Doubt, doubtfulWeighings } from "../../service/doubtfulWeighings"
-import { numberText } from "../../service/numberText"
-import { trustWords } from "../../service/trustWords"
-import { readWeighings } from "../../service/weighingCsv"
-import { weighingsNeeded } from "../../service/weighingsNeeded"
-import { done, type Request, refuse, type Verb } from "../verb"
+} from "../../core/weighing/calibration"
+import { type Doubt, doubtfulWeighings } from "../../core/weighing/doubtfulWeighings"
+import { trustWords } from "../../core/weighing/trustWords"
+import { readWeighings } from "../../core/weighing/weighingCsv"
+import { weighingsNeeded } from "../../core/weighing/weighingsNeeded"
+import { done, type Request, refuse, type Verb } from "../input/verb"
 
 export const calibrate: Verb = {
   usage: "FILE.csv",

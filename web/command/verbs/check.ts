@@ -1,7 +1,8 @@
-import type { Finding } from "../../service/cautions"
-import { checkPlan, nowHere } from "../../service/visitOfPlan"
-import { readPlan } from "../openFile"
-import { refuse, type Verb } from "../verb"
+import type { Finding } from "../../core/cautions/cautions"
+import { checkPlan } from "../../core/cautions/visitOfPlan"
+import { nowHere } from "../../session/nowHere"
+import { readPlan } from "../input/openFile"
+import { refuse, type Verb } from "../input/verb"
 
 export const check: Verb = {
   usage: "FILE",

@@ -1,13 +1,13 @@
-import { fitAxes } from "../../../geometry/head/fit"
-import { type HairlineForm, hairlineForms } from "../../../geometry/head/hairlineLandmarks"
-import { type Head, makeHeadFromAxes } from "../../../geometry/head/head"
-import { headMeasures } from "../../../geometry/head/headMeasures"
-import type { HeadSize } from "../../../geometry/head/headSize"
-import { type Landmark, landmarkOn } from "../../../geometry/head/landmarks"
-import { zoneAreas, zones } from "../../../geometry/head/zones"
-import { headFigures } from "../../../presets/headSizes"
-import { caliperOptions, headSizeOf, tapeOptions } from "../headSize"
-import { done, type Outcome, refuse, type Verb } from "../verb"
+import { fitAxes } from "../../../geometry/scalp/fit"
+import { type HairlineForm, hairlineForms } from "../../../geometry/scalp/hairlineLandmarks"
+import { type Head, makeHeadFromAxes } from "../../../geometry/scalp/head"
+import { headMeasures } from "../../../geometry/scalp/headMeasures"
+import type { HeadSize } from "../../../geometry/scalp/headSize"
+import { type Landmark, landmarkOn } from "../../../geometry/scalp/landmarks"
+import { zoneAreas, zones } from "../../../geometry/scalp/zones"
+import { headFigures } from "../../../presets/client/headSizes"
+import { caliperOptions, headSizeOf, tapeOptions } from "../input/headSize"
+import { done, type Outcome, refuse, type Verb } from "../input/verb"
 
 export const head: Verb = {
   usage:

@@ -1,9 +1,9 @@
 import { isFoil } from "../../../geometry/section/section"
-import { figuresOf, measured } from "../../plan/measured"
-import type { Plan } from "../../plan/schema"
-import { sideOf } from "../../plan/words"
-import { readPlan } from "../openFile"
-import { done, refuse, type Verb } from "../verb"
+import type { Plan } from "../../core/document/schema"
+import { figuresOf, measured } from "../../core/figures/measured"
+import { sideOf } from "../../core/text/words"
+import { readPlan } from "../input/openFile"
+import { done, refuse, type Verb } from "../input/verb"
 
 export const measure: Verb = {
   usage: "FILE",

@@ -1,9 +1,9 @@
-import type { PaperName } from "../../sheets/layout/page"
-import { fontFiles } from "../../sheets/loadFonts"
+import { fontFiles } from "../../sheets/pens/loadFonts"
+import type { PaperName } from "../../sheets/pens/page"
 import { layoutPlan, toPdf } from "../../sheets/printPlan"
 import { sheetNames } from "../../sheets/sheetKinds"
-import { readPlan } from "../openFile"
-import { done, refuse, type Verb } from "../verb"
+import { readPlan } from "../input/openFile"
+import { done, refuse, type Verb } from "../input/verb"
 
 const paperNames: readonly PaperName[] = ["a4", "letter"]
 const views = ["facing", "mirror"] as const

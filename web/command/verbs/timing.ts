@@ -1,16 +1,16 @@
-import type { Range } from "../../../geometry/tradeFigures"
-import { productSheets, sheetOf } from "../../plan/salon"
-import type { Plan, Refusal } from "../../plan/schema"
-import { choicesOfPlan } from "../../service/choicesOfPlan"
-import { findConflicts } from "../../service/conflicts"
-import { findCures } from "../../service/cures"
-import { longestMin, type ServiceChoices, serviceOf } from "../../service/scheduleFromPlan"
-import type { Service } from "../../service/scheduleInput"
-import { serviceProblems } from "../../service/scheduleProblems"
-import { goalRefusal, type LiftGoal } from "../../service/scheduleReady"
-import { planService, type Schedule } from "../../service/timing"
-import { readPlan } from "../openFile"
-import { done, refuse, type Verb } from "../verb"
+import type { Range } from "../../../geometry/hair/tradeFigures"
+import { productSheets, sheetOf } from "../../core/document/salon"
+import type { Plan, Refusal } from "../../core/document/schema"
+import { findFixes } from "../../core/fixes/fixes"
+import { goalRefusal, type LiftGoal } from "../../core/lift/scheduleReady"
+import { choicesOfPlan } from "../../core/schedule/choicesOfPlan"
+import { findConflicts } from "../../core/schedule/conflicts"
+import { longestMin, type ServiceChoices, serviceOf } from "../../core/schedule/scheduleFromPlan"
+import type { Service } from "../../core/schedule/scheduleInput"
+import { serviceProblems } from "../../core/schedule/scheduleProblems"
+import { planService, type Schedule } from "../../core/schedule/timing"
+import { readPlan } from "../input/openFile"
+import { done, refuse, type Verb } from "../input/verb"
 
 export const timing: Verb = {
   usage:
@@ -71,7 +71,7 @@ function objectOf(service: Service, schedule: Schedule) {
       rule,
       why,
       sections,
-      cures: findCures(service, rule).map(({ label }) => label),
+      cures: findFixes(service, rule).map(({ label }) => label),
     })),
   }
 }

@@ -1,6 +1,6 @@
-import { openPlan } from "../../plan/planFile"
-import { readFile } from "../openFile"
-import { done, refuse, type Verb } from "../verb"
+import { openPlan } from "../../core/file/planFile"
+import { readFile } from "../input/openFile"
+import { done, refuse, type Verb } from "../input/verb"
 
 export const validate: Verb = {
   usage: "FILE",

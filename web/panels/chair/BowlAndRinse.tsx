@@ -1,10 +1,10 @@
-import { heatOf, mixedTimes, standingOf } from "../../service/chairRecord"
+import { heatOf, mixedTimes, standingOf } from "../../core/chair/chairRecord"
+import { tap } from "../../session/chair/chairStore"
+import { restStore } from "../../session/chair/restStore"
+import { Ticking } from "../../session/chair/Ticking"
+import { useService } from "../../session/chair/useChair"
+import { useRest } from "../../session/chair/useRest"
 import { endService } from "./chairActions"
-import { tap } from "./chairStore"
-import { restStore } from "./restStore"
-import { Ticking } from "./Ticking"
-import { useService } from "./useChair"
-import { useRest } from "./useRest"
 
 /** The next bowl to mix, the common rinse, and the end when all is off. */
 export function BowlAndRinse() {

@@ -1,14 +1,14 @@
 import { useEffect, useRef } from "react"
 import { useStore } from "zustand"
 import { useShallow } from "zustand/react/shallow"
-import { chairHabits } from "../../../presets/emergencies"
-import { announce } from "../../plan/announcements"
-import { callWords, spokenCall } from "../../service/callWords"
-import type { Chair } from "../../service/chairClock"
-import { callsShown, type DueCall, dueCalls } from "../../service/dueCalls"
-import { chairStore, tap } from "./chairStore"
-import { type Signal, sound } from "./signals"
-import { Ticking } from "./Ticking"
+import { chairHabits } from "../../../presets/chair/emergencies"
+import { callWords, spokenCall } from "../../core/chair/callWords"
+import type { Chair } from "../../core/chair/chair"
+import { callsShown, type DueCall, dueCalls } from "../../core/chair/dueCalls"
+import { announce } from "../../session/announcements"
+import { chairStore, tap } from "../../session/chair/chairStore"
+import { type Signal, sound } from "../../session/chair/signals"
+import { Ticking } from "../../session/chair/Ticking"
 
 const ahead = {
   lookMs: chairHabits.callLookAheadMin * 60_000,

@@ -1,8 +1,8 @@
-import { clockText } from "../../service/callWords"
+import { clockText } from "../../core/chair/callWords"
+import { type ChairState, chairStore, tap } from "../../session/chair/chairStore"
+import { Ticking } from "../../session/chair/Ticking"
+import { useChair, useService } from "../../session/chair/useChair"
 import { leaveChair } from "./chairActions"
-import { type ChairState, chairStore, tap } from "./chairStore"
-import { Ticking } from "./Ticking"
-import { useChair, useService } from "./useChair"
 
 type Props = { stage: "start" | "running" | "end"; onAlarm: () => void }
 

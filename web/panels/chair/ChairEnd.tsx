@@ -1,5 +1,5 @@
-import type { Plan } from "../../plan/schema"
-import type { TimedPlan } from "../../service/timedPlan"
+import type { Plan } from "../../core/document/schema"
+import type { TimedPlan } from "../../core/schedule/timedPlan"
 import { ChairLessons } from "../timing/ChairLessons"
 import { PlannedAndReal } from "../timing/PlannedAndReal"
 import { startService } from "./chairActions"

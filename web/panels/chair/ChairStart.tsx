@@ -1,10 +1,11 @@
-import type { Plan } from "../../plan/schema"
-import type { TimedPlan } from "../../service/timedPlan"
-import { checkPlan, nowHere } from "../../service/visitOfPlan"
+import { checkPlan } from "../../core/cautions/visitOfPlan"
+import type { Plan } from "../../core/document/schema"
+import type { TimedPlan } from "../../core/schedule/timedPlan"
+import { deviceLacks, thisDevice } from "../../session/chair/deviceLacks"
+import { useChair } from "../../session/chair/useChair"
+import { nowHere } from "../../session/nowHere"
 import { spanText } from "../timing/minutes"
 import { startService } from "./chairActions"
-import { deviceLacks, thisDevice } from "./deviceLacks"
-import { useChair } from "./useChair"
 
 /** Before minute 0: what is to come, and what holds it. */
 export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {

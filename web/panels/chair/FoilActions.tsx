@@ -1,8 +1,8 @@
-import type { Plan } from "../../plan/schema"
-import { onNow } from "../../service/chairRecord"
-import { tap } from "./chairStore"
+import { onNow } from "../../core/chair/chairRecord"
+import type { Plan } from "../../core/document/schema"
+import { tap } from "../../session/chair/chairStore"
+import { useService } from "../../session/chair/useChair"
 import { LookPad } from "./LookPad"
-import { useService } from "./useChair"
 
 type Props = {
   foil: string | null

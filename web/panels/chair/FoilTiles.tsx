@@ -1,11 +1,11 @@
 import { memo } from "react"
-import type { Chair } from "../../service/chairClock"
-import { type FoilRecord, standingOf } from "../../service/chairRecord"
-import { isOver, minutesOn } from "../../service/chairTiles"
-import { chairStore } from "./chairStore"
-import { type RestState, restStore } from "./restStore"
-import { Ticking } from "./Ticking"
-import { useService } from "./useChair"
+import type { Chair } from "../../core/chair/chair"
+import { type FoilRecord, standingOf } from "../../core/chair/chairRecord"
+import { isOver, minutesOn } from "../../core/chair/chairTiles"
+import { chairStore } from "../../session/chair/chairStore"
+import { type RestState, restStore } from "../../session/chair/restStore"
+import { Ticking } from "../../session/chair/Ticking"
+import { useService } from "../../session/chair/useChair"
 
 type Props = { chosen: string | null; onChoose: (foil: string) => void }
 

@@ -1,10 +1,10 @@
 import { useEffect, useRef, useState } from "react"
-import { levelScale } from "../../../presets/lift"
-import type { Plan } from "../../plan/schema"
-import type { LookSeen } from "../../plan/serviceRecord"
-import { recordsOf } from "../../service/chairRecord"
-import { goalOfPlan } from "../../service/liftOfPlan"
-import { chairStore, tap } from "./chairStore"
+import { levelScale } from "../../../presets/timing/lift"
+import { recordsOf } from "../../core/chair/chairRecord"
+import type { Plan } from "../../core/document/schema"
+import type { LookSeen } from "../../core/document/serviceRecord"
+import { goalOfPlan } from "../../core/lift/liftOfPlan"
+import { chairStore, tap } from "../../session/chair/chairStore"
 
 type Props = { foil: string; name: string; plan: Plan; onClose: () => void }
 

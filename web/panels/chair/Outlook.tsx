@@ -1,6 +1,6 @@
-import { type RestState, restStore } from "./restStore"
-import { Ticking } from "./Ticking"
-import { useRest } from "./useRest"
+import { type RestState, restStore } from "../../session/chair/restStore"
+import { Ticking } from "../../session/chair/Ticking"
+import { useRest } from "../../session/chair/useRest"
 
 /** How the rest of the service stands after what has happened. */
 export function Outlook() {

@@ -1,9 +1,9 @@
 import { useEffect, useRef, useState } from "react"
-import { type Emergency, emergencies } from "../../../presets/emergencies"
-import type { Plan } from "../../plan/schema"
-import { clockText } from "../../service/callWords"
+import { type Emergency, emergencies } from "../../../presets/chair/emergencies"
+import { clockText } from "../../core/chair/callWords"
+import type { Plan } from "../../core/document/schema"
+import { useService } from "../../session/chair/useChair"
 import { logAlarm } from "./chairActions"
-import { useService } from "./useChair"
 
 /** One red button: what is wrong, the steps for it, and a log of the time of each. The clocks of the foils go on. */
 export function RedButton({ plan, onBack }: { plan: Plan; onBack: () => void }) {

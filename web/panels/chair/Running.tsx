@@ -1,15 +1,15 @@
 import { useState } from "react"
-import type { Plan } from "../../plan/schema"
-import { onNow } from "../../service/chairRecord"
-import type { TimedPlan } from "../../service/timedPlan"
+import { onNow } from "../../core/chair/chairRecord"
+import type { Plan } from "../../core/document/schema"
+import type { TimedPlan } from "../../core/schedule/timedPlan"
+import { useService } from "../../session/chair/useChair"
+import { useRestKeeper } from "../../session/chair/useRest"
 import { BowlAndRinse } from "./BowlAndRinse"
 import { Calls } from "./Calls"
 import { FoilActions } from "./FoilActions"
 import { FoilTiles } from "./FoilTiles"
 import { NextFoil } from "./NextFoil"
 import { Outlook } from "./Outlook"
-import { useService } from "./useChair"
-import { useRestKeeper } from "./useRest"
 
 /** The service while it goes on: what is next, what is due, and every foil that is on. */
 export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {

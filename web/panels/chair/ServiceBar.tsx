@@ -1,12 +1,12 @@
 import "./serviceBar.css"
-import { useSession } from "../../plan/usePlan"
-import { callWords, clockText } from "../../service/callWords"
-import { nextCall } from "../../service/dueCalls"
+import { callWords, clockText } from "../../core/chair/callWords"
+import { nextCall } from "../../core/chair/dueCalls"
+import { isRunning } from "../../session/chair/chairStore"
+import { useChair, useService } from "../../session/chair/useChair"
+import { useChairKeeper } from "../../session/chair/useChairKeeper"
+import { useSession } from "../../session/usePlan"
 import { useCallOut } from "./Calls"
 import { goToChair } from "./chairActions"
-import { isRunning } from "./chairStore"
-import { useChair, useService } from "./useChair"
-import { useChairKeeper } from "./useChairKeeper"
 
 /** On every screen but the chair's: the clock of the service that goes on, the next call, and the way back. */
 export function ServiceBar() {

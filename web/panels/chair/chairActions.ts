@@ -1,17 +1,17 @@
-import { act } from "../../plan/act"
-import { announceRefusal } from "../../plan/announcements"
-import { addAlarm } from "../../plan/edits/addAlarm"
-import { setService } from "../../plan/edits/setService"
-import { planStore } from "../../plan/planStore"
-import type { Plan } from "../../plan/schema"
-import { sessionStore } from "../../plan/sessionStore"
-import { standingOf } from "../../service/chairRecord"
-import { beginService, recordOfService, withFoilsOf } from "../../service/liveService"
-import type { TimedPlan } from "../../service/timedPlan"
-import { desk, openFromShelf } from "../shelfActions"
-import { chairStore, isRunning, openChair, setLive, tap, tick } from "./chairStore"
-import { readClocks } from "./deviceClock"
-import { wakeSound } from "./signals"
+import { standingOf } from "../../core/chair/chairRecord"
+import { beginService, recordOfService, withFoilsOf } from "../../core/chair/liveService"
+import type { Plan } from "../../core/document/schema"
+import { addAlarm } from "../../core/edits/plan/addAlarm"
+import { setService } from "../../core/edits/plan/setService"
+import type { TimedPlan } from "../../core/schedule/timedPlan"
+import { announceRefusal } from "../../session/announcements"
+import { chairStore, isRunning, openChair, setLive, tap, tick } from "../../session/chair/chairStore"
+import { readClocks } from "../../session/chair/deviceClock"
+import { wakeSound } from "../../session/chair/signals"
+import { commit } from "../../session/commit"
+import { planStore } from "../../session/planStore"
+import { sessionStore } from "../../session/sessionStore"
+import { desk, openFromShelf } from "../plans/shelfActions"
 
 type Timed = Extract<TimedPlan, { ok: true }>
 
@@ -37,7 +37,7 @@ export function endService() {
   const { onNow } = standingOf(live.chair)
   if (onNow.length > 0)
     return announceRefusal(`${onNow.map(({ name }) => name).join(", ")}: still on. Tap off or rinse first.`)
-  if (!act("Keep what happened at the chair", setService(recordOfService(live)))) return
+  if (!commit("Keep what happened at the chair", setService(recordOfService(live)))) return
   setLive({ ...live, endedAt: new Date().toISOString() })
 }
 
@@ -56,7 +56,7 @@ export async function goToChair() {
 export async function logAlarm(what: string) {
   const { planId, hold } = chairStore.getState()
   if (!isRunning(chairStore.getState())) {
-    act("Write down what went wrong", addAlarm(what, new Date().toISOString()))
+    commit("Write down what went wrong", addAlarm(what, new Date().toISOString()))
     return
   }
   if (planId !== null && hold !== "held") await openChair(planId, true)

@@ -1,5 +1,5 @@
-import type { Step } from "../../service/scheduleFinish"
-import type { Schedule } from "../../service/timing"
+import type { Step } from "../../core/schedule/scheduleFinish"
+import type { Schedule } from "../../core/schedule/timing"
 
 /** What follows the last foil, to the end of the visit; the toners of several zones are rinsed together. */
 export function AfterFoils({ schedule: { steps } }: { schedule: Schedule }) {

@@ -1,5 +1,5 @@
-import type { Plan } from "../../plan/schema"
-import { alarmsOfPlan } from "../../service/alarmsOfPlan"
+import { alarmsOfPlan } from "../../core/chair/alarmsOfPlan"
+import type { Plan } from "../../core/document/schema"
 
 /** What the red button was touched for, at the last service and outside of one, by the wall clock. */
 export function AlarmLog({ plan }: { plan: Plan }) {

@@ -1,7 +1,7 @@
-import { counts, limits } from "../../plan/limits"
-import type { Break, TimingChoices } from "../../plan/timingChoices"
-import { Choices } from "../Choices"
-import { NumberField } from "../NumberField"
+import { counts, limits } from "../../core/document/limits"
+import type { Break, TimingChoices } from "../../core/document/timingChoices"
+import { Choices } from "../fields/Choices"
+import { NumberField } from "../fields/NumberField"
 
 type Props = { timing: TimingChoices; change: (label: string, part: Partial<TimingChoices>) => boolean }
 

@@ -1,14 +1,14 @@
 import { useEffect, useState } from "react"
-import { act } from "../../plan/act"
-import { browserShelf } from "../../plan/browserShelf"
-import { setTiming } from "../../plan/edits/setTiming"
-import type { Plan } from "../../plan/schema"
-import { foilKinds } from "../../plan/serviceRecord"
-import { listServed } from "../../plan/shelfServices"
-import { usualTiming } from "../../plan/usualTiming"
-import { kindWords } from "../../plan/words"
-import { foilsTimed, type Lesson, lessonsOf, paceOf } from "../../service/learntPace"
-import { Scroller } from "../Scroller"
+import { foilsTimed, type Lesson, lessonsOf, paceOf } from "../../core/chair/learntPace"
+import type { Plan } from "../../core/document/schema"
+import { foilKinds } from "../../core/document/serviceRecord"
+import { usualTiming } from "../../core/document/usualTiming"
+import { setTiming } from "../../core/edits/plan/setTiming"
+import { kindWords } from "../../core/text/words"
+import { commit } from "../../session/commit"
+import { browserShelf } from "../../storage/browserShelf"
+import { listServed } from "../../storage/shelfServices"
+import { Scroller } from "../fields/Scroller"
 
 /** How fast each person has really been, over every service on the shelf, and the way to plan with it. */
 export function ChairLessons({ plan }: { plan: Plan }) {
@@ -76,7 +76,7 @@ function PlanWithPace({ lesson, plan }: { lesson: Lesson; plan: Plan }) {
       <button
         type="button"
         className="button"
-        onClick={() => act("Plan with the pace of the chair", setTiming({ pace }))}
+        onClick={() => commit("Plan with the pace of the chair", setTiming({ pace }))}
       >
         Plan with {whose}
       </button>{" "}
@@ -85,7 +85,7 @@ function PlanWithPace({ lesson, plan }: { lesson: Lesson; plan: Plan }) {
           type="button"
           className="button"
           onClick={() =>
-            act("Plan the second pair with the pace of the chair", setTiming({ secondPace: pace }))
+            commit("Plan the second pair with the pace of the chair", setTiming({ secondPace: pace }))
           }
         >
           {lesson.person ? `${lesson.person} as second pair` : "Second pair with this pace"}

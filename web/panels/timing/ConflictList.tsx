@@ -1,18 +1,18 @@
-import { act } from "../../plan/act"
-import type { Conflict } from "../../service/conflicts"
-import { cureEdit } from "../../service/cureEdit"
-import type { Cure } from "../../service/cures"
-import type { TimedPlan } from "../../service/timedPlan"
+import type { Fix } from "../../core/fixes/fix"
+import { fixEdit } from "../../core/fixes/fixEdit"
+import type { Conflict } from "../../core/schedule/conflicts"
+import type { TimedPlan } from "../../core/schedule/timedPlan"
+import { commit } from "../../session/commit"
+import { type FixSearch, useFixSearch } from "../../session/timing/useFixSearch"
 import { ClosestTogether } from "./ClosestTogether"
 import { SearchProgress } from "./SearchProgress"
-import { type CureSearch, useCureSearch } from "./useCureSearch"
 
 type Timed = Extract<TimedPlan, { ok: true }>
 
 /** What cannot be kept, each with the cures that work, cheapest first: one touch, one undo. */
 export function ConflictList({ timed }: { timed: Timed }) {
   const { conflicts, service } = timed
-  const { search, stop, again } = useCureSearch(service, conflicts)
+  const { search, stop, again } = useFixSearch(service, conflicts)
   return (
     <section aria-labelledby="conflicts-title">
       <h2 id="conflicts-title">
@@ -29,7 +29,7 @@ export function ConflictList({ timed }: { timed: Timed }) {
   )
 }
 
-type ConflictProps = { conflict: Conflict; timed: Timed; search: CureSearch }
+type ConflictProps = { conflict: Conflict; timed: Timed; search: FixSearch }
 
 function OneConflict({ conflict: { rule, why }, timed, search }: ConflictProps) {
   const cures = search.cures[rule]
@@ -50,8 +50,8 @@ function OneConflict({ conflict: { rule, why }, timed, search }: ConflictProps) 
   )
 }
 
-const CureButton = ({ cure, timed }: { cure: Cure; timed: Timed }) => (
-  <button type="button" className="button" onClick={() => act(cure.label, cureEdit(cure, timed.service))}>
+const CureButton = ({ cure, timed }: { cure: Fix; timed: Timed }) => (
+  <button type="button" className="button" onClick={() => commit(cure.label, fixEdit(cure, timed.service))}>
     {cure.label}
   </button>
 )

@@ -1,8 +1,8 @@
-import { heatHabits } from "../../../presets/pace"
-import { limits } from "../../plan/limits"
-import type { TimingChoices } from "../../plan/timingChoices"
-import { Choices } from "../Choices"
-import { NumberField } from "../NumberField"
+import { heatHabits } from "../../../presets/timing/pace"
+import { limits } from "../../core/document/limits"
+import type { TimingChoices } from "../../core/document/timingChoices"
+import { Choices } from "../fields/Choices"
+import { NumberField } from "../fields/NumberField"
 
 type Props = {
   timing: TimingChoices

@@ -1,17 +1,17 @@
 import "./nextTime.css"
 import { useId } from "react"
-import { act } from "../../plan/act"
-import { setPlanDetails } from "../../plan/edits/setPlanDetails"
-import { letters } from "../../plan/limits"
-import type { Plan } from "../../plan/schema"
-import { useTyped } from "../useTyped"
+import { letters } from "../../core/document/limits"
+import type { Plan } from "../../core/document/schema"
+import { setPlanDetails } from "../../core/edits/plan/setPlanDetails"
+import { commit } from "../../session/commit"
+import { useTyped } from "../fields/useTyped"
 
 /** What to do again and what to do otherwise: kept with the plan, printed on its record card. */
 export function NextTime({ plan: { note } }: { plan: Plan }) {
   const id = useId()
   const [text, setText] = useTyped(note)
   const keep = () => {
-    if (text !== note) act("Write a note for next time", setPlanDetails({ note: text }))
+    if (text !== note) commit("Write a note for next time", setPlanDetails({ note: text }))
   }
   return (
     <section aria-labelledby={id}>

@@ -1,7 +1,7 @@
-import type { Plan } from "../../plan/schema"
-import { plannedAndReal, type PlannedAndReal as Row } from "../../service/chairDue"
-import { chairOfRecord } from "../../service/liveService"
-import { Scroller } from "../Scroller"
+import { plannedAndReal, type PlannedAndReal as Row } from "../../core/chair/chairDue"
+import { chairOfRecord } from "../../core/chair/liveService"
+import type { Plan } from "../../core/document/schema"
+import { Scroller } from "../fields/Scroller"
 
 /** What was planned for each foil at the chair and what came of it; nothing before the first service. */
 export function PlannedAndReal({ plan }: { plan: Plan }) {

@@ -1,6 +1,6 @@
-import type { CureSearch } from "./useCureSearch"
+import type { FixSearch } from "../../session/timing/useFixSearch"
 
-type Props = { search: CureSearch; onStop: () => void; onAgain: () => void }
+type Props = { search: FixSearch; onStop: () => void; onAgain: () => void }
 
 /** How far the search for cures has come, and the way to call it off. */
 export function SearchProgress({ search: { state, done, of }, onStop, onAgain }: Props) {

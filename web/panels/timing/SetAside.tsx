@@ -1,13 +1,13 @@
 import { useState } from "react"
 import { isFoil } from "../../../geometry/section/section"
-import { act } from "../../plan/act"
-import { announceRefusal } from "../../plan/announcements"
-import { bringBack } from "../../plan/edits/keepForAnotherDay"
-import { setTiming } from "../../plan/edits/setTiming"
-import { laterVisit } from "../../plan/laterVisit"
-import type { Plan } from "../../plan/schema"
-import { whyNotKept } from "../../plan/shelfWords"
-import { desk, openFromShelf, planTitle } from "../shelfActions"
+import { laterVisit } from "../../core/document/laterVisit"
+import type { Plan } from "../../core/document/schema"
+import { bringBack } from "../../core/edits/plan/keepForAnotherDay"
+import { setTiming } from "../../core/edits/plan/setTiming"
+import { announceRefusal } from "../../session/announcements"
+import { commit } from "../../session/commit"
+import { whyNotKept } from "../../storage/shelfWords"
+import { desk, openFromShelf, planTitle } from "../plans/shelfActions"
 import { moveToOwnVisit } from "./moveToOwnVisit"
 
 /** What cures have set aside in the plan, and the way back from each. */
@@ -37,7 +37,7 @@ function AnotherDay({ plan }: { plan: Plan }) {
       <button
         type="button"
         className="button"
-        onClick={() => act("Bring the foils of another day back", bringBack)}
+        onClick={() => commit("Bring the foils of another day back", bringBack)}
       >
         Bring them back today
       </button>
@@ -81,7 +81,7 @@ function FreshBowls({ plan: { sections, timing } }: { plan: Plan }) {
       <button
         type="button"
         className="button"
-        onClick={() => act("Share out the bowls as usual", setTiming({ freshAt: [] }))}
+        onClick={() => commit("Share out the bowls as usual", setTiming({ freshAt: [] }))}
       >
         Share out the bowls as usual
       </button>

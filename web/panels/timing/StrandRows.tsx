@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from "react"
-import { looks } from "../../../presets/pace"
-import { limits } from "../../plan/limits"
-import type { StrandTest } from "../../plan/timingChoices"
-import { NumberField } from "../NumberField"
+import { looks } from "../../../presets/timing/pace"
+import { limits } from "../../core/document/limits"
+import type { StrandTest } from "../../core/document/timingChoices"
+import { NumberField } from "../fields/NumberField"
 
 type Props = { test: StrandTest; most: number; onChange: (test: StrandTest) => void }
 /** A look at the strand; one that was only begun has no level yet. */

@@ -1,15 +1,15 @@
 import { isFoil } from "../../../geometry/section/section"
-import { strandTestRows } from "../../../presets/lift"
-import { act } from "../../plan/act"
-import { setTiming } from "../../plan/edits/setTiming"
-import { limits } from "../../plan/limits"
-import type { Mix, Plan } from "../../plan/schema"
-import type { StrandTest } from "../../plan/timingChoices"
-import { goalOfPlan, testedMix } from "../../service/liftOfPlan"
-import { mixesUsed } from "../../service/mixesUsed"
-import { Choices } from "../Choices"
-import { NumberField } from "../NumberField"
-import { LiftCurve } from "./LiftCurve"
+import { strandTestRows } from "../../../presets/timing/lift"
+import { limits } from "../../core/document/limits"
+import type { Mix, Plan } from "../../core/document/schema"
+import type { StrandTest } from "../../core/document/timingChoices"
+import { setTiming } from "../../core/edits/plan/setTiming"
+import { goalOfPlan, testedMix } from "../../core/lift/liftOfPlan"
+import { mixesUsed } from "../../core/schedule/mixesUsed"
+import { commit } from "../../session/commit"
+import { Choices } from "../fields/Choices"
+import { NumberField } from "../fields/NumberField"
+import { LiftCurve } from "./chart/LiftCurve"
 import { StrandRows } from "./StrandRows"
 
 const usualStartLevel = 7
@@ -19,7 +19,7 @@ export function StrandTestPanel({ plan }: { plan: Plan }) {
   const test = plan.timing?.strandTest ?? null
   const mix = test && testedMix(plan, test)
   const write = (strandTest: StrandTest | null) =>
-    act(strandTest ? "Write down a strand test" : "Take the strand test out", setTiming({ strandTest }))
+    commit(strandTest ? "Write down a strand test" : "Take the strand test out", setTiming({ strandTest }))
   return (
     <section aria-labelledby="strand-title">
       <h2 id="strand-title">Strand test</h2>

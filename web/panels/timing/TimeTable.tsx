@@ -1,9 +1,9 @@
 import { isFoil } from "../../../geometry/section/section"
-import { headOf } from "../../plan/measured"
-import type { Plan } from "../../plan/schema"
-import { kindWords, whereOf } from "../../plan/words"
-import type { TimedPlan } from "../../service/timedPlan"
-import { Scroller } from "../Scroller"
+import type { Plan } from "../../core/document/schema"
+import { headOf } from "../../core/figures/measured"
+import type { TimedPlan } from "../../core/schedule/timedPlan"
+import { kindWords, whereOf } from "../../core/text/words"
+import { Scroller } from "../fields/Scroller"
 import { rangeText } from "./minutes"
 
 type Timed = Extract<TimedPlan, { ok: true }>

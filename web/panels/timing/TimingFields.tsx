@@ -1,17 +1,17 @@
-import { foilMin, type Skill } from "../../../presets/pace"
-import { act } from "../../plan/act"
-import { capital } from "../../plan/capital"
-import { setTiming } from "../../plan/edits/setTiming"
-import { letters, limits } from "../../plan/limits"
-import type { Plan } from "../../plan/schema"
-import type { TimingChoices } from "../../plan/timingChoices"
-import { usualTiming } from "../../plan/usualTiming"
-import { goalOfPlan } from "../../service/liftOfPlan"
-import { heatRefusal } from "../../service/scheduleProblems"
-import { timedPlan } from "../../service/timedPlan"
-import { Choices } from "../Choices"
-import { NumberField } from "../NumberField"
-import { TextField } from "../TextField"
+import { foilMin, type Skill } from "../../../presets/timing/pace"
+import { letters, limits } from "../../core/document/limits"
+import type { Plan } from "../../core/document/schema"
+import type { TimingChoices } from "../../core/document/timingChoices"
+import { usualTiming } from "../../core/document/usualTiming"
+import { setTiming } from "../../core/edits/plan/setTiming"
+import { goalOfPlan } from "../../core/lift/liftOfPlan"
+import { heatRefusal } from "../../core/schedule/scheduleProblems"
+import { timedPlan } from "../../core/schedule/timedPlan"
+import { capital } from "../../core/text/capital"
+import { commit } from "../../session/commit"
+import { Choices } from "../fields/Choices"
+import { NumberField } from "../fields/NumberField"
+import { TextField } from "../fields/TextField"
 import { BreakFields } from "./BreakFields"
 import { HeatChoice } from "./HeatChoice"
 
@@ -42,7 +42,7 @@ const usualLift = { fromLevel: 7, toLevel: 9 }
 export function TimingFields({ plan }: { plan: Plan }) {
   const timing: TimingChoices = plan.timing ?? usualTiming
   const timed = timedPlan(plan)
-  const change = (label: string, part: Partial<TimingChoices>) => act(label, setTiming(part))
+  const change = (label: string, part: Partial<TimingChoices>) => commit(label, setTiming(part))
   return (
     <section className="timing-fields" aria-label="How the visit goes">
       <Choices

@@ -1,4 +1,4 @@
-import type { Range } from "../../../geometry/tradeFigures"
+import type { Range } from "../../../geometry/hair/tradeFigures"
 
 /** A minute of the visit, counted from the first parting. */
 export const minutesText = (min: number) => `minute ${Math.round(min)}`

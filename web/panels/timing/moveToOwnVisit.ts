@@ -1,11 +1,11 @@
-import { announce } from "../../plan/announcements"
-import { letGoOf } from "../../plan/edits/keepForAnotherDay"
-import { laterVisit } from "../../plan/laterVisit"
-import { edit } from "../../plan/planStore"
-import type { Plan } from "../../plan/schema"
-import { takeIn } from "../../plan/shelf"
-import { keepSetting } from "../../plan/shelfList"
-import { type Desk, planTitle } from "../shelfActions"
+import { laterVisit } from "../../core/document/laterVisit"
+import type { Plan } from "../../core/document/schema"
+import { letGoOf } from "../../core/edits/plan/keepForAnotherDay"
+import { announce } from "../../session/announcements"
+import { edit } from "../../session/planStore"
+import { takeIn } from "../../storage/shelf"
+import { keepSetting } from "../../storage/shelfList"
+import { type Desk, planTitle } from "../plans/shelfActions"
 
 /** The plan on the shelf that took over the foils of another day; or why there is none. */
 export type OwnVisit = { ok: true; id: string; name: string } | { ok: false; why: string }

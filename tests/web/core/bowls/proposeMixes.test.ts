@@ -1,0 +1,125 @@
+import { describe, expect, it } from "vitest"
+import { isFoil } from "../../../../geometry/section/section"
+import { isMixedSo, proposeMixes } from "../../../../web/core/bowls/proposeMixes"
+import type { Plan } from "../../../../web/core/document/schema"
+import { regroupMixes } from "../../../../web/core/edits/plan/regroupMixes"
+import { setConsultation } from "../../../../web/core/edits/plan/setConsultation"
+import { setHair } from "../../../../web/core/edits/plan/setHair"
+import { setMix } from "../../../../web/core/edits/plan/setMix"
+import { figuresOf, measured } from "../../../../web/core/figures/measured"
+import { examplePlan } from "../../../../web/core/file/examplePlan"
+import { zoneOf } from "../../../../web/core/schedule/scheduleFromPlan"
+import { busyPlan } from "../../../support/busyPlan"
+import { done, refusal } from "../../../support/samples"
+
+const state = (level: number) => ({ level, history: [], porosity: null, stretch: null })
+const recipes = (plan: Plan) =>
+  proposeMixes(plan).map(({ mix, foils }) => ({
+    ...mix,
+    parts: mix.ratio.developer,
+    foils: foils.length,
+  }))
+
+/** A plan that asks for two strengths: the hairline from level 8, the rest from level 5, all to level 9. */
+const twoHairs = done(
+  setConsultation({
+    hair: {
+      hairline: { roots: state(8), midLengths: state(8), ends: state(8) },
+      top: { roots: state(5) },
+      left: { roots: state(5) },
+      right: { roots: state(5) },
+      back: { roots: state(5) },
+    },
+    liftToLevel: 9,
+  }),
+  busyPlan(40),
+)
+
+describe("mixes proposed from the hair", () => {
+  it("take 20 vol at 1 : 2 for foils from level 7 to 10 (common practice, no source)", () => {
+    const plan = done(setConsultation({ hair: { top: { roots: state(7) } }, liftToLevel: 10 }), busyPlan(40))
+    const creamy = recipes(plan).find(({ parts }) => parts === 2)
+    expect(creamy).toMatchObject({ developerVolume: 20, parts: 2 })
+  })
+
+  it("give the hairline the weakest that reaches from its own level, the rest from theirs: 10 and 20 vol", () => {
+    const plan = twoHairs
+    for (const { mix, foils } of proposeMixes(plan)) {
+      const zones = new Set(foils.map((foil) => zoneOf(foil, plan) === "hairline"))
+      expect(zones.size).toBe(1)
+      expect(mix.developerVolume).toBe(zones.has(true) ? 10 : 20)
+    }
+  })
+
+  it("serve every foil once, in the order of application, lettered from A", () => {
+    const proposed = proposeMixes(twoHairs)
+    const served = proposed.flatMap(({ foils }) => foils.map(({ id }) => id))
+    expect(served.toSorted()).toEqual(
+      twoHairs.sections
+        .filter(isFoil)
+        .map(({ id }) => id)
+        .toSorted(),
+    )
+    expect(proposed.map(({ mix }) => mix.id)).toEqual(["A", "B", "C", "D"].slice(0, proposed.length))
+  })
+
+  it("never go above 20 vol at the hairline, whatever the goal", () => {
+    const plan = done(setConsultation({ liftToLevel: 10, hair: { hairline: { roots: state(2) } } }), twoHairs)
+    for (const { mix, foils } of proposeMixes(plan))
+      if (foils.some((foil) => zoneOf(foil, plan) === "hairline"))
+        expect(mix.developerVolume).toBeLessThanOrEqual(20)
+  })
+
+  it("join a mix too small for the smallest bowl to the largest of its developer, mixed as that is", () => {
+    // A generous frame with backcombed panels is one mix at 1 : 2 (common practice, no source).
+    const plan = examplePlan()
+    const gramsOf = (isBackcomb: boolean) =>
+      measured(plan).sections.reduce(
+        (sum, { section, figures }) =>
+          (section.kind === "backcomb") === isBackcomb ? sum + figures.productG.high : sum,
+        0,
+      )
+    expect(Math.min(gramsOf(true), gramsOf(false))).toBeLessThan(30)
+    const [only, ...others] = recipes(plan)
+    expect(others).toEqual([])
+    expect(only.parts).toBe(gramsOf(true) > gramsOf(false) ? 1.5 : 2)
+  })
+
+  it("are loose where a foil has much hair to cover, thick on a board, like yoghurt in foils, inside the sheet", () => {
+    const long = { front: 90, sides: 90, back: 90 }
+    const plan = done(setHair({ lengthCm: long }), busyPlan(40))
+    const wide = plan.sections
+      .filter(isFoil)
+      .filter((foil) => foil.kind !== "backcomb" && figuresOf(foil, plan).strandAreaCm2 >= 840)
+    expect(wide.length).toBeGreaterThan(0)
+    for (const { mix, foils } of proposeMixes(plan)) {
+      const mostly = foils.filter(({ kind }) => kind !== "backcomb")
+      if (mostly.length > 0 && mostly.every((foil) => wide.includes(foil)))
+        expect(mix.ratio.developer).toBe(2.5)
+    }
+    expect(proposeMixes(plan).map(({ mix }) => mix.ratio.developer)).toContain(2.5)
+    expect(proposeMixes(busyPlan(40)).map(({ mix }) => mix.ratio.developer)).not.toContain(2.5)
+  })
+
+  it("leave a product without a sheet as it is", () => {
+    const [mix] = examplePlan().mixes
+    const plan = done(setMix({ ...mix, product: "From a tub", developerVolume: 15 }), examplePlan())
+    expect(recipes(plan)).toContainEqual(
+      expect.objectContaining({ product: "From a tub", developerVolume: 15 }),
+    )
+  })
+
+  it("are not proposed again once taken", () => {
+    const proposed = proposeMixes(twoHairs)
+    expect(isMixedSo(twoHairs, proposed)).toBe(false)
+    const grouped = done(regroupMixes(proposed), twoHairs)
+    expect(isMixedSo(grouped, proposeMixes(grouped))).toBe(true)
+  })
+
+  it("are refused when a foil is in none of them", () => {
+    const [first] = proposeMixes(examplePlan())
+    expect(refusal(regroupMixes([{ ...first, foils: first.foils.slice(1) }]), examplePlan())).toMatch(
+      /^Foil \d+ is in none of the mixes$/,
+    )
+  })
+})

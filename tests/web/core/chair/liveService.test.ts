@@ -1,0 +1,102 @@
+import { describe, expect, it } from "vitest"
+import type { Tap } from "../../../../web/core/chair/chair"
+import { tapChair } from "../../../../web/core/chair/chairClock"
+import { plannedAndReal, soFarOf } from "../../../../web/core/chair/chairDue"
+import {
+  beginService,
+  chairOfRecord,
+  isLiveService,
+  type LiveService,
+  recordOfService,
+  withFoilsOf,
+} from "../../../../web/core/chair/liveService"
+import type { Plan } from "../../../../web/core/document/schema"
+import { setService } from "../../../../web/core/edits/plan/setService"
+import { removeSections } from "../../../../web/core/edits/sections/removeSections"
+import { openPlan, savePlan } from "../../../../web/core/file/planFile"
+import { restOfService } from "../../../../web/core/fixes/restOfService"
+import { timedPlan } from "../../../../web/core/schedule/timedPlan"
+import { planService } from "../../../../web/core/schedule/timing"
+import { done, samplePlan } from "../../../support/samples"
+
+const minute = 60_000
+const startMs = Date.parse("2026-03-09T10:00:00.000Z")
+const at = (minutes: number) => ({
+  load: "one",
+  monotonicMs: minutes * minute,
+  wallMs: startMs + minutes * minute,
+})
+const timed = (plan: Plan) => {
+  const clock = timedPlan(plan)
+  if (!clock.ok) throw new Error(clock.problems.join(" "))
+  return clock
+}
+const played = (...taps: readonly (readonly [number, Tap])[]): LiveService => {
+  const live = beginService(samplePlan, timed(samplePlan), at(0))
+  const chair = taps.reduce(
+    (before, [when, tap]) => tapChair(before, tap, { at: at(when), revision: before.revision }).chair,
+    live.chair,
+  )
+  return { ...live, chair }
+}
+const [first, second] = samplePlan.sections.map(({ id }) => id)
+const on = (foil: string): Tap => ({ kind: "on", foil })
+
+describe("a service at the chair of a plan", () => {
+  it("keeps what was planned for each foil when it began", () => {
+    const live = played()
+    const { schedule } = timed(samplePlan)
+    expect(live.startedAt).toBe("2026-03-09T10:00:00.000Z")
+    expect(live.planned.map(({ id, plannedOnMin }) => [id, plannedOnMin])).toEqual(
+      schedule.foils.map(({ id, onAtMin }) => [id, onAtMin]),
+    )
+  })
+
+  it("plans the rest again from a late tap: all that follow are later too", () => {
+    // Planned on at minute 4; it came at 20, sixteen minutes late.
+    const { chair } = played([20, on(first)])
+    const { service, schedule: planned } = timed(samplePlan)
+    const again = planService({ ...service, soFar: soFarOf(chair) })
+    expect(again.foils[0].onAtMin).toBe(20)
+    expect(again.foils[1].onAtMin).toBeGreaterThan(planned.foils[1].onAtMin + 10)
+    expect(again.foils[0].limitAtMin).toBe(65) // 45 minutes from its own first contact
+    const { onAtMin, offAtMin, rinseMin } = restOfService(service, soFarOf(chair))
+    expect(onAtMin[second]).toBeCloseTo(again.foils[1].onAtMin, 1)
+    expect(offAtMin).toEqual({ [first]: Math.round(again.foils[0].offAtMin) })
+    expect(rinseMin).toBe(Math.round(again.rinseMin))
+  })
+
+  it("follows the plan when a foil is taken out, but never forgets one that is on", () => {
+    const gone = timed(done(removeSections(first, second)))
+    expect(withFoilsOf(played(), gone).chair.foils.map(({ mapNumber }) => mapNumber)).toEqual([3])
+    const touched = withFoilsOf(played([4, on(first)]), gone)
+    expect(touched.chair.foils.map(({ mapNumber }) => mapNumber)).toEqual([1, 3])
+    const same = played([4, on(first)])
+    expect(withFoilsOf(same, timed(samplePlan))).toBe(same)
+  })
+
+  it("is kept with the plan, through the file and back, with planned against real", () => {
+    const live = played([5, on(first)], [7.5, on(second)], [31, { kind: "off", foil: first }])
+    const plan = done(setService(recordOfService(live)))
+    const opened = openPlan(savePlan(plan))
+    if (!opened.ok || !opened.plan.service) throw new Error("the service was lost")
+    expect(opened.plan.service.log[0].wallAt).toBe("2026-03-09T10:05:00.000Z")
+    const chair = chairOfRecord(opened.plan.service)
+    expect(chair.log).toEqual(live.chair.log)
+    const planned = opened.plan.service.foils.map(({ id, plannedOnMin, plannedMinutesOn }) => ({
+      id,
+      onAtMin: plannedOnMin,
+      onMin: plannedMinutesOn,
+    }))
+    expect(plannedAndReal(planned, chair)[0]).toMatchObject({
+      plannedOnMin: 4,
+      realOnMin: 5,
+      realMinutesOn: 26,
+    })
+  })
+
+  it("is known from anything else that a database may hold", () => {
+    expect(isLiveService(structuredClone(played()))).toBe(true)
+    expect([null, "", {}, { planId: "a" }].map(isLiveService)).toEqual([false, false, false, false])
+  })
+})

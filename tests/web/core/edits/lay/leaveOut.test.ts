@@ -1,0 +1,129 @@
+import { describe, expect, it } from "vitest"
+import { hairlineParting } from "../../../../../geometry/parting/parting"
+import { wornPath } from "../../../../../geometry/parting/wornParting"
+import { bandShape } from "../../../../../geometry/section/bandShape"
+import { overlapCm2 } from "../../../../../geometry/section/overlap"
+import type { Section, SectionKind } from "../../../../../geometry/section/section"
+import { nearestOnPath } from "../../../../../geometry/surface/nearestOnPath"
+import { measurePath } from "../../../../../geometry/surface/surfacePath"
+import { isRefusal } from "../../../../../web/core/document/edit"
+import { newPlan } from "../../../../../web/core/document/newPlan"
+import { newSection } from "../../../../../web/core/document/newSection"
+import type { Edit, Plan } from "../../../../../web/core/document/schema"
+import { leaveBabyHairs, leaveBetween, leaveVeil } from "../../../../../web/core/edits/lay/leaveOut"
+import { headOf } from "../../../../../web/core/figures/measured"
+
+const empty = newPlan(new Date())
+const head = headOf(empty)
+
+function withSection(plan: Plan, behindMm: number, kind: SectionKind = "slice", depthMm = 3): Plan {
+  const made = hairlineParting(head, { fromAlongMm: 20, toAlongMm: 75, behindMm })
+  if ("refused" in made) throw new Error(made.refused)
+  const section = { ...newSection(kind, made.parting, plan), depthMm: { start: depthMm, end: depthMm } }
+  return { ...plan, sections: [...plan.sections, section as Section] }
+}
+const ids = (plan: Plan) => plan.sections.map(({ id }) => id)
+
+function left(plan: Plan, edit: Edit): Section<"left-out"> {
+  const after = edit(plan)
+  if (isRefusal(after)) throw new Error(after.refused)
+  const made = after.sections[after.sections.length - 1]
+  if (made.kind !== "left-out") throw new Error("nothing is left out")
+  return made
+}
+const middleMm = (section: Section) =>
+  head.hairline.coordinates(section.parting[section.parting.length >> 1]).behindMm
+const touches = (section: Section, plan: Plan) =>
+  plan.sections.some((other) => overlapCm2(section, other, head) > 0.01)
+
+describe("a veil", () => {
+  it("lies behind the section it falls over, and takes none of its hair", () => {
+    const plan = withSection(empty, 20)
+    const veil = left(plan, leaveVeil(ids(plan)))
+    expect(veil.name).toBe("Veil")
+    // 8 mm of veil behind a parting 20 mm from the hairline, and a hair's breadth.
+    expect(middleMm(veil)).toBeCloseTo(28.3, 0)
+    expect(touches(veil, plan)).toBe(false)
+  })
+
+  it("lies behind the last of several", () => {
+    const plan = withSection(withSection(empty, 30), 12)
+    expect(middleMm(left(plan, leaveVeil(ids(plan))))).toBeCloseTo(38.3, 0)
+  })
+
+  it("lies astride the centre parting when nothing is chosen", () => {
+    const { points, stations, layers } = bandShape(left(empty, leaveVeil([])), head)
+    const across = Array.from({ length: stations * layers }, (_, i) => points[3 * i])
+    expect(Math.min(...across)).toBeCloseTo(-4, 0)
+    expect(Math.max(...across)).toBeCloseTo(4, 0)
+  })
+
+  it("lies astride the parting that is worn on a side", () => {
+    const wornParting = { kind: "side", side: "left", offCentreMm: 30 } as const
+    const veil = left({ ...empty, head: { ...empty.head, wornParting } }, leaveVeil([]))
+    const worn = nearestOnPath(head.surface, measurePath(head.surface, wornPath(head, wornParting)))
+    const { points, stations, layers } = bandShape(veil, head)
+    const rims = Array.from({ length: stations }, (_, i) => [i * layers, (i + 1) * layers - 1]).slice(2, -2)
+    for (const index of rims.flat()) {
+      const point = [points[3 * index], points[3 * index + 1], points[3 * index + 2]] as const
+      expect(worn(point).chordMm).toBeCloseTo(4, 0)
+    }
+  })
+})
+
+describe("baby hairs", () => {
+  it("are the edge of the hairline in front of a section", () => {
+    const plan = withSection(empty, 9)
+    const edge = left(plan, leaveBabyHairs(ids(plan)))
+    expect(edge).toMatchObject({ name: "Baby hairs", taken: "front", depthMm: { start: 3, end: 3 } })
+    expect(middleMm(edge)).toBeCloseTo(3, 0)
+    expect(touches(edge, plan)).toBe(false)
+  })
+
+  it("are as narrow as the section leaves them", () => {
+    // A slice of 3 mm parted at 5 mm: 2 mm are left, less a hair's breadth, in half millimetres.
+    const plan = withSection(empty, 5)
+    expect(left(plan, leaveBabyHairs(ids(plan))).depthMm.start).toBe(1.5)
+  })
+
+  it("are refused where a section takes the hair up to the hairline", () => {
+    const plan = withSection(empty, 3)
+    expect(leaveBabyHairs(ids(plan))(plan)).toEqual({
+      refused: expect.stringMatching(/^Foil 1 takes the hair up to the hairline: make it thinner or move/),
+    })
+  })
+
+  it("run from temple to temple when nothing is chosen", () => {
+    const { parting } = left(empty, leaveBabyHairs([]))
+    const along = parting.map((at) => head.hairline.coordinates(at).alongMm)
+    const temple = head.hairline.coordinates(head.hairline.landmarks.get("temple") ?? parting[0]).alongMm
+    expect(Math.min(...along)).toBeCloseTo(-temple, 0)
+    expect(Math.max(...along)).toBeCloseTo(temple, 0)
+  })
+})
+
+describe("the space between two", () => {
+  it("is all the hair between them, whichever was chosen first", () => {
+    // Slices of 3 mm at 8 and 18 mm: from 8 to 15 there are 7 mm, less a hair's breadth.
+    for (const plan of [withSection(withSection(empty, 8), 18), withSection(withSection(empty, 18), 8)]) {
+      const space = left(plan, leaveBetween(ids(plan)))
+      expect(space.name).toMatch(/^Space between [12] and [12]$/)
+      expect(space.depthMm.start).toBeCloseTo(6.7, 0)
+      expect(space.depthMm.end).toBeCloseTo(6.7, 0)
+      expect(middleMm(space)).toBeCloseTo(15, 0)
+      expect(touches(space, plan)).toBe(false)
+    }
+  })
+
+  it("is refused when there is none", () => {
+    const plan = withSection(withSection(empty, 8), 11)
+    expect(leaveBetween(ids(plan))(plan)).toEqual({
+      refused: expect.stringMatching(/^There is no hair between foil 1 and foil 2/),
+    })
+  })
+
+  it("asks for two", () => {
+    const plan = withSection(empty, 8)
+    expect(leaveBetween(ids(plan))(plan)).toEqual({ refused: expect.stringMatching(/^Choose two foils/) })
+  })
+})

@@ -1,0 +1,213 @@
+import fc from "fast-check"
+import { describe, expect, test } from "vitest"
+import { houseProducts } from "../../../../presets/formula/houseProducts"
+import { additiveWords } from "../../../../web/core/mixing/additiveWords"
+import { type BowlFoil, placedInTurn, planBowls } from "../../../../web/core/mixing/bowls"
+import { type MixChoice, planMix } from "../../../../web/core/mixing/mix"
+import { mixAmounts, type Recipe, toMixG } from "../../../../web/core/mixing/mixAmounts"
+
+const recipe: Recipe = {
+  ratio: { lightener: 1, developer: 2 },
+  developerPercent: 6,
+  additives: [],
+  scaleStepG: 1,
+}
+const row = (count: number, high: number, placeMin: number): BowlFoil[] =>
+  placedInTurn(
+    Array.from({ length: count }, (_, i) => ({
+      id: `f${i + 1}`,
+      productG: { low: high / 2, mid: high * 0.75, high },
+      placeMin,
+    })),
+  )
+const limits = { potLifeMin: 45, mostMixG: 40 }
+
+describe("amounts of one bowl", () => {
+  test("worked choice of common practice: 51 g wanted at 1 : 2 is 20 g + 40 g", () => {
+    // 51 x 1.05 + 6 = 59.55 g; a third is 19.85 g, 20 g on the scale. 40 g / 1.0204 g/mL = 39.2 mL.
+    expect(toMixG(51)).toBeCloseTo(59.55, 10)
+    expect(mixAmounts(51, recipe)).toEqual({
+      lightenerG: 20,
+      developerG: 40,
+      developerMl: 39,
+      additives: [],
+      mixedG: 60,
+    })
+  })
+
+  test("never under 10 + 20 g", () => {
+    expect(mixAmounts(2, recipe)).toMatchObject({ lightenerG: 10, developerG: 20 })
+    expect(mixAmounts(2, { ...recipe, ratio: { lightener: 1, developer: 1.5 } })).toMatchObject({
+      lightenerG: 12,
+      developerG: 18,
+    })
+    expect(mixAmounts(2, { ...recipe, ratio: { lightener: 2, developer: 5 } })).toMatchObject({
+      lightenerG: 10,
+      developerG: 25,
+    })
+  })
+
+  test("powder goes up to the step of the scale, developer follows it", () => {
+    // 30 x 1.05 + 6 = 37.5 g at 1 : 1.5: 15 g exactly; 31 g: 38.55 g, 15.42 g.
+    const thick = { ...recipe, ratio: { lightener: 1, developer: 1.5 } }
+    expect(mixAmounts(30, thick)).toMatchObject({ lightenerG: 15, developerG: 23, mixedG: 38 })
+    expect(mixAmounts(31, { ...thick, scaleStepG: 0.5 })).toMatchObject({
+      lightenerG: 15.5,
+      developerG: 23.5,
+    })
+    expect(mixAmounts(31, { ...thick, scaleStepG: 0.1 })).toMatchObject({
+      lightenerG: 15.5,
+      developerG: 23.3,
+    })
+  })
+
+  test("an additive is a line of its own and displaces developer only if its sheet says so", () => {
+    const drops = { name: "Drops", gPerG: 0.1, replacesDeveloper: false }
+    const beside = mixAmounts(51, { ...recipe, additives: [drops] })
+    expect(beside).toMatchObject({ developerG: 40, additives: [{ name: "Drops", grams: 2 }], mixedG: 62 })
+    expect(additiveWords(beside)).toEqual([
+      "2 g Drops, on top of the developer: 1 g of lightener to 2.1 g of the rest.",
+    ])
+    const instead = mixAmounts(51, { ...recipe, additives: [{ ...drops, replacesDeveloper: true }] })
+    expect(instead).toMatchObject({ developerG: 38, mixedG: 60 })
+    expect(additiveWords(instead)).toEqual(["2 g Drops, in place of as much developer: the ratio stays."])
+  })
+})
+
+describe("bowls", () => {
+  test("what fits one bowl is one bowl", () => {
+    // 8 x 4 = 32 g: 39.6 g to mix, 13.2 g of powder, 14 g on the scale.
+    expect(planBowls(row(8, 4, 2), recipe, limits)).toMatchObject([
+      { atMin: 0, lightenerG: 14, developerG: 28 },
+    ])
+  })
+
+  test("more grams than a bowl: shared so that the least is mixed", () => {
+    // 48 g. 8 + 4 foils: 42 + 30 g. 7 + 5: 35.4 and 27 g to mix, 12 + 24 and 10 + 20 g: 66 g; 6 + 6: 33 + 33.
+    const bowls = planBowls(row(12, 4, 2), recipe, limits)
+    expect(bowls).toHaveLength(2)
+    expect(bowls[0].mixedG + bowls[1].mixedG).toBe(66)
+    expect(bowls[1].atMin).toBe(2 * bowls[0].sections.length)
+  })
+
+  test("pot life: 10 foils of 5 minutes are 50 minutes, past 45", () => {
+    const bowls = planBowls(row(10, 1, 5), recipe, limits)
+    expect(bowls).toHaveLength(2)
+    for (const { sections } of bowls) expect(sections.length * 5).toBeLessThanOrEqual(45)
+    expect(planBowls(row(9, 1, 5), recipe, limits)).toHaveLength(1)
+  })
+
+  test("no more than 12 foils from one bowl, however small", () => {
+    expect(planBowls(row(12, 0.5, 1), recipe, limits)).toHaveLength(1)
+    expect(planBowls(row(13, 0.5, 1), recipe, limits)).toHaveLength(2)
+  })
+
+  test("foils of another mix in between take their time: the gap counts against the pot life", () => {
+    const [first, last] = row(2, 4, 2)
+    expect(planBowls([first, { ...last, startMin: 44 }], recipe, limits)).toHaveLength(2)
+  })
+
+  test("a foil larger than a bowl has one to itself; no foils, no bowls", () => {
+    expect(planBowls(row(1, 60, 2), recipe, limits)).toMatchObject([{ lightenerG: 23, developerG: 46 }])
+    expect(planBowls([], recipe, limits)).toEqual([])
+  })
+
+  test("always: every foil once and in order, enough mixed for the upper figure, none too old", () => {
+    const foil = fc.record({
+      id: fc.uuid(),
+      productG: fc
+        .double({ min: 0.5, max: 9, noNaN: true })
+        .map((g) => ({ low: g / 2, mid: g * 0.8, high: g })),
+      placeMin: fc.double({ min: 0.5, max: 8, noNaN: true }),
+    })
+    fc.assert(
+      fc.property(fc.array(foil, { maxLength: 40 }), (foils) => {
+        const placed = placedInTurn(foils)
+        const bowls = planBowls(placed, recipe, limits)
+        expect(bowls.flatMap(({ sections }) => sections)).toEqual(foils.map(({ id }) => id))
+        for (const { wantedG, mixedG, atMin, sections } of bowls) {
+          expect(mixedG).toBeGreaterThanOrEqual(wantedG.high * 1.05 + 6 - 1e-6)
+          const last = placed.find(({ id }) => id === sections.at(-1))
+          if (last && sections.length > 1) expect(last.startMin + last.placeMin - atMin).toBeLessThan(45.001)
+        }
+      }),
+    )
+  })
+})
+
+describe("the whole mix", () => {
+  const choice: MixChoice = {
+    sheet: houseProducts[0],
+    recipe,
+    developerPrice: { amount: 8, forG: 1000 },
+  }
+  const planned = (foils: readonly BowlFoil[], change: Partial<MixChoice> = {}) =>
+    planMix(foils, { ...choice, ...change })
+
+  test("strength on the head, waste and cost", () => {
+    const result = planned(row(8, 4, 2))
+    // 14 + 28 g mixed, 16 to 32 g placed. 14 g at 24 for 500 g, 28 g at 8 for 1000 g.
+    expect(result).toMatchObject({
+      ok: true,
+      mix: {
+        onHeadPercent: expect.closeTo(4, 12),
+        wantedG: { low: 16, mid: 24, high: 32 },
+        mixedG: 42,
+        wasteG: { low: 10, mid: 18, high: 26 },
+        cost: expect.closeTo(14 * 0.048 + 28 * 0.008, 12),
+        notes: [],
+      },
+    })
+  })
+
+  test("without a price there is no cost; without a pot life the usual one is taken and said", () => {
+    const result = planned(row(8, 4, 2), { sheet: { ...choice.sheet, price: null, potLifeMin: null } })
+    expect(result).toMatchObject({
+      mix: { cost: null, notes: [expect.stringMatching(/45 minutes taken \(common practice\)/)] },
+    })
+  })
+
+  test("a foil slower than the pot life is named", () => {
+    const result = planned(row(1, 4, 50))
+    expect(result).toMatchObject({
+      mix: { notes: [expect.stringMatching(/^Foil f1 takes longer .*part it in two/)] },
+    })
+  })
+
+  test("a scale of 5 g steps that draws a bowl off its ratio says so; one of 0.1 g keeps to it", () => {
+    // The least, 30 g, is 13.33 g of powder at 1 : 1.25: 15 g in steps of 5, with 18.75 g of developer, 20 g.
+    const notes = (scaleStepG: number, developer: number) => {
+      const result = planned(row(1, 12, 2), {
+        recipe: { ...recipe, ratio: { lightener: 1, developer }, scaleStepG },
+      })
+      return result.ok ? result.mix.notes : []
+    }
+    expect(notes(0.1, 1.25)).toEqual([])
+    expect(notes(5, 1.25)).toEqual([
+      "In steps of 5 g a bowl comes to 1 : 1.33 instead of 1 : 1.25; a finer scale keeps to it.",
+    ])
+  })
+
+  test.each<[Partial<Recipe>, RegExp]>([
+    [{ ratio: { lightener: 2, developer: 1 } }, /turned upside down; write lightener first, 1 : 2/],
+    [{ ratio: { lightener: 1, developer: -2 } }, /give parts above 0/],
+    [{ ratio: { lightener: 0, developer: Number.NaN } }, /give parts above 0/],
+    [{ developerPercent: -6 }, /−6 % is no strength/],
+    [{ scaleStepG: 0 }, /0 g is no step/],
+  ])("%j is refused in one sentence", (change, words) => {
+    const result = planned(row(2, 4, 2), { recipe: { ...recipe, ...change } })
+    expect(result.ok ? [] : result.problems).toEqual([expect.stringMatching(words)])
+  })
+
+  test("negative and missing grams are refused by foil", () => {
+    const [foil] = row(1, 4, 2)
+    const result = planned([
+      { ...foil, productG: { low: -2, mid: 1, high: 3 } },
+      { ...foil, id: "f2", productG: { low: 1, mid: 2, high: Number.NaN } },
+      { ...foil, id: "f3", placeMin: -1 },
+    ])
+    const problems = result.ok ? [] : result.problems
+    expect(problems.map((problem) => problem.slice(0, 7))).toEqual(["Foil f1", "Foil f2", "Foil f3"])
+    expect(problems.join()).not.toMatch(/NaN|-0/)
+  })
+})

@@ -1,0 +1,55 @@
+import { describe, expect, it } from "vitest"
+import { isFoil } from "../../../../geometry/section/section"
+import type { RecordedTap, ServiceRecord } from "../../../../web/core/document/serviceRecord"
+import { examplePlan } from "../../../../web/core/file/examplePlan"
+import { doneToday } from "../../../../web/core/record/doneToday"
+
+const plan = examplePlan()
+const foils = plan.sections.filter(isFoil)
+
+const on = (foil: string, atMs: number): RecordedTap => ({
+  tap: { kind: "on", foil },
+  atMs,
+  wallAt: "2026-03-10T02:00:00Z",
+  onAtMs: atMs,
+  undone: false,
+  note: null,
+})
+const service = (ids: readonly string[]): ServiceRecord => ({
+  startedAt: "2026-03-10T02:00:00Z",
+  foils: foils.map(({ id, mapNumber, kind }) => ({
+    id,
+    mapNumber,
+    kind,
+    limitMin: 45,
+    firstLookMin: 10,
+    plannedOnMin: 0,
+    plannedMinutesOn: 26,
+  })),
+  log: ids.map((id, i) => on(id, 60_000 * i)),
+  clockNotes: [],
+})
+
+describe("what was done", () => {
+  it("counts the foils by kind and says where, without a gram or a volume", () => {
+    const { day, sentences, isToned } = doneToday(plan, "UTC")
+    expect([day, isToned]).toEqual(["2026-03-09", false])
+    expect(sentences).toEqual([
+      "9 foils along your hairline, on top and at the sides: 6 fine slices, 1 woven piece and 2 soft, melted pieces.",
+      "Lightened with House powder (invented).",
+    ])
+  })
+  it("counts what went on at the chair, on the day the salon's own clock showed", () => {
+    const ids = foils.slice(0, 2).map(({ id }) => id)
+    const done = doneToday({ ...plan, service: service(ids) }, "America/New_York")
+    // Two in the morning in London is the evening before in New York.
+    expect(done.day).toBe("2026-03-09")
+    expect(done.sentences[0]).toBe("2 foils along your hairline: 2 fine slices.")
+  })
+  it("names the toner that was chosen", () => {
+    const toner = { product: "House toner (invented)", developerVolume: 5, parts: 2 }
+    const { isToned, sentences } = doneToday({ ...plan, toning: { toner, rootShade: null } }, "UTC")
+    expect(isToned).toBe(true)
+    expect(sentences.at(-1)).toBe("Toned with House toner (invented).")
+  })
+})

@@ -1,0 +1,184 @@
+import fc from "fast-check"
+import { describe, expect, it } from "vitest"
+import type { Service, TimedFoil } from "../../../../web/core/schedule/scheduleInput"
+import { readySpreadMin, solveOrder } from "../../../../web/core/schedule/solveOrder"
+import { always, person, timedFoil, timedMix, timedService } from "../../../support/timedService"
+
+const both = { reorder: true, weaken: true }
+const mixes = [
+  timedMix("A", { onHeadPercent: 6, mixingMin: always(1) }),
+  timedMix("B", { onHeadPercent: 4, mixingMin: always(1) }),
+  timedMix("C", { onHeadPercent: 2 }),
+]
+const strength: Readonly<Record<string, number>> = { A: 6, B: 4, C: 2 }
+
+/** Any service: foils of their own pace and of their own time in each mix, a weaker one being slower. */
+const anyService = (most: number, groups: number, least = 1) =>
+  fc
+    .record({
+      foils: fc.array(
+        fc.record({
+          quarters: fc.integer({ min: 3, max: 16 }),
+          ready: fc.integer({ min: 12, max: 40 }),
+          slower: fc.integer({ min: 0, max: 12 }),
+          group: fc.integer({ min: 1, max: groups }),
+          zone: fc.constantFrom("hairline" as const, "top" as const),
+        }),
+        { minLength: least, maxLength: most },
+      ),
+      hands: fc.constantFrom([person()], [person(), person()]),
+      partingMin: fc.constantFrom(always(0), always(2)),
+    })
+    .map(({ foils, ...change }) =>
+      timedService(
+        foils.map(({ quarters, ready, slower, group, zone }, at) =>
+          timedFoil(`f${at}`, {
+            placeMin: always(quarters / 4),
+            group: `g${groups > most ? at : group}`,
+            zone,
+            readyMin: { A: always(ready), B: always(ready + slower), C: always(ready + 2 * slower) },
+          }),
+        ),
+        { ...change, mixes },
+      ),
+    )
+
+describe("the closest arrangement", () => {
+  it("puts the slower first: 30 at 0 and 27 at 3 are ready together", () => {
+    const foils = [27, 30].map((ready) =>
+      timedFoil(`r${ready}`, { group: `${ready}`, placeMin: always(3), readyMin: { A: always(ready) } }),
+    )
+    const service = timedService(foils)
+    expect(readySpreadMin(service)).toBe(6) // 27 against 33
+    expect(solveOrder(service, both).foils.map(({ id }) => id)).toEqual(["r30", "r27"])
+    expect(readySpreadMin(solveOrder(service, both))).toBe(0)
+  })
+  it("weakens the early mix where the order is kept", () => {
+    const readyMin = { A: always(20), B: always(26) }
+    const foils = ["a", "b"].map((id) => timedFoil(id, { group: id, placeMin: always(6), readyMin }))
+    const solved = solveOrder(timedService(foils, { mixes }), { reorder: false, weaken: true })
+    // In one bowl 20 and 1 + 6 + 20; the early one weaker, and a bowl of A mixed for the late one: 1 + 26, 1 + 6 + 1 + 20.
+    expect(solved.foils.map(({ mix }) => mix)).toEqual(["B", "A"])
+    expect(readySpreadMin(solved)).toBe(1)
+  })
+  it("gives the service itself back where nothing is better", () => {
+    const service = timedService([timedFoil("only")])
+    expect(solveOrder(service, both)).toBe(service)
+  })
+  it("keeps working sections together, and foils that are on where they are", () => {
+    const foils = "aabbcc"
+      .split("")
+      .map((group, at) => timedFoil(`f${at}`, { group, readyMin: { A: always(20 + 3 * at) } }))
+    const soFar = { nowMin: 5, onAtMin: { f0: 0, f1: 2 }, offAtMin: {}, mixedAtMin: [] }
+    expect(
+      solveOrder(timedService(foils), both)
+        .foils.map(({ group }) => group)
+        .join(""),
+    ).toBe("ccbbaa")
+    expect(
+      solveOrder(timedService(foils, { soFar }), both)
+        .foils.map(({ group }) => group)
+        .join(""),
+    ).toBe("aaccbb")
+  })
+  it("brings a hairline that is stronger than the rest down to it", () => {
+    const readyMin = { A: always(20), B: always(20) }
+    const foils = [
+      timedFoil("edge", { zone: "hairline", mix: "A", readyMin }),
+      timedFoil("top", { group: "two", mix: "B", readyMin }),
+    ]
+    expect(solveOrder(timedService(foils, { mixes }), both).foils.every(({ mix }) => mix === "B")).toBe(true)
+  })
+})
+
+describe("any service", () => {
+  it("is never worse than it was given, and breaks none of the rules", () =>
+    fc.assert(
+      fc.property(anyService(14, 9), (service) => {
+        const solved = solveOrder(service, both)
+        const given = new Map(service.foils.map((foil) => [foil.id, foil]))
+        const changes = solved.foils.map(({ id, mix }) => strength[mix] - strength[given.get(id)?.mix ?? ""])
+        expect(readySpreadMin(solved)).toBeLessThanOrEqual(readySpreadMin(service) + 1e-9)
+        expect(solved.foils.map(({ id }) => id).sort()).toEqual(service.foils.map(({ id }) => id).sort())
+        expect(Math.max(...changes)).toBeLessThanOrEqual(0) // none is stronger, so neither is the hairline
+        expect(isEarlyOnly(solved, changes)).toBe(true)
+        for (const { readyMin, mix, limitMin } of solved.foils)
+          expect(readyMin[mix].mid).toBeLessThanOrEqual(limitMin)
+      }),
+      { numRuns: 60 },
+    ))
+  it("of up to 7 foils comes as close together as trying everything", () =>
+    fc.assert(
+      fc.property(anyService(5, 99), (service) => {
+        expect(readySpreadMin(solveOrder(service, both))).toBeCloseTo(closestOfAll(service), 9)
+      }),
+      { numRuns: 25 },
+    ))
+  it(
+    "of 6 and 7 foils, drawn at random, too",
+    () =>
+      fc.assert(
+        fc.property(anyService(7, 99, 6), (service) => {
+          expect(readySpreadMin(solveOrder(service, both))).toBeCloseTo(closestOfAll(service), 9)
+        }),
+        { numRuns: 3 },
+      ),
+    120_000,
+  )
+  it("of 6 and 7 foils of our choosing too", () => {
+    for (const count of [6, 7]) {
+      const foils = Array.from({ length: count }, (_, at) =>
+        timedFoil(`f${at}`, {
+          group: `g${at}`,
+          placeMin: always(1 + ((at * 5) % 7) / 2),
+          readyMin: { A: always(18 + ((at * 11) % 13)), B: always(24 + ((at * 7) % 13)) },
+        }),
+      )
+      const service = timedService(foils, { mixes })
+      expect(readySpreadMin(solveOrder(service, both))).toBeCloseTo(closestOfAll(service), 9)
+    }
+  })
+})
+
+/** Weakened foils come first, by whole working sections. */
+function isEarlyOnly({ foils }: Service, changes: readonly number[]): boolean {
+  const last = changes.findLastIndex((change) => change < 0)
+  return foils.every(({ group }, at) => at >= last || changes[at] < 0 || foils[at + 1].group === group)
+}
+
+/** Brute force: every order of single foils, every mix as weak or weaker of the first so many. */
+function closestOfAll(service: Service): number {
+  let least = readySpreadMin(service)
+  const visit = (made: readonly TimedFoil[], left: readonly TimedFoil[], mayWeaken: boolean) => {
+    if (left.length === 0) least = Math.min(least, readySpreadMin({ ...service, foils: made }))
+    for (const foil of left) {
+      const rest = left.filter((other) => other !== foil)
+      visit([...made, foil], rest, false)
+      for (const mix of mayWeaken ? weakerMixes(foil) : []) visit([...made, { ...foil, mix }], rest, true)
+    }
+  }
+  visit([], service.foils, true)
+  return least
+}
+
+const weakerMixes = ({ mix, readyMin, limitMin }: TimedFoil) =>
+  Object.keys(readyMin).filter((other) => strength[other] < strength[mix] && readyMin[other].mid <= limitMin)
+
+describe("how fast", () => {
+  it("solves 120 foils within 200 ms", () => {
+    const foils = Array.from({ length: 120 }, (_, at) =>
+      timedFoil(`f${at}`, {
+        group: `g${at >> 2}`,
+        placeMin: always(1 + ((at * 5) % 7) / 4),
+        readyMin: { A: always(15 + ((at * 11) % 17)), B: always(22 + ((at * 7) % 17)) },
+      }),
+    )
+    const service = timedService(foils, { mixes, partingMin: always(1) })
+    const times = [0, 1, 2].map(() => {
+      const start = performance.now()
+      solveOrder(service, both)
+      return performance.now() - start
+    })
+    expect(Math.min(...times)).toBeLessThan(200)
+  })
+})

@@ -1,0 +1,104 @@
+import { describe, expect, test } from "vitest"
+import type { ProductNeed } from "../../../../geometry/hair/product"
+import type { Range } from "../../../../geometry/hair/tradeFigures"
+import { tradeFigures } from "../../../../presets/formula/tradeFigures"
+import { dot } from "../../../../web/core/statistics/matrix"
+import {
+  factorsOf,
+  gramsFor,
+  learn,
+  learntFigures,
+  priorBelief,
+  type Weighing,
+  weightOf,
+} from "../../../../web/core/weighing/calibration"
+
+/**
+ * Salons drawn from the prior itself: scatter and figures as believed before weighing, and bowls of 4 to 12 foils
+ * scattered about their truth. Then what the ranges promise must hold, to the luck of 2,000 draws (sd 0.9 %).
+ */
+const prior = priorBelief(tradeFigures)
+const names = ["lossG", "soakGPerG", "coatMgPerCm2"] as const
+const salons = 2000
+
+type Salon = { truth: readonly number[]; sd: number }
+
+function drawSalon(dice: Dice): Salon {
+  const sd = Math.sqrt(prior.scale / dice.gamma3())
+  const truth = prior.mean.map((mean, j) => mean + (sd / Math.sqrt(prior.precision[j][j])) * dice.normal())
+  return { truth, sd }
+}
+
+function drawNeed(dice: Dice): ProductNeed {
+  const panels = 4 + Math.floor(dice.even() * 9)
+  return {
+    panels,
+    hairG: panels * (0.4 + dice.even()),
+    strandAreaCm2: panels * (150 + 300 * dice.even()),
+  }
+}
+
+const trueGrams = ({ truth }: Salon, need: ProductNeed) => dot(factorsOf(need), truth)
+
+function weigh(salon: Salon, need: ProductNeed, dice: Dice): Weighing {
+  const scatter = (salon.sd / Math.sqrt(weightOf(need, prior))) * dice.normal()
+  return { ...need, productG: trueGrams(salon, need) + scatter }
+}
+
+const isIn = ({ low, high }: Range, value: number) => low <= value && value <= high
+const shareOf = (hits: readonly boolean[]) => hits.filter(Boolean).length / hits.length
+
+/** For each salon: what it believes after so many bowls, and the bowl it weighs next. */
+function weighSalons(bowls: number) {
+  const dice = makeDice(20_261 + bowls)
+  return Array.from({ length: salons }, () => {
+    const salon = drawSalon(dice)
+    const weighed = Array.from({ length: bowls }, () => weigh(salon, drawNeed(dice), dice))
+    return { salon, belief: learn(prior, weighed), next: weigh(salon, drawNeed(dice), dice) }
+  })
+}
+
+function expectEightInTen(held: readonly boolean[]) {
+  expect(shareOf(held)).toBeGreaterThan(0.76)
+  expect(shareOf(held)).toBeLessThan(0.84)
+}
+
+describe.each([0, 1, 3, 8, 20])("after %i weighed bowls", (bowls) => {
+  const runs = weighSalons(bowls)
+
+  test("the 80 % range holds the next bowl 76 to 84 % of the time", () => {
+    expectEightInTen(runs.map(({ belief, next }) => isIn(gramsFor(belief, next, prior), next.productG)))
+  })
+
+  test.each(names)("and the true %s as often", (name) => {
+    const j = names.indexOf(name)
+    expectEightInTen(runs.map(({ salon, belief }) => isIn(learntFigures(belief)[name], salon.truth[j])))
+  })
+})
+
+test("after 8 weighed bowls the middle figure is within 15 % of the truth for 90 % of salons", () => {
+  const near = weighSalons(8).map(
+    ({ salon, belief, next }) =>
+      Math.abs(gramsFor(belief, next, prior).mid / trueGrams(salon, next) - 1) <= 0.15,
+  )
+  expect(shareOf(near)).toBeGreaterThan(0.9)
+})
+
+type Dice = ReturnType<typeof makeDice>
+
+/** A small repeatable generator (xorshift, 32 bit), and what is drawn from it. */
+function makeDice(start: number) {
+  let state = start
+  const even = () => {
+    state ^= state << 13
+    state ^= state >>> 17
+    state ^= state << 5
+    return (state >>> 0) / 2 ** 32
+  }
+  return {
+    even,
+    normal: () => Math.sqrt(-2 * Math.log(1 - even())) * Math.cos(2 * Math.PI * even()),
+    /** Gamma of shape 3: three exponentials. */
+    gamma3: () => -Math.log((1 - even()) * (1 - even()) * (1 - even())),
+  }
+}

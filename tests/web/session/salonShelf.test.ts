@@ -1,0 +1,55 @@
+import "fake-indexeddb/auto"
+import { beforeEach, describe, expect, it } from "vitest"
+import { houseProducts } from "../../../presets/formula/houseProducts"
+import { newId } from "../../../web/core/document/newId"
+import type { KeptWeighing } from "../../../web/core/weighing/salonRecord"
+import { changeSalon, readSalon, salonStore } from "../../../web/session/salonShelf"
+import { openShelf, type Shelf } from "../../../web/storage/shelf"
+import { keepSetting, readSetting } from "../../../web/storage/shelfList"
+
+let name: string
+let shelf: Shelf
+beforeEach(() => {
+  name = `salon ${newId()}`
+  shelf = openShelf(name)
+})
+
+const weighing: KeptWeighing = {
+  id: "w1",
+  weighedAt: "2026-03-09T10:00:00Z",
+  name: "Sample, bowl 1 of mix A",
+  product: houseProducts[0].name,
+  kind: "slice",
+  panels: 4,
+  hairG: 5,
+  strandAreaCm2: 1600,
+  productG: 17,
+  leftOut: false,
+}
+
+describe("what the salon keeps", () => {
+  it("is empty at first, and there for the next visit", async () => {
+    expect(await readSalon(shelf)).toMatchObject({ sheets: [], bottles: [], weighings: [] })
+    await changeSalon((salon) => ({ ...salon, bottles: [20, 40], weighings: [weighing] }), shelf)
+    expect(await readSalon(openShelf(name))).toMatchObject({ bottles: [20, 40], weighings: [weighing] })
+  })
+
+  it("keeps what two windows write, one after the other", async () => {
+    const other = openShelf(name)
+    await changeSalon((salon) => ({ ...salon, weighings: [...salon.weighings, weighing] }), shelf)
+    const second = { ...weighing, id: "w2" }
+    await changeSalon((salon) => ({ ...salon, weighings: [...salon.weighings, second] }), other)
+    const { weighings } = await readSalon(openShelf(name))
+    expect(weighings.map(({ id }) => id)).toEqual(["w1", "w2"])
+  })
+
+  it("is set aside as it was when it cannot be read, and says so", async () => {
+    const strange = { sheets: "many" }
+    await keepSetting(shelf, "salon", strange)
+    await readSalon(shelf)
+    expect(salonStore.getState().fault).toContain("set aside")
+    await changeSalon((salon) => ({ ...salon, bottles: [30] }), shelf)
+    expect(await readSetting(shelf, "salon-aside")).toEqual(strange)
+    expect(await readSalon(shelf)).toMatchObject({ bottles: [30] })
+  })
+})

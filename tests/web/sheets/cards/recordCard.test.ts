@@ -1,0 +1,59 @@
+import { describe, expect, it } from "vitest"
+import { recordCard } from "../../../../web/sheets/cards/recordCard"
+import { type Page, papers } from "../../../../web/sheets/pens/page"
+import { flow } from "../../../../web/sheets/setting/flow"
+import { busyPlan } from "../../../support/busyPlan"
+import { spanOf, texts } from "../../../support/pageTexts"
+import { servedPlan } from "../../../support/servedPlan"
+import { sheetFonts } from "../../../support/sheetFonts"
+
+const lay = (plan = servedPlan(), paper: (typeof papers)[keyof typeof papers] = papers.a4) =>
+  recordCard(plan, { paper, mirror: false, stops: "", zone: "UTC" }, sheetFonts)
+const words = (pages: readonly Page[]) => texts(pages).map(({ text }) => text)
+
+describe("the record card", () => {
+  it("holds what was planned, done, seen and written, and says that it is private", () => {
+    const said = words(lay()).join("\n")
+    for (const part of [
+      "Health answers are on this card: keep it where only the salon reads it.",
+      "28 min on",
+      "10 min: level 8",
+      "Splash in the eye",
+      "Two minutes longer at the temple.",
+      "Softer root on the left.",
+      "mix A ________ g, mix B ________ g",
+    ])
+      expect(said).toContain(part)
+  })
+  it("leaves rules to write on without beginning a page for them", () => {
+    for (const paper of Object.values(papers)) {
+      // The served card is as long as a Letter page: its note still fits, its rules are cut short.
+      expect(lay(servedPlan(), paper)).toHaveLength(1)
+    }
+  })
+  it("keeps inside the margins of either paper, over as many pages as it takes, with the table's head on each", () => {
+    for (const paper of Object.values(papers)) {
+      const pages = lay(busyPlan(120), paper)
+      expect(pages.length).toBeGreaterThan(2)
+      for (const item of texts(pages)) {
+        const [left, right] = spanOf(item)
+        expect(left).toBeGreaterThanOrEqual(paper.marginMm - 1e-6)
+        expect(right).toBeLessThanOrEqual(paper.widthMm - paper.marginMm + 1e-6)
+        expect(item.at[1]).toBeLessThanOrEqual(paper.heightMm - paper.marginMm)
+      }
+      expect(words([pages[1]])).toContain("Minutes on, and looks")
+    }
+  })
+})
+
+describe("blocks in a run over pages", () => {
+  const block = (heightMm: number) => ({ heightMm, items: [] })
+  it("begin a page where they no longer fit, with their head over them again", () => {
+    const head = block(2)
+    const run = [block(6), { ...block(5), again: head }, { ...block(4), again: head }]
+    expect(flow(run, 11)).toEqual([run.slice(0, 2), [head, run[2]]])
+  })
+  it("have a page to themselves where they are higher than one", () => {
+    expect(flow([block(3), block(30), block(3)], 10).map(({ length }) => length)).toEqual([1, 1, 1])
+  })
+})

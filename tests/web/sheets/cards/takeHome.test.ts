@@ -1,0 +1,74 @@
+import { describe, expect, it } from "vitest"
+import { newConsultation } from "../../../../web/core/document/consultation"
+import type { Plan } from "../../../../web/core/document/schema"
+import { examplePlan } from "../../../../web/core/file/examplePlan"
+import { takeHome } from "../../../../web/sheets/cards/takeHome"
+import { type Page, papers } from "../../../../web/sheets/pens/page"
+import { spanOf, texts } from "../../../support/pageTexts"
+import { servedPlan } from "../../../support/servedPlan"
+import { sheetFonts } from "../../../support/sheetFonts"
+
+const example: Plan = {
+  ...examplePlan(),
+  note: "asthma in childhood",
+  toning: { toner: { product: "House toner (invented)", developerVolume: 5, parts: 2 }, rootShade: null },
+  consultation: {
+    ...newConsultation(),
+    scalp: "sensitive" as const,
+    answers: { asthma: "yes" as const },
+  },
+}
+const lay = (plan = example, paper: (typeof papers)[keyof typeof papers] = papers.a4) =>
+  takeHome(plan, { paper, mirror: false, stops: "NOT CLEARED", zone: "UTC" }, sheetFonts)
+const words = (pages: readonly Page[]) => texts(pages).map(({ text }) => text)
+
+describe("the sheet to take home", () => {
+  it("fits one page of either paper, inside its margins, with a toner as well", () => {
+    for (const paper of Object.values(papers)) {
+      const pages = lay(example, paper)
+      expect(pages).toHaveLength(1)
+      for (const item of texts(pages)) {
+        const [left, right] = spanOf(item)
+        expect(left).toBeGreaterThanOrEqual(paper.marginMm - 1e-6)
+        expect(right).toBeLessThanOrEqual(paper.widthMm - paper.marginMm + 1e-6)
+        expect(item.at[1]).toBeLessThanOrEqual(paper.heightMm - paper.marginMm)
+      }
+    }
+  })
+  it("sets what is to be read in 14 points or more", () => {
+    const furniture = /^(To take home|9 March 2026, page|Client |As you see yourself)/
+    for (const { text, sizePt } of texts(lay()))
+      if (!furniture.test(text)) expect([text, sizePt >= 14]).toEqual([text, true])
+  })
+  it("names what was used, the days to come back, and what to do about skin and breath", () => {
+    const said = words(lay()).join(" ")
+    expect(said).toContain("Lightened with House powder (invented).")
+    expect(said).toContain("Toned with House toner (invented).")
+    expect(said).toContain("6 April to 20 April 2026")
+    expect(said).toContain("by 4 April 2026")
+    const winter = words(lay({ ...example, date: "2026-12-01" })).join(" ")
+    expect(winter).toContain("29 December 2026 to 12 January 2027")
+    expect(said).toContain("call the emergency number at once")
+  })
+  it("prints no gram, no volume, no stop and no health answer", () => {
+    const said = words(lay()).join(" ")
+    expect(said).not.toMatch(/\b\d+(\.\d+)? ?g\b|\bvol|NOT CLEARED|asthma|sensitive|childhood/i)
+    expect(said).not.toMatch(/\b(safe|guaranteed?|no damage)\b/i)
+  })
+  it("draws the foils that went on and no other", () => {
+    const drawn = (plan: typeof example) => lay(plan)[0].items.filter(({ kind }) => kind === "clipped")
+    const { service, ...served } = servedPlan()
+    const onAlone = service?.log.flatMap(({ tap }) => (tap.kind === "on" ? tap.foil : [])) ?? []
+    const sections = served.sections.filter(({ id }) => onAlone.includes(id))
+    expect(drawn({ ...example, ...servedPlan() })).toEqual(drawn({ ...example, sections }))
+    expect(drawn({ ...example, ...servedPlan() })).not.toEqual(drawn(example))
+  })
+  it("prints a plan without foils too", () => {
+    expect(words(lay({ ...example, sections: [] })).join(" ")).toContain("Your skin")
+  })
+  it("is the same drawing turned left to right as in the mirror, whatever the map's front is", () => {
+    const drawn = (mirror: boolean) =>
+      JSON.stringify(takeHome(example, { paper: papers.a4, mirror, stops: "", zone: "UTC" }, sheetFonts))
+    expect(drawn(true)).toBe(drawn(false))
+  })
+})

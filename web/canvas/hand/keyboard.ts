@@ -1,0 +1,68 @@
+import { moveSections } from "../../core/edits/parting/moveSections"
+import { announce } from "../../session/announcements"
+import { commit } from "../../session/commit"
+import { isTyping } from "../../session/isTyping"
+import { copySelected, pasteCopied, selectAll } from "../../session/selected"
+import { sessionStore, type ToolName, takeTool } from "../../session/sessionStore"
+import { cancelGesture } from "./toolRunner"
+
+const toolKeys: Record<string, ToolName> = {
+  v: "select",
+  s: "slice",
+  w: "weave",
+  b: "backcomb",
+  l: "left-out",
+  d: "divide",
+  h: "hairline",
+}
+
+const controlKeys: Record<string, () => void> = {
+  a: selectAll,
+  c: copySelected,
+  v: pasteCopied,
+}
+
+/** Words of the page that are marked are copied as words. */
+const isReading = ({ key }: KeyboardEvent) =>
+  key.toLowerCase() === "c" && (window.getSelection()?.toString() ?? "") !== ""
+
+/** Keys that work wherever the focus is, save in a field. Returns how to stop listening. */
+export function listenToKeys(target: Window): () => void {
+  const onKey = (event: KeyboardEvent) => {
+    if (event.key === "Escape" && cancelGesture()) announce("Stroke called off")
+    if (isTyping(event.target)) return
+    if (event.ctrlKey || event.metaKey) {
+      const command = controlKeys[event.key.toLowerCase()]
+      if (!command || isReading(event)) return
+      event.preventDefault()
+      command()
+      return
+    }
+    if (event.target === document.body && nudge(event)) return
+    const tool = toolKeys[event.key]
+    if (tool && !event.altKey) takeTool(tool)
+  }
+  target.addEventListener("keydown", onKey)
+  return () => target.removeEventListener("keydown", onKey)
+}
+
+const nudges: Record<string, { alongMm: number; behindMm: number; words: string }> = {
+  ArrowUp: { alongMm: 0, behindMm: 1, words: "away from the hairline" },
+  ArrowDown: { alongMm: 0, behindMm: -1, words: "toward the hairline" },
+  ArrowLeft: { alongMm: 1, behindMm: 0, words: "along the hairline, to the client’s right" },
+  ArrowRight: { alongMm: -1, behindMm: 0, words: "along the hairline, to the client’s left" },
+}
+/** How much farther a nudge goes with Shift. */
+const farther = 5
+
+/** Moves what is selected by a millimetre, as one sees it in front of the client. True when there was something to move. */
+function nudge(event: KeyboardEvent): boolean {
+  const { selectedIds } = sessionStore.getState()
+  const way = nudges[event.key]
+  if (!way || selectedIds.length === 0) return false
+  event.preventDefault()
+  const times = event.shiftKey ? farther : 1
+  const step = { alongMm: way.alongMm * times, behindMm: way.behindMm * times }
+  commit(`Move ${times} mm ${way.words}`, moveSections(selectedIds, step), `move:${selectedIds.join(",")}`)
+  return true
+}

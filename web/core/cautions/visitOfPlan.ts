@@ -1,0 +1,66 @@
+import { isFoil } from "../../../geometry/section/section"
+import { rootDistanceMm } from "../../../presets/placement/foils"
+import { newConsultation } from "../document/consultation"
+import { sheetOf } from "../document/salon"
+import type { Plan } from "../document/schema"
+import { newToning, type TonerChoice } from "../document/toning"
+import { zoneOf } from "../schedule/scheduleFromPlan"
+import { checkVisit } from "./cautions"
+import type { Now } from "./rules/alertTest"
+import { type PlannedMix, tonerIds, type Visit } from "./rules/rule"
+
+/** A plan as the rules of the visit see it. */
+export function visitOf(plan: Plan, now: Now): Visit {
+  const foils = plan.sections.filter(isFoil)
+  const mixes = plan.mixes.map(({ id, product, developerVolume, ratio }): PlannedMix => {
+    const own = foils.filter(({ mix }) => mix === id)
+    return {
+      id,
+      name: `Mix ${id}`,
+      product,
+      sheet: sheetOf(product, plan),
+      developerVolume,
+      ratio,
+      heatMin: plan.timing?.heatMin ?? 0,
+      near: {
+        hairline: own.some((foil) => zoneOf(foil, plan) === "hairline"),
+        scalp: own.some((foil) => foil.rootDistanceMm < rootDistanceMm.tight.range[0]),
+        cushion: own.some(({ kind }) => kind === "backcomb"),
+      },
+    }
+  })
+  return {
+    consultation: plan.consultation ?? newConsultation(),
+    mixes: [...mixes, ...tonersPlanned(plan)],
+    now,
+  }
+}
+
+/** What is toned with, as the rules see it: a mix like any other. A root shade counts where a root melt is planned. */
+function tonersPlanned(plan: Plan): PlannedMix[] {
+  const { toner, rootShade } = plan.toning ?? newToning()
+  const isMelted = (plan.consultation?.rootMeltMm ?? null) !== null
+  return [
+    ...(toner ? [tonerPlanned(toner, { id: tonerIds.toner, name: "The toner" }, plan)] : []),
+    ...(rootShade && isMelted
+      ? [tonerPlanned(rootShade, { id: tonerIds.rootShade, name: "The root shade" }, plan)]
+      : []),
+  ]
+}
+
+const tonerPlanned = (
+  { product, developerVolume, parts }: TonerChoice,
+  called: { id: string; name: string },
+  plan: Plan,
+): PlannedMix => ({
+  ...called,
+  product,
+  sheet: sheetOf(product, plan),
+  developerVolume: developerVolume ?? 0,
+  ratio: { lightener: 1, developer: parts },
+  heatMin: 0,
+  near: { hairline: false, scalp: called.id === tonerIds.rootShade, cushion: false },
+})
+
+/** The stops and cautions of a plan at a moment. */
+export const checkPlan = (plan: Plan, now: Now) => checkVisit(visitOf(plan, now))

@@ -1,0 +1,137 @@
+import { looks } from "../../../presets/timing/pace"
+import type { SoFar } from "../schedule/scheduleInput"
+import type { FoilTimes } from "../schedule/timing"
+import type { Chair } from "./chair"
+import type { FoilRecord } from "./chairRecord"
+import { heatOf, mixedTimes, recordsOf, standingOf } from "./chairRecord"
+import { oncePerTap } from "./oncePerTap"
+
+/** What a foil asks for next, or the heat over all, or a bowl, and in how many milliseconds; below 0 it is late. */
+export type Due =
+  | { kind: "take-off" | "limit" | "look"; foil: string; inMs: number }
+  | { kind: "heat-off"; foil: null; inMs: number }
+  /** A bowl that is still needed, counted from 0. */
+  | { kind: "bowl"; foil: null; bowl: number; inMs: number }
+type DueTime = AtTime<Due>
+type AtTime<D> = D extends Due ? Omit<D, "inMs"> & { atMs: number } : never
+
+/** Everything due within a time ahead, most urgent first. A foil at or past its limit stays due until it is off. */
+export function dueWithin(chair: Chair, aheadMs: number): Due[] {
+  const dues: Due[] = []
+  for (const { atMs, ...due } of dueTimes(chair)) {
+    const inMs = atMs - chair.elapsedMs
+    if (inMs > aheadMs) break
+    dues.push({ ...due, inMs })
+  }
+  return dues.sort((a, b) => urgency.indexOf(a.kind) - urgency.indexOf(b.kind) || a.inMs - b.inMs)
+}
+
+/** When each thing falls due, ms on the service's own clock, the soonest first. */
+const dueTimes = oncePerTap((chair: Chair): DueTime[] => {
+  const lookedAtMs = heatOf(chair)?.offAtMs ?? null
+  const firstLook = new Map(chair.foils.map(({ id, firstLookMin }) => [id, firstLookMin * 60_000]))
+  const foils = standingOf(chair).onNow.flatMap((record) =>
+    duesOf(record, firstLook.get(record.id) ?? 0, lookedAtMs),
+  )
+  return [...heatDue(chair), ...bowlsDue(chair), ...foils].sort((a, b) => a.atMs - b.atMs)
+})
+
+const urgency: readonly Due["kind"][] = ["take-off", "limit", "heat-off", "bowl", "look"]
+
+/** Heat is never on for longer than it was planned for. */
+function heatDue(chair: Chair): DueTime[] {
+  const heat = heatOf(chair)
+  if (heat === null || heat.offAtMs !== null) return []
+  return [{ kind: "heat-off", foil: null, atMs: heat.onAtMs + (chair.heatMin ?? 0) * 60_000 }]
+}
+
+/**
+ * A mix is used within its pot life: until then, or until it is mixed afresh, its foils go on. A bowl in use whose tap
+ * was missed counts from the earliest it can have been mixed: the first contact of the bowl before it.
+ */
+function bowlsDue(chair: Chair): DueTime[] {
+  const records = recordsOf(chair)
+  const isNeeded = (foils: readonly string[]) => foils.some((id) => records.get(id)?.onAtMs === null)
+  const { bowls = [] } = chair
+  const tappedAtMs = mixedTimes(chair)
+  const firstOnMs = bowls.map(({ foils }) => firstContactMs(records, foils))
+  return bowls.flatMap(({ foils, potLifeMin }, bowl) => {
+    const mixedAtMs = tappedAtMs[bowl] ?? (firstOnMs[bowl] === null ? null : (firstOnMs[bowl - 1] ?? 0))
+    if (mixedAtMs === null || !isNeeded(foils)) return []
+    return [{ kind: "bowl" as const, foil: null, bowl, atMs: mixedAtMs + potLifeMin * 60_000 }]
+  })
+}
+
+function firstContactMs(records: ReadonlyMap<string, FoilRecord>, foils: readonly string[]): number | null {
+  const onAtMs = foils.flatMap((id) => records.get(id)?.onAtMs ?? [])
+  return onAtMs.length === 0 ? null : Math.min(...onAtMs)
+}
+
+function duesOf(
+  record: FoilRecord,
+  firstLookMs: number,
+  /** Heat ends with a look at all that is still on. */
+  heatOffAtMs: number | null,
+): DueTime[] {
+  const onAtMs = record.onAtMs ?? 0
+  const last = record.looks.at(-1)
+  const limit = { kind: "limit" as const, foil: record.id, atMs: onAtMs + record.limitMs }
+  if (last && (last.seen.stretch === "stop" || last.seen.comfort === "burning"))
+    return [{ kind: "take-off", foil: record.id, atMs: last.atMs }, limit]
+  const isSinceHeat = heatOffAtMs !== null && heatOffAtMs > onAtMs && heatOffAtMs > (last?.atMs ?? 0)
+  const lookAtMs = last ? last.atMs + looks.everyMin * 60_000 : onAtMs + firstLookMs
+  return [
+    limit,
+    { kind: "look", foil: record.id, atMs: isSinceHeat ? Math.min(lookAtMs, heatOffAtMs) : lookAtMs },
+  ]
+}
+
+/** A chair, or what was kept of one. */
+type Happened = Pick<Chair, "foils" | "log" | "elapsedMs">
+
+/** What has happened, for planning the rest of the service again. */
+export function soFarOf(chair: Happened): SoFar {
+  const records = [...recordsOf(chair).values()]
+  const heat = heatOf(chair)
+  return {
+    nowMin: toMin(chair.elapsedMs),
+    onAtMin: minutesBy(records, ({ onAtMs }) => onAtMs),
+    offAtMin: minutesBy(records, ({ offAtMs }) => offAtMs),
+    mixedAtMin: mixedTimes(chair).map((ms) => (ms === undefined ? ms : toMin(ms))),
+    ...(heat && {
+      heat: { onAtMin: toMin(heat.onAtMs), offAtMin: heat.offAtMs === null ? null : toMin(heat.offAtMs) },
+    }),
+  }
+}
+
+type Planned = Pick<FoilTimes, "id" | "onAtMin" | "onMin">
+
+/** Planned against real, by foil; null where it did not happen. */
+export type PlannedAndReal = {
+  id: string
+  plannedOnMin: number
+  realOnMin: number | null
+  plannedMinutesOn: number
+  realMinutesOn: number | null
+}
+
+export function plannedAndReal(planned: readonly Planned[], chair: Happened): PlannedAndReal[] {
+  const { onAtMin, offAtMin } = soFarOf(chair)
+  return planned.map(({ id, onAtMin: plannedOnMin, onMin }) => ({
+    id,
+    plannedOnMin,
+    realOnMin: onAtMin[id] ?? null,
+    plannedMinutesOn: onMin,
+    realMinutesOn: id in offAtMin ? offAtMin[id] - onAtMin[id] : null,
+  }))
+}
+
+const minutesBy = (records: readonly FoilRecord[], timeMs: (record: FoilRecord) => number | null) =>
+  Object.fromEntries(
+    records.flatMap((record) => {
+      const ms = timeMs(record)
+      return ms === null ? [] : [[record.id, toMin(ms)] as const]
+    }),
+  )
+
+const toMin = (ms: number) => ms / 60_000

@@ -1,0 +1,101 @@
+import type { Chair } from "./chair"
+import { type Due, dueWithin } from "./chairDue"
+import { oncePerTap } from "./oncePerTap"
+
+/** One thing to be called out at the chair, for one foil or for several together. */
+export type DueCall = {
+  kind: Due["kind"]
+  stage: "ahead" | "now" | "late"
+  /** Numbers of the map, in order of application. */
+  foils: readonly number[]
+  ids: readonly string[]
+  /** The bowl that runs out, counted from 0, and its mix. */
+  bowl?: { at: number; mix: string }
+  /** Until the most urgent of them; below 0 it is late. */
+  inMs: number
+}
+
+/** How long ahead a thing is called out. */
+export type Ahead = { lookMs: number; limitMs: number }
+
+/** What a sheet sets the end of is called out sooner than what can wait. */
+const isLimit: Record<Due["kind"], boolean> = {
+  "take-off": false,
+  limit: true,
+  "heat-off": false,
+  bowl: true,
+  look: false,
+}
+
+/** All that is due now or soon, most urgent first: looks of a round together, limits each by itself. */
+export function dueCalls(chair: Chair, ahead: Ahead): DueCall[] {
+  const { numberOf, orderOf } = namesOf(chair)
+  const dues = dueWithin(chair, Math.max(ahead.lookMs, ahead.limitMs)).filter(
+    ({ kind, inMs }) => inMs <= (isLimit[kind] ? ahead.limitMs : ahead.lookMs),
+  )
+  const looks = dues.filter(({ kind }) => kind === "look")
+  const orderIn = ({ foil }: Due) => orderOf.get(foil ?? "") ?? 0
+  const round = looks.toSorted((a, b) => orderIn(a) - orderIn(b))
+  const groups = [
+    ...dues.filter(({ kind }) => kind !== "look").map((due) => [due]),
+    ...(looks.length > 0 ? [round] : []),
+  ]
+  return groups.map((group) => {
+    const inMs = Math.min(...group.map((due) => due.inMs))
+    const [first] = group
+    return {
+      kind: first.kind,
+      ...(first.kind === "bowl" && { bowl: { at: first.bowl, mix: chair.bowls?.[first.bowl]?.mix ?? "" } }),
+      stage: stageOf(inMs),
+      foils: group.flatMap(({ foil }) => (foil === null ? [] : (numberOf.get(foil) ?? 0))),
+      ids: group.flatMap(({ foil }) => foil ?? []),
+      inMs,
+    }
+  })
+}
+
+const namesOf = oncePerTap(({ foils }: Chair) => ({
+  numberOf: new Map(foils.map(({ id, mapNumber }) => [id, mapNumber])),
+  orderOf: new Map(foils.map(({ id }, at) => [id, at])),
+}))
+
+const lateMs = 60_000
+
+const stageOf = (inMs: number): DueCall["stage"] => (inMs > 0 ? "ahead" : inMs > -lateMs ? "now" : "late")
+
+/** The most urgent call of a chair, or the one that comes next; null while nothing is on. */
+export function nextCall(chair: Chair): DueCall | null {
+  const calls = dueCalls(chair, {
+    lookMs: Number.POSITIVE_INFINITY,
+    limitMs: Number.POSITIVE_INFINITY,
+  })
+  const soonest = calls.reduce<DueCall | null>((a, b) => (a && a.inMs <= b.inMs ? a : b), null)
+  return calls.find(({ stage }) => stage !== "ahead") ?? soonest
+}
+
+/**
+ * The calls as they are shown: all foils past their longest time in one, so that they push nothing out of sight; nobody
+ * looks at what has to come off.
+ */
+export function callsShown(calls: readonly DueCall[]): DueCall[] {
+  const past = calls.filter(isPast)
+  if (past.length === 0) return [...calls]
+  const over = joined(past)
+  return calls.flatMap((call) => (call === past[0] ? over : isPast(call) ? [] : withoutFoils(call, over.ids)))
+}
+
+const isPast = ({ kind, stage }: DueCall) => kind === "limit" && stage !== "ahead"
+
+const joined = (calls: readonly DueCall[]): DueCall => ({
+  ...calls[0],
+  foils: calls.flatMap(({ foils }) => foils),
+  ids: calls.flatMap(({ ids }) => ids),
+})
+
+/** What is left of a call of several foils; none where all of them are gone. */
+function withoutFoils(call: DueCall, gone: readonly string[]): DueCall[] {
+  if (call.kind !== "look") return [call]
+  const kept = call.ids.map((id) => !gone.includes(id))
+  const [foils, ids] = [call.foils.filter((_, i) => kept[i]), call.ids.filter((_, i) => kept[i])]
+  return ids.length > 0 ? [{ ...call, foils, ids }] : []
+}

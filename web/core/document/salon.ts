@@ -1,0 +1,50 @@
+import type { Range } from "../../../geometry/hair/tradeFigures"
+import type { FoilKind } from "../../../geometry/section/section"
+import { houseProducts } from "../../../presets/formula/houseProducts"
+import type { Price, ProductSheet } from "../../../presets/formula/productSheet"
+
+/** What of the salon rules a plan. It is copied into the plan, which then reads the same on any desk. */
+export type Salon = {
+  /** Sheets typed in from the salon's own tubs; they come before a house product of the same name. */
+  sheets: readonly ProductSheet[]
+  /** Volumes of the developers that stand on the shelf. */
+  bottles: readonly number[]
+  /** What the scale shows; the usual where nobody has said. */
+  scaleStepG?: number | undefined
+  developerPrice: Price | null
+  prices: PriceList
+  /** Grams of product by what the scale has shown, of everything and of a product or kind alone. */
+  learnt: readonly LearntFigures[]
+}
+
+/** The salon's own list, in its own money; null where it has no such price. */
+export type PriceList = Readonly<Record<PriceName, number | null>>
+export const priceNames = ["placement", "foil", "extraBowl", "toner", "chairHour"] as const
+export type PriceName = (typeof priceNames)[number]
+
+/** Figures learnt from weighings of one product or one kind, or of any (null). */
+export type LearntFigures = {
+  product: string | null
+  kind: FoilKind | null
+  weighings: number
+  lossG: Range
+  soakGPerG: Range
+  coatMgPerCm2: Range
+}
+
+export const newSalon = (): Salon => ({
+  sheets: [],
+  bottles: [],
+  developerPrice: null,
+  prices: { placement: null, foil: null, extraBowl: null, toner: null, chairHour: null },
+  learnt: [],
+})
+
+/** Every sheet a plan may go by: the salon's, and the house's. */
+export function productSheets({ salon }: { salon?: Salon | undefined }): readonly ProductSheet[] {
+  const own = salon?.sheets ?? []
+  return [...own, ...houseProducts.filter(({ name }) => own.every((sheet) => sheet.name !== name))]
+}
+
+export const sheetOf = (product: string, plan: { salon?: Salon | undefined }): ProductSheet | null =>
+  productSheets(plan).find(({ name }) => name === product) ?? null

@@ -1,0 +1,92 @@
+import type { ProductSheet } from "../../../presets/formula/productSheet"
+import { choice, id, line, list, number, wholeNumber } from "./fields"
+import { counts, letters, limits } from "./limits"
+import type { Salon } from "./salon"
+import { z } from "./zod"
+
+/** What of the salon rules a plan, as it is written to a file. */
+
+const price = z.strictObject({ amount: number(limits.price), forG: number(limits.priceForG) })
+
+const span = (limit: (typeof limits)[keyof typeof limits]) =>
+  z.strictObject({ low: number(limit), high: number(limit) }).check(
+    z.refine(({ low, high }) => low <= high, {
+      path: ["low"],
+      error: 'expected no more than "high"',
+    }),
+  )
+
+export const productSheetSchema = z.strictObject({
+  id,
+  name: line(letters.name),
+  kind: choice(["lightener", "oxidative-toner", "root-shade", "direct-toner"]),
+  form: choice(["powder", "clay", "cream", "liquid"]),
+  ratio: span(limits.sheetParts),
+  developers: list(
+    z.strictObject({
+      volume: number(limits.developerVolume),
+      levels: z.nullable(span(limits.liftLevels)),
+    }),
+    counts.developers,
+    "developers",
+  ),
+  longestMin: z.nullable(number(limits.heldMin)),
+  heatMin: z.nullable(number(limits.sheetHeatMin)),
+  onScalp: z.nullable(z.boolean()),
+  potLifeMin: z.nullable(number(limits.heldMin)),
+  alertTest: z.nullable(z.boolean()),
+  firstLookMin: z.optional(z.nullable(number(limits.heldMin))),
+  additives: list(
+    z.strictObject({
+      name: line(letters.name),
+      gPerG: number(limits.strandShare),
+      replacesDeveloper: z.boolean(),
+    }),
+    counts.additives,
+    "additives",
+  ),
+  price: z.nullable(price),
+}) satisfies z.ZodMiniType<ProductSheet>
+
+const amount = z.nullable(number(limits.price))
+
+export const pricesSchema = z.strictObject({
+  placement: amount,
+  foil: amount,
+  extraBowl: amount,
+  toner: amount,
+  chairHour: amount,
+})
+
+const learntRange = z.strictObject({
+  low: number(limits.learnt),
+  mid: number(limits.learnt),
+  high: number(limits.learnt),
+})
+
+export const foilKind = choice(["slice", "weave", "backcomb"])
+
+/** What the salon's shelf and a plan both hold. */
+export const salonFields = {
+  sheets: list(productSheetSchema, counts.sheets, "product sheets"),
+  bottles: list(number(limits.developerVolume), counts.developers, "bottles"),
+  scaleStepG: z.optional(number(limits.scaleStepG)),
+  developerPrice: z.nullable(price),
+  prices: pricesSchema,
+}
+
+export const salonSchema = z.strictObject({
+  ...salonFields,
+  learnt: list(
+    z.strictObject({
+      product: z.nullable(line(letters.name)),
+      kind: z.nullable(foilKind),
+      weighings: wholeNumber(limits.weighings),
+      lossG: learntRange,
+      soakGPerG: learntRange,
+      coatMgPerCm2: learntRange,
+    }),
+    counts.learnt,
+    "learnt figures",
+  ),
+}) satisfies z.ZodMiniType<Salon>

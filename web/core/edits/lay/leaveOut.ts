@@ -1,0 +1,113 @@
+import {
+  cleanParting,
+  hairlineParting,
+  type Parted,
+  partingBehind,
+} from "../../../../geometry/parting/parting"
+import type { Head } from "../../../../geometry/scalp/head"
+import { bandEdges } from "../../../../geometry/section/bandEdges"
+import type { Section } from "../../../../geometry/section/section"
+import type { SurfacePoint } from "../../../../geometry/surface/frames"
+import { leftOutDepthMm, veilDepthMm } from "../../../../presets/plans/startingPlan"
+import type { Edit, Refusal } from "../../document/edit"
+import { limits } from "../../document/limits"
+import { newSection, usualSection } from "../../document/newSection"
+import type { Plan } from "../../document/schema"
+import { headOf } from "../../figures/measured"
+import { sectionName } from "../../text/sectionName"
+import { addSections } from "../sections/addSections"
+import { spaceBetween } from "./spaceBetween"
+import { veilOverParting } from "./veilOverParting"
+
+/** Two bands that meet are kept this far from each other, mm, so that neither takes a hair of the other. */
+export const hairsbreadthMm = 0.3
+
+export type LeftOutBand = { name: string; taken: "front" | "behind"; depthMm: Section["depthMm"] }
+
+/** Leaves hair out behind the last of these sections, so that it falls over them; over the parting she wears when there are none. */
+export const leaveVeil =
+  (ids: readonly string[]): Edit =>
+  (plan) => {
+    const head = headOf(plan)
+    const last = rearmost(sectionsOf(plan, ids), head)
+    const band = { name: "Veil", taken: "front", depthMm: even(veilDepthMm.value) } as const
+    if (!last) {
+      const { made, taken } = veilOverParting(head, plan.head.wornParting)
+      return leave(plan, made, { ...band, taken })
+    }
+    const ahead = last.taken === "behind" ? Math.max(last.depthMm.start, last.depthMm.end) : 0
+    const made = partingBehind(head, last.parting, ahead + hairsbreadthMm + veilDepthMm.value)
+    if ("refused" in made)
+      return { refused: `There is no hair behind ${nameOf(last)} to leave as a veil: move it forward.` }
+    return leave(plan, made, band)
+  }
+
+/** Leaves the edge of the hairline out in front of these sections, or from temple to temple when there are none. */
+export const leaveBabyHairs =
+  (ids: readonly string[]): Edit =>
+  (plan) => {
+    const head = headOf(plan)
+    const sections = sectionsOf(plan, ids)
+    const places = sections.flatMap((section) =>
+      bandEdges(section, head).front.map(head.hairline.coordinates),
+    )
+    const roomMm = Math.min(...places.map(({ behindMm }) => behindMm)) - hairsbreadthMm
+    const depthMm = Math.min(leftOutDepthMm.value, Math.floor(roomMm * 2) / 2)
+    if (depthMm < limits.depthMm.low)
+      return {
+        refused: `${sections.map(sectionName).join(" and ")} takes the hair up to the hairline: make it thinner or move it back first.`,
+      }
+    const alongMm = sections.length > 0 ? places.map((place) => place.alongMm) : templesMm(head)
+    const made = hairlineParting(head, {
+      fromAlongMm: Math.min(...alongMm),
+      toAlongMm: Math.max(...alongMm),
+      behindMm: depthMm,
+    })
+    return leave(plan, made, { name: "Baby hairs", taken: "front", depthMm: even(depthMm) })
+  }
+
+/** Leaves the hair between two sections out by name. */
+export const leaveBetween =
+  (ids: readonly string[]): Edit =>
+  (plan) => {
+    const head = headOf(plan)
+    const sections = sectionsOf(plan, ids)
+    if (sections.length !== 2) return { refused: "Choose two foils to leave the space between them." }
+    const [front, back] = sections.toSorted((a, b) => behindOf(a, head) - behindOf(b, head))
+    const names = `${nameOf(front)} and ${nameOf(back)}`
+    const space = spaceBetween(front, back, head)
+    if ("refused" in space) return { refused: spaceWords[space.refused](names) }
+    const name = `Space between ${names.replaceAll("foil ", "")}`
+    return leave(plan, cleanParting(head, space.line), { name, taken: "front", depthMm: space.depthMm })
+  }
+
+const spaceWords = {
+  none: (names: string) =>
+    `There is no hair between ${names} to leave out: move one of them away from the other.`,
+  wide: (names: string) =>
+    `More than ${limits.depthMm.high} mm lie between ${names}: choose two that are next to each other.`,
+}
+
+function leave(plan: Plan, made: Parted, { name, taken, depthMm }: LeftOutBand): Plan | Refusal {
+  if ("refused" in made) return { refused: `There is no room for “${name}” there.` }
+  const section = newSection("left-out", made.parting, plan, { ...usualSection, leftOutName: name })
+  return addSections({ ...section, taken, depthMm })(plan)
+}
+
+const even = (depthMm: number) => ({ start: depthMm, end: depthMm })
+
+const nameOf = (section: Section) => sectionName(section).replace(/^Foil/, "foil")
+
+const sectionsOf = ({ sections }: Plan, ids: readonly string[]) =>
+  sections.filter(({ id }) => ids.includes(id))
+
+const middleOf = ({ parting }: Section): SurfacePoint => parting[parting.length >> 1]
+const behindOf = (section: Section, head: Head) => head.hairline.coordinates(middleOf(section)).behindMm
+
+const rearmost = (sections: readonly Section[], head: Head) =>
+  sections.toSorted((a, b) => behindOf(b, head) - behindOf(a, head)).at(0)
+
+const templesMm = ({ hairline: { sides } }: Head): readonly number[] => [
+  -sides.left.landmarkAlongMm("temple"),
+  sides.right.landmarkAlongMm("temple"),
+]

@@ -1,0 +1,20 @@
+import { isFoil } from "../../../../geometry/section/section"
+import { validateEdit } from "../../checks/validateEdit"
+import type { Edit } from "../../document/edit"
+import type { Mix } from "../../document/schema"
+
+/** Puts these mixes in place of all others, each with the foils it serves. */
+export const regroupMixes =
+  (groups: readonly { mix: Mix; foils: readonly { id: string }[] }[]): Edit =>
+  (plan) => {
+    const mixOf = new Map(groups.flatMap(({ mix, foils }) => foils.map(({ id }) => [id, mix.id] as const)))
+    const left = plan.sections.filter(isFoil).find(({ id }) => !mixOf.has(id))
+    if (left) return { refused: `Foil ${left.mapNumber} is in none of the mixes` }
+    return validateEdit(plan, {
+      ...plan,
+      mixes: groups.map(({ mix }) => mix),
+      sections: plan.sections.map((section) =>
+        isFoil(section) ? { ...section, mix: mixOf.get(section.id) ?? section.mix } : section,
+      ),
+    })
+  }

@@ -1,0 +1,11 @@
+import { validateEdit } from "../../checks/validateEdit"
+import type { Edit } from "../../document/edit"
+import type { Plan } from "../../document/schema"
+
+/** What the plan is called, for whom and when, and its note. */
+export type PlanDetails = Partial<Pick<Plan, "name" | "date" | "client" | "note">>
+
+export const setPlanDetails =
+  (details: PlanDetails): Edit =>
+  (plan) =>
+    validateEdit(plan, { ...plan, ...details })

@@ -1,0 +1,78 @@
+import type { Range } from "../../../geometry/hair/tradeFigures"
+import { growStrands, type Strands } from "../../../geometry/strands/grow"
+import { type Lightened, lightenStrands } from "../../../geometry/strands/lightened"
+import { seenShare } from "../../../geometry/strands/seenShare"
+import { tradeFigures } from "../../../presets/formula/tradeFigures"
+import { headsGrown, strandFigures } from "../../../presets/placement/strands"
+import type { Plan } from "../document/schema"
+import { headOf } from "../figures/measured"
+
+/** What of a plan decides how its hair falls and where it is light. */
+export type FallingPlan = Pick<Plan, "head" | "hair" | "sections">
+
+/** The hair of a plan as it falls, and of what is seen round the face the share that is lightened. */
+export type Fall = {
+  strands: Pick<Strands, "count" | "points" | "lengthsMm">
+  light: Lightened
+  share: { left: Range; right: Range }
+  /** Heads of hair that the share has been counted on; its range is theirs. */
+  heads: number
+}
+
+/** Lets the hair of a plan fall: first on one head, unless all have grown, to be seen at once; then on as many as the range asks for. */
+export function* fallsOf(plan: FallingPlan): Generator<Fall> {
+  if (last.key !== keyOf(plan)) yield fallOf(plan, 1)
+  yield fallOf(plan)
+}
+
+export function fallOf(plan: FallingPlan, heads: number = headsGrown.value): Fall {
+  const head = headOf(plan)
+  const grown = grownFor(plan, heads)
+  const lights = grown.map((strands) => lightenStrands(strands, plan.sections, head))
+  const shares = grown.map((strands, i) => seenShare(head, strands, lights[i], strandFigures.roundFaceMm))
+  const { count, points, lengthsMm } = grown[0]
+  return {
+    strands: { count, points, lengthsMm },
+    light: lights[0],
+    share: {
+      left: rangeOf(shares.map(({ left }) => left)),
+      right: rangeOf(shares.map(({ right }) => right)),
+    },
+    heads,
+  }
+}
+
+/** Where nothing is known of her parting, hair falls from the middle. */
+const usualParting = { kind: "centre" } as const
+
+/** What was grown last serves until head, hair, parting or whorl is another: a section changed only lightens anew. */
+let last: { key: string; grown: Strands[] } = { key: "", grown: [] }
+
+const keyOf = ({ head, hair }: FallingPlan) => JSON.stringify([head, hair])
+
+function grownFor(plan: FallingPlan, heads: number): Strands[] {
+  const key = keyOf(plan)
+  if (last.key !== key) last = { key, grown: [] }
+  const { grown } = last
+  const head = headOf(plan)
+  const { hair } = plan
+  const worn = { parting: plan.head.wornParting ?? usualParting, whorl: plan.head.whorl }
+  while (grown.length < heads)
+    grown.push(
+      growStrands({
+        head,
+        hair,
+        worn,
+        figures: tradeFigures,
+        strands: strandFigures,
+        seed: grown.length + 1,
+      }),
+    )
+  return grown.slice(0, heads)
+}
+
+const rangeOf = (values: readonly number[]): Range => ({
+  low: Math.min(...values),
+  mid: values.reduce((sum, value) => sum + value, 0) / values.length,
+  high: Math.max(...values),
+})

@@ -1,0 +1,29 @@
+import type { TradeFigures } from "../../../geometry/hair/tradeFigures"
+import { type FoilKind, isFoil, type Section } from "../../../geometry/section/section"
+import { tradeFigures } from "../../../presets/formula/tradeFigures"
+import type { LearntFigures } from "../document/salon"
+import type { Plan } from "../document/schema"
+
+const joined = new WeakMap<LearntFigures, TradeFigures>()
+
+/** The figures a section is measured by: what the plan's salon has learnt comes before what the trade supposes. */
+export function figuresFor(section: Section, { mixes, salon }: Pick<Plan, "mixes" | "salon">): TradeFigures {
+  if (!salon || salon.learnt.length === 0 || !isFoil(section)) return tradeFigures
+  const product = mixes.find(({ id }) => id === section.mix)?.product
+  const learnt = nearest(salon.learnt, product, section.kind)
+  if (!learnt) return tradeFigures
+  const { lossG, soakGPerG, coatMgPerCm2 } = learnt
+  const ruling = joined.get(learnt) ?? { ...tradeFigures, lossG, soakGPerG, coatMgPerCm2 }
+  joined.set(learnt, ruling)
+  return ruling
+}
+
+/** Learnt of this product and kind, else of the product, else of the kind, else of everything. */
+function nearest(learnt: readonly LearntFigures[], product: string | undefined, kind: FoilKind) {
+  const find = (byProduct: boolean, byKind: boolean) =>
+    learnt.find(
+      (figures) =>
+        figures.product === (byProduct ? product : null) && figures.kind === (byKind ? kind : null),
+    )
+  return find(true, true) ?? find(true, false) ?? find(false, true) ?? find(false, false)
+}

@@ -1,0 +1,128 @@
+import type { Range, TradeFigures } from "../../../geometry/hair/tradeFigures"
+import { fitAxes } from "../../../geometry/scalp/fit"
+import { type Head, makeHeadFromAxes } from "../../../geometry/scalp/head"
+import { headSurface } from "../../../geometry/scalp/headSurface"
+import { type Zone, zoneAt } from "../../../geometry/scalp/zones"
+import { measureSection, type SectionFigures } from "../../../geometry/section/measureSection"
+import { isFoil, type Section } from "../../../geometry/section/section"
+import { headFigures } from "../../../presets/client/headSizes"
+import { tradeFigures } from "../../../presets/formula/tradeFigures"
+import { movesOf } from "../document/hairlineMoves"
+import type { Plan } from "../document/schema"
+import { figuresFor } from "./figuresFor"
+import { netFigures } from "./netFigures"
+import { type Overlap, overlapsIn, takersBefore } from "./overlaps"
+import { type TotalsFigures, takenTwiceBy, totalsOf } from "./totals"
+
+/**
+ * All figures of a plan: of each section in order of application, and of its foils together. Every total is made here.
+ * Left-out hair is in none, and hair that two sections take is counted in the one that goes on first.
+ */
+export type Measured = {
+  head: Head
+  /** As drawn, and without the hair that those before have taken. */
+  sections: readonly { section: Section; figures: SectionFigures; net: SectionFigures }[]
+  overlaps: readonly Overlap[]
+  totals: TotalsFigures
+  /** How much less the totals are than all foils as drawn. */
+  takenTwice: { hairG: number; productG: Range }
+  byZone: Readonly<Record<Zone, TotalsFigures>>
+  byMix: ReadonlyMap<string, TotalsFigures>
+}
+
+const measuredPlans = new WeakMap<Plan, Measured>()
+
+/** Measures what has changed and remembers it for as long as the plan lives. */
+export function measured(plan: Plan): Measured {
+  const known = measuredPlans.get(plan) ?? measurePlan(plan)
+  measuredPlans.set(plan, known)
+  return known
+}
+
+function measurePlan(plan: Plan): Measured {
+  const head = headOf(plan)
+  const overlaps = overlapsIn(plan.sections, head)
+  const before = takersBefore(overlaps)
+  const sections = plan.sections.map((section) => bothFigures(section, plan, before.get(section) ?? []))
+  const foils = sections.filter(({ section }) => isFoil(section))
+  const total = (belongs: (section: Section) => boolean) => totalWhere(belongs, foils)
+  const inZone = (zone: Zone) => total((section) => zoneAt(head, middleOf(section)) === zone)
+  return {
+    head,
+    sections,
+    overlaps,
+    totals: total(() => true),
+    takenTwice: takenTwiceBy(foils),
+    byZone: { top: inZone("top"), left: inZone("left"), right: inZone("right"), back: inZone("back") },
+    byMix: new Map(
+      plan.mixes.map(({ id }) => [id, total((section) => isFoil(section) && section.mix === id)]),
+    ),
+  }
+}
+
+const totalWhere = (belongs: (section: Section) => boolean, all: Measured["sections"]) =>
+  totalsOf(
+    all.filter(({ section }) => isFoil(section) && belongs(section)).map(({ net }) => net),
+    tradeFigures,
+  )
+
+/** The totals of some of a plan's sections, with hair that one before them has taken left to that one. */
+export const totalsAmong = (sections: readonly Section[], plan: Plan): TotalsFigures =>
+  totalWhere((section) => sections.includes(section), measured(plan).sections)
+
+function bothFigures(section: Section, plan: Plan, before: readonly Section[]) {
+  const figures = figuresOf(section, plan)
+  const on = { head: headOf(plan), hair: plan.hair, figures: figuresFor(section, plan) }
+  return { section, figures, net: netFigures(section, figures, before, on) }
+}
+
+/** The figures of one foil of a plan as they count in every total. */
+export function netOf({ id }: Section, plan: Plan): SectionFigures {
+  const found = measured(plan).sections.find(({ section }) => section.id === id)
+  if (!found) throw new Error(`Section ${id} is not in the plan`)
+  return found.net
+}
+
+/** A section belongs to the zone in which the middle of its parting lies. */
+const middleOf = ({ parting }: Section) => parting[parting.length >> 1]
+
+type Known = { head: Head; hair: Plan["hair"]; ruling: TradeFigures; figures: SectionFigures }
+const measuredSections = new WeakMap<Section, Known>()
+
+/** The figures of one section on the plan's head and hair, remembered until either, or what rules it, is another. */
+export function figuresOf(section: Section, plan: Plan): SectionFigures {
+  const head = headOf(plan)
+  const { hair } = plan
+  const ruling = figuresFor(section, plan)
+  const known = measuredSections.get(section)
+  if (known?.head === head && known.hair === hair && known.ruling === ruling) return known.figures
+  const figures = measureSection(section, head, hair, ruling)
+  measuredSections.set(section, { head, hair, ruling, figures })
+  return figures
+}
+
+const heads = new Map<string, Head>()
+const scalps = new Map<string, Pick<Head, "axes" | "surface">>()
+const mostHeads = 8
+
+/** The head of a plan; the same object for the same size and hairline, with the same scalp for the same size. */
+export const headOf = ({ head: { size, hairline } }: Pick<Plan, "head">): Head =>
+  recall(heads, [size, hairline], () => {
+    const { axes, surface } = recall(scalps, size, () => scalpOf(size))
+    return makeHeadFromAxes(axes, hairline.form, movesOf(hairline), surface)
+  })
+
+function scalpOf(size: Plan["head"]["size"]) {
+  const axes = fitAxes(size, headFigures)
+  return { axes, surface: headSurface(axes) }
+}
+
+/** What was made for a key, or is made now; the ones last asked for are kept. */
+function recall<Made>(made: Map<string, Made>, key: unknown, make: () => Made): Made {
+  const text = JSON.stringify(key)
+  const found = made.get(text) ?? make()
+  made.delete(text)
+  made.set(text, found)
+  for (const oldest of made.keys()) if (made.size > mostHeads) made.delete(oldest)
+  return found
+}

@@ -1,0 +1,63 @@
+import type { HairlinePlace, TechniqueParting } from "../../../geometry/placing/technique"
+import type { SectionKind } from "../../../geometry/section/section"
+import type { Technique, TechniqueSection } from "../../../presets/techniques/technique"
+import { choice, group, id, line, lines, list, number, wholeNumber } from "../document/fields"
+import { counts, letters, limits } from "../document/limits"
+import { backcombing, stitching, treatment } from "../document/schema"
+import { z } from "../document/zod"
+
+/** A technique as it is written to a file or into a link, version 1. Of a client it holds nothing. */
+
+export const techniqueKind = "partline-technique"
+export const techniqueVersion = 1
+
+const spot = group({
+  landmark: number(limits.landmark),
+  behindMm: number(limits.behindMm),
+}) satisfies z.ZodMiniType<HairlinePlace>
+
+const between = group({ run: choice(["parallel", "drifting", "straight"]), from: spot, to: spot })
+const through = group({ run: z.literal("through"), spots: list(spot, counts.partingPoints, "spots") })
+const parting = z.discriminatedUnion("run", [between, through], {
+  error: 'expected a parting that runs "parallel", "drifting", "straight" or "through"',
+}) satisfies z.ZodMiniType<TechniqueParting>
+
+const { mapNumber: _, mix: __, name: ___, ...held } = treatment
+const kinds = ["slice", "weave", "backcomb", "left-out"] as const satisfies readonly SectionKind[]
+
+const section = group({
+  kind: choice(kinds),
+  parting,
+  taken: choice(["front", "behind"]),
+  depthMm: group({ start: number(limits.depthMm), end: number(limits.depthMm) }),
+  single: z.optional(z.literal(true, { error: "expected true, or nothing" })),
+  pair: z.optional(wholeNumber(limits.pair)),
+  stitching: z.optional(group(stitching)),
+  backcombing: z.optional(group(backcombing)),
+  treatment: z.optional(group(held)),
+  name: z.optional(line(letters.name)),
+}) satisfies z.ZodMiniType<TechniqueSection>
+
+const fields = {
+  id,
+  name: line(letters.name),
+  aim: line(letters.aim),
+  notes: lines(letters.note),
+  steps: list(line(letters.step), counts.steps, "steps"),
+  sections: list(section, counts.techniqueSections, "sections"),
+} satisfies { [Field in keyof Technique]: z.ZodMiniType<Technique[Field]> }
+
+export const techniqueSchema = group({
+  kind: z.literal(techniqueKind),
+  version: z.literal(techniqueVersion),
+  ...fields,
+})
+
+/** The published schema, for those who write techniques with other tools. */
+export const techniqueJsonSchema = () =>
+  z.toJSONSchema(techniqueSchema, {
+    // In JSON Schema read-only means "changed by the server alone"; here it only says that lists do not change in place.
+    override: ({ jsonSchema }) => {
+      delete jsonSchema.readOnly
+    },
+  })

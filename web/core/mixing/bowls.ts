@@ -1,0 +1,74 @@
+import { addRanges } from "../../../geometry/hair/product"
+import type { Range } from "../../../geometry/hair/tradeFigures"
+import { bowlFigures } from "../../../presets/formula/bowlFigures"
+import { type Amounts, mixAmounts, type Recipe, toMixG } from "./mixAmounts"
+
+/** A foil as its bowl sees it. Minute 0 is when the first foil is begun. */
+export type BowlFoil = {
+  id: string
+  mapNumber?: number
+  productG: Range
+  startMin: number
+  placeMin: number
+  /** Its bowl is mixed for it: no foil before it shares that bowl. */
+  startsBowl?: boolean
+}
+
+/** A bowl: when to mix it, what goes in, whom it serves, in order. */
+export type Bowl = Amounts & { atMin: number; wantedG: Range; sections: readonly string[] }
+
+/** How far one bowl may go: how long it may be used, and the most grams mixed at once. */
+export type BowlLimits = { potLifeMin: number; mostMixG: number }
+
+/** Foils placed one after the other: when each is begun. */
+export function placedInTurn<T extends { placeMin: number }>(
+  foils: readonly T[],
+): (T & { startMin: number })[] {
+  let startMin = 0
+  return foils.map((foil) => {
+    const placed = { ...foil, startMin }
+    startMin += foil.placeMin
+    return placed
+  })
+}
+
+/**
+ * The foils of one mix, in order of application, shared out to bowls so that the least is mixed in all: each
+ * planned at the upper figure, and none older at its last foil than the pot life. A single foil is always let be.
+ */
+export function planBowls(foils: readonly BowlFoil[], recipe: Recipe, limits: BowlLimits): Bowl[] {
+  type Plan = { mixedG: number; bowls: readonly Bowl[] }
+  const best: Plan[] = [{ mixedG: 0, bowls: [] }]
+  for (let end = 1; end <= foils.length; end++) {
+    const plans: Plan[] = []
+    for (let start = end - 1; start >= 0 && fits(foils.slice(start, end), limits); start--) {
+      const bowl = mixBowl(foils.slice(start, end), recipe)
+      plans.push({ mixedG: best[start].mixedG + bowl.mixedG, bowls: [...best[start].bowls, bowl] })
+    }
+    best.push(plans.reduce((least, plan) => (plan.mixedG < least.mixedG ? plan : least)))
+  }
+  return [...best[foils.length].bowls]
+}
+
+function fits(foils: readonly BowlFoil[], { potLifeMin, mostMixG }: BowlLimits): boolean {
+  if (foils.length === 1) return true
+  const last = foils[foils.length - 1]
+  const oldestMin = last.startMin + last.placeMin - foils[0].startMin
+  const wantedG = addRanges(foils.map(({ productG }) => productG)).high
+  return (
+    !foils.slice(1).some(({ startsBowl }) => startsBowl) &&
+    foils.length <= bowlFigures.mostFoils.value &&
+    oldestMin <= potLifeMin + 1e-9 &&
+    toMixG(wantedG) <= mostMixG + 1e-9
+  )
+}
+
+function mixBowl(foils: readonly BowlFoil[], recipe: Recipe): Bowl {
+  const wantedG = addRanges(foils.map(({ productG }) => productG))
+  return {
+    atMin: foils[0].startMin,
+    ...mixAmounts(wantedG.high, recipe),
+    wantedG,
+    sections: foils.map(({ id }) => id),
+  }
+}

@@ -1,0 +1,69 @@
+import { isFoil } from "../../../geometry/section/section"
+import { type FoilRecord, foilRecords } from "../chair/chairRecord"
+import { chairOfRecord } from "../chair/liveService"
+import type { Plan } from "../document/schema"
+import { headOf } from "../figures/measured"
+import { timedPlan } from "../schedule/timedPlan"
+import { kindWords, whereOf } from "../text/words"
+
+/** A foil as it was planned and as it went, minutes of the service; null where that is not known. */
+export type RecordFoil = {
+  number: number
+  what: string
+  mix: string
+  planned: { onMin: number; offMin: number } | null
+  real: { onMin: number; offMin: number | null } | null
+  /** Each look in words, in order. */
+  looks: readonly string[]
+}
+
+/** Every foil of a plan in order of application, beside what was tapped at its last service. */
+export function recordFoils(plan: Plan): RecordFoil[] {
+  const head = headOf(plan)
+  const planned = plannedTimes(plan)
+  const records = plan.service ? foilRecords(chairOfRecord(plan.service)) : new Map<string, FoilRecord>()
+  return plan.sections.filter(isFoil).map((foil) => ({
+    number: foil.mapNumber,
+    what: `${kindWords[foil.kind]}, ${whereOf(foil, head)}`,
+    mix: foil.mix,
+    planned: planned.get(foil.id) ?? null,
+    ...realOf(records.get(foil.id)),
+  }))
+}
+
+/** As planned when the service began, else as the clock plans it now. */
+function plannedTimes(plan: Plan): Map<string, { onMin: number; offMin: number }> {
+  if (plan.service)
+    return new Map(
+      plan.service.foils.map(({ id, plannedOnMin, plannedMinutesOn }) => [
+        id,
+        { onMin: plannedOnMin, offMin: plannedOnMin + plannedMinutesOn },
+      ]),
+    )
+  const timed = timedPlan(plan)
+  if (!timed.ok) return new Map()
+  return new Map(
+    timed.schedule.foils.map(({ id, onAtMin, offAtMin }) => [id, { onMin: onAtMin, offMin: offAtMin }]),
+  )
+}
+
+function realOf(record: FoilRecord | undefined): Pick<RecordFoil, "real" | "looks"> {
+  if (!record || record.onAtMs === null) return { real: null, looks: [] }
+  const { onAtMs, offAtMs, looks, recoated } = record
+  return {
+    real: { onMin: toMin(onAtMs), offMin: offAtMs === null ? null : toMin(offAtMs) },
+    looks: [
+      ...looks.map(({ atMs, seen: { level, stretch, comfort, moist } }) => {
+        const odd = [
+          ...(stretch === "ok" ? [] : [`stretch ${stretch}`]),
+          ...(comfort === "ok" ? [] : [`scalp ${comfort}`]),
+          ...(moist ? [] : ["dry"]),
+        ]
+        return [`${Math.round(toMin(atMs - onAtMs))} min: level ${level}`, ...odd].join(", ")
+      }),
+      ...(recoated > 0 ? [recoated === 1 ? "re-coated" : `re-coated ${recoated} times`] : []),
+    ],
+  }
+}
+
+const toMin = (ms: number) => ms / 60_000

@@ -1,0 +1,190 @@
+import type { Range } from "../../../geometry/hair/tradeFigures"
+import { zoneAt } from "../../../geometry/scalp/zones"
+import { type Foil, type FoilKind, isFoil } from "../../../geometry/section/section"
+import { fibreUm } from "../../../presets/client/hairTypes"
+import { bowlFigures } from "../../../presets/formula/bowlFigures"
+import type { ProductSheet } from "../../../presets/formula/productSheet"
+import { tradeFigures } from "../../../presets/formula/tradeFigures"
+import * as pace from "../../../presets/timing/pace"
+import type { Mix, Plan } from "../document/schema"
+import type { StrandTest, TimingChoices } from "../document/timingChoices"
+import { headOf, netOf } from "../figures/measured"
+import { homeOf } from "../figures/workingSectionsBelonging"
+import { readyWith } from "../lift/liftOfPlan"
+import type { LiftGoal } from "../lift/scheduleReady"
+import { placedInTurn, planBowls } from "../mixing/bowls"
+import { mixRecipe } from "../mixing/mixRecipe"
+import { labelPercent, onHeadPercent } from "../mixing/strength"
+import { tonesOfPlan } from "../tone/tonesOfPlan"
+import type { Person, Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
+
+export type ServiceChoices = {
+  /** Minutes a foil, before what its kind takes more. */
+  paceMin: Range
+  /** What was learnt of each kind, in place of it. */
+  learntMin: TimingChoices["pace"]
+  hands: 1 | 2
+  breaks: TimingChoices["breaks"]
+  rinse: Service["rinse"]
+  heatMin: number | null
+  heatC: number | null
+  freshAt: readonly string[]
+  secondPace: TimingChoices["secondPace"]
+  bookingMin: number | null
+  goal: LiftGoal | null
+  /** Where the hair of a zone starts from a level of its own. */
+  zoneGoals: Readonly<Partial<Record<Zone, LiftGoal>>>
+  strandTest: StrandTest | null
+}
+
+/**
+ * A plan as the clock sees it, with the usual figures where nothing is known. A section wider than one foil takes as
+ * long as its foils.
+ */
+export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: ServiceChoices): Service {
+  const sheetOf = new Map(plan.mixes.map((mix) => [mix.id, sheets.find(({ name }) => name === mix.product)]))
+  const readyMin = readyByGoal(plan, sheets, choices)
+  const foils = plan.sections
+    .filter(isFoil)
+    .map((foil) => timedFoil(foil, plan, { sheetOf, readyMin, choices }))
+    .map((foil) => (choices.freshAt.includes(foil.id) ? { ...foil, startsBowl: true } : foil))
+  const mixes = plan.mixes.map((mix) => timedMix(mix, sheetOf.get(mix.id)))
+  return {
+    foils,
+    mixes,
+    bowls: plan.mixes.flatMap((mix) => bowlsOf(mix, foils, sheetOf.get(mix.id), plan)),
+    hands: handsOf(foils, choices),
+    preparingMin: pace.roundTheFoils.preparingMin,
+    partingMin: pace.roundTheFoils.partingMin,
+    wipingMin: pace.roundTheFoils.wipingMin,
+    rinse: choices.rinse,
+    looks: pace.looks,
+    heat: choices.heatMin === null ? null : { minutes: choices.heatMin, warmthC: choices.heatC },
+    finish: finishOf(plan),
+    bookingMin: choices.bookingMin,
+    soFar: null,
+  }
+}
+
+/** Minutes on until ready in each mix, worked out once for each goal. */
+function readyByGoal(plan: Plan, sheets: readonly ProductSheet[], choices: ServiceChoices) {
+  const sheetOf = (product: string | undefined) => sheets.find(({ name }) => name === product)
+  const testedSheet = sheetOf(choices.strandTest?.product)
+  const known = new Map<string, TimedFoil["readyMin"]>()
+  return (goal: LiftGoal | null): TimedFoil["readyMin"] => {
+    const key = goal ? `${goal.toLevel - goal.fromLevel}` : ""
+    const asked = { goal, strandTest: choices.strandTest, testedSheet }
+    const ready =
+      known.get(key) ??
+      Object.fromEntries(plan.mixes.map((mix) => [mix.id, readyWith(mix, sheetOf(mix.product), asked)]))
+    known.set(key, ready)
+    return ready
+  }
+}
+
+/** The longest time of a mix: its sheet's, or where that is silent the usual one. */
+export const longestMin = (sheet: ProductSheet | undefined) =>
+  sheet?.longestMin ?? pace.longestWithoutSheetMin
+
+const potLifeMin = (sheet: ProductSheet | undefined) => sheet?.potLifeMin ?? pace.bowl.potLifeMin
+
+const { mostMixG, stayG, stayShare } = bowlFigures
+
+type Known = {
+  sheetOf: ReadonlyMap<string, ProductSheet | undefined>
+  readyMin: (goal: LiftGoal | null) => TimedFoil["readyMin"]
+  choices: ServiceChoices
+}
+
+function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known): TimedFoil {
+  const { productG, foils } = netOf(foil, plan)
+  const zone = zoneOf(foil, plan)
+  const ready = readyMin(choices.zoneGoals[zone] ?? choices.goal)
+  return {
+    id: foil.id,
+    mapNumber: foil.mapNumber,
+    kind: foil.kind,
+    zone,
+    group: homeOf(foil, plan)?.numeral ?? zone,
+    placeMin: placing(foil.kind, Math.max(1, foils), choices),
+    limitMin: longestMin(sheetOf.get(foil.mix)),
+    mix: foil.mix,
+    readyMin: choices.goal ? ready : { [foil.mix]: ready[foil.mix] },
+    productG,
+    firstLookMin: sheetOf.get(foil.mix)?.firstLookMin ?? null,
+    delicate: plan.hair.fibreUm <= fibreUm.fine.range[1] || isOpened(plan, zone),
+  }
+}
+
+/** The pairs of hands, each with its own breaks; the second at its own pace, against the first's over these foils. */
+function handsOf(foils: readonly TimedFoil[], choices: ServiceChoices): Person[] {
+  const { hands, breaks, secondPace } = choices
+  const restsOf = (pair: 1 | 2) => breaks.filter(({ of }) => of === undefined || of === pair)
+  const sum = (minutes: (kind: FoilKind) => Range) =>
+    foils.reduce((total, { kind }) => total + minutes(kind).mid, 0)
+  const secondShare =
+    secondPace && foils.length > 0
+      ? sum((kind) => secondPace[kind]) / sum((kind) => placing(kind, 1, choices))
+      : 1
+  const first: Person = { paceShare: 1, breaks: restsOf(1) }
+  return hands === 1 ? [first] : [first, { paceShare: secondShare, breaks: restsOf(2) }]
+}
+
+function placing(kind: FoilKind, foils: number, { paceMin, learntMin }: ServiceChoices): Range {
+  const learnt = learntMin?.[kind]
+  const minutes = (end: keyof Range) =>
+    learnt ? learnt[end] * foils : paceMin[end] * foils + pace.extraMin[kind][end]
+  return { low: minutes("low"), mid: minutes("mid"), high: minutes("high") }
+}
+
+/** Hair of a zone that was written down as porous or lightened before. */
+const isOpened = ({ consultation }: Plan, zone: Zone) =>
+  Object.values(consultation?.hair[zone] ?? {}).some(
+    ({ porosity, history }) => porosity === "high" || history?.includes("lightened"),
+  )
+
+/** A foil belongs to the hairline where the middle of its parting lies within the sparser band along it. */
+export function zoneOf({ parting }: Foil, plan: Plan): Zone {
+  const head = headOf(plan)
+  const middle = parting[parting.length >> 1]
+  const { behindMm } = head.hairline.coordinates(middle)
+  return behindMm <= tradeFigures.hairlineBandMm ? "hairline" : zoneAt(head, middle)
+}
+
+function timedMix({ id, developerVolume, ratio }: Mix, sheet: ProductSheet | undefined): TimedMix {
+  return {
+    id,
+    developerVolume,
+    onHeadPercent: onHeadPercent(labelPercent(developerVolume), ratio),
+    mixingMin: pace.roundTheFoils.mixingMin,
+    bowlG: (mostMixG.value - stayG.value) / (1 + stayShare.value),
+    potLifeMin: potLifeMin(sheet),
+    heatMostMin: sheet?.heatMin ?? 0,
+  }
+}
+
+/** The same bowls as are weighed out for the mix. */
+function bowlsOf(mix: Mix, foils: readonly TimedFoil[], sheet: ProductSheet | undefined, plan: Plan) {
+  const inTurn = placedInTurn(foils.map((foil) => ({ ...foil, placeMin: foil.placeMin.mid })))
+  const recipe = mixRecipe(mix, sheet ?? null, plan)
+  const limits = { potLifeMin: potLifeMin(sheet), mostMixG: mostMixG.value }
+  const bowls = planBowls(
+    inTurn.filter((foil) => foil.mix === mix.id),
+    recipe,
+    limits,
+  )
+  return bowls.map(({ sections }) => ({ mix: mix.id, foils: sections }))
+}
+
+function finishOf(plan: Plan): Service["finish"] {
+  const { detanglingMin, rinsingMin, tonerInAndOutMin, dryingMin } = pace.roundTheFoils
+  const toners = tonesOfPlan(plan).map(({ zone, minutes }) => ({
+    zone,
+    minutes: {
+      low: minutes.low + tonerInAndOutMin.low,
+      mid: minutes.mid + tonerInAndOutMin.mid,
+      high: minutes.high + tonerInAndOutMin.high,
+    },
+  }))
+  return { detanglingMin, rinsingMin, dryingMin, toners }
+}

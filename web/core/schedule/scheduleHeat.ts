@@ -1,0 +1,63 @@
+import type { Range } from "../../../geometry/hair/tradeFigures"
+import { liftPriors, liftReference } from "../../../presets/timing/lift"
+import { heatHabits } from "../../../presets/timing/pace"
+import { temperatureFactor } from "../lift/lift"
+import type { Service } from "./scheduleInput"
+import { heatRefusal } from "./scheduleProblems"
+
+/** Heat over the foils: on, off with a look, and cool before going on. */
+export type HeatTimes = { onAtMin: number; offAtMin: number; lookAtMin: number; coolUntilMin: number }
+
+/** Heat comes when every foil is on, or as it was really put on and taken away; null where it may not be used. */
+export function heatTimes(service: Service, lastPlacedMin: number): HeatTimes | null {
+  const { heat, soFar } = service
+  if (!heat || heatRefusal(service)) return null
+  const onAtMin = soFar?.heat?.onAtMin ?? Math.max(lastPlacedMin, soFar?.nowMin ?? 0)
+  const offAtMin = soFar?.heat?.offAtMin ?? onAtMin + heat.minutes
+  return { onAtMin, offAtMin, lookAtMin: offAtMin, coolUntilMin: offAtMin + heatHabits.coolingMin }
+}
+
+/**
+ * How many times as fast a lightener works under heat as at the warmth of the scalp: the spread of the activation
+ * energy, and of the warmth where nobody has measured it. Cooler air than the scalp slows nothing down.
+ */
+export function heatFactor(warmthC: number | null): Range {
+  const warmth = warmthC === null ? heatHabits.warmthC : { low: warmthC, high: warmthC }
+  const { activationKJ } = liftPriors
+  const factor = (end: "low" | "high") =>
+    Math.max(1, temperatureFactor(activationKJ[end], liftReference.temperatureC, warmth[end]))
+  const mid = temperatureFactor(middle(activationKJ), liftReference.temperatureC, middle(warmth))
+  return { low: factor("low"), mid: Math.max(1, mid), high: factor("high") }
+}
+
+/** Minutes on until ready with heat on the way: the soonest by the fastest, the latest by the slowest. */
+export function readyUnderHeat(
+  readyMin: Range,
+  onAtMin: number,
+  heat: HeatTimes | null,
+  faster: Range,
+): Range {
+  if (!heat) return readyMin
+  const { lagMin } = liftPriors
+  const [fromMin, toMin] = [heat.onAtMin - onAtMin, heat.offAtMin - onAtMin]
+  const under = (minutes: number, factor: number, lag: number) =>
+    hastened(minutes, factor, { fromMin: Math.max(fromMin, lag), toMin })
+  return {
+    low: under(readyMin.low, faster.high, lagMin.low),
+    mid: under(readyMin.mid, faster.mid, middle(lagMin)),
+    high: under(readyMin.high, faster.low, lagMin.high),
+  }
+}
+
+/** Minutes that so many minutes' work takes when a stretch of them counts more than once. */
+export function hastened(
+  minutes: number,
+  factor: number,
+  { fromMin, toMin }: { fromMin: number; toMin: number },
+) {
+  const left = minutes - Math.max(0, fromMin)
+  const heated = Math.min(toMin - Math.max(0, fromMin), left / factor)
+  return left <= 0 || heated <= 0 ? minutes : minutes - heated * (factor - 1)
+}
+
+const middle = ({ low, high }: { low: number; high: number }) => (low + high) / 2

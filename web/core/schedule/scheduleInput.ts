@@ -1,0 +1,96 @@
+import type { Range } from "../../../geometry/hair/tradeFigures"
+import type { FoilKind } from "../../../geometry/section/section"
+import type { ToneZone } from "../tone/tone"
+
+/** What the clock needs to know of a service; times in minutes, minute 0 when the first parting is combed. */
+export type Service = {
+  /** In order of application. */
+  foils: readonly TimedFoil[]
+  mixes: readonly TimedMix[]
+  /** Bowls as already shared out, foils by id; null to fill one after the other in order. */
+  bowls: readonly { mix: string; foils: readonly string[] }[] | null
+  /** One or two pairs of hands. */
+  hands: readonly Person[]
+  /** Before the first foil: the first parting and the first bowl, where they are not timed by themselves below. */
+  preparingMin: Range
+  /** Parting out one working section. */
+  partingMin: Range
+  /** Opening one foil and wiping it off. */
+  wipingMin: Range
+  /** Each foil off when it is ready, or all in one rinse. */
+  rinse: "each" | "together"
+  looks: { firstMin: number; firstDelicateMin: number; everyMin: number }
+  /** How warm it is under it, or null where nobody has measured. */
+  heat: { minutes: number; warmthC: number | null } | null
+  finish: Finish
+  bookingMin: number | null
+  soFar: SoFar | null
+}
+
+export type Zone = "hairline" | "top" | "left" | "right" | "back"
+
+export type TimedFoil = {
+  id: string
+  /** The number on the map, by which people call it. */
+  mapNumber: number
+  kind: FoilKind
+  zone: Zone
+  /** The working section it belongs to. */
+  group: string
+  placeMin: Range
+  /** The product's longest time, from first contact. */
+  limitMin: number
+  mix: string
+  /** Minutes on until ready, by each mix it may be given; an end is infinite where the goal is not reached in time. */
+  readyMin: Readonly<Record<string, Range>>
+  /** Bowls are filled at the upper figure. */
+  productG: Range
+  /** Fine, porous or already lightened: looked at sooner. */
+  delicate: boolean
+  /** When the sheet asks for the first look; null where it is silent. */
+  firstLookMin?: number | null
+  /** A bowl is mixed afresh for it. */
+  startsBowl?: boolean
+}
+
+export type TimedMix = {
+  id: string
+  developerVolume: number
+  onHeadPercent: number
+  mixingMin: Range
+  /** What one bowl holds, and how long it may be used once mixed. */
+  bowlG: number
+  potLifeMin: number
+  /** Minutes of heat the sheet allows; 0 where it allows none. */
+  heatMostMin: number
+}
+
+export type Person = {
+  /** Their minutes a foil against those of the plan: 1 the same, 2 twice as long. */
+  paceShare: number
+  breaks: readonly { fromMin: number; toMin: number }[]
+}
+
+export type Finish = {
+  detanglingMin: Range
+  rinsingMin: Range
+  /** From the first brush to the rinse. */
+  toners: readonly { zone: ToneZone["zone"]; minutes: Range }[]
+  dryingMin: Range
+}
+
+/** What has really happened by a minute: first contact and off by foil, and when each bowl was mixed. */
+export type SoFar = {
+  nowMin: number
+  onAtMin: Readonly<Record<string, number>>
+  offAtMin: Readonly<Record<string, number>>
+  /** By bowl; undefined where the tap was missed. */
+  mixedAtMin: readonly (number | undefined)[]
+  /** Heat as it was put on, and taken away or not yet. */
+  heat?: { onAtMin: number; offAtMin: number | null } | null
+}
+
+/** Which end of every range a schedule is worked out for. */
+export type End = "low" | "mid" | "high"
+
+export const readyOf = (foil: TimedFoil): Range => foil.readyMin[foil.mix]

@@ -1,0 +1,114 @@
+import type { Range } from "../../../geometry/hair/tradeFigures"
+import type { Step } from "./scheduleFinish"
+import { scheduleFinish } from "./scheduleFinish"
+import type { HeatTimes } from "./scheduleHeat"
+import type { End, Service } from "./scheduleInput"
+import { isSeen, lookRounds } from "./scheduleLooks"
+import type { MixedBowl, PlacedFoil } from "./schedulePlacing"
+import { schedulePlacing } from "./schedulePlacing"
+
+/** The clock of a service. `…AtMin` is a minute of the service; other minutes are minutes on. */
+export type Schedule = {
+  /** In order of application. */
+  foils: readonly FoilTimes[]
+  bowls: readonly BowlTimes[]
+  /** Rounds of looking. */
+  looksAtMin: readonly number[]
+  heat: HeatTimes | null
+  firstOnMin: number
+  lastOnMin: number
+  /** When the last foil is off and the rinse begins. */
+  rinseMin: number
+  /** Foils in the order they come off. */
+  offOrder: readonly string[]
+  steps: readonly Step[]
+  /** From the first parting to dry hair. */
+  chairMin: Range
+}
+
+export type FoilTimes = {
+  id: string
+  /** Which pair of hands placed it; null where that has already happened. */
+  person: number | null
+  bowl: number
+  onAtMin: number
+  placedAtMin: number
+  readyMin: Range
+  readyAtMin: Range
+  limitAtMin: number
+  offAtMin: number
+  onMin: number
+  looksAtMin: readonly number[]
+}
+
+export type BowlTimes = {
+  mix: string
+  foils: readonly string[]
+  /** When to begin mixing. */
+  atMin: number
+  mixedAtMin: number
+  lastUseMin: number
+  useByMin: number
+}
+
+/** The whole service in minutes. The input must have no `serviceProblems`. */
+export function planService(service: Service): Schedule {
+  const { foils, bowls, heat } = schedulePlacing(service, "mid")
+  const looksAtMin = lookRounds(foils, service.looks, heat)
+  const rinseMin = lastOff(foils)
+  const steps = scheduleFinish(service, rinseMin, "mid")
+  return {
+    foils: foils.map((placed) => foilTimes(placed, looksAtMin, service)),
+    bowls: bowls.map((bowl, at) => bowlTimes(bowl, at, foils)),
+    looksAtMin,
+    heat,
+    firstOnMin: Math.min(...foils.map(({ onAtMin }) => onAtMin)),
+    lastOnMin: Math.max(...foils.map(({ onAtMin }) => onAtMin)),
+    rinseMin,
+    offOrder: [...foils].sort((a, b) => a.offAtMin - b.offAtMin).map(({ foil }) => foil.id),
+    steps,
+    chairMin: {
+      low: chairMin(service, "low"),
+      mid: lastStep(steps, rinseMin),
+      high: chairMin(service, "high"),
+    },
+  }
+}
+
+function foilTimes(placed: PlacedFoil, rounds: readonly number[], { looks }: Service): FoilTimes {
+  const { foil, person, bowl, onAtMin, placedAtMin, offAtMin } = placed
+  const { low, mid, high } = placed.readyMin
+  return {
+    id: foil.id,
+    person,
+    bowl,
+    onAtMin,
+    placedAtMin,
+    readyMin: { low, mid, high },
+    readyAtMin: { low: onAtMin + low, mid: onAtMin + mid, high: onAtMin + high },
+    limitAtMin: onAtMin + foil.limitMin,
+    offAtMin,
+    onMin: offAtMin - onAtMin,
+    looksAtMin: rounds.filter((atMin) => isSeen(placed, atMin, looks)),
+  }
+}
+
+function bowlTimes(
+  { mix, foils, atMin, mixedAtMin }: MixedBowl,
+  bowl: number,
+  placed: readonly PlacedFoil[],
+): BowlTimes {
+  const uses = placed.filter((foil) => foil.bowl === bowl).map(({ placedAtMin }) => placedAtMin)
+  const ids = foils.map(({ id }) => id)
+  const useByMin = mixedAtMin + mix.potLifeMin
+  return { mix: mix.id, foils: ids, atMin, mixedAtMin, lastUseMin: Math.max(...uses), useByMin }
+}
+
+function chairMin(service: Service, end: End): number {
+  const rinseMin = lastOff(schedulePlacing(service, end).foils)
+  return lastStep(scheduleFinish(service, rinseMin, end), rinseMin)
+}
+
+const lastOff = (foils: readonly PlacedFoil[]) => Math.max(...foils.map(({ offAtMin }) => offAtMin))
+const lastStep = (steps: readonly Step[], rinseMin: number) =>
+  Math.max(rinseMin, ...steps.map(({ toMin }) => toMin))

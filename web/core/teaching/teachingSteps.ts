@@ -1,0 +1,85 @@
+import { isFoil, type Section } from "../../../geometry/section/section"
+import type { SurfacePoint } from "../../../geometry/surface/frames"
+import { twinOf } from "../document/pairs"
+import type { Plan } from "../document/schema"
+import { headOf } from "../figures/measured"
+
+/** What is shown to students as one step: a section, its pair on the other side, and equal rows stacked behind it. */
+export type TeachingStep = {
+  /** One a row, on the side that is worked first. */
+  rows: readonly Section[]
+  /** The rows and their twins. */
+  sections: readonly Section[]
+  isPair: boolean
+  /** Hair left between one row and the next, mm; null for a single row. */
+  gapMm: number | null
+}
+
+/** A plan as steps, in order of application; a pair is shown where the first of its two goes on. */
+export function teachingSteps(plan: Plan): TeachingStep[] {
+  const shown = new Set<Section>()
+  const steps: TeachingStep[] = []
+  for (const section of plan.sections) {
+    if (shown.has(section)) continue
+    const own = withTwin(section, plan)
+    for (const each of own) shown.add(each)
+    const last = steps.at(-1)
+    const gapMm = last ? gapBehind(last, section, own.length === 2, plan) : null
+    if (last && gapMm !== null)
+      steps[steps.length - 1] = {
+        ...last,
+        rows: [...last.rows, section],
+        sections: [...last.sections, ...own],
+        gapMm,
+      }
+    else steps.push({ rows: [section], sections: own, isPair: own.length === 2, gapMm: null })
+  }
+  return steps
+}
+
+function withTwin(section: Section, plan: Plan): Section[] {
+  const twin = twinOf(section, plan)
+  return twin ? [section, twin] : [section]
+}
+
+/** Rows are one step while they lie no farther apart than this, their middles no farther along, and their gaps differ by no more, mm. */
+const farthest = { apart: 25, along: 30, uneven: 1.5 }
+
+/** The hair left between the last row of a step and a section, when that is the same again behind it; else null. */
+function gapBehind(step: TeachingStep, section: Section, isPair: boolean, plan: Plan): number | null {
+  const before = step.rows[step.rows.length - 1]
+  if (!isFoil(section) || isPair !== step.isPair || !isAlike(before, section)) return null
+  const { hairline } = headOf(plan)
+  const ends = pointsOf(section).map((at, i) => {
+    const [from, to] = [hairline.coordinates(pointsOf(before)[i]), hairline.coordinates(at)]
+    return { behindMm: to.behindMm - from.behindMm, alongMm: Math.abs(to.alongMm - from.alongMm) }
+  })
+  const taken = section.taken === "front" ? section.depthMm : before.depthMm
+  const gapMm = ends[1].behindMm - (taken.start + taken.end) / 2
+  const steps = ends.map(({ behindMm }) => behindMm)
+  const isParallel = Math.max(...steps) - Math.min(...steps) <= 2 * farthest.uneven
+  const isBehind = isParallel && ends[1].behindMm > 0 && ends[1].alongMm < farthest.along
+  const isEven = step.gapMm === null || Math.abs(gapMm - step.gapMm) <= farthest.uneven
+  return isBehind && gapMm > -0.5 && gapMm < farthest.apart && isEven ? (step.gapMm ?? gapMm) : null
+}
+
+const pointsOf = ({ parting }: Section): readonly SurfacePoint[] => [
+  parting[0],
+  parting[parting.length >> 1],
+  parting[parting.length - 1],
+]
+
+/** Whether two sections are worked in the same way: all but where they lie and what they are called is alike. */
+export const isAlike = (one: Section, other: Section) => wayOf(one) === wayOf(other)
+
+const ownFields: readonly string[] = ["id", "parting", "note", "twin", "mapNumber", "name", "mayCross"]
+
+const wayOf = (section: Section) =>
+  JSON.stringify(
+    Object.entries(section)
+      .filter(([field]) => !ownFields.includes(field))
+      .toSorted(([one], [other]) => (one < other ? -1 : 1))
+      .map(([field, value]) => [field, isGroup(value) ? Object.entries(value).toSorted() : value]),
+  )
+
+const isGroup = (value: unknown): value is object => typeof value === "object" && value !== null

@@ -1,0 +1,16 @@
+import { numberText } from "../text/numberText"
+import type { KeptWeighing } from "./salonRecord"
+
+const columns = ["hairG", "strandAreaCm2", "productG", "foils"] as const
+
+/** Weighings as a list for a spreadsheet, which the command `calibrate` reads too. Rows left out stay out. */
+export const weighingsFile = (weighings: readonly KeptWeighing[]): string =>
+  [
+    columns.join(","),
+    ...weighings
+      .filter(({ leftOut }) => !leftOut)
+      .map(({ hairG, strandAreaCm2, productG, panels }) =>
+        [hairG, strandAreaCm2, productG, panels].map((value) => numberText(value, 4)).join(","),
+      ),
+    "",
+  ].join("\n")

@@ -1,0 +1,33 @@
+import type { Range } from "../../../geometry/hair/tradeFigures"
+import { tradeFigures } from "../../../presets/formula/tradeFigures"
+import { gramsFor, learn, learntFigures, type ProductFigures, priorBelief } from "./calibration"
+import { doubtfulWeighings } from "./doubtfulWeighings"
+import type { KeptWeighing } from "./salonRecord"
+import { type Trust, weighingsNeeded } from "./weighingsNeeded"
+
+/** A weighing beside what the figures, as learnt, expect of it. */
+export type SeenWeighing = { row: KeptWeighing; expectedG: Range; isDoubted: boolean }
+
+export type WeighingsSeen = {
+  rows: readonly SeenWeighing[]
+  /** Each by itself, with its 80 % range. */
+  figures: ProductFigures
+  trust: Trust
+}
+
+/** What a list of weighings comes to. Rows left out are shown, but nothing is learnt from them. */
+export function weighingsSeen(weighings: readonly KeptWeighing[]): WeighingsSeen {
+  const prior = priorBelief(tradeFigures)
+  const counted = weighings.filter(({ leftOut }) => !leftOut)
+  const belief = learn(prior, counted)
+  const doubted = new Set(doubtfulWeighings(prior, counted).map(({ index }) => counted[index].id))
+  return {
+    rows: weighings.map((row) => ({
+      row,
+      expectedG: gramsFor(belief, row, prior),
+      isDoubted: doubted.has(row.id),
+    })),
+    figures: learntFigures(belief),
+    trust: weighingsNeeded(prior, counted),
+  }
+}

@@ -1,0 +1,131 @@
+import type { FoilKind, Section, SectionKind } from "../../geometry/section/section"
+import { stitches } from "../../geometry/section/sectionKinds"
+import { type ViewPoint, viewPoint } from "../../geometry/surface/frames"
+import { bandPoint, type FlatBand, gridPoint, visibleRuns } from "./flatBand"
+import type { InkName } from "./inks"
+import type { Mark } from "./mark"
+
+type MixIndex = 0 | 1 | 2 | 3 | 4 | 5
+type Segment = readonly [ViewPoint, ViewPoint]
+
+/** What a kind of section looks like, laid on one page. One row a kind. */
+type MarkRow<K extends SectionKind> = (section: Section<K>, flat: FlatBand, mix: MixIndex) => Mark[]
+
+const rows: { [K in SectionKind]: MarkRow<K> } = {
+  slice: (_, flat, mix) => [...solid(flat, mix), ...hatch(flat, mix), ...edges(flat, mix)],
+  weave: (section, flat, mix) => [...teeth(section, flat, mix), ...partingLine(flat, mix)],
+  backcomb: (section, flat, mix) => [
+    ...(section.base === "weave" ? teeth(section, flat, mix) : [...solid(flat, mix), ...hatch(flat, mix)]),
+    ...partingLine(flat, mix),
+    ...brushedEdge(flat, mix),
+  ],
+  "left-out": (_, flat) => [
+    ...bandOutlines(flat).map((path): Mark => ({ kind: "line", path, closed: true, ink: "left-out-edge" })),
+    ...strokes(flat, [0], 9, "left-out-hatch"),
+  ],
+}
+
+/** The marks of one section on one page; `mix` is the place of its mix in the plan's list. */
+export function sectionMarks<K extends SectionKind>(
+  section: Section<K>,
+  flat: FlatBand,
+  mix: number,
+): Mark[] {
+  const row: MarkRow<K> = rows[section.kind]
+  return row(section, flat, (mix % 6) as MixIndex)
+}
+
+/** Slant of the hatch strokes of each mix, in band depths along the parting: told apart without colour. */
+export const hatchSlants: readonly (readonly number[])[] = [[1], [-1], [0], [1, -1], [2.5], [-2.5]]
+const hatchGapMm = 3.6
+
+const hatch = (flat: FlatBand, mix: MixIndex) =>
+  strokes(flat, hatchSlants[mix], hatchGapMm, `mix-hatch-${mix}`)
+
+/** Strokes from the parting to the far edge, evenly spaced along the parting. */
+function strokes(flat: FlatBand, slantList: readonly number[], gapMm: number, ink: InkName): Mark[] {
+  const { alongMm, depthMm, stations } = flat.shape
+  const lengthMm = alongMm[stations - 1]
+  const reachMm = (depthMm[0] + depthMm[stations - 1]) / 2
+  const segments = slantList.flatMap((slant) => {
+    const leanMm = slant * Math.min(reachMm, 6)
+    const found: Segment[] = []
+    for (let along = gapMm / 2; along < lengthMm; along += gapMm) {
+      const root = bandPoint(flat, along, 0)
+      const tip = bandPoint(flat, Math.max(0, Math.min(lengthMm, along + leanMm)), 1)
+      if (root && tip) found.push([root, tip])
+    }
+    return found
+  })
+  return segments.length > 0 ? [{ kind: "hatch", segments, ink }] : []
+}
+
+const solid = (flat: FlatBand, mix: MixIndex): Mark[] =>
+  bandOutlines(flat).map((path) => ({ kind: "area", path, ink: `mix-fill-${mix}` }))
+
+const partingLine = (flat: FlatBand, mix: MixIndex) => layerLines(flat, 0, `mix-edge-${mix}`)
+
+const edges = (flat: FlatBand, mix: MixIndex): Mark[] => [
+  ...partingLine(flat, mix),
+  ...layerLines(flat, flat.shape.layers - 1, `mix-hatch-${mix}`),
+]
+
+const layerLines = (flat: FlatBand, layer: number, ink: InkName): Mark[] =>
+  visibleRuns(flat).map(([first, last]) => ({
+    kind: "line",
+    path: stationsOf(flat, first, last, layer),
+    ink,
+  }))
+
+function stationsOf(flat: FlatBand, first: number, last: number, layer: number) {
+  const path: ViewPoint[] = []
+  for (let station = first; station <= last; station++) path.push(gridPoint(flat, station, layer))
+  return path
+}
+
+function bandOutlines(flat: FlatBand): ViewPoint[][] {
+  const farLayer = flat.shape.layers - 1
+  return visibleRuns(flat).map(([first, last]) => [
+    ...stationsOf(flat, first, last, 0),
+    ...stationsOf(flat, first, last, farLayer).reverse(),
+  ])
+}
+
+/** Each stitch as a tooth of its own, at its true pitch and dip. */
+function teeth(section: Section<Exclude<FoilKind, "slice">>, flat: FlatBand, mix: MixIndex): Mark[] {
+  const partingMm = flat.shape.alongMm[flat.shape.stations - 1]
+  return stitches(section, partingMm).flatMap(({ fromMm, toMm, depthShare }) => {
+    const path = [
+      bandPoint(flat, fromMm, 0),
+      bandPoint(flat, fromMm, depthShare),
+      bandPoint(flat, toMm, depthShare),
+      bandPoint(flat, toMm, 0),
+    ].filter((point) => point !== null)
+    if (path.length < 4) return []
+    const tooth: Mark[] = [
+      { kind: "area", path, ink: `mix-fill-${mix}` },
+      { kind: "line", path, closed: true, ink: `mix-hatch-${mix}` },
+    ]
+    return tooth
+  })
+}
+
+const bristleGapMm = 2.2
+const bristleReach = [1.45, 1.15, 1.6, 1.25, 1.5, 1.05] as const
+
+/** The brushed edge of backcombed hair: short uneven bristles past the far edge. */
+function brushedEdge(flat: FlatBand, mix: MixIndex): Mark[] {
+  const lengthMm = flat.shape.alongMm[flat.shape.stations - 1]
+  const segments: Segment[] = []
+  for (let i = 0; i * bristleGapMm < lengthMm; i++) {
+    const root = bandPoint(flat, i * bristleGapMm, 0.6)
+    const tip = bandPoint(flat, Math.min(lengthMm, (i + 0.6) * bristleGapMm), 1)
+    if (!root || !tip) continue
+    const reach = bristleReach[i % bristleReach.length]
+    segments.push([
+      root,
+      viewPoint(root[0] + (tip[0] - root[0]) * reach, root[1] + (tip[1] - root[1]) * reach),
+    ])
+  }
+  return [{ kind: "hatch", segments, ink: `mix-edge-${mix}` }]
+}

@@ -1,8 +1,0 @@
-import { newId } from "../../plan/newId"
-import type { Moment } from "../../service/chairTime"
-
-/** One name for each load of the page: the monotonic clock begins anew with it. */
-const load = newId()
-
-/** Both clocks of the device, read at once. */
-export const readClocks = (): Moment => ({ load, monotonicMs: performance.now(), wallMs: Date.now() })

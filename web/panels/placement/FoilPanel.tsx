@@ -1,0 +1,37 @@
+import { lazy, Suspense } from "react"
+import { useSession } from "../../session/usePlan"
+import { FoilList } from "./FoilList"
+
+/** Loaded beside the map, not before it. */
+const FoilEditor = lazy(async () => ({ default: (await import("./FoilEditor")).FoilEditor }))
+const SelectedActions = lazy(async () => ({ default: (await import("./SelectedActions")).SelectedActions }))
+const AddByWords = lazy(async () => ({ default: (await import("./AddByWords")).AddByWords }))
+const TechniquesPart = lazy(async () => ({
+  default: (await import("./techniques/TechniquesPart")).TechniquesPart,
+}))
+const HairlinePanel = lazy(async () => ({
+  default: (await import("./hairline/HairlinePanel")).HairlinePanel,
+}))
+const OverlapList = lazy(async () => ({ default: (await import("./OverlapList")).OverlapList }))
+const WorkingPart = lazy(async () => ({ default: (await import("./working/WorkingPart")).WorkingPart }))
+const ZoneTotals = lazy(async () => ({ default: (await import("./ZoneTotals")).ZoneTotals }))
+
+/** What stands beside the map: the foils in order, the one in hand, and drawing without a pointer. */
+export function FoilPanel() {
+  const shapes = useSession(({ tool }) => tool === "hairline")
+  return (
+    <aside className="list" aria-label="Foils">
+      <Suspense>{shapes && <HairlinePanel />}</Suspense>
+      <FoilList />
+      <Suspense>
+        <OverlapList />
+        <SelectedActions />
+        <FoilEditor />
+        <WorkingPart />
+        <TechniquesPart />
+        <AddByWords />
+        <ZoneTotals />
+      </Suspense>
+    </aside>
+  )
+}

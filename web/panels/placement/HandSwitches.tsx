@@ -1,0 +1,53 @@
+import { useEffect, useState } from "react"
+import { sessionStore } from "../../session/sessionStore"
+import { useSession } from "../../session/usePlan"
+import { KeysDialog } from "../plans/KeysDialog"
+
+/** How this hand works: tools on the other side, a pen that draws while fingers move the page, and what the keys do. */
+export function HandSwitches() {
+  const penOnly = useSession((session) => session.penOnly)
+  const leftHanded = useSession((session) => session.leftHanded)
+  const [isShowingKeys, showKeys] = useKeysSheet()
+  return (
+    <fieldset className="switches">
+      <legend>Hand</legend>
+      <div className="choices">
+        <Switch
+          label="Left-handed"
+          on={leftHanded}
+          onChange={(on) => sessionStore.setState({ leftHanded: on })}
+        />
+        <Switch label="Pen only" on={penOnly} onChange={(on) => sessionStore.setState({ penOnly: on })} />
+        <button type="button" className="button" onClick={() => showKeys(true)}>
+          Keys ?
+        </button>
+      </div>
+      {isShowingKeys && <KeysDialog onClose={() => showKeys(false)} />}
+    </fieldset>
+  )
+}
+
+/** The sheet of keys opens on "?" wherever the focus is, save where one types. */
+function useKeysSheet() {
+  const [isOpen, setOpen] = useState(false)
+  useEffect(() => {
+    const onKey = ({ key, target }: KeyboardEvent) => {
+      const isTyping =
+        target instanceof HTMLElement &&
+        target.matches("input[type=text], input[type=date], textarea, select")
+      if (key === "?" && !isTyping) setOpen(true)
+    }
+    window.addEventListener("keydown", onKey)
+    return () => window.removeEventListener("keydown", onKey)
+  }, [])
+  return [isOpen, setOpen] as const
+}
+
+type SwitchProps = { label: string; on: boolean; onChange: (on: boolean) => void }
+
+const Switch = ({ label, on, onChange }: SwitchProps) => (
+  <label>
+    <input type="checkbox" checked={on} onChange={(event) => onChange(event.target.checked)} />
+    <span>{label}</span>
+  </label>
+)

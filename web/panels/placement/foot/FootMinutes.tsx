@@ -1,0 +1,42 @@
+import { useEffect, useState } from "react"
+import type { Plan } from "../../../core/document/schema"
+import { timedPlan } from "../../../core/schedule/timedPlan"
+import { draftStore } from "../../../session/draftStore"
+import { sessionStore } from "../../../session/sessionStore"
+
+/** A plan is timed when it has not changed for this long and no stroke is in hand, so that the clock never slows the hand. */
+const restMs = 400
+
+/** From the first foil to the last off, minutes, and the way to see the map in time; the last known until the plan has come to rest. */
+export function FootMinutes({ plan }: { plan: Plan }) {
+  const [minutes, setMinutes] = useState<{ lastOn: number; lastOff: number } | null>(null)
+  useEffect(() => {
+    let rested = setTimeout(time, restMs)
+    function time() {
+      if (draftStore.getState().draft) {
+        rested = setTimeout(time, restMs)
+        return
+      }
+      const timed = timedPlan(plan)
+      if (!timed.ok) return setMinutes(null)
+      const { lastOnMin, rinseMin } = timed.schedule
+      setMinutes({ lastOn: Math.ceil(lastOnMin), lastOff: Math.round(rinseMin) })
+    }
+    return () => clearTimeout(rested)
+  }, [plan])
+  if (minutes === null) return null
+  return (
+    <>
+      <span className="figure">
+        <b>{minutes.lastOff} min</b> first foil to last off
+      </span>
+      <button
+        type="button"
+        className="button"
+        onClick={() => sessionStore.setState({ mapMin: minutes.lastOn, selectedIds: [] })}
+      >
+        Minute by minute
+      </button>
+    </>
+  )
+}

@@ -1,0 +1,71 @@
+import type { CarrierKind, Foil, FoilLie } from "../../../geometry/section/section"
+import {
+  type DepthWord,
+  type RootWord,
+  regrowthMm,
+  rootDistanceMm,
+  type StitchWord,
+  sliceDepthMm,
+  stitches,
+} from "../../../presets/placement/foils"
+import { capital } from "../../core/text/capital"
+import { lieWords } from "../../core/text/words"
+
+/** The trade's words for what a section can be, each with its figure beside it, and the word for a figure. */
+
+const keysOf = <Key extends string>(table: Record<Key, unknown>) => Object.keys(table) as Key[]
+
+export const depthOptions = keysOf(sliceDepthMm).map((word) => ({
+  value: word,
+  label: `${capital(word)} ${sliceDepthMm[word].value} mm`,
+}))
+export const depthWordOf = (depthMm: number): DepthWord | null =>
+  keysOf(sliceDepthMm).find((word) => sliceDepthMm[word].value === depthMm) ?? null
+
+export const stitchOptions = keysOf(stitches).map((word) => ({
+  value: word,
+  label: `${capital(word)} ${stitches[word].stitchMm.value} mm`,
+}))
+export const stitchWordOf = ({ stitchMm, gapMm }: { stitchMm: number; gapMm: number }): StitchWord | null =>
+  keysOf(stitches).find(
+    (word) => stitches[word].stitchMm.value === stitchMm && stitches[word].gapMm.value === gapMm,
+  ) ?? null
+
+const rootLabels: Record<RootWord, string> = {
+  tight: "Tight",
+  standard: "Standard",
+  soft: "Soft",
+  regrowth: "Regrowth only",
+}
+export const rootOptions = keysOf(rootDistanceMm).map((word) => ({
+  value: word,
+  label: word === "regrowth" ? rootLabels[word] : `${rootLabels[word]} ${rootDistanceMm[word].value} mm`,
+}))
+
+/** What a root word means for hair of a length: where product begins, and which part of the strand it covers. */
+export const rootPatch = (word: RootWord, lengthCm: number): Pick<Foil, "rootDistanceMm" | "strand"> => ({
+  rootDistanceMm: rootDistanceMm[word].value,
+  strand: { from: 0, to: word === "regrowth" ? regrowthShare(lengthCm) : 1 },
+})
+const regrowthShare = (lengthCm: number) =>
+  Math.min(1, Math.max(0.05, Math.round((regrowthMm.value / 10 / Math.max(lengthCm, 1)) * 100) / 100))
+
+export const rootWordOf = ({ rootDistanceMm: distanceMm, strand }: Foil): RootWord | null => {
+  if (strand.from === 0 && strand.to < 0.5) return "regrowth"
+  if (strand.from !== 0 || strand.to !== 1) return null
+  return (
+    keysOf(rootDistanceMm).find((word) => word !== "regrowth" && rootDistanceMm[word].value === distanceMm) ??
+    null
+  )
+}
+
+export const lieOptions = keysOf(lieWords).map((value: FoilLie) => ({
+  value,
+  label: capital(lieWords[value]),
+}))
+
+export const carrierOptions: readonly { value: CarrierKind; label: string }[] = [
+  { value: "foil", label: "Foil" },
+  { value: "board", label: "Board" },
+  { value: "open-air", label: "Open air" },
+]

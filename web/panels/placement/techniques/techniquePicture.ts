@@ -1,0 +1,93 @@
+import type { ViewPoint } from "../../../../geometry/surface/frames"
+import type { Technique } from "../../../../presets/techniques/technique"
+import { newPlan } from "../../../core/document/newPlan"
+import type { Plan } from "../../../core/document/schema"
+import { techniqueSections } from "../../../core/edits/lay/layTechnique"
+import { headOf } from "../../../core/figures/measured"
+import { type Picture, pictureOf } from "../../../drawing/headDrawing"
+import { inks } from "../../../drawing/inks"
+import type { Mark } from "../../../drawing/mark"
+import { bandRing, hairlineMarks, planMarks } from "../../../drawing/marks"
+import { pathData } from "../../fields/pathData"
+
+/** A technique drawn from itself on a head: paths with their paint, mm of the page, y down. */
+export type TechniquePicture = { viewBox: string; paths: readonly PaintedPath[] }
+export type PaintedPath = {
+  d: string
+  fill: string
+  fillOpacity: number
+  stroke: string
+  strokeWidth: number
+  strokeDasharray?: string
+}
+
+/** Left, top, width and height of a page on the unscaled head, mm. */
+const pages = {
+  front: [-88, -132, 176, 200],
+  right: [-104, -132, 208, 200],
+  top: [-88, -116, 176, 214],
+  back: [-88, -132, 176, 200],
+} as const
+type Page = keyof typeof pages
+
+/** By how much a view must show more than the ones before it to be the one chosen. */
+const clearlyMore = 1.15
+
+const anyPlan = newPlan(new Date(0))
+
+/** The picture of a technique on the head of a plan, or on the usual one, in the view that shows the most of it. */
+export function techniquePicture(
+  technique: Pick<Technique, "sections">,
+  { head }: Pick<Plan, "head"> = anyPlan,
+): TechniquePicture {
+  const blank = { ...anyPlan, head }
+  const plan: Plan = { ...blank, sections: techniqueSections(technique, blank) }
+  const { page, picture } = (Object.keys(pages) as Page[])
+    .map((page) => ({ page, picture: pictureOf(headOf(plan), page) }))
+    .reduce((best, each) =>
+      showing(plan, each.picture) > clearlyMore * showing(plan, best.picture) ? each : best,
+    )
+  const face = picture.lines
+    .filter(({ part }) => part !== "neck" && part !== "jaw")
+    .map(({ path }): Mark => ({ kind: "line", path, ink: "head-medium" }))
+  const marks = [...face, ...hairlineMarks(picture.scene), ...planMarks(plan, picture.scene)]
+  const scale = Math.max(...picture.scene.head.axes)
+  return {
+    viewBox: pages[page].map((mm) => Math.round(mm * scale)).join(" "),
+    paths: marks.flatMap(painted),
+  }
+}
+
+/** How much of a plan a page shows, as the length of all rings, mm. */
+const showing = (plan: Plan, { scene }: Picture) =>
+  plan.sections
+    .flatMap((section) => bandRing(section, plan, scene))
+    .reduce((sum, ring) => sum + lengthOf(ring), 0)
+
+const lengthOf = (path: readonly ViewPoint[]) =>
+  path.slice(1).reduce((sum, [x, y], i) => sum + Math.hypot(x - path[i][0], y - path[i][1]), 0)
+
+function painted(mark: Mark): PaintedPath[] {
+  if (mark.kind === "dot" || mark.kind === "label") return []
+  const {
+    color,
+    weightPt,
+    opacity = 1,
+    dashPt,
+  }: { color: string; weightPt: number; opacity?: number; dashPt?: readonly number[] } = inks[mark.ink]
+  const paths = mark.kind === "hatch" ? mark.segments : [mark.path]
+  const isClosed = mark.kind === "area" || (mark.kind === "line" && mark.closed === true)
+  const d = paths.map((path) => pathData(path) + (isClosed ? "Z" : "")).join("")
+  return [
+    mark.kind === "area"
+      ? { d, fill: color, fillOpacity: opacity, stroke: "none", strokeWidth: 0 }
+      : {
+          d,
+          fill: "none",
+          fillOpacity: 1,
+          stroke: color,
+          strokeWidth: weightPt,
+          ...(dashPt ? { strokeDasharray: dashPt.join(" ") } : {}),
+        },
+  ]
+}

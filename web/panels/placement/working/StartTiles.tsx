@@ -1,0 +1,35 @@
+import { type WorkingStart, workingStarts } from "../../../../presets/placement/workingSections"
+import { startWorkingSections } from "../../../core/edits/working/addWorkingPartings"
+import { commit } from "../../../session/commit"
+import { startPicture } from "./startPicture"
+
+/** The usual ways to divide a head, each with its picture: one touch parts it, one undo takes it back. */
+export const StartTiles = () => (
+  <ul className="technique-list">
+    {workingStarts.map((start) => (
+      <li key={start.id}>
+        <Tile start={start} />
+      </li>
+    ))}
+  </ul>
+)
+
+function Tile({ start }: { start: WorkingStart }) {
+  const { viewBox, hairline, lines } = startPicture(start)
+  return (
+    <button
+      type="button"
+      className="technique working-start"
+      onClick={() => commit(`Divide: ${start.name}`, startWorkingSections(start))}
+    >
+      <svg viewBox={viewBox} aria-hidden="true">
+        <path className="scalp" d={hairline} />
+        {lines.map((line) => (
+          <path className="divider" key={line} d={line} />
+        ))}
+      </svg>
+      <span className="technique-name">{start.name}</span>
+      <span>{start.aim}</span>
+    </button>
+  )
+}

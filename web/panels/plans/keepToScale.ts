@@ -1,0 +1,23 @@
+import { followScale } from "../../core/weighing/followScale"
+import { announce } from "../../session/announcements"
+import { edit, type PlanStore } from "../../session/planStore"
+import { readSalon } from "../../session/salonShelf"
+import type { Shelf } from "../../storage/shelf"
+
+const label = "Go by what the scale has taught"
+
+/** Brings each plan that comes to the screen to what the scale has taught by now, as one change that can be undone. */
+export function keepToScale(store: PlanStore, shelf: Shelf) {
+  void keepThis(store, shelf)
+  return store.subscribe(({ present }, before) => {
+    if (present.id !== before.present.id) void keepThis(store, shelf)
+  })
+}
+
+async function keepThis(store: PlanStore, shelf: Shelf) {
+  const { id } = store.getState().present
+  const salon = await readSalon(shelf)
+  const { present } = store.getState()
+  const change = present.id === id ? followScale(present, salon) : null
+  if (change && edit(label, change, null, store) === null) announce(label)
+}

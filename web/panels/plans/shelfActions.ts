@@ -1,0 +1,101 @@
+import { letters } from "../../core/document/limits"
+import { copyOf, newPlan } from "../../core/document/newPlan"
+import type { Plan } from "../../core/document/schema"
+import { setPlanDetails } from "../../core/edits/plan/setPlanDetails"
+import { type Opened, openPlan } from "../../core/file/planFile"
+import { isEmptySalon, salonForPlans } from "../../core/weighing/salonOfPlan"
+import { commit } from "../../session/commit"
+import { openInto, type PlanStore, planStore } from "../../session/planStore"
+import { readSalon } from "../../session/salonShelf"
+import { browserShelf } from "../../storage/browserShelf"
+import { type Kept, keepPlan, openKept, type Shelf, takeIn } from "../../storage/shelf"
+import { keepSetting, listPlans, removePlan, renamePlan } from "../../storage/shelfList"
+
+/** What the plan on the screen and the plans on the shelf do to each other. */
+export type Desk = { store: PlanStore; shelf: Shelf }
+
+export const desk: Desk = { store: planStore, shelf: browserShelf }
+
+const mostBytes = 20 * 1024 * 1024
+
+/** Puts a plan of the shelf on the screen; one that cannot be read leaves the screen as it was. */
+export async function openFromShelf({ store, shelf }: Desk, id: string): Promise<Opened> {
+  const opened = await openKept(shelf, id)
+  if (opened.ok) openInto(opened.plan, store)
+  return opened
+}
+
+/** Puts a plan from a file on the screen and on the shelf; a file with problems changes neither. */
+export async function openFromFile({ store, shelf }: Desk, file: Blob): Promise<Opened> {
+  const opened = file.size > mostBytes ? tooLarge(file) : openPlan(await file.text())
+  if (!opened.ok) return opened
+  // Without a shelf the plan still opens; autosave says that it is not kept.
+  const taken = await takeIn(shelf, opened.plan).catch(() => opened)
+  openInto(taken.plan, store)
+  return { ok: true, plan: taken.plan }
+}
+
+const tooLarge = ({ size }: Blob): Opened => ({
+  ok: false,
+  problems: [
+    {
+      path: "file",
+      expected: `expected a plan of at most 5 MB, found ${Math.round(size / 1024 / 1024)} MB; is it another file?`,
+    },
+  ],
+})
+
+/** Puts a copy beside a plan of the shelf; the plan on the screen stays there. */
+export async function duplicate(desk: Desk, id: string): Promise<Kept> {
+  const opened = await openKept(desk.shelf, id)
+  if (!opened.ok) return { state: "not-saved", why: opened.problems[0].expected }
+  const { plan } = opened
+  const kept = await keepPlan(desk.shelf, { ...copyOf(plan), name: copyName(plan.name) })
+  await keepAsLast(desk)
+  return kept
+}
+
+/** The name with "copy" after it, cut so that it stays a name. */
+export const copyName = (name: string) => {
+  const ending = name.trim() === "" ? "Copy" : " copy"
+  return `${[...name].slice(0, letters.name - ending.length).join("")}${ending}`
+}
+
+/** Gives a plan another name: by an edit when it is on the screen, else on the shelf. */
+export async function rename(desk: Desk, id: string, name: string): Promise<Kept> {
+  if (desk.store.getState().present.id === id) {
+    commit("Rename the plan", setPlanDetails({ name }))
+    return { state: "saved" }
+  }
+  const kept = await renamePlan(desk.shelf, id, name)
+  await keepAsLast(desk)
+  return kept
+}
+
+/** Takes a plan off the shelf, and gives the way to put it back. The screen moves on to the next plan, or a new one. */
+export async function remove(desk: Desk, id: string): Promise<() => Promise<void>> {
+  const wasOpen = desk.store.getState().present.id === id
+  const putBack = await removePlan(desk.shelf, id)
+  if (wasOpen) await openNext(desk)
+  return async () => {
+    await putBack()
+    if (wasOpen) await openFromShelf(desk, id)
+  }
+}
+
+async function openNext(desk: Desk) {
+  const [next] = await listPlans(desk.shelf)
+  const opened = next && (await openFromShelf(desk, next.id))
+  if (!opened?.ok) openInto(await freshPlan(desk), desk.store)
+}
+
+/** An empty plan that goes by what the salon keeps: its sheets, bottles, prices and learnt figures. */
+export async function freshPlan({ shelf }: Desk): Promise<Plan> {
+  const salon = salonForPlans(await readSalon(shelf))
+  return isEmptySalon(salon) ? newPlan(new Date()) : { ...newPlan(new Date()), salon }
+}
+
+/** Reading and writing another plan made it the last one; the one on the screen is. */
+const keepAsLast = ({ store, shelf }: Desk) => keepSetting(shelf, "lastPlan", store.getState().present.id)
+
+export const planTitle = ({ name }: Pick<Plan, "name">) => name.trim() || "Plan without a name"

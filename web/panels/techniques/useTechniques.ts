@@ -1,9 +1,0 @@
-import { useEffect } from "react"
-import { useStore } from "zustand"
-import { readTechniques, techniqueStore } from "../../plan/techniqueShelf"
-
-/** The salon's own techniques, read when a panel that shows them comes to the screen. */
-export function useTechniques() {
-  useEffect(() => void readTechniques(), [])
-  return useStore(techniqueStore)
-}

@@ -1,0 +1,56 @@
+import type { FoilTimes } from "../../../core/schedule/timing"
+import { accent, black, mixColors } from "../../../drawing/inks"
+import { hatchFill } from "../../fields/HatchPatterns"
+import { at, headHeight, rowHeight, span } from "./chartScale"
+
+export type RowFoil = { number: number; letter: string; mix: number }
+
+/** One foil: on to off in the hatch of its mix, when it may be ready, and the minute it never passes. */
+export function ChartRow({ times, row, foil }: { times: FoilTimes; row: number; foil: RowFoil }) {
+  const { onAtMin, offAtMin, readyAtMin, limitAtMin } = times
+  const top = headHeight + row * rowHeight
+  const middle = top + rowHeight / 2
+  const readyTo = Math.min(readyAtMin.high, limitAtMin)
+  const readyWidth = span(readyTo - readyAtMin.low)
+  const color = mixColors[foil.mix % mixColors.length]
+  return (
+    <g>
+      <text x={34} y={middle + 6} fontSize={18} fontWeight={650} textAnchor="end" fill={black}>
+        {foil.number}
+      </text>
+      <text x={42} y={middle + 6} fontSize={16} fill="#574e43">
+        {foil.letter}
+      </text>
+      {/* The hatch runs from the top of its own row, so that all rows show the same strokes. */}
+      <g transform={`translate(${at(onAtMin)} ${top + 5})`}>
+        <rect
+          width={span(offAtMin - onAtMin)}
+          height={rowHeight - 10}
+          fill={hatchFill(foil.mix)}
+          stroke={color}
+          strokeWidth={1.5}
+        />
+      </g>
+      {readyWidth > 0 && (
+        <rect
+          x={at(readyAtMin.low)}
+          y={top + 9}
+          width={readyWidth}
+          height={rowHeight - 18}
+          fill="#fffdf9"
+          fillOpacity={0.55}
+          stroke={black}
+          strokeWidth={1.4}
+        />
+      )}
+      <line
+        x1={at(limitAtMin)}
+        x2={at(limitAtMin)}
+        y1={top + 2}
+        y2={top + rowHeight - 2}
+        stroke={accent}
+        strokeWidth={3}
+      />
+    </g>
+  )
+}

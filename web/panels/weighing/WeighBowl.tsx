@@ -1,0 +1,104 @@
+import { useState } from "react"
+import { type Weighable, weighables } from "../../core/bowls/weighables"
+import { letters, limits } from "../../core/document/limits"
+import { newId } from "../../core/document/newId"
+import type { Plan } from "../../core/document/schema"
+import { needOf } from "../../core/weighing/salonOfPlan"
+import type { KeptWeighing } from "../../core/weighing/salonRecord"
+import { placedFrom } from "../../core/weighing/weighedBowl"
+import { nowHere } from "../../session/nowHere"
+import { usePlan } from "../../session/usePlan"
+import { changeSalonHere } from "../../session/useSalon"
+import { NumberField } from "../fields/NumberField"
+import { SelectField } from "../fields/SelectField"
+
+type Readings = { beforeG: number | null; afterG: number | null }
+const unread: Readings = { beforeG: null, afterG: null }
+
+/** A bowl of this plan, or one foil, on the scale before and after. */
+export function WeighBowl() {
+  const plan = usePlan((open) => open)
+  const [chosen, choose] = useState<string | null>(null)
+  const [readings, read] = useState(unread)
+  const things = weighables(plan)
+  if (things.length === 0)
+    return <p className="aside">Draw foils first; then weigh each bowl, with its brush, before and after.</p>
+  const thing = things.find(({ key }) => key === chosen) ?? things[0]
+  const keep = (productG: number) => {
+    void changeSalonHere("Keep a weighing", (salon) => ({
+      ...salon,
+      weighings: [...salon.weighings, weighingOf(thing, productG, plan)].slice(-mostKept),
+    }))
+    read(unread)
+  }
+  return (
+    <>
+      <p>Weigh the bowl with its brush before the first foil and after the last.</p>
+      <div className="with-fields">
+        <SelectField
+          name="Weighed"
+          options={things.map(({ key, name }) => ({ value: key, label: name }))}
+          value={thing.key}
+          empty="Choose one"
+          onChange={choose}
+        />
+        <Reading
+          name="Before"
+          grams={readings.beforeG}
+          onRead={(beforeG) => read({ ...readings, beforeG })}
+        />
+        <Reading name="After" grams={readings.afterG} onRead={(afterG) => read({ ...readings, afterG })} />
+      </div>
+      <KeepWeighing readings={readings} onKeep={keep} />
+    </>
+  )
+}
+
+const mostKept = 5000
+
+type ReadingProps = { name: string; grams: number | null; onRead: (grams: number | null) => void }
+
+const Reading = ({ name, grams, onRead }: ReadingProps) => (
+  <NumberField
+    name={name}
+    unit="g"
+    value={grams ?? 0}
+    isUnset={grams === null}
+    range={limits.bowlG}
+    onClear={() => onRead(null)}
+    onCommit={onRead}
+  />
+)
+
+function KeepWeighing({ readings, onKeep }: { readings: Readings; onKeep: (productG: number) => void }) {
+  const { beforeG, afterG } = readings
+  if (beforeG === null || afterG === null) return null
+  const placed = placedFrom({ beforeG, afterG })
+  if (!placed.ok)
+    return (
+      <p className="fault" role="alert">
+        {placed.problem}
+      </p>
+    )
+  return (
+    <div className="actions">
+      <button type="button" className="button strong" onClick={() => onKeep(placed.productG)}>
+        Keep: {placed.productG} g placed
+      </button>
+    </div>
+  )
+}
+
+function weighingOf({ ids, name, product }: Weighable, productG: number, plan: Plan): KeptWeighing {
+  const { need, kind } = needOf(ids, plan)
+  return {
+    id: newId(),
+    weighedAt: nowHere().moment,
+    name: [...`${plan.date}${plan.name ? `, ${plan.name}` : ""}: ${name}`].slice(0, letters.name).join(""),
+    product,
+    kind,
+    ...need,
+    productG,
+    leftOut: false,
+  }
+}

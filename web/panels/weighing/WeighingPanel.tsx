@@ -1,0 +1,28 @@
+import "./weighing.css"
+import { weighingsSeen } from "../../core/weighing/weighingsSeen"
+import { useSalon } from "../../session/useSalon"
+import { LearntPanel } from "./LearntPanel"
+import { WeighBowl } from "./WeighBowl"
+import { WeighingFiles } from "./WeighingFiles"
+import { WeighingPicture } from "./WeighingPicture"
+import { WeighingRows } from "./WeighingRows"
+
+/** Grams as the salon's own scale shows them, and what is learnt from them. Kept in this browser. */
+export function WeighingPanel() {
+  const { salon } = useSalon()
+  const seen = weighingsSeen(salon.weighings)
+  return (
+    <section className="scale" aria-labelledby="scale-title">
+      <h2 id="scale-title">Learn from the scale</h2>
+      <WeighBowl />
+      {salon.weighings.length > 0 && (
+        <>
+          <LearntPanel seen={seen} />
+          <WeighingPicture rows={seen.rows} />
+          <WeighingRows rows={seen.rows} />
+        </>
+      )}
+      <WeighingFiles weighings={salon.weighings} />
+    </section>
+  )
+}

@@ -1,7 +1,0 @@
-import type { Edit } from "../edit"
-import { wholePairs } from "../pairs"
-
-/** Takes sections out. The others keep their numbers: a printed map may already hang at the mirror. A twin left behind is single. */
-export const removeSections =
-  (...ids: readonly string[]): Edit =>
-  (plan) => ({ ...plan, sections: wholePairs(plan.sections.filter(({ id }) => !ids.includes(id))) })

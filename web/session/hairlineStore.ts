@@ -1,0 +1,24 @@
+import { createStore } from "zustand/vanilla"
+import type { Head } from "../../geometry/scalp/head"
+import { isOnMidline } from "../../geometry/scalp/landmarkMoves"
+import type { SidedLandmark } from "../../geometry/scalp/nearestLandmark"
+import type { Sides } from "../core/document/hairlineMoves"
+
+/** How the hairline is worked on. Never saved, never undone. */
+export type HairlineSession = {
+  selected: SidedLandmark
+  /** A landmark is moved on both sides alike, or on its own. */
+  together: boolean
+  /** The head with the line in hand, or the last good one and why a hand has gone too far. */
+  draft: { head: Head; words: string; refused: string | null } | null
+}
+
+export const hairlineStore = createStore<HairlineSession>(() => ({
+  selected: { name: "temple", side: "right" },
+  together: true,
+  draft: null,
+}))
+
+/** The sides that a change of a landmark is for. */
+export const sidesInHand = ({ name, side }: SidedLandmark, together: boolean): Sides =>
+  together || isOnMidline(name) ? "both" : side

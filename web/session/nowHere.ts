@@ -1,0 +1,7 @@
+import type { Now } from "../core/cautions/rules/alertTest"
+
+/** This moment, where this clock hangs. */
+export const nowHere = (): Now => ({
+  moment: new Date().toISOString(),
+  zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+})

@@ -1,0 +1,36 @@
+import { createStore, type StoreApi } from "zustand/vanilla"
+import { type Edit, isRefusal, type Refusal } from "../core/document/edit"
+import * as history from "../core/document/history"
+import { newPlan } from "../core/document/newPlan"
+import type { Plan } from "../core/document/schema"
+
+/** The open plan with its history, and nothing else. */
+export type PlanStore = StoreApi<history.History<Plan>>
+
+export const createPlanStore = (plan: Plan): PlanStore => createStore(() => history.startHistory(plan))
+
+/** The plan on the screen. */
+export const planStore = createPlanStore(newPlan(new Date()))
+
+/**
+ * Makes a change under the words of the undo menu. Gives the reason when it is refused, null when it is done.
+ * Changes with the same key, such as nudges of one foil, are taken back together.
+ */
+export function edit(
+  label: string,
+  change: Edit,
+  key: string | null = null,
+  store = planStore,
+): Refusal | null {
+  const before = store.getState()
+  const after = change(before.present)
+  if (isRefusal(after)) return after
+  store.setState(history.commit(before, label, after, key))
+  return null
+}
+
+export const undo = (store = planStore) => store.setState(history.undo)
+export const redo = (store = planStore) => store.setState(history.redo)
+
+/** Puts another plan on the screen, with a history of its own. */
+export const openInto = (plan: Plan, store = planStore) => store.setState(history.startHistory(plan))

@@ -1,0 +1,81 @@
+import { createStore } from "zustand/vanilla"
+import type { ViewName } from "../../geometry/surface/views"
+import { usualGapMm } from "../../presets/placement/stacking"
+import { type NextSection, usualSection } from "../core/document/newSection"
+
+export type ToolName = "select" | "slice" | "weave" | "backcomb" | "left-out" | "divide" | "hairline"
+export type PartingWay = "hairline" | "straight" | "freehand"
+/** The sheets of paper, by the names the command knows them by. */
+export type SheetName = "placement" | "technique" | "take-home" | "record"
+export type ScreenName = "client" | "placement" | "mixture" | "timing" | "chair" | "sheets"
+
+/** How the plan is looked at and what is in hand. Never saved, never undone. */
+export type Session = {
+  screen: ScreenName
+  tool: ToolName
+  way: PartingWay
+  selectedIds: readonly string[]
+  /** A touch takes a section into the selection or out of it, and a stroke beside them draws a box. */
+  several: boolean
+  /** The dividing parting in hand; counts only while no section is. */
+  dividerId: string | null
+  /** The foils of the list stand under their working sections. */
+  groupList: boolean
+  /** The view that fills the page, or null when all stand side by side. */
+  enlarged: ViewName | null
+  /** The turntable, radians: see turnedView. */
+  yaw: number
+  pitch: number
+  /** The minute of the visit the map is shaded for, or null while it shows the mixes. */
+  mapMin: number | null
+  /** The hair lies over the large map as it falls. */
+  isFalling: boolean
+  /** What the next section drawn starts from. */
+  next: NextSection
+  /** Strokes snap to the trade's directions, to the hairline and to the last parting. */
+  snaps: boolean
+  /** Hair left between a parting and the next beside it, mm. */
+  gapMm: number
+  /** Only a pen draws; fingers move the page. */
+  penOnly: boolean
+  leftHanded: boolean
+  /** The sheet looked at. */
+  sheet: SheetName
+  /** Left and right as the client sees them in the mirror. */
+  mirrorView: boolean
+}
+
+export const startSession = (): Session => ({
+  screen: "placement",
+  tool: "select",
+  way: "hairline",
+  selectedIds: [],
+  several: false,
+  dividerId: null,
+  groupList: true,
+  enlarged: null,
+  yaw: 0.7,
+  pitch: 0.3,
+  mapMin: null,
+  isFalling: false,
+  next: usualSection,
+  snaps: true,
+  gapMm: usualGapMm.value,
+  penOnly: false,
+  leftHanded: false,
+  sheet: "placement",
+  mirrorView: false,
+})
+
+export const sessionStore = createStore<Session>(startSession)
+
+/** Takes up a tool. Who shapes the hairline has no section in hand. */
+export const takeTool = (tool: ToolName) =>
+  sessionStore.setState(tool === "hairline" ? { tool, selectedIds: [], dividerId: null } : { tool })
+
+/** Whether the hair lies over the large map; a minute of the visit that is looked at comes before it. */
+export const isHairShown = ({ isFalling, mapMin }: Session) => isFalling && mapMin === null
+
+/** The dividing parting in hand, when no section is. */
+export const dividerInHand = ({ dividerId, selectedIds }: Session) =>
+  selectedIds.length === 0 ? dividerId : null

@@ -1,0 +1,110 @@
+import type { Head } from "../../../geometry/scalp/head"
+import type { Section } from "../../../geometry/section/section"
+import { facing, fixedViews } from "../../../geometry/surface/views"
+import type { Plan } from "../../core/document/schema"
+import { headOf } from "../../core/figures/measured"
+import { type PaperView, pictureOf } from "../../drawing/headDrawing"
+import type { Fonts } from "../pens/fontFile"
+import type { Item } from "../pens/page"
+import type { Block } from "../setting/block"
+import { beside } from "../setting/stack"
+import { letters, type } from "../setting/typesetting"
+import { viewDrawing } from "../views/viewBlock"
+import { frameOf, type ViewFrame } from "../views/viewFrame"
+
+/** A plan with nothing on it of the client: no parting she wears, no whorl, no working sections. */
+export const bareOf = (plan: Plan): Plan => ({
+  ...plan,
+  sections: [],
+  workingSections: undefined,
+  head: { size: plan.head.size, hairline: plan.head.hairline },
+})
+
+type ViewsSetting = { widthMm: number; scale: number; mirror: boolean; fonts: Fonts }
+
+/** Views of a head side by side: the sections of the plan strong, those before them light, each view named below it. */
+export function headViews(
+  names: readonly PaperView[],
+  drawn: { plan: Plan; before: readonly Section[] },
+  { widthMm, scale, mirror, fonts }: ViewsSetting,
+): Block {
+  const eachMm = widthMm / names.length
+  const views = names.map((name) => oneView(name, drawn, { widthMm: eachMm, scale, mirror, fonts }))
+  const highMm = Math.max(...views.map(({ heightMm }) => heightMm))
+  return beside(
+    ...views.map((block, i) => ({
+      block: { heightMm: highMm, items: block.items },
+      leftMm: i * eachMm,
+    })),
+  )
+}
+
+const captionMm = 5.6
+
+function oneView(
+  name: PaperView,
+  { plan, before }: { plan: Plan; before: readonly Section[] },
+  { widthMm, scale, mirror }: ViewsSetting,
+): Block {
+  const picture = pictureOf(headOf(plan), name)
+  const frame = closeFrame(frameOf(name, picture, { scale, names: 0 }))
+  const flipped = mirror && name === "front"
+  const setting = { overlaps: [], picture, frame, scale, flipped, widthMm }
+  const { drawing, heightMm } = viewDrawing({ ...setting, plan })
+  const light = viewDrawing({ ...setting, plan: { ...bareOf(plan), sections: [...before] } })
+  return {
+    heightMm: heightMm + captionMm,
+    items: [
+      faded(light.drawing),
+      drawing,
+      letters(viewWords(name, flipped), [widthMm / 2, heightMm + 4], type.strong, "center"),
+    ],
+  }
+}
+
+/** A frame without the room for numbers round the head. */
+const closeFrame = (frame: ViewFrame): ViewFrame => {
+  const { centre, halfWidthMm, halfHeightMm } = frame.ring
+  const top = centre[1] + halfHeightMm
+  const edge = 2
+  return {
+    ...frame,
+    left: centre[0] - halfWidthMm - edge,
+    right: centre[0] + halfWidthMm + edge,
+    top: top - edge,
+  }
+}
+
+const fadedInk = "#8f887c"
+const fadedTone = "#efece6"
+const fadedPt = 0.5
+
+function faded(item: Item): Item {
+  switch (item.kind) {
+    case "clipped":
+      return { ...item, items: item.items.map(faded) }
+    case "area":
+      return { ...item, ink: fadedTone }
+    case "lines":
+    case "hatch":
+      return { ...item, ink: fadedInk, weightPt: Math.min(item.weightPt, fadedPt) }
+    case "text":
+      return item
+  }
+}
+
+function viewWords(name: PaperView, flipped: boolean): string {
+  if (name === "left" || name === "right") return `Client’s ${name}`
+  if (name === "front") return flipped ? "Front, in the mirror" : "Front"
+  return name === "top" ? "Top" : "Back"
+}
+
+const choices: readonly PaperView[] = ["front", "right", "left", "back", "top"]
+
+/** The two views that show a section best, in the order they are always shown. */
+export function twoViews({ parting }: Section, head: Head): PaperView[] {
+  const middle = parting[parting.length >> 1]
+  const seen = (name: PaperView) => facing(fixedViews[name], head.surface, middle)
+  const best = choices.toSorted((one, other) => seen(other) - seen(one)).slice(0, 2)
+  return choices.filter((name) => best.includes(name))
+}

@@ -1,0 +1,48 @@
+import type { Head } from "../../../geometry/scalp/head"
+import type { Section } from "../../../geometry/section/section"
+import { facing, fixedViews } from "../../../geometry/surface/views"
+import type { PaperView } from "../../drawing/headDrawing"
+
+/** The views every map has, and those it has only for sections that the others show too flat. */
+const always = ["front", "right", "left"] as const satisfies readonly PaperView[]
+const atNeed = ["top", "back"] as const satisfies readonly PaperView[]
+
+/** A place seen flatter than this, cosine, is not shown well: it is drawn at less than half its width. */
+const plainly = 0.5
+/** A place seen flatter than this is not numbered there. */
+const faintly = 0.22
+
+/** The views a map of these sections needs, in the order of the page. */
+export function chooseViews(sections: readonly Section[], head: Head): PaperView[] {
+  const hidden = sections.filter((section) => !always.some((view) => isPlain(view, section, head)))
+  const extra = atNeed.filter((view) => hidden.some((section) => bestView(atNeed, section, head) === view))
+  return [...always, ...extra]
+}
+
+/** More names than this round one drawing crowd it. */
+const mostNames = 14
+
+/** The sections whose number or name is written at each view: all it shows well enough, or, in a crowd, those it shows best. */
+export function nameSections(
+  views: readonly PaperView[],
+  sections: readonly Section[],
+  head: Head,
+): ReadonlyMap<PaperView, readonly Section[]> {
+  return new Map(
+    views.map((view) => {
+      const best = sections.filter((section) => bestView(views, section, head) === view)
+      const shown = sections.filter(
+        (section) => facingOf(view, section, head) > faintly || best.includes(section),
+      )
+      return [view, shown.length > mostNames ? best : shown]
+    }),
+  )
+}
+
+const isPlain = (view: PaperView, section: Section, head: Head) => facingOf(view, section, head) > plainly
+
+const bestView = (views: readonly PaperView[], section: Section, head: Head) =>
+  views.reduce((best, view) => (facingOf(view, section, head) > facingOf(best, section, head) ? view : best))
+
+const facingOf = (view: PaperView, { parting }: Section, head: Head) =>
+  facing(fixedViews[view], head.surface, parting[parting.length >> 1])

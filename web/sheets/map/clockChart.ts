@@ -1,0 +1,93 @@
+import { isFoil } from "../../../geometry/section/section"
+import type { Plan } from "../../core/document/schema"
+import { type TimedPlan, timedPlan } from "../../core/schedule/timedPlan"
+import type { Fonts } from "../pens/fontFile"
+import type { Item } from "../pens/page"
+import type { Block } from "../setting/block"
+import { ink, letters, rule, rulePt, type, wrap } from "../setting/typesetting"
+import { type ClockRow, clockColumns, clockRow } from "./clockRow"
+
+/** The clock of a plan in pieces that a page may break between; the head is set again on each page. */
+export type Clock = { head: Block; rows: readonly Block[]; key: Block }
+
+const columnsMm = 52
+const headMm = 17
+const rightRoomMm = 4
+const lineMm = 4.2
+
+type Timed = Extract<TimedPlan, { ok: true }>
+
+/** When each foil goes on, may be ready and comes off, in numbers and as bars over the minutes; null where nothing can be timed. */
+export function clockChart(plan: Plan, width: number, fonts: Fonts): Clock | null {
+  const timed = timedPlan(plan)
+  if (!timed.ok) return null
+  const { schedule } = timed
+  const lastMin =
+    Math.ceil(
+      Math.max(...schedule.foils.map(({ limitAtMin, offAtMin }) => Math.max(limitAtMin, offAtMin))) / 10,
+    ) * 10
+  const at = (min: number) => columnsMm + (min / lastMin) * (width - columnsMm - rightRoomMm)
+  const foils = new Map(plan.sections.filter(isFoil).map((foil) => [foil.id, foil]))
+  const rows = schedule.foils.map((times): ClockRow => {
+    const foil = foils.get(times.id)
+    return { times, number: foil?.mapNumber ?? 0, mix: plan.mixes.findIndex(({ id }) => id === foil?.mix) }
+  })
+  return {
+    head: clockHead(timed, { width, lastMin, at }),
+    rows: rows.map((row) => clockRow(row, { width, at, looksAtMin: schedule.looksAtMin })),
+    key: clockKey(timed, width, fonts),
+  }
+}
+
+type Scale = { width: number; lastMin: number; at: (min: number) => number }
+
+function clockHead({ schedule }: Timed, { width, lastMin, at }: Scale): Block {
+  const tens = Array.from({ length: lastMin / 10 + 1 }, (_, i) => i * 10)
+  const bowls = schedule.bowls.flatMap(({ mix, atMin }): Item[] => [
+    {
+      kind: "area",
+      path: [
+        [at(atMin), 15.4],
+        [at(atMin) - 1.3, 13.2],
+        [at(atMin) + 1.3, 13.2],
+      ],
+      ink,
+    },
+    letters(mix, [at(atMin) + 2, 15.4], type.strong),
+  ])
+  return {
+    heightMm: headMm,
+    startsGroup: true,
+    items: [
+      letters("Clock, minutes from the first parting", [0, 4], type.heading),
+      ...clockColumns.map(({ text, rightMm }) => letters(text, [rightMm, 15.4], type.strong, "right")),
+      ...tens.map((min) => letters(String(min), [at(min), 10.4], type.body, "center")),
+      ...bowls,
+      rule([0, headMm], [width, headMm], rulePt.medium),
+    ],
+  }
+}
+
+function clockKey(timed: Timed, width: number, fonts: Fonts): Block {
+  const key =
+    "Bar: on to off, hatched as its mix. White: may be ready. Heavy stroke: never past. Dotted: a look. Triangle: mix that bowl. Planned, not promised: look, and take off what is ready."
+  const lines = [key, ...restsAndHeat(timed)].flatMap((sentence) => wrap(sentence, width, type.small, fonts))
+  return {
+    heightMm: 3 + lines.length * lineMm,
+    items: lines.map((text, line) => letters(text, [0, 4.4 + line * lineMm], type.small)),
+  }
+}
+
+/** What no bar shows: when nobody places, and when the heat is on. */
+function restsAndHeat({ service: { hands }, schedule: { heat } }: Timed): string[] {
+  const rests = hands.flatMap(({ breaks }, pair) =>
+    breaks.map(({ fromMin, toMin }) => {
+      const who = hands.length === 1 ? "Break" : pair === 0 ? "First pair rests" : "Second pair rests"
+      return `${who} from minute ${Math.round(fromMin)} to ${Math.round(toMin)}.`
+    }),
+  )
+  const warm =
+    heat &&
+    `Heat from minute ${Math.round(heat.onAtMin)} to ${Math.round(heat.offAtMin)}: then off, look, cool.`
+  return [...rests, ...(warm ? [warm] : [])]
+}

@@ -1,0 +1,99 @@
+import type { Pair } from "../../../geometry/surface/frames"
+import type { FoilTimes } from "../../core/schedule/timing"
+import { mixColors } from "../../drawing/inks"
+import { hatchSlants } from "../../drawing/sectionMarks"
+import type { Item } from "../pens/page"
+import type { Block } from "../setting/block"
+import { capMm, letters, rectangle, rule, rulePt, strokes, type, white } from "../setting/typesetting"
+
+/** One foil of the clock; `mix` is the place of its mix in the plan's list. */
+export type ClockRow = { times: FoilTimes; number: number; mix: number }
+export type ClockScale = { width: number; at: (min: number) => number; looksAtMin: readonly number[] }
+
+export const clockRowMm = 6.4
+const insetMm = 1.2
+const readyInsetMm = 2.1
+const hatchGapMm = 1.6
+
+/** The columns of numbers, each ending at its right edge, mm. */
+export const clockColumns = [
+  { text: "No.", rightMm: 7 },
+  { text: "On", rightMm: 16 },
+  { text: "Ready", rightMm: 32 },
+  { text: "Limit", rightMm: 44 },
+] as const
+
+/** A foil in numbers, and as a bar over the minutes. */
+export function clockRow({ times, number, mix }: ClockRow, { width, at, looksAtMin }: ClockScale): Block {
+  const { onAtMin, offAtMin, readyAtMin, limitAtMin } = times
+  const y = clockRowMm / 2 + capMm(type.body) / 2
+  const words = [String(number), minute(onAtMin), readyWords(times), minute(limitAtMin)]
+  const readyTo = Math.min(readyAtMin.high, limitAtMin)
+  return {
+    heightMm: clockRowMm,
+    items: [
+      ...words.map((text, i) =>
+        letters(text, [clockColumns[i].rightMm, y], i === 0 ? type.strong : type.body, "right"),
+      ),
+      ...looksAtMin.map((min) => look(at(min))),
+      ...bar(at(onAtMin), at(offAtMin), mix % mixColors.length),
+      ...(readyTo > readyAtMin.low ? readyBox(at(readyAtMin.low), at(readyTo)) : []),
+      rule([at(limitAtMin), 0.5], [at(limitAtMin), clockRowMm - 0.5], 2.4),
+      rule([0, clockRowMm], [width, clockRowMm], rulePt.hair),
+    ],
+  }
+}
+
+const minute = (min: number) => String(Math.round(min))
+
+const readyWords = ({ readyAtMin: { low, high }, limitAtMin }: FoilTimes) => {
+  if (low > limitAtMin) return "–"
+  return high > limitAtMin ? `${minute(low)}–?` : `${minute(low)}–${minute(high)}`
+}
+
+const look = (x: number): Item => ({
+  kind: "lines",
+  paths: [
+    [
+      [x, 0],
+      [x, clockRowMm],
+    ],
+  ],
+  closed: false,
+  weightPt: 0.6,
+  ink: "#6b5f50",
+  dashPt: [0.8, 2],
+})
+
+function bar(from: number, to: number, mix: number): Item[] {
+  const box = rectangle(from, insetMm, to - from, clockRowMm - 2 * insetMm)
+  const color = mixColors[mix]
+  return [
+    { kind: "area", path: box, ink: white },
+    {
+      kind: "clipped",
+      path: box,
+      items: [{ kind: "hatch", segments: hatch(from, to, mix), weightPt: 0.7, ink: color, dashPt: [] }],
+    },
+    { kind: "lines", paths: [box], closed: true, weightPt: 1, ink: color, dashPt: [] },
+  ]
+}
+
+/** Strokes that lean as those of the mix do on the map, from above to below the bar. */
+const hatch = (from: number, to: number, mix: number): (readonly [Pair, Pair])[] =>
+  hatchSlants[mix].flatMap((slant) => {
+    const lean = slant * clockRowMm
+    const count = Math.ceil((to - from + 2 * Math.abs(lean)) / hatchGapMm)
+    return Array.from({ length: count }, (_, i): readonly [Pair, Pair] => {
+      const x = from - Math.abs(lean) + i * hatchGapMm
+      return [
+        [x, 0],
+        [x + lean, clockRowMm],
+      ]
+    })
+  })
+
+function readyBox(from: number, to: number): Item[] {
+  const box = rectangle(from, readyInsetMm, to - from, clockRowMm - 2 * readyInsetMm)
+  return [{ kind: "area", path: box, ink: white }, strokes([box], rulePt.medium, true)]
+}

@@ -1,0 +1,74 @@
+import type { Fonts } from "../pens/fontFile"
+import type { Item } from "../pens/page"
+import type { Block } from "../setting/block"
+import { foilsText } from "../setting/foilsText"
+import { millimetres } from "../setting/numbers"
+import { spreadAlong } from "../setting/spreadAlong"
+import { ink, letters, rectangle, rulePt, strokes, type, widthMm } from "../setting/typesetting"
+
+/** A depth of the plan, mm, and the foils that have it. */
+export type Depth = { depthMm: number; foils: readonly number[] }
+
+/** The comb is also the measure of the printer: 50 mm long on paper that is printed at full size. */
+export const combMm = 50
+const spineMm = 2.6
+const toothMm = 4.2
+const fifthToothMm = 6
+const depthToothMm = 9
+const labelTopMm = 13.2
+
+/**
+ * A comb at life size: a tooth each millimetre, long teeth at the depths of this plan. Held to the head it shows
+ * how far in to part.
+ */
+export function combStrip(depths: readonly Depth[], width: number, fonts: Fonts): Block {
+  const shown = depths.filter(({ depthMm }) => depthMm <= combMm)
+  const names = shown.map((depth) => depthLabel(depth, width / Math.max(shown.length, 1), fonts))
+  const centres = spreadAlong(
+    shown.map(({ depthMm }) => depthMm),
+    names.map(({ widthMm }) => widthMm + 3),
+    [-1.5, width + 1.5],
+  )
+  const leaders = shown.map(({ depthMm }, i) => [
+    [depthMm, depthToothMm] as const,
+    [centres[i], labelTopMm - 0.6] as const,
+  ])
+  const items: Item[] = [
+    { kind: "area", path: rectangle(0, 0, combMm, spineMm), ink },
+    strokes(everyMillimetre(), rulePt.fine),
+    strokes(
+      shown.map(({ depthMm }) => tooth(depthMm, depthToothMm)),
+      rulePt.bold,
+    ),
+    strokes(leaders, rulePt.fine),
+    letters("Depths, true size", [combMm + 4, 2.9], type.heading),
+    letters("50 mm long; if it is not,", [combMm + 4, 6.6], type.small),
+    letters("print at full size", [combMm + 4, 10.2], type.small),
+    ...names.flatMap(({ lines }, i) =>
+      lines.map((line, row) =>
+        letters(
+          line,
+          [centres[i], labelTopMm + 3 + 4.2 * row],
+          row === 0 ? type.strong : type.small,
+          "center",
+        ),
+      ),
+    ),
+  ]
+  return { heightMm: labelTopMm + 8.2, items }
+}
+
+const everyMillimetre = () =>
+  Array.from({ length: combMm + 1 }, (_, mm) => tooth(mm, mm % 5 === 0 ? fifthToothMm : toothMm))
+
+const tooth = (x: number, length: number) => [[x, spineMm] as const, [x, length] as const]
+
+/** The depth, and under it the foils that have it, or their count where the room is too narrow. */
+function depthLabel({ depthMm, foils }: Depth, room: number, fonts: Fonts) {
+  const under = foilsText(foils, room - 3, type.small, fonts)
+  const lines = [`${millimetres(depthMm)} mm`, under]
+  return {
+    lines,
+    widthMm: Math.max(widthMm(lines[0], type.strong, fonts), widthMm(under, type.small, fonts)),
+  }
+}

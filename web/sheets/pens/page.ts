@@ -1,0 +1,54 @@
+import type { Pair } from "../../../geometry/surface/frames"
+
+/** A sheet of paper as data. All places and lengths in mm from the top left corner, y down; sizes of type in points. */
+export type Page = { paper: Paper; items: readonly Item[] }
+export type Item = TextItem | LinesItem | AreaItem | HatchItem | ClippedItem
+
+export type TextItem = {
+  kind: "text"
+  text: string
+  /** Where the base line begins, is centred or ends. */
+  at: Pair
+  sizePt: number
+  weight: Weight
+  align: Align
+  ink: string
+}
+export type LinesItem = Stroke & { kind: "lines"; paths: readonly Path[]; closed: boolean }
+export type AreaItem = { kind: "area"; path: Path; ink: string }
+export type HatchItem = Stroke & { kind: "hatch"; segments: readonly (readonly [Pair, Pair])[] }
+/** Whatever falls outside `path` is not printed. */
+export type ClippedItem = { kind: "clipped"; path: Path; items: readonly Item[] }
+
+export type Path = readonly Pair[]
+export type Stroke = { weightPt: number; ink: string; dashPt: readonly number[] }
+export type Weight = "regular" | "semibold"
+export type Align = "left" | "center" | "right"
+
+export type Paper = { name: string; widthMm: number; heightMm: number; marginMm: number }
+export const papers = {
+  a4: { name: "A4", widthMm: 210, heightMm: 297, marginMm: 8 },
+  letter: { name: "Letter", widthMm: 215.9, heightMm: 279.4, marginMm: 8 },
+} as const satisfies Record<string, Paper>
+export type PaperName = keyof typeof papers
+
+export const mmPerPt = 25.4 / 72
+
+/** The same items, further right and down. */
+export const moved = (items: readonly Item[], right: number, down: number): Item[] =>
+  items.map((item) => moveItem(item, ([x, y]) => [x + right, y + down]))
+
+function moveItem(item: Item, move: (at: Pair) => Pair): Item {
+  switch (item.kind) {
+    case "text":
+      return { ...item, at: move(item.at) }
+    case "lines":
+      return { ...item, paths: item.paths.map((path) => path.map(move)) }
+    case "area":
+      return { ...item, path: item.path.map(move) }
+    case "hatch":
+      return { ...item, segments: item.segments.map(([from, to]) => [move(from), move(to)]) }
+    case "clipped":
+      return { ...item, path: item.path.map(move), items: item.items.map((each) => moveItem(each, move)) }
+  }
+}

@@ -1,0 +1,18 @@
+import type { Align, Path, Weight } from "./page"
+
+/** All that paper asks of whoever draws on it. Places in mm from the page's top left corner, y down. */
+export type Pen = {
+  style(style: PenStyle): void
+  path(paths: readonly Path[], paint: "stroke" | "closed stroke" | "fill"): void
+  clip(path: Path): void
+  text(text: string, at: readonly [number, number], align: Align): void
+  save(): void
+  restore(): void
+}
+
+export type PenStyle = {
+  /** Colour of lines, areas and letters, "#rrggbb". */
+  ink: string
+  line?: { weightPt: number; dashPt: readonly number[] }
+  type?: { weight: Weight; sizePt: number }
+}

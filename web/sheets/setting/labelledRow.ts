@@ -1,0 +1,35 @@
+import type { Fonts } from "../pens/fontFile"
+import type { Block } from "./block"
+import { lineMm } from "./paragraph"
+import { letters, rule, rulePt, type, wrap } from "./typesetting"
+
+const usualLabelMm = 30
+/** From one rule to write on to the next. */
+export const writingMm = 8.5
+
+/** Words beside what they are about, the label in a column of its own; without a label (null) they have the whole width. */
+export function labelledRow(
+  label: string | null,
+  text: string,
+  width: number,
+  fonts: Fonts,
+  labelMm = usualLabelMm,
+): Block {
+  const left = label === null ? 0 : labelMm
+  const lines = wrap(text, width - left, type.body, fonts)
+  return {
+    heightMm: Math.max(1, lines.length) * lineMm + 0.5,
+    items: [
+      ...(label ? [letters(label, [0, 3.6], type.strong)] : []),
+      ...lines.map((line, i) => letters(line, [left, 3.6 + i * lineMm], type.body)),
+    ],
+  }
+}
+
+/** Rules to write on by hand. */
+export const writingLines = (count: number, width: number): Block => ({
+  heightMm: count * writingMm,
+  items: Array.from({ length: count }, (_, i) =>
+    rule([0, (i + 1) * writingMm], [width, (i + 1) * writingMm], rulePt.hair),
+  ),
+})

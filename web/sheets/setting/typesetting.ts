@@ -1,0 +1,79 @@
+import type { Pair } from "../../../geometry/surface/frames"
+import type { Fonts } from "../pens/fontFile"
+import { type Align, type Item, mmPerPt, type Path, type TextItem, type Weight } from "../pens/page"
+
+export type Type = { sizePt: number; weight: Weight }
+
+/** The few sizes of type the sheets use. Numbers of foils are the largest after the name, to be read from the chair. */
+export const type = {
+  title: { sizePt: 21, weight: "semibold" },
+  number: { sizePt: 18, weight: "semibold" },
+  heading: { sizePt: 12, weight: "semibold" },
+  strong: { sizePt: 11, weight: "semibold" },
+  body: { sizePt: 11, weight: "regular" },
+  small: { sizePt: 9.5, weight: "regular" },
+  smallStrong: { sizePt: 9.5, weight: "semibold" },
+  /** For a reader at home, with or without glasses. */
+  largeHeading: { sizePt: 17, weight: "semibold" },
+  large: { sizePt: 14, weight: "regular" },
+  largeStrong: { sizePt: 14, weight: "semibold" },
+} as const satisfies Record<string, Type>
+
+export const ink = "#1f1b17"
+export const white = "#ffffff"
+export const rulePt = { hair: 0.25, fine: 0.6, medium: 0.9, bold: 1.6 }
+
+/** Height of a capital letter, mm: seven tenths of the size, near enough for any sans. */
+export const capMm = ({ sizePt }: Type) => 0.66 * sizePt * mmPerPt
+
+export const widthMm = (text: string, { sizePt, weight }: Type, fonts: Fonts) =>
+  fonts[weight].widthEm(text) * sizePt * mmPerPt
+
+export const letters = (text: string, at: Pair, setting: Type, align: Align = "left"): TextItem => ({
+  kind: "text",
+  text,
+  at,
+  align,
+  ink,
+  ...setting,
+})
+
+export const rule = (from: Pair, to: Pair, weightPt: number): Item => strokes([[from, to]], weightPt)
+
+export const strokes = (paths: readonly Path[], weightPt: number, closed = false): Item => ({
+  kind: "lines",
+  paths,
+  closed,
+  weightPt,
+  ink,
+  dashPt: [],
+})
+
+export const rectangle = (x: number, y: number, width: number, height: number): Path => [
+  [x, y],
+  [x + width, y],
+  [x + width, y + height],
+  [x, y + height],
+]
+
+/** A space, but not between a number and the thing it counts. */
+const breakAt = /(?<!(?:^|\s)\d+) | (?!\p{L})/u
+
+/** The text broken between words so that no line is wider than `width` mm. */
+export function wrap(text: string, width: number, setting: Type, fonts: Fonts): string[] {
+  const lines: string[] = []
+  for (const word of text.split(breakAt).filter(Boolean)) {
+    const line = lines.length > 0 ? `${lines[lines.length - 1]} ${word}` : word
+    if (lines.length > 0 && widthMm(line, setting, fonts) <= width) lines[lines.length - 1] = line
+    else lines.push(shorten(word, width, setting, fonts))
+  }
+  return lines
+}
+
+/** The text cut with an ellipsis when it is wider than `width` mm. */
+export function shorten(text: string, width: number, setting: Type, fonts: Fonts): string {
+  if (widthMm(text, setting, fonts) <= width) return text
+  const kept = [...text]
+  while (kept.length > 0 && widthMm(`${kept.join("")}…`, setting, fonts) > width) kept.pop()
+  return `${kept.join("").trimEnd()}…`
+}
