@@ -5,18 +5,20 @@ import type { Plan } from "../core/document/schema"
 import { announce, announceRefusal } from "./announcements"
 import { edit, planStore, redo, undo } from "./planStore"
 import { sessionStore } from "./sessionStore"
+import { type Done, doneWords } from "./words"
 
 /** Make a change and say so; a refusal is said instead. Selects what the change made. True when it was made. */
-export function commit(label: string, change: Edit, key?: string): boolean {
+export function commit(label: Done | string, change: Edit, key?: string): boolean {
   const before = planStore.getState().present
-  const refusal = edit(label, change, key)
+  const said = typeof label === "string" ? label : doneWords(label)
+  const refusal = edit(said, change, key)
   if (refusal) {
     announceRefusal(refusal.refused)
     return false
   }
   const made = inHand(madeSince(before, planStore.getState().present))
   if (made.length > 0) sessionStore.setState({ selectedIds: made.map(({ id }) => id) })
-  announce(label)
+  announce(said)
   return true
 }
 

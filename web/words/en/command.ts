@@ -1,0 +1,7 @@
+import type { Tools } from "../tools"
+
+export const command = (_: Tools) => ({
+  done: {},
+})
+
+export type CommandWords = ReturnType<typeof command>

@@ -1,0 +1,7 @@
+import type { Tools } from "../tools"
+
+export const common = (_: Tools) => ({
+  done: {},
+})
+
+export type CommonWords = ReturnType<typeof common>

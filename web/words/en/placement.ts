@@ -1,0 +1,7 @@
+import type { Tools } from "../tools"
+
+export const placement = (_: Tools) => ({
+  done: {},
+})
+
+export type PlacementWords = ReturnType<typeof placement>

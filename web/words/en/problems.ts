@@ -1,0 +1,7 @@
+import type { Tools } from "../tools"
+
+export const problems = (_: Tools) => ({
+  done: {},
+})
+
+export type ProblemsWords = ReturnType<typeof problems>

@@ -1,0 +1,7 @@
+import type { Tools } from "../tools"
+
+export const record = (_: Tools) => ({
+  done: {},
+})
+
+export type RecordWords = ReturnType<typeof record>

@@ -1,0 +1,7 @@
+import type { Tools } from "../tools"
+
+export const timing = (_: Tools) => ({
+  done: {},
+})
+
+export type TimingWords = ReturnType<typeof timing>

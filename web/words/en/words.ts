@@ -1,0 +1,37 @@
+import type { Tools } from "../tools"
+import { cautions } from "./cautions"
+import { chair } from "./chair"
+import { client } from "./client"
+import { command } from "./command"
+import { common } from "./common"
+import { formula } from "./formula"
+import { placement } from "./placement"
+import { plans } from "./plans"
+import { problems } from "./problems"
+import { record } from "./record"
+import { sheets } from "./sheets"
+import { teaching } from "./teaching"
+import { techniques } from "./techniques"
+import { timing } from "./timing"
+import { weighing } from "./weighing"
+
+/** British English, by the chapters of the visit: the catalogue that every other language must match. */
+export const words = (tools: Tools) => ({
+  common: common(tools),
+  problems: problems(tools),
+  plans: plans(tools),
+  client: client(tools),
+  cautions: cautions(tools),
+  placement: placement(tools),
+  techniques: techniques(tools),
+  formula: formula(tools),
+  weighing: weighing(tools),
+  timing: timing(tools),
+  chair: chair(tools),
+  sheets: sheets(tools),
+  record: record(tools),
+  teaching: teaching(tools),
+  command: command(tools),
+})
+
+export type Words = ReturnType<typeof words>
