@@ -32,7 +32,7 @@ export function App() {
 const screens: Record<ScreenName, ComponentType> = {
   client: lazy(async () => ({ default: (await import("./panels/client/ClientScreen")).ClientScreen })),
   placement: PlacementScreen,
-  mixture: lazy(async () => ({ default: (await import("./panels/formula/FormulaScreen")).FormulaScreen })),
+  formula: lazy(async () => ({ default: (await import("./panels/formula/FormulaScreen")).FormulaScreen })),
   timing: lazy(async () => ({ default: (await import("./panels/timing/TimingScreen")).TimingScreen })),
   chair: lazy(async () => ({ default: (await import("./panels/chair/ChairScreen")).ChairScreen })),
   sheets: () => <SheetsScreen Note={NextTime} />,

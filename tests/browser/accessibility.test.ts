@@ -21,7 +21,7 @@ describe.each(sizes)("on a %s", (_, size) => {
     await page.getByRole("radio", { name: "Straight" }).check()
     await page.getByRole("checkbox", { name: "Snap" }).waitFor()
     expect(await faults(page)).toEqual([])
-    for (const screen of ["Client", "Mixture", "Timing", "Sheets"] as const) {
+    for (const screen of ["Client", "Formula", "Timing", "Sheets"] as const) {
       await goTo(page, screen)
       await page.getByRole("heading", { name: screen, level: 1 }).waitFor()
       expect(await faults(page)).toEqual([])
@@ -46,7 +46,7 @@ describe.each(sizes)("on a %s", (_, size) => {
   it("nothing is wider than the page", async () => {
     const { page, close } = await visit(size)
     await options(page).first().waitFor()
-    for (const screen of ["Placement", "Client", "Mixture", "Timing", "Sheets"] as const) {
+    for (const screen of ["Placement", "Client", "Formula", "Timing", "Sheets"] as const) {
       await goTo(page, screen)
       await page.getByRole("heading", { name: screen, level: 1 }).waitFor({ state: "attached" })
       // A phone's own inner width grows with what is too wide for it, so it is the screen that counts.
@@ -57,7 +57,7 @@ describe.each(sizes)("on a %s", (_, size) => {
   })
 })
 
-const screens = ["Placement", "Client", "Mixture", "Timing", "Sheets"] as const
+const screens = ["Placement", "Client", "Formula", "Timing", "Sheets"] as const
 
 describe("however the page is looked at", () => {
   it("made twice as large, the map keeps its room and all else is scrolled to", async () => {

@@ -48,7 +48,7 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
   await options(page).nth(3).waitFor()
 
   // The worked choice of common practice: level 7, 3 levels, foils: 20 vol at 1 : 2.
-  await goTo(page, "Mixture")
+  await goTo(page, "Formula")
   await page.getByText("Proposed: 20 vol. 3 levels to lift; the sheet states 3 to 4 for 20 vol.").waitFor()
   // 6 % weighs 1.0204 g/mL.
   const [lightenerG, developerG, developerMl] = await bowl(page)
@@ -112,7 +112,7 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
   await page.reload()
   await options(page).nth(3).waitFor()
   await page.getByRole("button", { name: /^Undo: Go by what the scale has taught/ }).waitFor()
-  await goTo(page, "Mixture")
+  await goTo(page, "Formula")
   await page.getByText(/^This plan goes by what was learnt of everything \(12 weighed\)/).waitFor()
   expect(problems).toEqual([])
   await close()
@@ -121,7 +121,7 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
 it("never lets more than 20 vol stand at the hairline, whatever is typed or written, and prints it", async () => {
   const { page, problems, close } = await visit({ ...tablet, hasTouch: true })
   await options(page).first().waitFor()
-  await goTo(page, "Mixture")
+  await goTo(page, "Formula")
   await chip(page, "Developer", "30 vol, 9 %", 1)
   await page.getByText(/^Mix B is 30 vol at the hairline, where 20 vol is the most/).waitFor()
   await page.getByText("This stop cannot be passed.").waitFor()

@@ -105,7 +105,7 @@ it.each([
   await sitDown(page)
   await press(page, "Foil 1 is on")
   await press(page, /^Leave/)
-  for (const screen of ["Client", "Placement", "Mixture", "Timing", "Sheets"] as const) {
+  for (const screen of ["Client", "Placement", "Formula", "Timing", "Sheets"] as const) {
     await goTo(page, screen)
     await bar(page)
       .getByText(/^Foil 1: look in/)

@@ -47,7 +47,7 @@ it("carries the whole job on a phone by finger, from an empty plan through the c
   await expect.poll(() => options(page).count()).toBe(2)
   await touch(page, /^Same again behind/)
   await expect.poll(() => options(page).count()).toBe(4)
-  await touch(page, "Mixture")
+  await touch(page, "Formula")
   await touch(page, "Timing")
   await page.clock.runFor(1000)
   await touch(page, "Go to the chair")

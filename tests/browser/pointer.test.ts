@@ -86,7 +86,7 @@ it("carries the job from an empty plan to the printed map by pointer", () =>
     await page.getByRole("button", { name: /^Undo: Mirror/ }).click()
     expect(await options(page).count()).toBe(4)
 
-    await goTo(page, "Mixture")
+    await goTo(page, "Formula")
     await page.getByText(/3 foils use mix A/).waitFor()
 
     await goTo(page, "Sheets")

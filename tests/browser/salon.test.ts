@@ -15,7 +15,7 @@ async function type(page: Page, name: string, value: string) {
 it("keeps a sheet that is in order, mixes by it, and brings it to the next plan", async () => {
   const { page, problems, close } = await visit()
   await options(page).first().waitFor()
-  await goTo(page, "Mixture")
+  await goTo(page, "Formula")
   await unfold(page, /^Your product sheets/)
   await page.getByRole("button", { name: "Type in a sheet" }).click()
   const keep = page.getByRole("button", { name: "Keep this sheet" })
@@ -31,12 +31,12 @@ it("keeps a sheet that is in order, mixes by it, and brings it to the next plan"
   await goTo(page, "Client")
   await page.getByRole("group", { name: "Lift to, before toning" }).getByRole("radio", { name: "9" }).check()
   await page.getByRole("group", { name: "Level now" }).getByRole("radio", { name: "7" }).check()
-  await goTo(page, "Mixture")
+  await goTo(page, "Formula")
   await page.getByText("Salon powder states no levels of lift; type them in from the tub.").first().waitFor()
 
   await goTo(page, "Placement")
   await startNewPlan(page)
-  await goTo(page, "Mixture")
+  await goTo(page, "Formula")
   await page.getByRole("radio", { name: "Salon powder" }).waitFor()
   expect(problems).toEqual([])
   await close()
@@ -45,7 +45,7 @@ it("keeps a sheet that is in order, mixes by it, and brings it to the next plan"
 it("lets Tab reach Keep this sheet while a fault stands, keeps nothing then, and keeps it once cured", async () => {
   const { page, problems, close } = await visit()
   await options(page).first().waitFor()
-  await goTo(page, "Mixture")
+  await goTo(page, "Formula")
   await unfold(page, /^Your product sheets/)
   await page.getByLabel("or begin from an invented one").selectOption({ index: 1 })
   const keep = page.getByRole("button", { name: "Keep this sheet" })
@@ -70,7 +70,7 @@ it("lets Tab reach Keep this sheet while a fault stands, keeps nothing then, and
 it("learns from weighed bowls, keeps them over a reload, and leaves none out unasked", async () => {
   const { page, problems, close } = await visit()
   await options(page).first().waitFor()
-  await goTo(page, "Mixture")
+  await goTo(page, "Formula")
   await type(page, "Before", "150")
   await type(page, "After", "160")
   await page.getByText("150 g before and 160 g after: the bowl cannot gain").waitFor()
@@ -79,7 +79,7 @@ it("learns from weighed bowls, keeps them over a reload, and leaves none out una
   await page.getByText("One weighing").waitFor()
   await page.reload()
   await options(page).first().waitFor()
-  await goTo(page, "Mixture")
+  await goTo(page, "Formula")
   await page.getByText("One weighing").waitFor()
 
   const rows = Array.from({ length: 12 }, (_, i) => [
@@ -108,7 +108,7 @@ it("learns from weighed bowls, keeps them over a reload, and leaves none out una
 it("groups foils into mixes by their hair, and pours a strength that is not on the shelf from two bottles", async () => {
   const { page, problems, close } = await visit()
   await options(page).first().waitFor()
-  await goTo(page, "Mixture")
+  await goTo(page, "Formula")
   await page.getByRole("button", { name: "Mix as proposed" }).click()
   await page.getByRole("heading", { name: "Mix B" }).waitFor({ state: "detached" })
   await unfold(page, /^Your shelf, scale and prices/)

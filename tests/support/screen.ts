@@ -33,7 +33,7 @@ export async function startNewPlanByKeys(page: Page) {
   await page.getByText("None yet.").waitFor()
 }
 
-export const goTo = (page: Page, screen: "Client" | "Placement" | "Mixture" | "Timing" | "Sheets") =>
+export const goTo = (page: Page, screen: "Client" | "Placement" | "Formula" | "Timing" | "Sheets") =>
   page.getByRole("navigation", { name: "The visit" }).getByRole("button", { name: screen }).click()
 
 /** Choose what the hand does. */

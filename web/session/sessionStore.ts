@@ -7,7 +7,7 @@ export type ToolName = "select" | "slice" | "weave" | "backcomb" | "left-out" | 
 export type PartingWay = "hairline" | "straight" | "freehand"
 /** The sheets of paper, by the names the command knows them by. */
 export type SheetName = "placement" | "technique" | "take-home" | "record"
-export type ScreenName = "client" | "placement" | "mixture" | "timing" | "chair" | "sheets"
+export type ScreenName = "client" | "placement" | "formula" | "timing" | "chair" | "sheets"
 
 /** How the plan is looked at and what is in hand. Never saved, never undone. */
 export type Session = {

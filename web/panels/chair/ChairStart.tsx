@@ -34,7 +34,7 @@ export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
           {why}
         </p>
       ))}
-      {stops.length > 0 && <p className="large">A stop holds the mix. Settle it under Mixture first.</p>}
+      {stops.length > 0 && <p className="large">A stop holds the mix. Settle it under Formula first.</p>}
       <button
         type="button"
         className="touch giant"

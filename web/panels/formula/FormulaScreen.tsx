@@ -18,8 +18,8 @@ import { TonePanel } from "./TonePanel"
 export function FormulaScreen() {
   const mixes = usePlan((plan) => plan.mixes)
   return (
-    <main className="page mixture">
-      <h1>Mixture</h1>
+    <main className="page formula">
+      <h1>Formula</h1>
       <SwatchHatches />
       <SalonLine />
       <StopsPanel />

@@ -10,7 +10,7 @@ const PlansDialog = lazy(async () => ({ default: (await import("./PlansDialog"))
 const screens: readonly { name: ScreenName; label: string }[] = [
   { name: "client", label: "Client" },
   { name: "placement", label: "Placement" },
-  { name: "mixture", label: "Mixture" },
+  { name: "formula", label: "Formula" },
   { name: "timing", label: "Timing" },
   { name: "sheets", label: "Sheets" },
 ]

@@ -53,5 +53,5 @@ export function Consultation() {
 function notKnownWords(known: Known): string {
   const { length } = notKnown(known)
   if (length === 0) return "Everything asked here is known."
-  return `${length} ${length === 1 ? "thing is" : "things are"} not known yet; Mixture lists ${length === 1 ? "it" : "them"}.`
+  return `${length} ${length === 1 ? "thing is" : "things are"} not known yet; Formula lists ${length === 1 ? "it" : "them"}.`
 }
