@@ -10,15 +10,14 @@ import { type Done, doneWords } from "./words"
 /** Make a change and say so; a refusal is said instead. Selects what the change made. True when it was made. */
 export function commit(label: Done | string, change: Edit, key?: string): boolean {
   const before = planStore.getState().present
-  const said = typeof label === "string" ? label : doneWords(label)
-  const refusal = edit(said, change, key)
+  const refusal = edit(label, change, key)
   if (refusal) {
     announceRefusal(refusal.refused)
     return false
   }
   const made = inHand(madeSince(before, planStore.getState().present))
   if (made.length > 0) sessionStore.setState({ selectedIds: made.map(({ id }) => id) })
-  announce(said)
+  announce(doneWords(label))
   return true
 }
 
@@ -37,12 +36,12 @@ function inHand(made: readonly Section[]): readonly Section[] {
 export function undoAloud() {
   const label = undoLabel(planStore.getState())
   undo()
-  if (label) announce(`Undone: ${label}`)
+  if (label) announce(`Undone: ${doneWords(label)}`)
 }
 
 /** Make the change again that was taken back last, and say which. */
 export function redoAloud() {
   const label = redoLabel(planStore.getState())
   redo()
-  if (label) announce(`Done again: ${label}`)
+  if (label) announce(`Done again: ${doneWords(label)}`)
 }
