@@ -129,7 +129,7 @@ it("keeps the core pure: no page, no store, no database, no clock of the system"
 
 it("keeps each library behind one door, the database in storage and stores in the session", () => {
   const doors: Record<string, RegExp> = {
-    "zod/mini": /^web\/core\/document\/zod\.ts$/,
+    "zod/mini": /^web\/core\/fields\/zod\.ts$/,
     jspdf: /^web\/sheets\/pens\/pdfPen\.ts$/,
     idb: /^web\/storage\//,
     "zustand/vanilla": /^web\/session\//,

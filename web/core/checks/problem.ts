@@ -1,4 +1,4 @@
-import type { z } from "../document/zod"
+import type { z } from "../fields/zod"
 
 /** What is wrong with a file: where, and one sentence that names the field, what was expected and what was found. */
 export type Problem = { path: string; expected: string }

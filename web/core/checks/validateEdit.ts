@@ -1,7 +1,7 @@
 import type { Section } from "../../../geometry/section/section"
-import { counts } from "../document/limits"
 import { wholePairs } from "../document/pairs"
 import { type Plan, planSchema, type Refusal, sectionSchema } from "../document/schema"
+import { counts } from "../fields/limits"
 import { headOf } from "../figures/measured"
 import { sectionName } from "../text/sectionName"
 import { headProblems } from "./headProblems"

@@ -1,3 +1,6 @@
+import { choice, day, line, lines, list, number } from "../fields/fields"
+import { counts, letters, limits } from "../fields/limits"
+import { z } from "../fields/zod"
 import {
   type Consultation,
   finishTones,
@@ -6,9 +9,6 @@ import {
   strandParts,
   zoneNames,
 } from "./consultation"
-import { choice, day, line, lines, list, number } from "./fields"
-import { counts, letters, limits } from "./limits"
-import { z } from "./zod"
 
 /** The consultation as it is written to a file: anything may be missing or null, and then is not known. */
 

@@ -1,8 +1,8 @@
 import { whorlTurns } from "../../../geometry/parting/wornParting"
 import { hairlineForms, landmarkNames } from "../../../geometry/scalp/hairlineLandmarks"
-import { choice, group, list, number, point } from "./fields"
-import { counts, limits } from "./limits"
-import { z } from "./zod"
+import { choice, group, list, number, point } from "../fields/fields"
+import { counts, limits } from "../fields/limits"
+import { z } from "../fields/zod"
 
 /** The client's own hairline, the parting she wears and the crown whorl, as they are written to a file. */
 

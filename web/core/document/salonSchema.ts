@@ -1,8 +1,8 @@
 import type { ProductSheet } from "../../../presets/formula/productSheet"
-import { choice, id, line, list, number, wholeNumber } from "./fields"
-import { counts, letters, limits } from "./limits"
+import { choice, id, line, list, number, wholeNumber } from "../fields/fields"
+import { counts, letters, limits } from "../fields/limits"
+import { z } from "../fields/zod"
 import type { Salon } from "./salon"
-import { z } from "./zod"
 
 /** What of the salon rules a plan, as it is written to a file. */
 

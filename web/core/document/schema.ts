@@ -1,16 +1,28 @@
 import type { Hair } from "../../../geometry/hair/hair"
 import type { HeadSize } from "../../../geometry/scalp/headSize"
 import type { CarrierKind, FoilLie, Section, SectionKind } from "../../../geometry/section/section"
+import {
+  choice,
+  day,
+  group,
+  id,
+  line,
+  lines,
+  list,
+  mixLetter,
+  number,
+  point,
+  wholeNumber,
+} from "../fields/fields"
+import { counts, leastStrandShare, letters, limits } from "../fields/limits"
+import { z } from "../fields/zod"
 import { consultationSchema } from "./consultationSchema"
-import { choice, day, group, id, line, lines, list, mixLetter, number, point, wholeNumber } from "./fields"
 import { hairlineSchema, whorlSchema, wornPartingSchema } from "./hairlineSchema"
-import { counts, leastStrandShare, letters, limits } from "./limits"
 import { planKind, planVersion } from "./planKind"
 import { salonSchema } from "./salonSchema"
 import { alarmSchema, serviceSchema, timingSchema } from "./timingSchema"
 import { toningSchema } from "./toningSchema"
 import { workingSectionsSchema } from "./workingSectionsSchema"
-import { z } from "./zod"
 
 /** The plan as it is written to a file, version 1. The file door is the only place that checks against it. */
 

@@ -1,8 +1,8 @@
-import { choice, id, line, lines, list, number, wholeNumber } from "./fields"
-import { counts, letters, limits } from "./limits"
+import { choice, id, line, lines, list, number, wholeNumber } from "../fields/fields"
+import { counts, letters, limits } from "../fields/limits"
+import { z } from "../fields/zod"
 import { comforts, foilKinds, foilTaps, type ServiceRecord, stretches, wholeTaps } from "./serviceRecord"
 import type { TimingChoices } from "./timingChoices"
-import { z } from "./zod"
 
 /** How the visit is timed, and what happened at the chair, as they are written to a file. */
 

@@ -1,6 +1,6 @@
-import { id, line, list, point } from "./fields"
-import { counts, letters } from "./limits"
-import { z } from "./zod"
+import { id, line, list, point } from "../fields/fields"
+import { counts, letters } from "../fields/limits"
+import { z } from "../fields/zod"
 
 /** How the head is divided before work begins, as it is written to a file. The working sections themselves are derived. */
 export const workingSectionsSchema = z.strictObject({

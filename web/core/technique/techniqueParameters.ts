@@ -8,7 +8,7 @@ import type {
   TechniquePreset,
   TechniqueSection,
 } from "../../../presets/techniques/technique"
-import { counts } from "../document/limits"
+import { counts } from "../fields/limits"
 import { kindWords } from "../text/words"
 import { deepest, gapsOf, type Lane, techniqueRowsOf } from "./techniqueRows"
 import { varyTechnique } from "./varyTechnique"

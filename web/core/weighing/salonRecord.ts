@@ -1,10 +1,10 @@
 import type { ProductNeed } from "../../../geometry/hair/product"
 import type { FoilKind } from "../../../geometry/section/section"
-import { id, line, list, number, wholeNumber } from "../document/fields"
-import { counts, letters, limits } from "../document/limits"
 import { newSalon, type Salon } from "../document/salon"
 import { foilKind, salonFields } from "../document/salonSchema"
-import { z } from "../document/zod"
+import { id, line, list, number, wholeNumber } from "../fields/fields"
+import { counts, letters, limits } from "../fields/limits"
+import { z } from "../fields/zod"
 
 /** What the salon keeps beside its plans: its sheets, bottles and prices, and every bowl it has weighed. */
 export type SalonShelf = Omit<Salon, "learnt"> & { weighings: readonly KeptWeighing[] }

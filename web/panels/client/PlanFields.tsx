@@ -1,5 +1,5 @@
-import { letters } from "../../core/document/limits"
 import { setPlanDetails } from "../../core/edits/plan/setPlanDetails"
+import { letters } from "../../core/fields/limits"
 import { commit } from "../../session/commit"
 import { usePlan } from "../../session/usePlan"
 import { DateField } from "../fields/DateField"

@@ -1,6 +1,6 @@
 import { densityPerCm2, fibreUm } from "../../../presets/client/hairTypes"
-import { limits } from "../../core/document/limits"
 import { setHair } from "../../core/edits/plan/setHair"
+import { limits } from "../../core/fields/limits"
 import { commit } from "../../session/commit"
 import { usePlan } from "../../session/usePlan"
 import { LengthField } from "./LengthField"

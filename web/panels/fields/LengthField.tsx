@@ -1,6 +1,6 @@
 import { useId } from "react"
 import { lengthCm } from "../../../presets/client/hairTypes"
-import { limits } from "../../core/document/limits"
+import { limits } from "../../core/fields/limits"
 import { capital } from "../../core/text/capital"
 import { wordFor } from "./figureWords"
 import { NumberField } from "./NumberField"

@@ -1,5 +1,5 @@
 import { headMeasureSources } from "../../../presets/client/headSizes"
-import { limits } from "../../core/document/limits"
+import { limits } from "../../core/fields/limits"
 import type { HeadMeasure } from "./headSizeMeasures"
 import { inchParts, mmPerInch, readInches, writeInches } from "./inches"
 import { NumberField } from "./NumberField"

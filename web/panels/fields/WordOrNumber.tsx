@@ -1,5 +1,5 @@
 import type { Figure } from "../../../presets/figure/figure"
-import type { Limit } from "../../core/document/limits"
+import type { Limit } from "../../core/fields/limits"
 import { capital } from "../../core/text/capital"
 import { Choices } from "./Choices"
 import { wordFor, wordsOf } from "./figureWords"

@@ -1,5 +1,5 @@
-import { letters } from "../../core/document/limits"
 import { productSheets } from "../../core/document/salon"
+import { letters } from "../../core/fields/limits"
 import { usePlan } from "../../session/usePlan"
 import { Choices } from "../fields/Choices"
 import { TextField } from "../fields/TextField"

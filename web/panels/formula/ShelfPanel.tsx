@@ -1,7 +1,7 @@
 import { bowlFigures, scaleStepsG } from "../../../presets/formula/bowlFigures"
 import { tradePairs } from "../../../presets/formula/developers"
-import { limits } from "../../core/document/limits"
 import { type PriceName, priceNames } from "../../core/document/salon"
+import { limits } from "../../core/fields/limits"
 import { labelPercent } from "../../core/mixing/strength"
 import { numberText } from "../../core/text/numberText"
 import type { SalonShelf } from "../../core/weighing/salonRecord"

@@ -1,7 +1,6 @@
 import type { DirectionName } from "../../../geometry/parting/direction"
 import { partingLengthMm } from "../../../geometry/placing/reshapeParting"
 import type { Section } from "../../../geometry/section/section"
-import { limits } from "../../core/document/limits"
 import type { Plan } from "../../core/document/schema"
 import {
   behindMmOf,
@@ -11,6 +10,7 @@ import {
   setLength,
 } from "../../core/edits/parting/shapeParting"
 import { setStartAlong, startAlong } from "../../core/edits/parting/startAlong"
+import { limits } from "../../core/fields/limits"
 import { headOf } from "../../core/figures/measured"
 import { directionIn } from "../../core/text/words"
 import { commit } from "../../session/commit"

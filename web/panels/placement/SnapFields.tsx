@@ -1,4 +1,4 @@
-import { limits } from "../../core/document/limits"
+import { limits } from "../../core/fields/limits"
 import { sessionStore } from "../../session/sessionStore"
 import { useSession } from "../../session/usePlan"
 import { NumberField } from "../fields/NumberField"

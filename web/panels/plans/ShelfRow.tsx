@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from "react"
-import { letters } from "../../core/document/limits"
+import { letters } from "../../core/fields/limits"
 import type { ShelfEntry } from "../../storage/shelfList"
 import { planTitle } from "./shelfActions"
 import type { ShelfOnScreen } from "./useShelf"

@@ -1,7 +1,7 @@
-import { letters } from "../../core/document/limits"
 import { copyOf, newPlan } from "../../core/document/newPlan"
 import type { Plan } from "../../core/document/schema"
 import { setPlanDetails } from "../../core/edits/plan/setPlanDetails"
+import { letters } from "../../core/fields/limits"
 import { type Opened, openPlan } from "../../core/file/planFile"
 import { isEmptySalon, salonForPlans } from "../../core/weighing/salonOfPlan"
 import { commit } from "../../session/commit"

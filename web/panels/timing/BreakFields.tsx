@@ -1,5 +1,5 @@
-import { counts, limits } from "../../core/document/limits"
 import type { Break, TimingChoices } from "../../core/document/timingChoices"
+import { counts, limits } from "../../core/fields/limits"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
 

@@ -1,6 +1,6 @@
 import { heatHabits } from "../../../presets/timing/pace"
-import { limits } from "../../core/document/limits"
 import type { TimingChoices } from "../../core/document/timingChoices"
+import { limits } from "../../core/fields/limits"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
 

@@ -1,8 +1,8 @@
 import "./nextTime.css"
 import { useId } from "react"
-import { letters } from "../../core/document/limits"
 import type { Plan } from "../../core/document/schema"
 import { setPlanDetails } from "../../core/edits/plan/setPlanDetails"
+import { letters } from "../../core/fields/limits"
 import { commit } from "../../session/commit"
 import { useTyped } from "../fields/useTyped"
 

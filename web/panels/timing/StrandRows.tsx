@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from "react"
 import { looks } from "../../../presets/timing/pace"
-import { limits } from "../../core/document/limits"
 import type { StrandTest } from "../../core/document/timingChoices"
+import { limits } from "../../core/fields/limits"
 import { NumberField } from "../fields/NumberField"
 
 type Props = { test: StrandTest; most: number; onChange: (test: StrandTest) => void }

@@ -1,8 +1,8 @@
 import { validateEdit } from "../../checks/validateEdit"
 import type { Edit } from "../../document/edit"
-import { counts } from "../../document/limits"
 import type { Plan } from "../../document/schema"
 import type { ServiceRecord } from "../../document/serviceRecord"
+import { counts } from "../../fields/limits"
 
 /** What happened at the chair; what was kept of the service before stays among the earlier ones. */
 export const setService =

@@ -1,7 +1,7 @@
 import { overlapCm2 } from "../../../../geometry/section/overlap"
 import type { Section } from "../../../../geometry/section/section"
 import type { Edit } from "../../document/edit"
-import { limits } from "../../document/limits"
+import { limits } from "../../fields/limits"
 import { headOf } from "../../figures/measured"
 import { leastOverlapCm2 } from "../../figures/overlaps"
 import { replaceSections } from "./replaceSections"

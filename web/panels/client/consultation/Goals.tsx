@@ -1,5 +1,5 @@
 import type { Zone } from "../../../core/document/consultation"
-import { limits } from "../../../core/document/limits"
+import { limits } from "../../../core/fields/limits"
 import { Chips } from "../../fields/Chips"
 import { Choices } from "../../fields/Choices"
 import { NumberField } from "../../fields/NumberField"

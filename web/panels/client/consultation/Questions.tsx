@@ -1,5 +1,5 @@
 import { type Question, questionNames, questions } from "../../../core/document/consultation"
-import { limits } from "../../../core/document/limits"
+import { limits } from "../../../core/fields/limits"
 import { Choices } from "../../fields/Choices"
 import { NumberField } from "../../fields/NumberField"
 import { scalpOptions, yesNoOptions } from "./consultationWords"

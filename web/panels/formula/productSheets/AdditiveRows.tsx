@@ -1,5 +1,5 @@
 import type { AdditiveSheet } from "../../../../presets/formula/productSheet"
-import { letters, limits } from "../../../core/document/limits"
+import { letters, limits } from "../../../core/fields/limits"
 import { Choices } from "../../fields/Choices"
 import { NumberField } from "../../fields/NumberField"
 import { TextField } from "../../fields/TextField"

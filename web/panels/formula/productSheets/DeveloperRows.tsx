@@ -1,6 +1,6 @@
 import { tradePairs } from "../../../../presets/formula/developers"
 import type { DeveloperLift } from "../../../../presets/formula/productSheet"
-import { limits } from "../../../core/document/limits"
+import { limits } from "../../../core/fields/limits"
 import { labelPercent } from "../../../core/mixing/strength"
 import { numberText } from "../../../core/text/numberText"
 import { NumberField } from "../../fields/NumberField"

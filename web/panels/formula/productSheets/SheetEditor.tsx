@@ -1,7 +1,7 @@
 import { useState } from "react"
 import type { ProductSheet } from "../../../../presets/formula/productSheet"
 import { heatHabits } from "../../../../presets/timing/pace"
-import { letters, limits } from "../../../core/document/limits"
+import { letters, limits } from "../../../core/fields/limits"
 import { sheetProblems } from "../../../core/mixing/productSheet"
 import { capital } from "../../../core/text/capital"
 import { Choices } from "../../fields/Choices"

@@ -1,7 +1,7 @@
 import { usualWhorlAt, type WornParting, whorlTurns } from "../../../../geometry/parting/wornParting"
 import { usualOffCentreMm } from "../../../../presets/client/hairlines"
-import { limits } from "../../../core/document/limits"
 import { setHead } from "../../../core/edits/plan/setHead"
+import { limits } from "../../../core/fields/limits"
 import { capital } from "../../../core/text/capital"
 import { commit } from "../../../session/commit"
 import { usePlan } from "../../../session/usePlan"

@@ -1,7 +1,7 @@
 import { isFoil, type Section, type SectionKind } from "../../../../geometry/section/section"
-import { limits } from "../../../core/document/limits"
 import { usualSection } from "../../../core/document/newSection"
 import type { StackWish } from "../../../core/edits/lay/stackBehind"
+import { limits } from "../../../core/fields/limits"
 import { figuresOf } from "../../../core/figures/measured"
 import { kindWords } from "../../../core/text/words"
 import { planStore } from "../../../session/planStore"

@@ -1,6 +1,6 @@
 import { type FormEvent, useState } from "react"
 import type { Technique } from "../../../../presets/techniques/technique"
-import { letters } from "../../../core/document/limits"
+import { letters } from "../../../core/fields/limits"
 import { checkTechnique } from "../../../core/file/techniqueFile"
 import { keepOwn } from "../../../session/ownTechniques"
 import { techniqueStore } from "../../../session/techniqueShelf"

@@ -1,10 +1,10 @@
-import { letters } from "../../../core/document/limits"
 import type { Plan } from "../../../core/document/schema"
 import {
   applyByWorkingSection,
   numberByWorkingSection,
 } from "../../../core/edits/working/numberWorkingSections"
 import { moveWorkingSection, renameWorkingSection } from "../../../core/edits/working/orderWorkingSections"
+import { letters } from "../../../core/fields/limits"
 import { type WorkingTotals, workingTotals } from "../../../core/figures/working/workingTotals"
 import { workingWords } from "../../../core/figures/working/workingWords"
 import type { WorkingSection } from "../../../core/figures/workingSections"
