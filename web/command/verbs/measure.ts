@@ -1,7 +1,7 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import { figuresOf, measured } from "../../core/figures/measured"
-import { sideOf } from "../../core/text/words"
+import { sideOf } from "../../core/placement/places"
 import { readPlan } from "../input/openFile"
 import { done, refuse, type Verb } from "../input/verb"
 

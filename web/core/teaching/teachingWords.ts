@@ -7,9 +7,10 @@ import { rootDistanceMm } from "../../../presets/placement/foils"
 import { seeThroughMm, strokes } from "../../../presets/sheets/teaching"
 import type { Plan } from "../document/schema"
 import { figuresOf, headOf } from "../figures/measured"
+import { sideOf } from "../placement/places"
 import { joinWords } from "../text/joinWords"
 import { numberText } from "../text/numberText"
-import { directionText, kindWords, lieWords, sideOf } from "../text/words"
+import { directionText, kindWords, lieWords } from "../text/words"
 import type { TeachingStep } from "./teachingSteps"
 
 /** One thing the hands do at a step. */

@@ -12,7 +12,7 @@ import {
 import { setStartAlong, startAlong } from "../../core/edits/parting/startAlong"
 import { limits } from "../../core/fields/limits"
 import { headOf } from "../../core/figures/measured"
-import { directionIn } from "../../core/text/words"
+import { directionIn } from "../../core/placement/places"
 import { commit } from "../../session/commit"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"

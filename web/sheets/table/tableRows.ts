@@ -4,8 +4,9 @@ import { type CarrierKind, type Foil, isFoil, type Section } from "../../../geom
 import type { Pair } from "../../../geometry/surface/frames"
 import { fixedViews, toView } from "../../../geometry/surface/views"
 import type { Measured } from "../../core/figures/measured"
+import { type Side, sideOf } from "../../core/placement/places"
 import { gramsNumber } from "../../core/text/figureText"
-import { directionText, kindWords, type Side, sideOf } from "../../core/text/words"
+import { directionText, kindWords } from "../../core/text/words"
 import { millimetres } from "../setting/numbers"
 import { stitchesOf } from "./stitchesOf"
 

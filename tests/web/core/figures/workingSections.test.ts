@@ -52,7 +52,7 @@ import {
   homeOf,
 } from "../../../../web/core/figures/workingSectionsBelonging"
 import { openPlan, savePlan } from "../../../../web/core/file/planFile"
-import { sideOf } from "../../../../web/core/text/words"
+import { sideOf } from "../../../../web/core/placement/places"
 import { done, emptyPlan, refusal } from "../../../support/samples"
 
 const start = (id: string) => {
