@@ -4,10 +4,27 @@ import type { CaliperMm, TapeMm } from "./headMeasures"
 export type HeadSize = ({ kind: "caliper" } & CaliperMm) | ({ kind: "tape" } & TapeMm)
 export type HeadMeasureName = keyof CaliperMm | keyof TapeMm
 
-/** What the fit is told of heads and tapes; presets/headSizes.ts says where each figure is from. */
-export type HeadFigures = {
-  /** By how much of itself a tape over hair reads more than on the skin. */
-  hairUnderTape: number
+/** The heads of one survey: what is known of a head before a tape is laid round it, mm, and what the tapes read over their hair. */
+export type HeadPrior = {
+  meanMm: CaliperMm
+  sdMm: CaliperMm
+  correlation: { lengthBreadth: number; lengthHeight: number; breadthHeight: number }
+  /** By how much of itself each tape over hair reads more than on the skin. */
+  hairUnderTape: TapeMm
+}
+
+/** What the fit of tapes is told. */
+export type TapeFigures = {
+  /** One entry a survey of like heads; nobody asks which of them a client is like, the tapes say. */
+  priors: readonly HeadPrior[]
+  /** One standard deviation of a tape about what it should read, mm. */
+  tapeErrorMm: TapeMm
+}
+
+/** What the fit is told of heads and tapes; presets/client/headSizes.ts says where each figure is from. */
+export type HeadFigures = TapeFigures & {
+  /** A tape so many standard deviations from what the other two foretell is told, and past the second no head has it. */
+  tapeStray: { toldBeyond: number; refusedBeyond: number }
   /** Usual least and greatest of each measure as it is taken, mm. */
   usualMm: Record<HeadMeasureName, readonly [least: number, greatest: number]>
   /** Least and greatest factor on an axis of the unscaled head that still makes a head. */

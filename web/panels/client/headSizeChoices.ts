@@ -1,7 +1,8 @@
 import { headMeasures } from "../../../geometry/scalp/headMeasures"
 import type { HeadSize } from "../../../geometry/scalp/headSize"
+import { tapesOverHair } from "../../../geometry/scalp/tapesOverHair"
 import type { Surface } from "../../../geometry/surface/surface"
-import { hairUnderTape, startingHeadSize } from "../../../presets/client/headSizes"
+import { headFigures, startingHeadSize } from "../../../presets/client/headSizes"
 
 export type TapeSize = Extract<HeadSize, { kind: "tape" }>
 export type CaliperSize = Extract<HeadSize, { kind: "caliper" }>
@@ -9,15 +10,14 @@ export type CaliperSize = Extract<HeadSize, { kind: "caliper" }>
 /** Whether nobody has measured yet. */
 export const isAverage = (size: HeadSize) => size.kind === "caliper" && sameSize(size, startingHeadSize)
 
-/** What the colourist's three tapes read on a head, over its hair, to the millimetre. */
+/** What the colourist's three tapes are expected to read on a head, over its hair, to the millimetre. */
 export function toTape(surface: Surface): TapeSize {
-  const { aroundMm, overMm, frontToNapeMm } = headMeasures(surface)
-  const overHair = (mm: number) => Math.round(mm * (1 + hairUnderTape.value))
+  const { aroundMm, overMm, frontToNapeMm } = tapesOverHair(surface, headFigures)
   return {
     kind: "tape",
-    aroundMm: overHair(aroundMm),
-    overMm: overHair(overMm),
-    frontToNapeMm: overHair(frontToNapeMm),
+    aroundMm: Math.round(aroundMm),
+    overMm: Math.round(overMm),
+    frontToNapeMm: Math.round(frontToNapeMm),
   }
 }
 
