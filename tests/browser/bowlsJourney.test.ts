@@ -87,13 +87,13 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
   // One bowl on the scale, then eleven from a list.
   await type(page, "Before", "160")
   await type(page, "After", "148.5")
-  await page.getByRole("button", { name: "Keep: 11.5 g placed" }).tap()
-  await page.getByText(/more weighings? like these would bring it within 15 %/).waitFor()
+  await page.getByRole("button", { name: "Save: 11.5 g used" }).tap()
+  await page.getByText(/more weighings? like these (is|are) needed for within 15%/).waitFor()
   await page
     .getByLabel("Add a list, CSV")
     .setInputFiles({ name: "bowls.csv", mimeType: "text/csv", buffer: Buffer.from(agreeingBowls()) })
   await page.getByText(/It can be trusted\.$/).waitFor()
-  await page.getByText(/^This plan goes by what was learnt of everything \(12 weighed\)/).waitFor()
+  await page.getByText(/^This plan uses what was learnt from all weighings \(12 weighed\)/).waitFor()
   await expectPlainNumbers(page)
 
   // A list that is no list of weighings changes nothing.
@@ -102,18 +102,18 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
     mimeType: "text/csv",
     buffer: Buffer.from("hairG;strandAreaCm2;productG\n1,2;400;3,9"),
   })
-  await page.getByText(/^Line 1: the columns are parted by semicolons/).waitFor()
+  await page.getByText(/^Line 1: the columns are separated by semicolons/).waitFor()
   await page.getByText("12 weighings").waitFor()
 
   // A plan that was kept before the scale had taught anything follows it when it comes back.
   await page.getByRole("button", { name: /^Undo: Add weighings from a list/ }).tap()
-  await page.getByText("Until then this plan goes by the starting figures").waitFor()
+  await page.getByText("Until then this plan uses the starting figures").waitFor()
   await page.getByText("Saved", { exact: true }).waitFor()
   await page.reload()
   await options(page).nth(3).waitFor()
   await page.getByRole("button", { name: /^Undo: Go by what the scale has taught/ }).waitFor()
   await goTo(page, "Formula")
-  await page.getByText(/^This plan goes by what was learnt of everything \(12 weighed\)/).waitFor()
+  await page.getByText(/^This plan uses what was learnt from all weighings \(12 weighed\)/).waitFor()
   expect(problems).toEqual([])
   await close()
 })

@@ -1,3 +1,4 @@
+import { loadWords } from "../words/every/languages"
 import { parseArguments } from "./input/parseArguments"
 import { toJson } from "./input/significant"
 import type { Desk, Outcome, Verb } from "./input/verb"
@@ -34,7 +35,8 @@ export async function runCommand(typed: readonly string[], desk: Desk): Promise<
   if (rest.includes("--help")) return { exit: 0, out: "", err: help(name, verb) }
   const parsed = parseArguments(rest, verb)
   if (!parsed.ok) return answer({ exit: 2, problems: parsed.problems })
-  return answer(await verb.run({ file: parsed.file, options: parsed.options, desk }))
+  const words = await loadWords("en-GB")
+  return answer(await verb.run({ file: parsed.file, options: parsed.options, desk, words }))
 }
 
 const answer = ({ exit, object, problems = [] }: Outcome): Answer => ({

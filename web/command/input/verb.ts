@@ -1,3 +1,5 @@
+import type { Words } from "../../words/en/words"
+
 /** One thing the command does. A new verb is a new file and a row in `command.ts`. */
 export type Verb = {
   /** What stands after the verb, as in "FILE --out FILE.pdf". */
@@ -16,6 +18,8 @@ export type Request = {
   file: string
   options: Readonly<Record<string, string>>
   desk: Desk
+  /** In which it says what it has to say. */
+  words: Words
 }
 
 /** What surrounds the command: files, and nothing else. Paths are as the person typed them. */
