@@ -39,7 +39,7 @@ describe("each slip has one sentence with its cure", () => {
     [{ ratio: { low: 2.5, high: 1.5 } }, /^ratio: .*runs backwards.*1.5 to 2.5/],
     [{ ratio: { low: -1, high: 2 } }, /^ratio: .*parts of developer to 1/],
     [{ ratio: { low: 1, high: Number.NaN } }, /^ratio: .*no mixing ratio/],
-    [{ developers: [] }, /^developers: no developer is joinWords; add/],
+    [{ developers: [] }, /^developers: no developer is listed; add/],
     [{ developers: [{ volume: 60, levels: null }] }, /60 vol is no developer; give a volume from 1 to 40/],
     [{ developers: [{ volume: 20, levels: { low: 4, high: 3 } }] }, /^developers: 4 to 3 levels for 20 vol/],
     [{ longestMin: -5 }, /^longest time: −5 minutes cannot be; give 1 to 120, or leave it empty/],
@@ -60,7 +60,7 @@ describe("each slip has one sentence with its cure", () => {
   test("the same developer twice, and a stronger one that lifts less", () => {
     const twice = { volume: 20, levels: { low: 3, high: 4 } }
     expect(wrong({ developers: [twice, twice] })).toEqual([
-      expect.stringMatching(/20 vol is joinWords twice/),
+      expect.stringMatching(/20 vol is listed twice/),
     ])
     expect(wrong({ developers: [twice, { volume: 30, levels: { low: 1, high: 2 } }] })).toEqual([
       expect.stringMatching(/30 vol lifts less than 20 vol/),
