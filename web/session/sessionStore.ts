@@ -1,7 +1,8 @@
 import { createStore } from "zustand/vanilla"
 import type { ViewName } from "../../geometry/surface/views"
 import { usualGapMm } from "../../presets/placement/stacking"
-import { type NextSection, usualSection } from "../core/document/newSection"
+import { usualSection } from "../core/document/newSection"
+import type { NextSection } from "../core/kinds/kindRecord"
 
 export type ToolName = "select" | "slice" | "weave" | "backcomb" | "left-out" | "divide" | "hairline"
 export type PartingWay = "hairline" | "straight" | "freehand"

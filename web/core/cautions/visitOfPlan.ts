@@ -4,6 +4,7 @@ import { newConsultation } from "../document/consultation"
 import { sheetOf } from "../document/salon"
 import type { Plan } from "../document/schema"
 import { newToning, type TonerChoice } from "../document/toning"
+import { traitsOf } from "../kinds/kindRecords"
 import { zoneOf } from "../schedule/scheduleFromPlan"
 import { checkVisit } from "./cautions"
 import type { Now } from "./rules/alertTest"
@@ -25,7 +26,7 @@ export function visitOf(plan: Plan, now: Now): Visit {
       near: {
         hairline: own.some((foil) => zoneOf(foil, plan) === "hairline"),
         scalp: own.some((foil) => foil.rootDistanceMm < rootDistanceMm.tight.range[0]),
-        cushion: own.some(({ kind }) => kind === "backcomb"),
+        cushion: own.some((foil) => traitsOf(foil).hasCushion),
       },
     }
   })

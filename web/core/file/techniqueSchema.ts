@@ -1,10 +1,10 @@
 import type { HairlinePlace, TechniqueParting } from "../../../geometry/placing/technique"
 import type { SectionKind } from "../../../geometry/section/section"
 import type { Technique, TechniqueSection } from "../../../presets/techniques/technique"
-import { backcombing, stitching, treatment } from "../document/schema"
 import { choice, group, id, line, lines, list, number, wholeNumber } from "../fields/fields"
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
+import { backcombing, stitching, treatment } from "../kinds/sectionSchema"
 
 /** A technique as it is written to a file or into a link, version 1. Of a client it holds nothing. */
 

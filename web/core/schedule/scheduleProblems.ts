@@ -1,6 +1,7 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
 import { liftCeilingC } from "../../../presets/timing/lift"
 import { heatHabits } from "../../../presets/timing/pace"
+import { traitsOf } from "../kinds/kindRecords"
 import { numberText } from "../text/numberText"
 import { mixesUsed } from "./mixesUsed"
 import type { Service, TimedFoil, TimedMix } from "./scheduleInput"
@@ -30,7 +31,7 @@ export function heatRefusal({ foils, mixes, heat }: Service): string | null {
   if (most <= 0) return "No heat: the product sheet does not allow it."
   if (strong) return `No heat: mix ${strong.id} is made with ${strong.developerVolume} volume.`
   if (foils.some(({ zone }) => zone === "hairline")) return "No heat: there are foils at the hairline."
-  if (foils.some(({ kind }) => kind === "backcomb"))
+  if (foils.some((foil) => traitsOf(foil).hasCushion))
     return "No heat: a backcombed cushion lies near the root."
   if (heat.minutes > most)
     return `Heat for ${numberText(most)} minutes at most: ${numberText(heat.minutes)} were asked for.`
