@@ -59,9 +59,7 @@ describe("each slip has one sentence with its cure", () => {
 
   test("the same developer twice, and a stronger one that lifts less", () => {
     const twice = { volume: 20, levels: { low: 3, high: 4 } }
-    expect(wrong({ developers: [twice, twice] })).toEqual([
-      expect.stringMatching(/20 vol is listed twice/),
-    ])
+    expect(wrong({ developers: [twice, twice] })).toEqual([expect.stringMatching(/20 vol is listed twice/)])
     expect(wrong({ developers: [twice, { volume: 30, levels: { low: 1, high: 2 } }] })).toEqual([
       expect.stringMatching(/30 vol lifts less than 20 vol/),
     ])
