@@ -1,6 +1,9 @@
 import type { Finding } from "../../core/cautions/cautions"
 import { checkPlan } from "../../core/cautions/visitOfPlan"
 import { nowHere } from "../../session/nowHere"
+import type { Words } from "../../words/en/words"
+import { loadWords } from "../../words/every/languages"
+import { say } from "../../words/say"
 import { readPlan } from "../input/openFile"
 import { refuse, type Verb } from "../input/verb"
 
@@ -9,23 +12,33 @@ export const check: Verb = {
   summary: "The stops that hold the mix and the cautions beside it; exit 1 when there is a stop.",
   takesFile: true,
   options: {},
-  run(request) {
+  async run(request) {
     const read = readPlan(request)
     if (!read.ok) return refuse(...read.problems)
+    const words = await loadWords("en-GB")
+    const told = findingOf(words)
     const { stops, cautions, notKnown } = checkPlan(read.plan, nowHere())
     return {
       exit: stops.length > 0 ? 1 : 0,
-      object: { stops: stops.map(findingOf), cautions: cautions.map(findingOf), notKnown },
-      problems: stops.map(({ why }) => why),
+      object: {
+        stops: stops.map(told),
+        cautions: cautions.map(told),
+        notKnown: notKnown.map((thing) => ({ ...thing, words: say(words.cautions.notKnown, thing) })),
+      },
+      problems: stops.map(({ why }) => say(words.cautions.why, why)),
     }
   },
 }
 
-const findingOf = ({ rule, why, decides, source, mixes, pass }: Finding) => ({
-  rule,
-  why,
-  decides,
-  source,
-  ...(mixes ? { mixes } : {}),
-  ...(pass ? { passed: { reason: pass.reason, by: pass.by } } : {}),
-})
+/** Codes for who reads them by machine, sentences beside them. */
+const findingOf =
+  ({ cautions }: Words) =>
+  ({ rule, why, decides, source, mixes, pass }: Finding) => ({
+    rule,
+    found: why,
+    why: say(cautions.why, why),
+    decides,
+    source: cautions.sources[source],
+    ...(mixes ? { mixes } : {}),
+    ...(pass ? { passed: { reason: pass.reason, by: pass.by } } : {}),
+  })

@@ -7,6 +7,8 @@ import type { Part } from "../../core/mixing/blend"
 import { pourDeveloper } from "../../core/mixing/pourDeveloper"
 import { labelPercent } from "../../core/mixing/strength"
 import { nowHere } from "../../session/nowHere"
+import { loadWords } from "../../words/every/languages"
+import { say } from "../../words/say"
 import { readPlan } from "../input/openFile"
 import { done, refuse, type Verb } from "../input/verb"
 
@@ -15,7 +17,7 @@ export const mix: Verb = {
   summary: "What to mix for the plan: strength, grams wanted, and each bowl with its minute.",
   takesFile: true,
   options: {},
-  run(request) {
+  async run(request) {
     const read = readPlan(request)
     if (!read.ok) return refuse(...read.problems)
     const mixes = mixesOfPlan(read.plan)
@@ -23,6 +25,7 @@ export const mix: Verb = {
     if (problems.length > 0) return refuse(...problems)
     const { bottles } = read.plan.salon ?? newSalon()
     const costs = mixes.flatMap(({ made }) => (made ? [made.cost] : []))
+    const { cautions } = await loadWords("en-GB")
     const { stops } = checkPlan(read.plan, nowHere())
     return {
       ...done({
@@ -30,7 +33,7 @@ export const mix: Verb = {
         ...toners(read.plan),
         ...(costs.length > 0 && costs.every((cost) => cost !== null) ? { cost: totalOf(costs) } : {}),
       }),
-      problems: stops.map(({ why }) => `Held: ${why}`),
+      problems: stops.map(({ why }) => cautions.held(say(cautions.why, why))),
     }
   },
 }

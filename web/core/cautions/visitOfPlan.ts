@@ -17,7 +17,6 @@ export function visitOf(plan: Plan, now: Now): Visit {
     const own = foils.filter(({ mix }) => mix === id)
     return {
       id,
-      name: `Mix ${id}`,
       product,
       sheet: sheetOf(product, plan),
       developerVolume,
@@ -42,25 +41,23 @@ function tonersPlanned(plan: Plan): PlannedMix[] {
   const { toner, rootShade } = plan.toning ?? newToning()
   const isMelted = (plan.consultation?.rootMeltMm ?? null) !== null
   return [
-    ...(toner ? [tonerPlanned(toner, { id: tonerIds.toner, name: "The toner" }, plan)] : []),
-    ...(rootShade && isMelted
-      ? [tonerPlanned(rootShade, { id: tonerIds.rootShade, name: "The root shade" }, plan)]
-      : []),
+    ...(toner ? [tonerPlanned(toner, tonerIds.toner, plan)] : []),
+    ...(rootShade && isMelted ? [tonerPlanned(rootShade, tonerIds.rootShade, plan)] : []),
   ]
 }
 
 const tonerPlanned = (
   { product, developerVolume, parts }: TonerChoice,
-  called: { id: string; name: string },
+  id: string,
   plan: Plan,
 ): PlannedMix => ({
-  ...called,
+  id,
   product,
   sheet: sheetOf(product, plan),
   developerVolume: developerVolume ?? 0,
   ratio: { lightener: 1, developer: parts },
   heatMin: 0,
-  near: { hairline: false, scalp: called.id === tonerIds.rootShade, cushion: false },
+  near: { hairline: false, scalp: id === tonerIds.rootShade, cushion: false },
 })
 
 /** The stops and cautions of a plan at a moment. */

@@ -1,9 +1,7 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
 import { levelScale, levelSeenSd, strandTestRows } from "../../../presets/timing/lift"
-import type { Refusal } from "../document/schema"
-import { numberText } from "../text/numberText"
 import type { LiftConditions, LiftTraits } from "./lift"
-import { levelRefusal, levelsGained } from "./lift"
+import { levelsGained } from "./lift"
 import type { Weighted } from "./liftGrid"
 import { gainedRange, readyRange, weighByRows } from "./liftGrid"
 
@@ -16,7 +14,17 @@ export type NarrowedLift = {
   misfitLevels: number
 }
 
-/** "Look from minute a, expected b to c, never past d": minutes on. */
+/** What is wrong with the rows of a strand test; rows count from 1. */
+export type StrandFault =
+  | { code: "no-rows" }
+  | { code: "too-many-rows"; most: number }
+  | { code: "start-off-scale"; level: number; darkest: number; lightest: number }
+  | { code: "row-off-scale"; row: number; level: number; darkest: number; lightest: number }
+  | { code: "out-of-order"; row: number; minutes: number; beforeMin: number }
+  | { code: "past-longest"; row: number; minutes: number; longestMin: number }
+  | { code: "darker"; row: number; level: number; beforeLevel: number }
+
+/** "Check from minute a, expected b to c, max time d": minutes on. */
 export type LookWindow = {
   lookFromMin: number
   /** Ends that come after the longest time are infinite: not expected in time. */
@@ -32,9 +40,9 @@ export function narrowLift(
     startLevel,
     conditions,
   }: { rows: readonly LevelSeen[]; startLevel: number; conditions: LiftConditions },
-): NarrowedLift | Refusal {
-  const refusal = rowsRefusal(rows, startLevel, conditions.longestMin)
-  if (refusal) return refusal
+): NarrowedLift | { refused: StrandFault } {
+  const fault = rowsFault(rows, startLevel, conditions.longestMin)
+  if (fault) return { refused: fault }
   const gains = rows.map(({ minutes, level }) => ({ minutes, seen: level - startLevel }))
   const foretell = (of: LiftTraits, minutes: number) => levelsGained(of, conditions, minutes)
   const traits = weighByRows(prior, gains, { foretell, sd: levelSeenSd })
@@ -52,54 +60,28 @@ export function lookWindow(
   return { lookFromMin, expectedMin, neverPastMin }
 }
 
-/** The window as one sentence. Whole minutes: earlier at the near end, later at the far end. */
-export function lookWindowText({
-  lookFromMin,
-  expectedMin: { low, high },
-  neverPastMin,
-}: LookWindow): string {
-  const [from, to, never] = [Math.floor(low), Math.ceil(high), numberText(neverPastMin)]
-  const look = `Look from minute ${numberText(lookFromMin)}`
-  if (low > neverPastMin) return `${look}, not expected to be ready in time, never past ${never}.`
-  if (high > neverPastMin)
-    return `${look}, expected from ${from} but perhaps not in time, never past ${never}.`
-  return `${look}, expected ${from} to ${to}, never past ${never}.`
-}
-
-function rowsRefusal(rows: readonly LevelSeen[], startLevel: number, longestMin: number): Refusal | null {
-  if (rows.length === 0) return refuse("A strand test needs at least one row: minutes and the level seen.")
-  if (rows.length > strandTestRows) return refuse(`A strand test has at most ${strandTestRows} rows.`)
-  const start = levelRefusal("The level to start from", startLevel)
-  if (start) return start
+function rowsFault(rows: readonly LevelSeen[], startLevel: number, longestMin: number): StrandFault | null {
+  if (rows.length === 0) return { code: "no-rows" }
+  if (rows.length > strandTestRows) return { code: "too-many-rows", most: strandTestRows }
+  if (!isOnScale(startLevel)) return { code: "start-off-scale", level: startLevel, ...levelScale }
   let before: LevelSeen = { minutes: 0, level: startLevel }
   for (const [at, row] of rows.entries()) {
-    const refusal = rowRefusal(row, before, { name: `Row ${at + 1}`, longestMin })
-    if (refusal) return refusal
+    const fault = rowFault(row, before, { row: at + 1, longestMin })
+    if (fault) return fault
     before = row
   }
   return null
 }
 
-function rowRefusal(
+function rowFault(
   { minutes, level }: LevelSeen,
   before: LevelSeen,
-  { name, longestMin }: { name: string; longestMin: number },
-): Refusal | null {
-  if (!(minutes > before.minutes))
-    return refuse(
-      `${name} is at ${numberText(minutes)} minutes, which is not after ${numberText(before.minutes)}: put the rows in order of time.`,
-    )
-  if (minutes > longestMin)
-    return refuse(
-      `${name} is at ${numberText(minutes)} minutes, past the product's longest time of ${numberText(longestMin)}.`,
-    )
-  if (level > levelScale.lightest || !(level >= levelScale.darkest))
-    return levelRefusal(`${name}: the level seen`, level)
-  if (level < before.level)
-    return refuse(
-      `${name} is level ${numberText(level)}, darker than level ${numberText(before.level)} before it: hair does not go back, look at the row again.`,
-    )
-  return null
+  { row, longestMin }: { row: number; longestMin: number },
+): StrandFault | null {
+  if (!(minutes > before.minutes)) return { code: "out-of-order", row, minutes, beforeMin: before.minutes }
+  if (minutes > longestMin) return { code: "past-longest", row, minutes, longestMin }
+  if (!isOnScale(level)) return { code: "row-off-scale", row, level, ...levelScale }
+  return level < before.level ? { code: "darker", row, level, beforeLevel: before.level } : null
 }
 
-const refuse = (refused: string): Refusal => ({ refused })
+const isOnScale = (level: number) => level >= levelScale.darkest && level <= levelScale.lightest

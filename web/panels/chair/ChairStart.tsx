@@ -4,11 +4,14 @@ import type { TimedPlan } from "../../core/schedule/timedPlan"
 import { deviceLacks, thisDevice } from "../../session/chair/deviceLacks"
 import { useChair } from "../../session/chair/useChair"
 import { nowHere } from "../../session/nowHere"
+import { useWords } from "../../session/words"
+import { say } from "../../words/say"
 import { spanText } from "../timing/minutes"
 import { startService } from "./chairActions"
 
 /** Before minute 0: what is to come, and what holds it. */
 export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
+  const { cautions } = useWords()
   const hold = useChair((state) => state.hold)
   if (!timed.ok)
     return (
@@ -29,12 +32,12 @@ export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
         {bowls.length === 1 ? "1 bowl" : `${bowls.length} bowls`}, {spanText(timed.schedule.chairMin)} in the
         chair.
       </p>
-      {stops.map(({ why }) => (
-        <p className="said refused" key={why}>
-          {why}
+      {stops.map(({ rule, mixes, why }) => (
+        <p className="said refused" key={`${rule}${mixes ?? ""}`}>
+          {say(cautions.why, why)}
         </p>
       ))}
-      {stops.length > 0 && <p className="large">A stop holds the mix. Settle it under Formula first.</p>}
+      {stops.length > 0 && <p className="large">{cautions.panel.chair}</p>}
       <button
         type="button"
         className="touch giant"

@@ -1,5 +1,5 @@
 import "./client.css"
-import { planningCaution } from "../../../presets/formula/cautions"
+import { useWords } from "../../session/words"
 import { ClientHead } from "../placement/hairline/ClientHead"
 import { LandmarkFields } from "../placement/hairline/LandmarkFields"
 import { LandmarkSides } from "../placement/hairline/LandmarkSides"
@@ -10,11 +10,12 @@ import { HeadSizeFields } from "./HeadSizeFields"
 import { PlanFields } from "./PlanFields"
 import { WholeHeadFigures } from "./WholeHeadFigures"
 
-/** Who the plan is for: what she says and what is seen, then the head and its hairline. */
+/** Who the plan is for: what is said and what is seen, then the head and its hairline. */
 export function ClientScreen() {
+  const said = useWords().client
   return (
     <main className="page client">
-      <h1>Client</h1>
+      <h1>{said.title}</h1>
       <div className="plan-row">
         <PlanFields />
       </div>
@@ -33,7 +34,7 @@ export function ClientScreen() {
           <WornFields />
         </div>
       </div>
-      <p className="aside">{planningCaution}</p>
+      <p className="aside">{said.caution}</p>
     </main>
   )
 }

@@ -3,22 +3,17 @@ import { type HairlineForm, hairlineForms } from "../../../geometry/scalp/hairli
 import { fitHairline } from "../../core/edits/plan/fitHairline"
 import { commit } from "../../session/commit"
 import { usePlan } from "../../session/usePlan"
+import { useWords } from "../../session/words"
 import { hairlinePicture } from "./hairlinePicture"
-
-const words: Record<HairlineForm, string> = {
-  round: "Round",
-  straight: "Straight",
-  receding: "Receding",
-  peaked: "Peaked",
-}
 
 /** How the hair meets the forehead: four words, each with the line it stands for. */
 export function HairlineChoice() {
+  const { head: said } = useWords().client
   const form = usePlan((plan) => plan.head.hairline.form)
   const name = useId()
   return (
     <section aria-labelledby="hairline-title">
-      <h2 id="hairline-title">Hairline</h2>
+      <h2 id="hairline-title">{said.hairline}</h2>
       <div className="choices hairlines" role="radiogroup" aria-labelledby="hairline-title">
         {hairlineForms.map((each) => (
           <label key={each}>
@@ -26,11 +21,13 @@ export function HairlineChoice() {
               type="radio"
               name={name}
               checked={each === form}
-              onChange={() => commit(`Choose a ${words[each].toLowerCase()} hairline`, fitHairline(each))}
+              onChange={() =>
+                commit({ chapter: "client", code: "set-hairline", form: each }, fitHairline(each))
+              }
             />
             <span>
               <Picture form={each} />
-              <b className="hairline-word">{words[each]}</b>
+              <b className="hairline-word">{said.hairlines[each]}</b>
             </span>
           </label>
         ))}

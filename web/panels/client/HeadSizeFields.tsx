@@ -7,26 +7,18 @@ import { headOf } from "../../core/figures/measured"
 import { commit } from "../../session/commit"
 import { chooseUnits, type MeasureUnits, measureUnits } from "../../session/measureUnits"
 import { usePlan } from "../../session/usePlan"
+import { type Done, useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { measuresOf } from "../fields/headSizeMeasures"
 import { MeasureField, type MeasureUnit, measureText } from "../fields/MeasureField"
+import { optionsOf } from "./consultation/consultationOptions"
 import { isAverage, toCaliper, toTape } from "./headSizeChoices"
 
 type Way = "average" | "tape" | "caliper"
 
-const ways: readonly { value: Way; label: string }[] = [
-  { value: "average", label: "Average" },
-  { value: "tape", label: "By tape" },
-  { value: "caliper", label: "By caliper" },
-]
-
-const unitOptions: readonly { value: MeasureUnits; label: string }[] = [
-  { value: "metric", label: "Metric" },
-  { value: "inches", label: "Inches" },
-]
-
 /** How large the head is: an average, three tape measures, or three caliper measures. */
 export function HeadSizeFields() {
+  const { head: said } = useWords().client
   const size = usePlan((plan) => plan.head.size)
   const surface = usePlan((plan) => headOf(plan).surface)
   const [wantsCaliper, setWantsCaliper] = useState(false)
@@ -37,15 +29,20 @@ export function HeadSizeFields() {
 
   const choose = (next: Way) => {
     setWantsCaliper(next === "caliper")
-    if (next === "average") resize("Use an average head", startingHeadSize)
-    else if (next === "tape") resize("Measure the head by tape", toTape(surface))
-    else if (size.kind === "tape") resize("Measure the head by caliper", toCaliper(surface))
+    if (next === "average") resize("average-head", startingHeadSize)
+    else if (next === "tape") resize("tape-head", toTape(surface))
+    else if (size.kind === "tape") resize("caliper-head", toCaliper(surface))
   }
   return (
     <section aria-labelledby="size-title">
-      <h2 id="size-title">Head size</h2>
-      <Choices legend="Measured" options={ways} value={way} onChange={choose} />
-      <Choices legend="Units" options={unitOptions} value={units} onChange={chooseUnits} />
+      <h2 id="size-title">{said.size}</h2>
+      <Choices legend={said.measured} options={optionsOf<Way>(said.ways)} value={way} onChange={choose} />
+      <Choices
+        legend={said.units}
+        options={optionsOf<MeasureUnits>(said.unitNames)}
+        value={units}
+        onChange={chooseUnits}
+      />
       {way === "average" ? (
         <AverageWords size={toTape(surface)} unit={unit} />
       ) : (
@@ -55,7 +52,7 @@ export function HeadSizeFields() {
               key={measure.key}
               measure={measure}
               unit={unit}
-              onCommit={(mm) => resize("Change the head size", measure.resized(mm))}
+              onCommit={(mm) => resize("set-head-size", measure.resized(mm))}
             />
           ))}
         </div>
@@ -64,16 +61,14 @@ export function HeadSizeFields() {
   )
 }
 
-const resize = (label: string, size: HeadSize) => commit(label, setHead({ size }))
+type Resized = Extract<Done, { chapter: "client" }>["code"] & `${string}head${string}`
+
+const resize = (code: Resized, size: HeadSize) => commit({ chapter: "client", code }, setHead({ size }))
 
 type AverageProps = { size: ReturnType<typeof toTape>; unit: MeasureUnit }
 
 function AverageWords({ size, unit }: AverageProps) {
+  const { head: said } = useWords().client
   const [around, over, frontToNape] = measuresOf(size).map(({ mm }) => `${measureText(mm, unit)} ${unit}`)
-  return (
-    <p className="aside">
-      As a woman of mean size: a tape reads {around} around, {over} over the top, {frontToNape} from front to
-      nape. Measure to fit the client.
-    </p>
-  )
+  return <p className="aside">{said.average(around, over, frontToNape)}</p>
 }

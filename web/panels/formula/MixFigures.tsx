@@ -7,10 +7,12 @@ import { countText, gramsRange, gramsText } from "../../core/text/figureText"
 import { numberText } from "../../core/text/numberText"
 import { nowHere } from "../../session/nowHere"
 import { usePlan } from "../../session/usePlan"
+import { useWords } from "../../session/words"
 import { BowlRow } from "./BowlRow"
 
 /** How much of a mix the foils want, and the bowls to weigh for it, each with its minute. */
 export function MixFigures({ mix }: { mix: Mix }) {
+  const { panel } = useWords().cautions
   const plan = usePlan((open) => open)
   const planned = mixesOfPlan(plan).find((each) => each.mix === mix)
   const isHeld = holding(checkPlan(plan, nowHere()).stops, mix.id).length > 0
@@ -30,7 +32,7 @@ export function MixFigures({ mix }: { mix: Mix }) {
   const { bowls, wantedG, mixedG, wasteG, cost, notes } = planned.made
   return (
     <div className="mix-figures">
-      {isHeld && <p className="fault">Held: do not mix. A stop above has to be answered first.</p>}
+      {isHeld && <p className="fault">{panel.doNotMix}</p>}
       <p>
         {countText(planned.users, "foil")} {planned.users === 1 ? "uses" : "use"} mix {mix.id}:{" "}
         {gramsRange(wantedG)} to place, planned at the upper figure.

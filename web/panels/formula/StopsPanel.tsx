@@ -7,23 +7,26 @@ import { setConsultation } from "../../core/edits/plan/setConsultation"
 import { commit } from "../../session/commit"
 import { nowHere } from "../../session/nowHere"
 import { usePlan } from "../../session/usePlan"
+import { useWords } from "../../session/words"
+import { say } from "../../words/say"
 import { TextField } from "../fields/TextField"
 
 /** What holds the mix and what must be said beside it, each with its reason, who decides, and where it is from. */
 export function StopsPanel() {
+  const { why: found, notKnown: missing, panel } = useWords().cautions
   const plan = usePlan((open) => open)
   const { stops, cautions, notKnown } = checkPlan(plan, nowHere())
   const title = useRef<HTMLHeadingElement>(null)
   /** The button pressed is gone with its stop; keys go on from here. */
-  const settle = (label: string, passes: readonly Pass[]) => {
-    commit(label, setConsultation({ passes }))
+  const settle: Settle = (code, passes: readonly Pass[]) => {
+    commit({ chapter: "cautions", code }, setConsultation({ passes }))
     title.current?.focus()
   }
   const unpassed = cautions.filter(({ pass }) => pass === null)
   return (
     <section aria-labelledby="stops-title">
       <h2 id="stops-title" ref={title} tabIndex={-1}>
-        {titleOf(stops.length)}
+        {panel.title(stops.length, notKnown.length)}
       </h2>
       {stops.map((finding) => (
         <Stop key={`${finding.rule}${finding.mixes ?? ""}`} finding={finding} plan={plan} settle={settle} />
@@ -40,11 +43,11 @@ export function StopsPanel() {
         ))}
       {unpassed.length > 0 && (
         <details>
-          <summary>{unpassed.length === 1 ? "One caution" : `${unpassed.length} cautions`}</summary>
+          <summary>{panel.cautions(unpassed.length)}</summary>
           <ul className="cautions">
             {unpassed.map((finding) => (
               <li key={`${finding.rule}${finding.mixes ?? ""}`}>
-                {finding.why} <Authority finding={finding} />
+                {say(found, finding.why)} <Authority finding={finding} />
               </li>
             ))}
           </ul>
@@ -52,10 +55,10 @@ export function StopsPanel() {
       )}
       {notKnown.length > 0 && (
         <details>
-          <summary>{notKnown.length === 1 ? "One thing" : `${notKnown.length} things`} not known yet</summary>
+          <summary>{panel.notKnown(notKnown.length)}</summary>
           <ul className="cautions">
             {notKnown.map((thing) => (
-              <li key={thing}>{thing}</li>
+              <li key={JSON.stringify(thing)}>{say(missing, thing)}</li>
             ))}
           </ul>
         </details>
@@ -64,49 +67,38 @@ export function StopsPanel() {
   )
 }
 
-const titleOf = (stops: number) =>
-  stops === 0 ? "No stop is open" : stops === 1 ? "A stop holds the mix" : `${stops} stops hold the mix`
-
-const Authority = ({ finding: { decides, source } }: { finding: Finding }) => (
-  <span className="aside">
-    Decides: {decides}. Source: {source}.
-  </span>
-)
+function Authority({ finding: { decides, source } }: { finding: Finding }) {
+  const { authority } = useWords().cautions
+  return <span className="aside">{authority(decides, source)}</span>
+}
 
 function Stop({ finding, plan, settle }: StopProps) {
+  const { why, panel } = useWords().cautions
   return (
     <div className="conflict">
       <p>
-        <strong>{finding.why}</strong>
+        <strong>{say(why, finding.why)}</strong>
       </p>
       <p>
         <Authority finding={finding} />
       </p>
-      {finding.passable ? (
-        <PassForm finding={finding} plan={plan} settle={settle} />
-      ) : (
-        <p>This stop cannot be passed.</p>
-      )}
+      {finding.passable ? <PassForm finding={finding} plan={plan} settle={settle} /> : <p>{panel.final}</p>}
     </div>
   )
 }
 
-type StopProps = {
-  finding: Finding
-  plan: Plan
-  settle: (label: string, passes: readonly Pass[]) => void
-}
+type Settle = (code: "override" | "undo-override", passes: readonly Pass[]) => void
+type StopProps = { finding: Finding; plan: Plan; settle: Settle }
 
 /** A stop that was passed stays in sight, with its reason and a way back. */
 function Passed({ finding: { why, pass }, plan, settle }: StopProps) {
+  const { why: found, panel } = useWords().cautions
   const { passes } = plan.consultation ?? newConsultation()
   return (
     <div className="conflict">
-      <p>{why}</p>
+      <p>{say(found, why)}</p>
       <p>
-        <strong>
-          Passed by {pass?.by}: {pass?.reason}
-        </strong>
+        <strong>{panel.overridden(pass?.by ?? "", pass?.reason ?? "")}</strong>
       </p>
       <div className="actions">
         <button
@@ -114,12 +106,12 @@ function Passed({ finding: { why, pass }, plan, settle }: StopProps) {
           className="button"
           onClick={() =>
             settle(
-              "Hold at a stop again",
+              "undo-override",
               passes.filter((each) => each !== pass),
             )
           }
         >
-          Take the pass back
+          {panel.undo}
         </button>
       </div>
     </div>
@@ -128,6 +120,7 @@ function Passed({ finding: { why, pass }, plan, settle }: StopProps) {
 
 /** A stop that may be passed is passed in writing, by someone with a name. */
 function PassForm({ finding: { rule, mixes, about }, plan, settle }: StopProps) {
+  const { panel } = useWords().cautions
   const [pass, setPass] = useState<Pass>({
     rule,
     reason: "",
@@ -142,29 +135,27 @@ function PassForm({ finding: { rule, mixes, about }, plan, settle }: StopProps) 
   )
   return (
     <details>
-      <summary>Pass it with a written reason</summary>
-      <p className="aside">Reason and name print on the map, which others may read: name no illness.</p>
+      <summary>{panel.override}</summary>
+      <p className="aside">{panel.printed}</p>
       <div className="pairs">
         <TextField
-          name="Reason"
+          name={panel.reason}
           value={pass.reason}
           most={200}
           onCommit={(reason) => setPass({ ...pass, reason })}
         />
-        <TextField name="By" value={pass.by} most={40} onCommit={(by) => setPass({ ...pass, by })} />
+        <TextField name={panel.by} value={pass.by} most={40} onCommit={(by) => setPass({ ...pass, by })} />
       </div>
       <button
         type="button"
         className="button"
-        onClick={() =>
-          isWritten ? settle("Pass a stop with a reason", [...others, pass]) : setWanting(true)
-        }
+        onClick={() => (isWritten ? settle("override", [...others, pass]) : setWanting(true))}
       >
-        Pass this stop
+        {panel.overrideThis}
       </button>
       {isWanting && !isWritten && (
         <p className="fault" role="alert">
-          Write the reason and who passes it; then press again.
+          {panel.wanting}
         </p>
       )}
     </details>

@@ -9,6 +9,7 @@ import { type ToneZone, tonerWords } from "../../core/tone/tone"
 import { commit } from "../../session/commit"
 import { nowHere } from "../../session/nowHere"
 import { usePlan } from "../../session/usePlan"
+import { useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { TonerFields } from "./TonerFields"
 import { ToneWheel } from "./ToneWheel"
@@ -28,6 +29,7 @@ const melts = [
 
 /** What to tone with after rinsing, a mix a zone: the pigment that shows, the tone across from it, and its bowl. */
 export function TonePanel() {
+  const { panel } = useWords().cautions
   const plan = usePlan((open) => open)
   const { liftToLevel, rootMeltMm } = plan.consultation ?? newConsultation()
   const { stops } = checkPlan(plan, nowHere())
@@ -47,7 +49,7 @@ export function TonePanel() {
       {rootMeltMm !== null && (
         <TonerFields which="rootShade" legend="Root shade" kinds={["root-shade", "oxidative-toner"]} />
       )}
-      {isHeld && <p className="fault">Held: do not mix it. A stop above has to be answered first.</p>}
+      {isHeld && <p className="fault">{panel.doNotMix}</p>}
       <div className="tone">
         <ul className="cautions">
           {tonersOfPlan(plan).map((toner) => (

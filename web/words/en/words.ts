@@ -1,7 +1,8 @@
 import type { Tools } from "../tools"
-import { cautions } from "./cautions"
+import { cautions } from "./cautions/cautions"
 import { chair } from "./chair"
-import { client } from "./client"
+import { client } from "./client/client"
+import { questions } from "./client/questions"
 import { command } from "./command"
 import { common } from "./common"
 import { formula } from "./formula"
@@ -20,8 +21,8 @@ export const words = (tools: Tools) => ({
   common: common(tools),
   problems: problems(tools),
   plans: plans(tools),
-  client: client(tools),
-  cautions: cautions(tools),
+  client: client(tools, common(tools)),
+  cautions: cautions(tools, { ...common(tools), questions }),
   placement: placement(tools),
   techniques: techniques(tools),
   formula: formula(tools),

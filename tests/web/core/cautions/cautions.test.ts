@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest"
 import { houseProducts } from "../../../../presets/formula/houseProducts"
-import { checkVisit, holding, notKnown, rules } from "../../../../web/core/cautions/cautions"
+import { checkVisit, holding, rules } from "../../../../web/core/cautions/cautions"
+import { notKnown } from "../../../../web/core/cautions/notKnown"
 import type { PlannedMix, Visit } from "../../../../web/core/cautions/rules/rule"
 import {
   type AlertTest,
@@ -8,6 +9,8 @@ import {
   type HairState,
   newConsultation,
 } from "../../../../web/core/document/consultation"
+import { say } from "../../../../web/words/say"
+import { en } from "../../../support/words"
 
 const [powder, , cream, toner, rootShade] = houseProducts
 const now = { moment: "2026-06-10T10:00:00Z", zone: "Europe/London" }
@@ -16,7 +19,6 @@ const mix = (change: Partial<PlannedMix> = {}): PlannedMix => {
   const sheet = change.sheet === undefined ? { ...powder, alertTest: false } : change.sheet
   return {
     id: "A",
-    name: `Mix ${change.id ?? "A"}`,
     product: sheet?.name ?? "Something on the shelf",
     sheet,
     developerVolume: 20,
@@ -153,7 +155,7 @@ describe("a pass", () => {
   })
 
   test("is asked for once where two mixes lack the same test", () => {
-    const found = visit({}, tonerMix, { ...tonerMix, id: "root-shade", name: "The root shade" })
+    const found = visit({}, tonerMix, { ...tonerMix, id: "root-shade" })
     expect(checkVisit(found).stops).toEqual([
       expect.objectContaining({ rule: "alert-test", mixes: [tonerMix.id, "root-shade"] }),
     ])
@@ -253,23 +255,27 @@ describe("cautions", () => {
 describe("every row", () => {
   test("has a name of its own and a source; words of the product keep off promises", () => {
     expect(new Set(rules.map(({ rule }) => rule)).size).toBe(rules.length)
-    expect(rules.every(({ source }) => source.length > 3)).toBe(true)
+    expect(rules.every(({ source }) => en.cautions.sources[source].length > 3)).toBe(true)
     const said = [...final, ...passable].flatMap(([, found]) => {
       const { stops, cautions } = checkVisit(found)
-      return [...stops, ...cautions].map(({ why }) => why)
+      return [...stops, ...cautions].map(({ why }) => say(en.cautions.why, why))
     })
-    for (const why of said) expect(why).not.toMatch(/\bsafe|guarantee|no damage|NaN|undefined|null/i)
+    for (const why of said) {
+      expect(why).not.toMatch(/\bsafe|guarantee|no damage/i)
+      expect(why).not.toMatch(/NaN|undefined|null/)
+    }
   })
 })
 
 test("what is not known is listed in the words of the screen", () => {
-  const nothing = notKnown(newConsultation())
-  expect(nothing).toContain("The scalp")
+  const told = (known: Consultation) => notKnown(known).map((thing) => say(en.cautions.notKnown, thing))
+  const nothing = told(newConsultation())
+  expect(nothing).toContain("Scalp")
   expect(nothing).toContain("Asthma?")
   expect(nothing).toContain("Porosity")
   const ends = { ...newConsultation(), hair: hair({}) }
-  expect(notKnown(ends)).toContain("Porosity: roots, mid-lengths")
+  expect(told(ends)).toContain("Porosity: roots and mid-lengths")
   expect(nothing).not.toContain("Did the black henna burn, itch or blister?")
   const tattooed = { ...newConsultation(), answers: { blackHennaTattoo: "yes" } as const }
-  expect(notKnown(tattooed)).toContain("Did the black henna burn, itch or blister?")
+  expect(told(tattooed)).toContain("Did the black henna burn, itch or blister?")
 })

@@ -1,16 +1,19 @@
 import { describe, expect, it } from "vitest"
 import { runCommand } from "../../../../web/command/command"
-import { stopsWords } from "../../../../web/core/cautions/stopsWords"
+import { publicStops } from "../../../../web/core/cautions/publicStops"
 import { checkPlan, visitOf } from "../../../../web/core/cautions/visitOfPlan"
 import type { Consultation } from "../../../../web/core/document/consultation"
+import type { Plan } from "../../../../web/core/document/schema"
 import { setConsultation } from "../../../../web/core/edits/plan/setConsultation"
 import { setMix } from "../../../../web/core/edits/plan/setMix"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { openPlan, savePlan } from "../../../../web/core/file/planFile"
 import { done } from "../../../support/samples"
+import { en } from "../../../support/words"
 
 const now = { moment: "2026-03-09T10:00:00+00:00", zone: "Europe/London" }
 const asked = (change: Partial<Consultation>) => done(setConsultation(change), examplePlan())
+const stopsWords = (plan: Plan, at: typeof now) => en.cautions.onSheet.stops(publicStops(plan, at))
 const stopsOf = (change: Partial<Consultation>) => checkPlan(asked(change), now).stops.map(({ rule }) => rule)
 
 describe("a plan as the rules see it", () => {
@@ -25,7 +28,7 @@ describe("a plan as the rules see it", () => {
     const { stops, notKnown } = checkPlan(examplePlan(), now)
     expect(stops).toEqual([])
     expect(notKnown.length).toBeGreaterThan(10)
-    expect(stopsWords(examplePlan(), now)).toBe("Stops: nothing has been asked yet.")
+    expect(stopsWords(examplePlan(), now)).toBe("NOT CHECKED: no consultation recorded.")
   })
 
   it("holds the mix on a past reaction, whatever reason is written", () => {
@@ -33,7 +36,7 @@ describe("a plan as the rules see it", () => {
     expect(stopsOf({ answers: { pastReaction: "yes" } })).toContain("past-reaction")
     expect(stopsOf({ answers: { pastReaction: "yes" }, passes })).toContain("past-reaction")
     expect(stopsWords(asked({ answers: { pastReaction: "yes" } }), now)).toBe(
-      "NOT CLEARED: a stop holds the mix.",
+      "NOT CLEARED: 1 stop. Do not mix.",
     )
   })
 
@@ -42,7 +45,9 @@ describe("a plan as the rules see it", () => {
     const [rule] = stopsOf(relaxed)
     const passed = asked({ ...relaxed, passes: [{ rule, reason: "letter seen", by: "M." }] })
     expect(checkPlan(passed, now).stops).toEqual([])
-    expect(stopsWords(passed, now)).toMatch(/^Stops: none open; .* Passed by M\.: letter seen$/)
+    expect(stopsWords(passed, now)).toMatch(
+      /^NO STOP FOUND; \d+ questions not asked\. A stop was overridden by M\.: letter seen$/,
+    )
   })
 
   it("prints what is wrong with a mix: more than 20 vol at the hairline, which no reason passes", () => {
@@ -50,7 +55,7 @@ describe("a plan as the rules see it", () => {
     const passes = [{ rule: "hairline-strength", reason: "she wants it lighter", by: "M." }]
     const strong = done(setMix({ ...b, developerVolume: 30 }), asked({ passes }))
     expect(stopsWords(strong, now)).toBe(
-      "NOT CLEARED: a stop holds the mix. Mix B is 30 vol at the hairline, where 20 vol is the most. Take 20 vol, or give the hairline a mix of its own.",
+      "NOT CLEARED: 1 stop. Do not mix. Mix B is 30 vol at the hairline; 20 vol is the most used there (common practice). Use 20 vol or a separate mix.",
     )
   })
 

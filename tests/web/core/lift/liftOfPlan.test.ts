@@ -59,7 +59,7 @@ describe("what a strand test says of a mix", () => {
   it("is refused when it goes backwards, and the figures stay what they were", () => {
     const backwards = { ...test, rows: [...test.rows, { minutes: 20, level: 7 }] }
     const known = liftKnown(mix, sheet, backwards)
-    expect(known?.narrowed).toMatchObject({ refused: expect.stringContaining("darker than level 7.5") })
+    expect(known?.narrowed).toMatchObject({ refused: { code: "darker", level: 7, beforeLevel: 7.5 } })
     expect(readyWith(mix, sheet, { goal, strandTest: backwards })).toEqual(
       readyWith(mix, sheet, { goal, strandTest: null }),
     )

@@ -1,35 +1,34 @@
 import { useState } from "react"
-import { whyNotCounting } from "../../../core/cautions/rules/alertTest"
+import { type Now, whyNotCounting } from "../../../core/cautions/rules/alertTest"
 import { isTestAsked } from "../../../core/cautions/rules/clientRules"
 import { visitOf } from "../../../core/cautions/visitOfPlan"
 import type { AlertTest } from "../../../core/document/consultation"
 import { productSheets } from "../../../core/document/salon"
 import { letters } from "../../../core/fields/limits"
+import { dayIn, momentMs } from "../../../core/text/zonedTime"
 import { nowHere } from "../../../session/nowHere"
 import { usePlan } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
+import type { Words } from "../../../words/en/words"
+import { say } from "../../../words/say"
 import { Choices } from "../../fields/Choices"
 import { DateField } from "../../fields/DateField"
 import { SelectField } from "../../fields/SelectField"
 import { TextField } from "../../fields/TextField"
-import { yesNoOptions } from "./consultationWords"
+import { optionsOf, yesNoOptions } from "./consultationOptions"
 import { MomentField } from "./MomentField"
 import type { PartProps } from "./partProps"
-
-const outcomes = [
-  { value: "unread", label: "Not read yet" },
-  { value: "clear", label: "Clear" },
-  { value: "reacted", label: "Reacted" },
-] as const
 
 /** Alert tests on skin: when put on, when read and by whom. Hours alone clear nobody. */
 export function AlertTests({ known, write }: PartProps) {
   const { alertTests } = known
+  const { tests: said } = useWords().client
   const change = (index: number, test: AlertTest) =>
-    write("Write down an alert test", { alertTests: alertTests.with(index, test) })
+    write("record-test", { alertTests: alertTests.with(index, test) })
   const reader = alertTests.find(({ result }) => result?.readBy)?.result?.readBy ?? ""
   return (
     <section aria-labelledby="alert-tests-title">
-      <h3 id="alert-tests-title">Alert tests</h3>
+      <h3 id="alert-tests-title">{said.title}</h3>
       {alertTests.map((test, index) => (
         <OneTest
           // biome-ignore lint/suspicious/noArrayIndexKey: tests have no name of their own and keep their places
@@ -37,12 +36,12 @@ export function AlertTests({ known, write }: PartProps) {
           test={test}
           reader={reader}
           onChange={(next) => change(index, next)}
-          onRemove={() => write("Take an alert test out", { alertTests: alertTests.toSpliced(index, 1) })}
+          onRemove={() => write("remove-test", { alertTests: alertTests.toSpliced(index, 1) })}
         />
       ))}
       <PutOn
         tested={alertTests.map(({ product }) => product)}
-        onPutOn={(test) => write("Put on an alert test", { alertTests: [...alertTests, test] })}
+        onPutOn={(test) => write("apply-test", { alertTests: [...alertTests, test] })}
       />
     </section>
   )
@@ -52,6 +51,7 @@ type PutOnProps = { tested: readonly string[]; onPutOn: (test: AlertTest) => voi
 
 /** One touch for each product of the plan that asks for a test; any other from the list. */
 function PutOn({ tested, onPutOn }: PutOnProps) {
+  const { tests: said } = useWords().client
   const plan = usePlan((open) => open)
   const products = productSheets(plan).map(({ name }) => ({ value: name, label: name }))
   const asked = visitOf(plan, nowHere())
@@ -63,13 +63,13 @@ function PutOn({ tested, onPutOn }: PutOnProps) {
     <div className="with-fields">
       {missing.map((wanted) => (
         <button type="button" className="button" key={wanted} onClick={() => onPutOn(putOnNow(wanted))}>
-          Put on now: {wanted}
+          {said.applyNow(wanted)}
         </button>
       ))}
       <SelectField
-        name={missing.length > 0 ? "or another product" : "Product to test"}
+        name={missing.length > 0 ? said.orOther : said.product}
         options={products}
-        empty="Choose one"
+        empty={said.choose}
         value={product}
         onChange={setProduct}
       />
@@ -79,7 +79,7 @@ function PutOn({ tested, onPutOn }: PutOnProps) {
         disabled={product === null}
         onClick={() => product !== null && onPutOn(putOnNow(product))}
       >
-        Put on now
+        {said.apply}
       </button>
     </div>
   )
@@ -87,7 +87,7 @@ function PutOn({ tested, onPutOn }: PutOnProps) {
 
 const putOnNow = (product: string): AlertTest => ({
   product,
-  place: "behind the ear",
+  place: "",
   appliedAt: nowHere().moment,
   result: null,
   validUntil: null,
@@ -102,28 +102,31 @@ type TestProps = {
 }
 
 function OneTest({ test, reader, onChange, onRemove }: TestProps) {
+  const words = useWords()
+  const { tests: said } = words.client
   const { result, product, place, appliedAt, validUntil, changedSince } = test
   const now = nowHere()
   return (
     <fieldset className="alert-test">
       <legend>{product}</legend>
-      <p className="aside">{whyNotCounting(test, now) ?? "Read as clear; it counts today."}</p>
+      <p className="aside">{standing(test, now, words)}</p>
       <div className="with-fields">
         <TextField
-          name="Where on the skin"
+          name={said.place}
+          hint={said.placeHint}
           value={place}
           most={letters.name}
           onCommit={(next) => onChange({ ...test, place: next })}
         />
         <MomentField
-          name="Put on"
+          name={said.applied}
           value={appliedAt}
           zone={now.zone}
           onCommit={(next) => onChange({ ...test, appliedAt: next })}
         />
         <Choices
-          legend="Read as"
-          options={outcomes}
+          legend={said.result}
+          options={optionsOf(said.results)}
           value={result?.outcome ?? "unread"}
           onChange={(outcome) =>
             onChange({
@@ -136,13 +139,13 @@ function OneTest({ test, reader, onChange, onRemove }: TestProps) {
         {result && (
           <>
             <TextField
-              name="Read by"
+              name={said.readBy}
               value={result.readBy}
               most={letters.name}
               onCommit={(readBy) => onChange({ ...test, result: { ...result, readBy } })}
             />
             <MomentField
-              name="Read at"
+              name={said.readOn}
               value={result.readAt}
               zone={now.zone}
               onCommit={(readAt) => onChange({ ...test, result: { ...result, readAt } })}
@@ -150,21 +153,28 @@ function OneTest({ test, reader, onChange, onRemove }: TestProps) {
           </>
         )}
         <Choices
-          legend="Anything changed since?"
-          options={yesNoOptions}
+          legend={said.changed}
+          options={yesNoOptions(words)}
           value={changedSince}
           onChange={(next) => onChange({ ...test, changedSince: next })}
           onClear={() => onChange({ ...test, changedSince: null })}
         />
         <DateField
-          name="Counts until"
+          name={said.validUntil}
           value={validUntil ?? ""}
           onCommit={(next) => onChange({ ...test, validUntil: next })}
         />
         <button type="button" className="button quiet" onClick={onRemove}>
-          Take out
+          {said.remove}
         </button>
       </div>
     </fieldset>
   )
+}
+
+/** Whether a test counts today, or why not. */
+function standing(test: AlertTest, { moment, zone }: Now, { cautions, client }: Words): string {
+  const fault = whyNotCounting(test, { moment, zone })
+  if (fault) return say(cautions.testFaults, fault)
+  return client.tests.clear(dayIn(zone, momentMs(test.result?.readAt ?? moment) ?? 0))
 }

@@ -1,15 +1,16 @@
 import "./consultation.css"
 import { useState } from "react"
-import { notKnown } from "../../../core/cautions/cautions"
-import { type Consultation as Known, newConsultation } from "../../../core/document/consultation"
+import { notKnown } from "../../../core/cautions/notKnown"
+import { newConsultation } from "../../../core/document/consultation"
 import { setConsultation } from "../../../core/edits/plan/setConsultation"
 import { commit } from "../../../session/commit"
 import { usePlan } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
 import { HairFields } from "../../fields/HairFields"
 import { AlertTests } from "./AlertTests"
 import { Goals } from "./Goals"
 import { HairNow } from "./HairNow"
-import type { Write } from "./partProps"
+import type { ClientDone, Write } from "./partProps"
 import { Questions } from "./Questions"
 import { StrandTests } from "./StrandTests"
 
@@ -17,18 +18,20 @@ import { StrandTests } from "./StrandTests"
 export function Consultation() {
   const known = usePlan((plan) => plan.consultation) ?? newConsultation()
   const [isHidden, setHidden] = useState(false)
-  const write: Write = (label, change) => commit(label, setConsultation(change))
+  const { consultation: said } = useWords().client
+  const write: Write = (code, change) =>
+    commit({ chapter: "client", code } as { chapter: "client" } & ClientDone, setConsultation(change))
+  const open = notKnown(known).length
   return (
     <section className="consultation" aria-labelledby="consultation-title">
       <div className="title-row">
-        <h2 id="consultation-title">Consultation</h2>
+        <h2 id="consultation-title">{said.title}</h2>
         <button type="button" className="button" aria-pressed={isHidden} onClick={() => setHidden(!isHidden)}>
-          {isHidden ? "Show health answers" : "Hide health answers"}
+          {isHidden ? said.show : said.hide}
         </button>
       </div>
-      <p className="aside">
-        Nothing has to be filled in. A touch on what is chosen takes it back. {notKnownWords(known)}
-      </p>
+      <p className="aside">{said.aside}</p>
+      <p className="aside">{open === 0 ? said.allKnown : said.notKnown(open)}</p>
       <div className="columns">
         <HairNow known={known} write={write} />
         <Goals known={known} write={write} />
@@ -47,11 +50,4 @@ export function Consultation() {
       )}
     </section>
   )
-}
-
-/** How much the plan does not know; the list is where the stops are. */
-function notKnownWords(known: Known): string {
-  const { length } = notKnown(known)
-  if (length === 0) return "Everything asked here is known."
-  return `${length} ${length === 1 ? "thing is" : "things are"} not known yet; Formula lists ${length === 1 ? "it" : "them"}.`
 }

@@ -8,12 +8,15 @@ import type { StrandTest } from "../../../core/document/timingChoices"
 import { goalOfPlan, liftKnown } from "../../../core/lift/liftOfPlan"
 import { type LiftOutlook, liftOutlook } from "../../../core/lift/liftOutlook"
 import { accent, black } from "../../../drawing/inks"
+import { useWords } from "../../../session/words"
+import { say } from "../../../words/say"
 import { Scroller } from "../../fields/Scroller"
 
 type Props = { plan: Plan; mix: Mix; test: StrandTest | null }
 
 /** What the strand says of this mix: the middle curve, its band, the goal, and when to look. */
 export function LiftCurve({ plan, mix, test }: Props) {
+  const { strandFaults, lookWindow } = useWords().client
   const goal = goalOfPlan(plan)
   const isOwn = test?.product === mix.product && test.developerVolume === mix.developerVolume
   const startLevel = isOwn ? test.startLevel : (goal?.fromLevel ?? test?.startLevel)
@@ -32,10 +35,12 @@ export function LiftCurve({ plan, mix, test }: Props) {
       <h3>{name}</h3>
       {problem && (
         <p className="fault" role="alert">
-          {problem} Until then the curve is the sheet’s own.
+          {say(strandFaults, problem)} Until then the curve is the sheet’s own.
         </p>
       )}
-      <p className="window">{window ?? "Say which level is wanted, and the minutes to look at follow."}</p>
+      <p className="window">
+        {window ? lookWindow(window) : "Say which level is wanted, and the minutes to look at follow."}
+      </p>
       <details open={isOwn}>
         <summary>Curve</summary>
         <Scroller

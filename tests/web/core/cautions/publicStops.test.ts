@@ -1,7 +1,9 @@
 import { expect, it } from "vitest"
-import { stopsWords } from "../../../../web/core/cautions/stopsWords"
+import { publicStops } from "../../../../web/core/cautions/publicStops"
 import { newConsultation } from "../../../../web/core/document/consultation"
 import { newPlan } from "../../../../web/core/document/newPlan"
+import type { Plan } from "../../../../web/core/document/schema"
+import { en } from "../../../support/words"
 
 const now = { moment: "2026-03-09T12:00:00Z", zone: "Europe/London" }
 const toner = { product: "House toner (invented)", developerVolume: 10, parts: 2 }
@@ -10,6 +12,8 @@ const plan = {
   consultation: newConsultation(),
   toning: { toner, rootShade: null },
 }
+
+const stopsWords = (plan: Plan, at: typeof now) => en.cautions.onSheet.stops(publicStops(plan, at))
 
 it("names the test that is wanting, and tells no answer and nothing that was seen", () => {
   const reacted = {
@@ -21,13 +25,13 @@ it("names the test that is wanting, and tells no answer and nothing that was see
     changedSince: null,
   }
   expect(stopsWords(plan, now)).toBe(
-    "NOT CLEARED: a stop holds the mix. The alert test with House toner (invented) is not cleared.",
+    "NOT CLEARED: 1 stop. Do not mix. The patch test with House toner (invented) is not cleared.",
   )
   const held = {
     ...plan,
     consultation: { ...plan.consultation, alertTests: [reacted], answers: { asthma: "yes" as const } },
   }
   expect(stopsWords(held, now)).toBe(
-    "NOT CLEARED: 3 stops hold the mix. The alert test with House toner (invented) is not cleared.",
+    "NOT CLEARED: 3 stops. Do not mix. The patch test with House toner (invented) is not cleared.",
   )
 })
