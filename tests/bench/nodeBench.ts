@@ -147,7 +147,7 @@ async function paper(): Promise<Row> {
   const plan = examplePlan()
   const print = async () => {
     const start = performance.now()
-    await printPlan(plan, { sheet: "placement", paper: "a4", mirror: false }, readFont)
+    await printPlan(plan, { sheet: "placement", paper: "a4", mirror: false, language: "en-GB" }, readFont)
     return performance.now() - start
   }
   await print()

@@ -3,6 +3,7 @@ import { type ComponentType, Suspense, useEffect, useMemo, useState } from "reac
 import type { Plan } from "../core/document/schema"
 import { sessionStore } from "../session/sessionStore"
 import { usePlan, useSession } from "../session/usePlan"
+import { useLanguage, useWords } from "../session/words"
 import { PagePreview } from "./PagePreview"
 import type { Fonts } from "./pens/fontFile"
 import { loadFonts } from "./pens/loadFonts"
@@ -21,10 +22,18 @@ export function SheetsScreen({ Note }: { Note: ComponentType<{ plan: Plan }> }) 
   const kind = sheetKinds[name]
   const [paper, choosePaper] = usePaper()
   const [fonts, fault] = useFonts()
+  const words = useWords()
+  const language = useLanguage()
   const pages = useMemo<Page[]>(
     () =>
-      fonts ? kind.layOut(plan, { paper: papers[paper], mirror, ...stopsAtPrintTime(plan) }, fonts) : [],
-    [plan, kind, paper, mirror, fonts],
+      fonts
+        ? kind.layOut(
+            plan,
+            { paper: papers[paper], mirror, language, words, ...stopsAtPrintTime(plan) },
+            fonts,
+          )
+        : [],
+    [plan, kind, paper, mirror, fonts, language, words],
   )
   return (
     <main className="page sheets">

@@ -1,5 +1,6 @@
 import type { Plan } from "../core/document/schema"
 import type { SheetName } from "../session/sessionStore"
+import { type Language, loadWords } from "../words/every/languages"
 import { drawPage } from "./pens/drawPage"
 import { fingerprint } from "./pens/fingerprint"
 import type { Fonts } from "./pens/fontFile"
@@ -10,7 +11,7 @@ import { titleOf } from "./setting/heading"
 import { sheetKinds } from "./sheetKinds"
 import { stopsAtPrintTime } from "./stopsAtPrintTime"
 
-export type PrintOptions = { sheet: SheetName; paper: PaperName; mirror: boolean }
+export type PrintOptions = { sheet: SheetName; paper: PaperName; mirror: boolean; language: Language }
 
 /** A sheet of a plan as a PDF file. The same plan gives the same bytes. */
 export async function printPlan(plan: Plan, options: PrintOptions, readFont?: ReadFont): Promise<Uint8Array> {
@@ -21,11 +22,12 @@ export async function printPlan(plan: Plan, options: PrintOptions, readFont?: Re
 /** The pages of a sheet as data. */
 export async function layoutPlan(
   plan: Plan,
-  { sheet, paper, mirror }: PrintOptions,
+  { sheet, paper, mirror, language }: PrintOptions,
   readFont?: ReadFont,
 ): Promise<{ pages: Page[]; fonts: Fonts }> {
   const fonts = await loadFonts(readFont)
-  const options = { paper: papers[paper], mirror, ...stopsAtPrintTime(plan) }
+  const words = await loadWords(language)
+  const options = { paper: papers[paper], mirror, language, words, ...stopsAtPrintTime(plan) }
   return { pages: sheetKinds[sheet].layOut(plan, options, fonts), fonts }
 }
 

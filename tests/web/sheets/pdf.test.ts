@@ -6,7 +6,7 @@ import { framePlan, manyPlan } from "../../support/framePlan"
 import { servedPlan } from "../../support/servedPlan"
 import { readFont } from "../../support/sheetFonts"
 
-const a4: PrintOptions = { sheet: "placement", paper: "a4", mirror: false }
+const a4: PrintOptions = { sheet: "placement", paper: "a4", mirror: false, language: "en-GB" }
 const print = (plan = framePlan, options = a4) => printPlan(plan, options, readFont)
 const open = async (bytes: Uint8Array) => getDocument({ data: Uint8Array.from(bytes), verbosity: 0 }).promise
 
@@ -52,7 +52,7 @@ const points = (mm: number) => (mm * 72) / 25.4
 
 describe("the other sheets as PDF", () => {
   const printSheet = async (sheet: PrintOptions["sheet"], paper: PrintOptions["paper"] = "a4") =>
-    readText(await print(servedPlan(), { sheet, paper, mirror: false }))
+    readText(await print(servedPlan(), { sheet, paper, mirror: false, language: "en-GB" }))
 
   it("keep health answers, notes and grams off what the client takes home, on one page of either paper", async () => {
     for (const paper of ["a4", "letter"] as const) {
@@ -79,7 +79,9 @@ describe("the placement map as PDF", () => {
   })
 
   it("has the size of the paper and the plan's name and language", async () => {
-    const pdf = await open(await print(framePlan, { sheet: "placement", paper: "letter", mirror: false }))
+    const pdf = await open(
+      await print(framePlan, { sheet: "placement", paper: "letter", mirror: false, language: "en-GB" }),
+    )
     const { view } = await pdf.getPage(1)
     // Letter is 8.5 by 11 inches.
     expect(view[2]).toBeCloseTo(612, 1)

@@ -8,7 +8,7 @@ import { done } from "../../support/samples"
 import { readFont } from "../../support/sheetFonts"
 
 const print = (plan: typeof framePlan) =>
-  printPlan(plan, { sheet: "placement", paper: "a4", mirror: false }, readFont)
+  printPlan(plan, { sheet: "placement", paper: "a4", mirror: false, language: "en-GB" }, readFont)
 
 describe("the printed map of a divided head", () => {
   let text = ""

@@ -33,8 +33,10 @@ export const sheet: Verb = {
       )
     const read = readPlan(request)
     if (!read.ok) return refuse(...read.problems)
-    const printed = await layoutPlan(read.plan, { sheet, paper, mirror: front === "mirror" }, (weight) =>
-      desk.readFont(fontFiles[weight]),
+    const printed = await layoutPlan(
+      read.plan,
+      { sheet, paper, mirror: front === "mirror", language: "en-GB" },
+      (weight) => desk.readFont(fontFiles[weight]),
     )
     try {
       desk.writeBytes(out, toPdf(printed.pages, read.plan, printed.fonts))

@@ -15,6 +15,7 @@ import { type Flowing, flow } from "../setting/flow"
 import { bodyMm, headedPages } from "../setting/headedPages"
 import { labelledRow, writingLines, writingMm } from "../setting/labelledRow"
 import { underTitle } from "../setting/paragraph"
+import type { Press } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
 import { beside, stack, sumMm } from "../setting/stack"
 import { letters, type } from "../setting/typesetting"
@@ -26,11 +27,12 @@ const nextTimeLines = 4
 const keepApart = "Health answers are on this card: keep it where only the salon reads it."
 
 /** The salon's own record of a service: the hair, what was asked, mixed, planned and done, and what to do next time. */
-export function recordCard(unchecked: Plan, { paper, zone }: SheetOptions, fonts: Fonts): Page[] {
+export function recordCard(unchecked: Plan, { paper, zone, ...said }: SheetOptions, fonts: Fonts): Page[] {
+  const press: Press = { fonts, ...said }
   const { plan } = toPrintablePlan(unchecked, fonts)
   const width = paper.widthMm - 2 * paper.marginMm
   const row = (label: string | null, text: string) =>
-    labelledRow(label, toPrintable(text, fonts), width, fonts)
+    labelledRow(label, toPrintable(text, fonts), width, press)
   const client = clientLines(unchecked, zone).map(({ label, text }) => row(label, text))
   const alarms = alarmsOfPlan(unchecked).map(({ wallAt, what, undone }) =>
     row(clockIn(zone, Date.parse(wallAt)).replace("T", " "), undone ? `${what} (taken back)` : what),
@@ -39,14 +41,14 @@ export function recordCard(unchecked: Plan, { paper, zone }: SheetOptions, fonts
   const blocks: Flowing[] = [
     ...(plan.consultation ? [{ heightMm: 6.4, items: [letters(keepApart, [0, 4], type.strong)] }] : []),
     ...titled("Hair and wishes", client),
-    ...titled("Mixed", mixed(plan, width, fonts)),
-    ...foilTable(recordFoils(plan), width, fonts),
+    ...titled("Mixed", mixed(plan, width, press)),
+    ...foilTable(recordFoils(plan), width, press),
     ...titled("The red button", alarms),
     ...titled("Next time", unchecked.note.trim() ? note : [writingLines(nextTimeLines, width)]),
   ]
   const bodies = flow(blocks, bodyMm(paper))
   if (unchecked.note.trim()) bodies.push(withLines(bodies.pop() ?? [], bodyMm(paper), width))
-  return headedPages(bodies, { plan, paper, fonts, about: "Record card" })
+  return headedPages(bodies, { plan, paper, press, about: "Record card" })
 }
 
 /** Rules to write on under a note, as many as its page has room for: they never begin one of their own. */
@@ -59,22 +61,22 @@ const titled = (title: string, blocks: readonly Block[]) =>
   underTitle([letters(title, [0, 4.4], type.heading)], blocks)
 
 /** The mixes beside the toners, each bowl with its grams. */
-function mixed(plan: Plan, width: number, fonts: Fonts): Block[] {
+function mixed(plan: Plan, width: number, press: Press): Block[] {
   const half = (width - columnGapMm) / 2
-  const mixes = mixBlocks(plan, { width: half, scale: swatchScale, fonts })
-  const toners = tonerBlocks(plan, { width: half, fonts })
+  const mixes = mixBlocks(plan, { width: half, scale: swatchScale, press })
+  const toners = tonerBlocks(plan, { width: half, press })
   if (mixes.length + toners.length === 0) return []
   const bowls = mixesUsed(plan.mixes, plan.sections.filter(isFoil))
   const weighed = [...bowls.map(({ id }) => `mix ${id}`), ...(toners.length > 0 ? ["toner"] : [])]
   return [
     beside({ block: stack(mixes), leftMm: 0 }, { block: stack(toners), leftMm: half + columnGapMm }),
-    labelledRow("Weighed", weighed.map((name) => `${name} ________ g`).join(", "), width, fonts),
+    labelledRow("Weighed", weighed.map((name) => `${name} ________ g`).join(", "), width, press),
   ]
 }
 
-function foilTable(foils: readonly RecordFoil[], width: number, fonts: Fonts): Flowing[] {
+function foilTable(foils: readonly RecordFoil[], width: number, press: Press): Flowing[] {
   const again = recordTableHead(width)
-  const [first, ...rest] = foils.map((foil) => recordRow(foil, width, fonts))
+  const [first, ...rest] = foils.map((foil) => recordRow(foil, width, press))
   if (!first) return []
   const [top] = titled("Planned and real, minutes from the first parting", [stack([again, first])])
   return [top, ...rest.map((block) => ({ ...block, again }))]

@@ -1,7 +1,7 @@
 import type { RecordFoil } from "../../core/record/recordFoils"
-import type { Fonts } from "../pens/fontFile"
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
+import type { Press } from "../setting/press"
 import { letters, rectangle, rule, rulePt, shorten, strokes, type, wrap } from "../setting/typesetting"
 
 /** Where each column of the record's table ends or begins, mm from its left edge. */
@@ -31,15 +31,15 @@ export const recordTableHead = (width: number): Block => ({
 })
 
 /** One foil: its planned minutes, its real ones or boxes to write them in, and what each look saw. */
-export function recordRow(foil: RecordFoil, width: number, fonts: Fonts): Block {
-  const looks = looksOf(foil).flatMap((words) => wrap(words, width - at.looks, type.body, fonts))
+export function recordRow(foil: RecordFoil, width: number, press: Press): Block {
+  const looks = looksOf(foil).flatMap((words) => wrap(words, width - at.looks, type.body, press))
   const rowMm = Math.max(1, looks.length) * lineMm + 2.6
   const y = 5
   return {
     heightMm: rowMm,
     items: [
       letters(String(foil.number), [at.number, y], type.strong, "right"),
-      letters(shorten(foil.what, at.mix - at.what - 5, type.body, fonts), [at.what, y], type.body),
+      letters(shorten(foil.what, at.mix - at.what - 5, type.body, press), [at.what, y], type.body),
       letters(foil.mix, [at.mix, y], type.strong, "center"),
       ...times(at.on, foil.planned?.onMin, foil.real?.onMin, y),
       ...times(at.off, foil.planned?.offMin, foil.real?.offMin ?? undefined, y),

@@ -13,6 +13,7 @@ import { flow } from "../setting/flow"
 import { bodyMm, headedPages } from "../setting/headedPages"
 import { type Reading, readingBlock, underRule } from "../setting/largePrint"
 import { dateInWords, daysInWords } from "../setting/numbers"
+import type { Press } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
 import { beside, spreadGroups } from "../setting/stack"
 import { letters, type } from "../setting/typesetting"
@@ -24,7 +25,8 @@ const gapMm = 6
 const scale = 0.22
 
 /** What the client takes home, in large print: no gram, no formula and no health answer is on it. */
-export function takeHome(unchecked: Plan, { paper, zone }: SheetOptions, fonts: Fonts): Page[] {
+export function takeHome(unchecked: Plan, { paper, zone, ...said }: SheetOptions, fonts: Fonts): Page[] {
+  const press: Press = { fonts, ...said }
   const { plan } = toPrintablePlan(unchecked, fonts)
   const done = doneToday(unchecked, zone)
   const width = paper.widthMm - 2 * paper.marginMm
@@ -32,7 +34,7 @@ export function takeHome(unchecked: Plan, { paper, zone }: SheetOptions, fonts: 
     readingBlock(
       title,
       readings.map((each) => ({ ...each, text: toPrintable(each.text, fonts) })),
-      { width: wide, fonts },
+      { width: wide, press },
     )
   const blocks = [
     beside(
@@ -50,7 +52,7 @@ export function takeHome(unchecked: Plan, { paper, zone }: SheetOptions, fonts: 
     blocks.map((block, i) => (i === 0 ? block : underRule(block, width))),
     bodyMm(paper),
   )
-  const sheet = { plan: { ...plan, date: done.day }, paper, fonts, about: "To take home" }
+  const sheet = { plan: { ...plan, date: done.day }, paper, press, about: "To take home" }
   return headedPages(bodies, sheet, (body) => spreadGroups(body, bodyMm(paper)))
 }
 

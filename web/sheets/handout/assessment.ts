@@ -1,14 +1,14 @@
 import type { Fault } from "../../../presets/sheets/teaching"
-import type { Fonts } from "../pens/fontFile"
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Flowing } from "../setting/flow"
 import { lineMm, paragraph, titled } from "../setting/paragraph"
+import type { Press } from "../setting/press"
 import { beside, stack } from "../setting/stack"
 import { letters, rectangle, rule, rulePt, strokes, type, wrap } from "../setting/typesetting"
 
 /** Common faults, each with its cause and its cure, as a table that may run on. */
-export function faultTable(faults: readonly Fault[], width: number, fonts: Fonts): Flowing[] {
+export function faultTable(faults: readonly Fault[], width: number, press: Press): Flowing[] {
   const columns = [
     { leftMm: 0, widthMm: 0.22 * width - 4 },
     { leftMm: 0.22 * width, widthMm: 0.38 * width - 4 },
@@ -16,7 +16,7 @@ export function faultTable(faults: readonly Fault[], width: number, fonts: Fonts
   ]
   const row = (cells: readonly string[], isHead: boolean): Block => {
     const set = columns.map(({ widthMm }, i) =>
-      wrap(cells[i], widthMm, isHead || i === 0 ? type.strong : type.body, fonts),
+      wrap(cells[i], widthMm, isHead || i === 0 ? type.strong : type.body, press),
     )
     const heightMm = Math.max(...set.map(({ length }) => length)) * lineMm + 1.8
     const items: Item[] = set.flatMap((lines, i) =>
@@ -37,17 +37,17 @@ const besideBoxMm = 7
 const columnGapMm = 7
 
 /** Boxes for the student to tick, in two columns. */
-export function checkList(checks: readonly string[], width: number, fonts: Fonts): Block {
+export function checkList(checks: readonly string[], width: number, press: Press): Block {
   const columnMm = (width - columnGapMm) / 2
   const half = Math.ceil(checks.length / 2)
   const columns = [checks.slice(0, half), checks.slice(half)].map((texts) =>
-    stack(texts.map((text) => tickBox(text, columnMm, fonts))),
+    stack(texts.map((text) => tickBox(text, columnMm, press))),
   )
   return beside(...columns.map((block, i) => ({ block, leftMm: i * (columnMm + columnGapMm) })))
 }
 
-function tickBox(text: string, width: number, fonts: Fonts): Block {
-  const words = paragraph(text, width - besideBoxMm, fonts)
+function tickBox(text: string, width: number, press: Press): Block {
+  const words = paragraph(text, width - besideBoxMm, press)
   return beside(
     { block: { heightMm: words.heightMm + 1.2, items: [box(0, 0.4)] }, leftMm: 0 },
     { block: words, leftMm: besideBoxMm },

@@ -9,6 +9,7 @@ import { cautionBlock } from "../setting/cautions"
 import { type Flowing, flow } from "../setting/flow"
 import { bodyMm, headedPages } from "../setting/headedPages"
 import { paragraph, signed, titled } from "../setting/paragraph"
+import type { Press } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
 import { beside, lowered, stack } from "../setting/stack"
 import { type } from "../setting/typesetting"
@@ -22,42 +23,43 @@ const bullet = { sign: "·", signMm: 3 }
 const numeralMm = 6
 
 /** What an educator hands to a class: the technique as it is drawn, with nothing of the client it was drawn for. */
-export function handout(unchecked: Plan, { paper, mirror }: SheetOptions, fonts: Fonts): Page[] {
+export function handout(unchecked: Plan, { paper, mirror, ...said }: SheetOptions, fonts: Fonts): Page[] {
+  const press: Press = { fonts, ...said }
   const { plan, isWhole } = toPrintablePlan(unchecked, fonts)
   const width = paper.widthMm - 2 * paper.marginMm
   const blocks: Flowing[] = [
-    ...opening(plan, width, fonts),
+    ...opening(plan, width, press),
     ...titled("Draw it yourself", width, [
       headViews(
         ["right", "front", "left"],
         { plan: bareOf(plan), before: [] },
-        { widthMm: width, scale: blankScale, mirror, fonts },
+        { widthMm: width, scale: blankScale, mirror, press },
       ),
     ]),
-    ...stepsOf(plan, { widthMm: width, mirror, fonts }),
+    ...stepsOf(plan, { widthMm: width, mirror, press }),
     ...titled(
       "Timing",
       width,
-      timingOf(plan).map((text) => dotted(text, width, fonts)),
+      timingOf(plan).map((text) => dotted(text, width, press)),
     ),
-    ...faultTable(faultsOf(plan), width, fonts),
-    ...titled("Check your own work", width, [checkList(selfChecks(plan), width, fonts)]),
+    ...faultTable(faultsOf(plan), width, press),
+    ...titled("Check your own work", width, [checkList(selfChecks(plan), width, press)]),
     ...titled("Assessor", width, [assessorsBox(width)]),
-    lowered(cautionBlock(width, { stops: "", lettersMissing: !isWhole, setting: type.body }, fonts), 4),
+    lowered(cautionBlock(width, { stops: "", lettersMissing: !isWhole, setting: type.body }, press), 4),
   ]
   const unnamed: Plan = { ...plan, client: { initials: "" }, date: "" }
-  const sheet = { plan: unnamed, paper, fonts, about: "Technique handout" }
+  const sheet = { plan: unnamed, paper, press, about: "Technique handout" }
   return headedPages(flow(blocks, bodyMm(paper)), sheet)
 }
 
 /** Aim and tools; where a technique of the house is laid as it stands, its own words and its steps in short. */
-function opening(plan: Plan, width: number, fonts: Fonts): Block[] {
+function opening(plan: Plan, width: number, press: Press): Block[] {
   const laid = techniqueLaid(plan)
   const half = (width - columnGapMm) / 2
-  const tools = toolsOf(plan).map((text) => dotted(text, half, fonts))
+  const tools = toolsOf(plan).map((text) => dotted(text, half, press))
   const middle = Math.ceil(tools.length / 2)
   return [
-    ...titled("Aim", width, [paragraph(laid ? `${laid.aim} ${laid.notes}` : aimOf(plan), width, fonts)]),
+    ...titled("Aim", width, [paragraph(laid ? `${laid.aim} ${laid.notes}` : aimOf(plan), width, press)]),
     ...titled("Tools", width, [
       beside(
         { block: stack(tools.slice(0, middle)), leftMm: 0 },
@@ -68,15 +70,15 @@ function opening(plan: Plan, width: number, fonts: Fonts): Block[] {
       ? titled(
           "In short",
           width,
-          laid.steps.map((text, i) => signed(`${i + 1}.`, text, { width, signMm: numeralMm }, fonts)),
+          laid.steps.map((text, i) => signed(`${i + 1}.`, text, { width, signMm: numeralMm }, press)),
         )
       : []),
   ]
 }
 
-function stepsOf(plan: Plan, setting: { widthMm: number; mirror: boolean; fonts: Fonts }): Block[] {
+function stepsOf(plan: Plan, setting: { widthMm: number; mirror: boolean; press: Press }): Block[] {
   return titled("Step by step", setting.widthMm, stepRows(plan, setting))
 }
 
-const dotted = (text: string, width: number, fonts: Fonts) =>
-  signed(bullet.sign, text, { width, signMm: bullet.signMm }, fonts)
+const dotted = (text: string, width: number, press: Press) =>
+  signed(bullet.sign, text, { width, signMm: bullet.signMm }, press)

@@ -5,14 +5,14 @@ import { workingSectionsOf } from "../../core/figures/workingSections"
 import { type TeachingStep, teachingSteps } from "../../core/teaching/teachingSteps"
 import { type StepLine, stepLines, stepTitle } from "../../core/teaching/teachingWords"
 import type { PaperView } from "../../drawing/headDrawing"
-import type { Fonts } from "../pens/fontFile"
 import type { Block } from "../setting/block"
 import { labelledRow } from "../setting/labelledRow"
+import type { Press } from "../setting/press"
 import { beside, lowered, stack } from "../setting/stack"
 import { letters, rule, rulePt, type Type, type, wrap } from "../setting/typesetting"
 import { bareOf, headViews, twoViews } from "./stepViews"
 
-export type FrameSetting = { widthMm: number; mirror: boolean; fonts: Fonts }
+export type FrameSetting = { widthMm: number; mirror: boolean; press: Press }
 type Frame = {
   title: string
   lines: readonly StepLine[]
@@ -78,8 +78,8 @@ function frameBlock(
   number: number,
   setting: FrameSetting,
 ): Block {
-  const { widthMm, mirror, fonts } = setting
-  const titleLines = wrap(title, widthMm - numberMm, type.heading, fonts).slice(0, 2)
+  const { widthMm, mirror, press } = setting
+  const titleLines = wrap(title, widthMm - numberMm, type.heading, press).slice(0, 2)
   const top = titleLines.length > 1 ? 4.6 : 7.4
   const head: Block = {
     heightMm: titleMm,
@@ -92,8 +92,8 @@ function frameBlock(
   return lowered(
     stack([
       head,
-      headViews(views, { plan, before }, { widthMm, scale, mirror, fonts }),
-      ...lines.map(({ label, text }) => labelledRow(label, text, widthMm, fonts, labelMm)),
+      headViews(views, { plan, before }, { widthMm, scale, mirror, press }),
+      ...lines.map(({ label, text }) => labelledRow(label, text, widthMm, press, labelMm)),
       { heightMm: underMm, items: [] },
     ]),
     1,

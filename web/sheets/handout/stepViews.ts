@@ -4,9 +4,9 @@ import { facing, fixedViews } from "../../../geometry/surface/views"
 import type { Plan } from "../../core/document/schema"
 import { headOf } from "../../core/figures/measured"
 import { type PaperView, pictureOf } from "../../drawing/headDrawing"
-import type { Fonts } from "../pens/fontFile"
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
+import type { Press } from "../setting/press"
 import { beside } from "../setting/stack"
 import { letters, type } from "../setting/typesetting"
 import { viewDrawing } from "../views/viewBlock"
@@ -20,16 +20,16 @@ export const bareOf = (plan: Plan): Plan => ({
   head: { size: plan.head.size, hairline: plan.head.hairline },
 })
 
-type ViewsSetting = { widthMm: number; scale: number; mirror: boolean; fonts: Fonts }
+type ViewsSetting = { widthMm: number; scale: number; mirror: boolean; press: Press }
 
 /** Views of a head side by side: the sections of the plan strong, those before them light, each view named below it. */
 export function headViews(
   names: readonly PaperView[],
   drawn: { plan: Plan; before: readonly Section[] },
-  { widthMm, scale, mirror, fonts }: ViewsSetting,
+  { widthMm, scale, mirror, press }: ViewsSetting,
 ): Block {
   const eachMm = widthMm / names.length
-  const views = names.map((name) => oneView(name, drawn, { widthMm: eachMm, scale, mirror, fonts }))
+  const views = names.map((name) => oneView(name, drawn, { widthMm: eachMm, scale, mirror, press }))
   const highMm = Math.max(...views.map(({ heightMm }) => heightMm))
   return beside(
     ...views.map((block, i) => ({

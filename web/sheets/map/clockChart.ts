@@ -1,9 +1,9 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import { type TimedPlan, timedPlan } from "../../core/schedule/timedPlan"
-import type { Fonts } from "../pens/fontFile"
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
+import type { Press } from "../setting/press"
 import { ink, letters, rule, rulePt, type, wrap } from "../setting/typesetting"
 import { type ClockRow, clockColumns, clockRow } from "./clockRow"
 
@@ -18,7 +18,7 @@ const lineMm = 4.2
 type Timed = Extract<TimedPlan, { ok: true }>
 
 /** When each foil goes on, may be ready and comes off, in numbers and as bars over the minutes; null where nothing can be timed. */
-export function clockChart(plan: Plan, width: number, fonts: Fonts): Clock | null {
+export function clockChart(plan: Plan, width: number, press: Press): Clock | null {
   const timed = timedPlan(plan)
   if (!timed.ok) return null
   const { schedule } = timed
@@ -35,7 +35,7 @@ export function clockChart(plan: Plan, width: number, fonts: Fonts): Clock | nul
   return {
     head: clockHead(timed, { width, lastMin, at }),
     rows: rows.map((row) => clockRow(row, { width, at, looksAtMin: schedule.looksAtMin })),
-    key: clockKey(timed, width, fonts),
+    key: clockKey(timed, width, press),
   }
 }
 
@@ -68,10 +68,10 @@ function clockHead({ schedule }: Timed, { width, lastMin, at }: Scale): Block {
   }
 }
 
-function clockKey(timed: Timed, width: number, fonts: Fonts): Block {
+function clockKey(timed: Timed, width: number, press: Press): Block {
   const key =
     "Bar: on to off, hatched as its mix. White: may be ready. Heavy stroke: never past. Dotted: a look. Triangle: mix that bowl. Planned, not promised: look, and take off what is ready."
-  const lines = [key, ...restsAndHeat(timed)].flatMap((sentence) => wrap(sentence, width, type.small, fonts))
+  const lines = [key, ...restsAndHeat(timed)].flatMap((sentence) => wrap(sentence, width, type.small, press))
   return {
     heightMm: 3 + lines.length * lineMm,
     items: lines.map((text, line) => letters(text, [0, 4.4 + line * lineMm], type.small)),

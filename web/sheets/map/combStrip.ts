@@ -1,8 +1,8 @@
-import type { Fonts } from "../pens/fontFile"
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
 import { foilsText } from "../setting/foilsText"
 import { millimetres } from "../setting/numbers"
+import type { Press } from "../setting/press"
 import { spreadAlong } from "../setting/spreadAlong"
 import { ink, letters, rectangle, rulePt, strokes, type, widthMm } from "../setting/typesetting"
 
@@ -21,9 +21,9 @@ const labelTopMm = 13.2
  * A comb at life size: a tooth each millimetre, long teeth at the depths of this plan. Held to the head it shows
  * how far in to part.
  */
-export function combStrip(depths: readonly Depth[], width: number, fonts: Fonts): Block {
+export function combStrip(depths: readonly Depth[], width: number, press: Press): Block {
   const shown = depths.filter(({ depthMm }) => depthMm <= combMm)
-  const names = shown.map((depth) => depthLabel(depth, width / Math.max(shown.length, 1), fonts))
+  const names = shown.map((depth) => depthLabel(depth, width / Math.max(shown.length, 1), press))
   const centres = spreadAlong(
     shown.map(({ depthMm }) => depthMm),
     names.map(({ widthMm }) => widthMm + 3),
@@ -64,11 +64,11 @@ const everyMillimetre = () =>
 const tooth = (x: number, length: number) => [[x, spineMm] as const, [x, length] as const]
 
 /** The depth, and under it the foils that have it, or their count where the room is too narrow. */
-function depthLabel({ depthMm, foils }: Depth, room: number, fonts: Fonts) {
-  const under = foilsText(foils, room - 3, type.small, fonts)
+function depthLabel({ depthMm, foils }: Depth, room: number, press: Press) {
+  const under = foilsText(foils, room - 3, type.small, press)
   const lines = [`${millimetres(depthMm)} mm`, under]
   return {
     lines,
-    widthMm: Math.max(widthMm(lines[0], type.strong, fonts), widthMm(under, type.small, fonts)),
+    widthMm: Math.max(widthMm(lines[0], type.strong, press), widthMm(under, type.small, press)),
   }
 }

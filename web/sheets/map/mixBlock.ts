@@ -4,9 +4,9 @@ import type { Mix, Plan } from "../../core/document/schema"
 import type { Bowl } from "../../core/mixing/bowls"
 import { pouredWords } from "../../core/mixing/pouredWords"
 import { labelPercent } from "../../core/mixing/strength"
-import type { Fonts } from "../pens/fontFile"
 import { moved } from "../pens/page"
 import type { Block } from "../setting/block"
+import type { Press } from "../setting/press"
 import { letters, shorten, type, wrap } from "../setting/typesetting"
 import { swatch } from "../views/swatch"
 
@@ -15,20 +15,20 @@ const lineMm = 4.6
 const swatchMm = [13, 4.6] as const
 
 /** One block for each mix that a foil uses: letter, hatch, product, strength, ratio, and its bowls with their minutes. */
-export function mixBlocks(plan: Plan, page: { width: number; scale: number; fonts: Fonts }): Block[] {
+export function mixBlocks(plan: Plan, page: { width: number; scale: number; press: Press }): Block[] {
   return mixesOfPlan(plan).flatMap(({ mix, made }, index) => {
     const sample = plan.sections.filter(isFoil).find((foil) => foil.mix === mix.id)
     if (!sample) return []
     const room = page.width - textLeft
     const words = made ? [...bowlLines(made.bowls), ...pouredLines(mix, made.bowls, plan)] : []
-    const bowls = words.flatMap((line) => wrap(line, room, type.body, page.fonts))
+    const bowls = words.flatMap((line) => wrap(line, room, type.body, page.press))
     const slice: Section<"slice"> = { ...sample, kind: "slice" }
     return {
       heightMm: Math.max(15, 10.4 + bowls.length * lineMm),
       items: [
         letters(mix.id, [0, 4.4], type.number),
         ...moved(swatch(slice, index, swatchMm, page.scale), 0, 7),
-        letters(shorten(mix.product, room, type.strong, page.fonts), [textLeft, 3.2], type.strong),
+        letters(shorten(mix.product, room, type.strong, page.press), [textLeft, 3.2], type.strong),
         letters(strengthWords(mix, made?.bowls ?? []), [textLeft, 7.8], type.body),
         ...bowls.map((words, line) => letters(words, [textLeft, 12.4 + line * lineMm], type.body)),
       ],

@@ -8,6 +8,7 @@ import type { Block } from "../setting/block"
 import { cautionBlock } from "../setting/cautions"
 import { bodyMm } from "../setting/headedPages"
 import { heading, headingMm } from "../setting/heading"
+import type { Press } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
 import { beside, lowered, split, stack, sumMm } from "../setting/stack"
 import { type FoilTable, foilTable } from "../table/foilTable"
@@ -31,15 +32,20 @@ const rowMm = { least: 6.4, most: 9 }
 const fewestRows = 3
 
 /** The placement and formula map as pages: one where all fits, else the views first and the table on pages after. */
-export function placementMap(unchecked: Plan, { paper, mirror, stops }: SheetOptions, fonts: Fonts): Page[] {
+export function placementMap(
+  unchecked: Plan,
+  { paper, mirror, stops, ...said }: SheetOptions,
+  fonts: Fonts,
+): Page[] {
+  const press: Press = { fonts, ...said }
   const { plan, isWhole } = toPrintablePlan(unchecked, fonts)
   const figures = measured(plan)
   const views = chooseViews(plan.sections, figures.head)
   const named = nameSections(views, plan.sections, figures.head)
-  const setting: MapSetting = { plan, figures, paper, fonts, mirror, named }
-  const cautions = cautionBlock(innerMm(setting), { stops, lettersMissing: !isWhole }, fonts)
-  const table = foilTable(figures, innerMm(setting), fonts)
-  const clock = clockChart(plan, innerMm(setting), fonts)
+  const setting: MapSetting = { plan, figures, paper, press, mirror, named }
+  const cautions = cautionBlock(innerMm(setting), { stops, lettersMissing: !isWhole }, press)
+  const table = foilTable(figures, innerMm(setting), press)
+  const clock = clockChart(plan, innerMm(setting), press)
   const bodies =
     onOnePage(setting, table, cautions, clock) ??
     withClock(
@@ -51,14 +57,14 @@ export function placementMap(unchecked: Plan, { paper, mirror, stops }: SheetOpt
 }
 
 function setPage({ blocks, foot }: Body, setting: MapSetting, page: { number: number; count: number }): Page {
-  const { plan, paper, mirror, fonts } = setting
+  const { plan, paper, mirror, press } = setting
   const facing = mirror ? "front as seen in the mirror" : "front as you face the client"
   const about = ["Placement and formula map", facing, wornWords(plan.head)].filter(Boolean).join(", ")
   const footTop = paper.heightMm - paper.marginMm - (foot?.heightMm ?? 0)
   return {
     paper,
     items: [
-      ...heading(plan, { paper, about, fonts, ...page }),
+      ...heading(plan, { paper, about, press, ...page }),
       ...moved(stack(blocks).items, paper.marginMm, paper.marginMm + headingMm),
       ...moved(foot?.items ?? [], paper.marginMm, footTop),
     ],
@@ -133,7 +139,7 @@ function mapOf(setting: MapSetting, rows: ReturnType<typeof rowsOf>, heightMm: n
   const scale = tried.find((each) => usedMm(each) <= heightMm)
   if (!scale) return null
   const width = halfMm(setting)
-  const side = sideColumn(setting.plan, { width, scale, fonts: setting.fonts })
+  const side = sideColumn(setting.plan, { width, scale, press: setting.press })
   const [front, left] = frontRow(scale, side, setting)
   const spareMm = left.length > 0 ? 0 : Math.min(6, (heightMm - usedMm(scale)) / rows.length)
   const views = [front, ...rows.slice(1).map((row) => lowered(viewRow(row, scale, setting), gapMm + spareMm))]

@@ -1,8 +1,8 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
-import type { Fonts } from "../pens/fontFile"
 import type { Block } from "../setting/block"
 import { millimetres } from "../setting/numbers"
+import type { Press } from "../setting/press"
 import { stack } from "../setting/stack"
 import { letters, type } from "../setting/typesetting"
 import { stitchesOf } from "../table/stitchesOf"
@@ -12,17 +12,17 @@ import { type Stitches, stitchStrips } from "./stitchStrip"
 import { tonerBlocks } from "./tonerBlock"
 import { workingBlocks } from "./workingBlock"
 
-type Column = { width: number; scale: number; fonts: Fonts }
+type Column = { width: number; scale: number; press: Press }
 
 /** What stands beside the front view: the mixes, the comb and the stitches of the plan. */
-export function sideColumn(plan: Plan, { width, scale, fonts }: Column): Block[] {
+export function sideColumn(plan: Plan, { width, scale, press }: Column): Block[] {
   const depths = depthsOf(plan)
   return [
-    ...under("Bowls, at the upper figure", mixBlocks(plan, { width, scale, fonts })),
-    ...under("Toner, after rinsing", tonerBlocks(plan, { width, fonts })),
-    ...under("Working sections, in order", workingBlocks(plan, { width, fonts })),
-    ...(depths.length > 0 ? [{ ...combStrip(depths, width, fonts), startsGroup: true }] : []),
-    ...under("Stitch/gap, mm, true size", stitchStrips(stitchesIn(plan), width, fonts)),
+    ...under("Bowls, at the upper figure", mixBlocks(plan, { width, scale, press })),
+    ...under("Toner, after rinsing", tonerBlocks(plan, { width, press })),
+    ...under("Working sections, in order", workingBlocks(plan, { width, press })),
+    ...(depths.length > 0 ? [{ ...combStrip(depths, width, press), startsGroup: true }] : []),
+    ...under("Stitch/gap, mm, true size", stitchStrips(stitchesIn(plan), width, press)),
   ]
 }
 

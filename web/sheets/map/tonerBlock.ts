@@ -1,8 +1,8 @@
 import { type TonerInPlan, tonersOfPlan } from "../../core/bowls/toners"
 import type { Plan } from "../../core/document/schema"
 import { numberText } from "../../core/text/numberText"
-import type { Fonts } from "../pens/fontFile"
 import type { Block } from "../setting/block"
+import type { Press } from "../setting/press"
 import { letters, type Type, type, wrap } from "../setting/typesetting"
 
 const lineMm = 4.6
@@ -13,13 +13,13 @@ const zoneWords: Record<TonerInPlan["tone"]["zone"], string> = {
 }
 
 /** What to tone with after rinsing: each product that has been chosen, and its bowls under it. */
-export function tonerBlocks(plan: Plan, { width, fonts }: { width: number; fonts: Fonts }): Block[] {
+export function tonerBlocks(plan: Plan, { width, press }: { width: number; press: Press }): Block[] {
   const made = tonersOfPlan(plan).filter(({ bowl }) => bowl !== null)
   const products = [...new Set(made.map(({ choice }) => choice?.product))]
   return products.map((product) => {
     const own = made.filter(({ choice }) => choice?.product === product)
     const line = (text: string, setting: Type) =>
-      wrap(text, width, setting, fonts).map((part) => ({ part, setting }))
+      wrap(text, width, setting, press).map((part) => ({ part, setting }))
     const lines = [
       ...line(productWords(own[0]), type.strong),
       ...own.flatMap((toner) => line(bowlWords(toner, plan), type.body)),

@@ -5,18 +5,18 @@ import { byWorkingSection, crossingsOf } from "../../core/figures/workingSection
 import { gramsRange } from "../../core/text/figureText"
 import { sectionName } from "../../core/text/sectionName"
 import { inks, type TintName, tintOf } from "../../drawing/inks"
-import type { Fonts } from "../pens/fontFile"
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
+import type { Press } from "../setting/press"
 import { letters, rectangle, type, wrap } from "../setting/typesetting"
 
 const textLeft = 9
 const lineMm = 4.4
 
 /** The working sections in the order they are worked: number, name, foils, product, minutes; then those without foils, and what crosses. */
-export function workingBlocks(plan: Plan, { width, fonts }: { width: number; fonts: Fonts }): Block[] {
+export function workingBlocks(plan: Plan, { width, press }: { width: number; press: Press }): Block[] {
   return workingRows(plan).map(({ sign, words, wash }) => {
-    const lines = wrap(words, width - textLeft, type.small, fonts)
+    const lines = wrap(words, width - textLeft, type.small, press)
     return {
       heightMm: lines.length * lineMm,
       items: [

@@ -1,5 +1,5 @@
-import type { Fonts } from "../pens/fontFile"
 import type { Block } from "./block"
+import type { Press } from "./press"
 import { letters, rule, rulePt, type Type, type, wrap } from "./typesetting"
 
 /**
@@ -31,14 +31,14 @@ export type CautionWords = { stops: string; lettersMissing: boolean; setting?: T
 type Line = { text: string; isFirst: boolean; setting: Type }
 
 /** Whether the mix is held, then the cautions, in two columns under a rule. */
-export function cautionBlock(width: number, words: CautionWords, fonts: Fonts): Block {
+export function cautionBlock(width: number, words: CautionWords, press: Press): Block {
   const { stops, lettersMissing, setting: body = type.small } = words
   const lineMm = body.sizePt * lineMmPerPt
   const columnMm = (width - gutterMm) / 2
   const sentences = lettersMissing ? [...cautions, missingLetters] : cautions
   const half = Math.ceil(sentences.length / 2)
   const linesOf = (text: string, setting: Type): Line[] =>
-    wrap(text, columnMm - indentMm, setting, fonts).map((part, i) => ({
+    wrap(text, columnMm - indentMm, setting, press).map((part, i) => ({
       text: part,
       isFirst: i === 0,
       setting,

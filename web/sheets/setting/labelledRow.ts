@@ -1,6 +1,6 @@
-import type { Fonts } from "../pens/fontFile"
 import type { Block } from "./block"
 import { lineMm } from "./paragraph"
+import type { Press } from "./press"
 import { letters, rule, rulePt, type, wrap } from "./typesetting"
 
 const usualLabelMm = 30
@@ -12,11 +12,11 @@ export function labelledRow(
   label: string | null,
   text: string,
   width: number,
-  fonts: Fonts,
+  press: Press,
   labelMm = usualLabelMm,
 ): Block {
   const left = label === null ? 0 : labelMm
-  const lines = wrap(text, width - left, type.body, fonts)
+  const lines = wrap(text, width - left, type.body, press)
   return {
     heightMm: Math.max(1, lines.length) * lineMm + 0.5,
     items: [

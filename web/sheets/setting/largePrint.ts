@@ -1,11 +1,11 @@
-import type { Fonts } from "../pens/fontFile"
 import type { Block } from "./block"
+import type { Press } from "./press"
 import { stack } from "./stack"
 import { letters, rule, rulePt, type, wrap } from "./typesetting"
 
 /** One thing to read: what it is about, where that has a name, and the words. */
 export type Reading = { label?: string; text: string }
-type Column = { width: number; fonts: Fonts }
+type Column = { width: number; press: Press }
 
 const headingMm = 10
 const lineMm = 6
@@ -16,11 +16,11 @@ const labelMm = 37
 const descentMm = 1.5
 
 /** A part of a sheet in large print: its heading, then what there is to read, with labels in a column. */
-export function readingBlock(title: string, readings: readonly Reading[], { width, fonts }: Column): Block {
+export function readingBlock(title: string, readings: readonly Reading[], { width, press }: Column): Block {
   const left = readings.some(({ label }) => label !== undefined) ? labelMm : 0
   const block = stack([
     { heightMm: headingMm, items: [letters(title, [0, 7.2], type.largeHeading)] },
-    ...readings.map((reading) => readingRow(reading, left, { width, fonts })),
+    ...readings.map((reading) => readingRow(reading, left, { width, press })),
     { heightMm: underMm, items: [] },
   ])
   return { ...block, startsGroup: true }
@@ -33,8 +33,8 @@ export const underRule = ({ heightMm, items }: Block, width: number): Block => (
   startsGroup: true,
 })
 
-function readingRow({ label, text }: Reading, left: number, { width, fonts }: Column): Block {
-  const lines = wrap(text, width - left, type.large, fonts)
+function readingRow({ label, text }: Reading, left: number, { width, press }: Column): Block {
+  const lines = wrap(text, width - left, type.large, press)
   return {
     heightMm: lines.length * lineMm + betweenMm,
     items: [

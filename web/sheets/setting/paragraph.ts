@@ -1,6 +1,6 @@
-import type { Fonts } from "../pens/fontFile"
 import type { Item } from "../pens/page"
 import type { Block } from "./block"
+import type { Press } from "./press"
 import { lowered, stack } from "./stack"
 import { letters, rule, rulePt, type, wrap } from "./typesetting"
 
@@ -9,8 +9,8 @@ const titleMm = 7.4
 const gapMm = 4
 
 /** Words over the whole of a width. */
-export function paragraph(text: string, width: number, fonts: Fonts, setting = type.body): Block {
-  const lines = wrap(text, width, setting, fonts)
+export function paragraph(text: string, width: number, press: Press, setting = type.body): Block {
+  const lines = wrap(text, width, setting, press)
   return {
     heightMm: lines.length * lineMm + 0.8,
     items: lines.map((line, i) => letters(line, [0, 3.6 + i * lineMm], setting)),
@@ -18,8 +18,8 @@ export function paragraph(text: string, width: number, fonts: Fonts, setting = t
 }
 
 /** Words after a sign of their own, such as a number or a bullet. */
-export const signed = (sign: string, text: string, room: { width: number; signMm: number }, fonts: Fonts) => {
-  const { heightMm, items } = paragraph(text, room.width - room.signMm, fonts)
+export const signed = (sign: string, text: string, room: { width: number; signMm: number }, press: Press) => {
+  const { heightMm, items } = paragraph(text, room.width - room.signMm, press)
   return {
     heightMm,
     items: [

@@ -1,8 +1,8 @@
 import type { Measured } from "../../core/figures/measured"
 import { takenTwiceWords } from "../../core/figures/overlapWords"
 import { areaText, countText, gramsNumber, hairsRangeText } from "../../core/text/figureText"
-import type { Fonts } from "../pens/fontFile"
 import type { Block } from "../setting/block"
+import type { Press } from "../setting/press"
 import { letters, rule, rulePt, type } from "../setting/typesetting"
 import { columnX, findColumn, type PlacedColumn, placeColumns } from "./tableColumns"
 import { rowBlock } from "./tableRow"
@@ -20,14 +20,14 @@ const arrowKey =
   "On the map an arrow shows how a foil lies; in the table, how the parting drops as that side is seen."
 
 /** The foils and the hair left out, in the order of application, `width` mm wide. */
-export function foilTable(figures: Measured, width: number, fonts: Fonts): FoilTable {
+export function foilTable(figures: Measured, width: number, press: Press): FoilTable {
   const rows = tableRows(figures)
-  const columns = placeColumns(rows, width, fonts)
+  const columns = placeColumns(rows, width, press)
   return {
     head: tableHead(columns, width),
     total: totalRow(figures, columns),
     count: rows.length,
-    rows: (rowMm) => rows.map((row) => rowBlock(row, columns, { rowMm, width, fonts })),
+    rows: (rowMm) => rows.map((row) => rowBlock(row, columns, { rowMm, width, press })),
   }
 }
 

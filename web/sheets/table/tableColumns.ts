@@ -1,5 +1,5 @@
-import type { Fonts } from "../pens/fontFile"
 import type { Align } from "../pens/page"
+import type { Press } from "../setting/press"
 import { type Type, type, widthMm } from "../setting/typesetting"
 import type { TableField, TableRow } from "./tableRows"
 
@@ -54,8 +54,8 @@ const columns: readonly Column[] = [
 ]
 
 /** The columns side by side over `width` mm: each as wide as its widest text, what is over shared between them. */
-export function placeColumns(rows: readonly TableRow[], width: number, fonts: Fonts): PlacedColumn[] {
-  const widths = columns.map((each) => columnMm(each, rows, fonts))
+export function placeColumns(rows: readonly TableRow[], width: number, press: Press): PlacedColumn[] {
+  const widths = columns.map((each) => columnMm(each, rows, press))
   const gaps = columns.map(({ gap }, i) => (i === 0 ? 0 : gap))
   const gapMm = (width - sum(widths)) / sum(gaps)
   return columns.map((each, i) => ({
@@ -70,14 +70,14 @@ const sum = (values: readonly number[]) => values.reduce((total, value) => total
 function columnMm(
   { field, head, setting, indentMm, leastMm }: Column,
   rows: readonly TableRow[],
-  fonts: Fonts,
+  press: Press,
 ) {
   const texts =
     field === "on" || field === "off" ? [] : rows.filter(({ fall }) => fall).map(({ text }) => text[field])
   return Math.max(
     leastMm,
-    ...head.map((text) => widthMm(text, type.strong, fonts)),
-    ...texts.map((text) => indentMm + widthMm(text ?? "", setting, fonts)),
+    ...head.map((text) => widthMm(text, type.strong, press)),
+    ...texts.map((text) => indentMm + widthMm(text ?? "", setting, press)),
   )
 }
 

@@ -8,9 +8,9 @@ import type { Mark } from "../../drawing/mark"
 import { hairlineMarks, planMarks } from "../../drawing/marks"
 import { overlapMarks } from "../../drawing/overlapMarks"
 import { wornMarks } from "../../drawing/wornMarks"
-import type { Fonts } from "../pens/fontFile"
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
+import type { Press } from "../setting/press"
 import { letters, rectangle, type } from "../setting/typesetting"
 import type { ViewFrame } from "./viewFrame"
 import { markItems, type ToPaper } from "./viewItems"
@@ -32,7 +32,7 @@ export type ViewSetting = {
   /** The side of the view toward the edge of the page. */
   outer: "left" | "right"
   widthMm: number
-  fonts: Fonts
+  press: Press
 }
 
 const lineInks: Record<HeadLine["weight"], InkName> = {
@@ -43,7 +43,7 @@ const lineInks: Record<HeadLine["weight"], InkName> = {
 
 /** One view of the head with the sections on it, its sides named in words. */
 export function viewBlock(setting: ViewSetting): Block {
-  const { plan, overlaps, picture, frame, named, scale, widthMm, fonts } = setting
+  const { plan, overlaps, picture, frame, named, scale, widthMm, press } = setting
   const { drawing, toPaper, heightMm } = viewDrawing(setting)
   const labels = viewLabels(named, {
     plan,
@@ -52,7 +52,7 @@ export function viewBlock(setting: ViewSetting): Block {
     rings: { ...frame, scale },
     toPaper,
     widthMm,
-    fonts,
+    press,
   })
   return { heightMm, items: [drawing, ...labels, ...captions(setting, heightMm)] }
 }

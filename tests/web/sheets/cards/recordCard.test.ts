@@ -5,10 +5,10 @@ import { flow } from "../../../../web/sheets/setting/flow"
 import { busyPlan } from "../../../support/busyPlan"
 import { spanOf, texts } from "../../../support/pageTexts"
 import { servedPlan } from "../../../support/servedPlan"
-import { sheetFonts } from "../../../support/sheetFonts"
+import { sheetFonts, sheetOptions } from "../../../support/sheetFonts"
 
 const lay = (plan = servedPlan(), paper: (typeof papers)[keyof typeof papers] = papers.a4) =>
-  recordCard(plan, { paper, mirror: false, stops: "", zone: "UTC" }, sheetFonts)
+  recordCard(plan, sheetOptions({ paper, stops: "" }), sheetFonts)
 const words = (pages: readonly Page[]) => texts(pages).map(({ text }) => text)
 
 describe("the record card", () => {

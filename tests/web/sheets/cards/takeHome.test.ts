@@ -6,7 +6,7 @@ import { takeHome } from "../../../../web/sheets/cards/takeHome"
 import { type Page, papers } from "../../../../web/sheets/pens/page"
 import { spanOf, texts } from "../../../support/pageTexts"
 import { servedPlan } from "../../../support/servedPlan"
-import { sheetFonts } from "../../../support/sheetFonts"
+import { sheetFonts, sheetOptions } from "../../../support/sheetFonts"
 
 const example: Plan = {
   ...examplePlan(),
@@ -19,7 +19,7 @@ const example: Plan = {
   },
 }
 const lay = (plan = example, paper: (typeof papers)[keyof typeof papers] = papers.a4) =>
-  takeHome(plan, { paper, mirror: false, stops: "NOT CLEARED", zone: "UTC" }, sheetFonts)
+  takeHome(plan, sheetOptions({ paper, stops: "NOT CLEARED" }), sheetFonts)
 const words = (pages: readonly Page[]) => texts(pages).map(({ text }) => text)
 
 describe("the sheet to take home", () => {
@@ -67,8 +67,7 @@ describe("the sheet to take home", () => {
     expect(words(lay({ ...example, sections: [] })).join(" ")).toContain("Your skin")
   })
   it("is the same drawing turned left to right as in the mirror, whatever the map's front is", () => {
-    const drawn = (mirror: boolean) =>
-      JSON.stringify(takeHome(example, { paper: papers.a4, mirror, stops: "", zone: "UTC" }, sheetFonts))
+    const drawn = (mirror: boolean) => JSON.stringify(takeHome(example, sheetOptions({ mirror }), sheetFonts))
     expect(drawn(true)).toBe(drawn(false))
   })
 })

@@ -13,7 +13,7 @@ import { papers } from "../../../../web/sheets/pens/page"
 import { printPlan } from "../../../../web/sheets/printPlan"
 import { spanOf, texts } from "../../../support/pageTexts"
 import { readPdfText } from "../../../support/pdfText"
-import { readFont, sheetFonts } from "../../../support/sheetFonts"
+import { readFont, sheetFonts, sheetOptions } from "../../../support/sheetFonts"
 
 const laidOf = (preset: typeof fullHairline): Plan => {
   const laid = layTechnique(techniqueOf(preset))({ ...newPlan(new Date(2026, 2, 9)), name: preset.name })
@@ -21,7 +21,7 @@ const laidOf = (preset: typeof fullHairline): Plan => {
   return laid
 }
 const lay = (plan: Plan, paper: (typeof papers)[keyof typeof papers] = papers.a4) =>
-  handout(plan, { paper, mirror: false, stops: "NOT CLEARED", zone: "UTC" }, sheetFonts)
+  handout(plan, sheetOptions({ paper, stops: "NOT CLEARED" }), sheetFonts)
 const words = (plan: Plan) =>
   texts(lay(plan))
     .map(({ text }) => text)
@@ -70,7 +70,11 @@ describe("the technique handout", () => {
   it("prints a plan without foils too, and can be read as PDF", async () => {
     expect(words({ ...examplePlan(), sections: [] })).toContain("Nothing is drawn yet.")
     const text = await readPdfText(
-      await printPlan(examplePlan(), { sheet: "technique", paper: "a4", mirror: true }, readFont),
+      await printPlan(
+        examplePlan(),
+        { sheet: "technique", paper: "a4", mirror: true, language: "en-GB" },
+        readFont,
+      ),
     )
     for (const part of [
       "Technique handout",

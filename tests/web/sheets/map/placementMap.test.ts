@@ -11,10 +11,10 @@ import { toPrintable } from "../../../../web/sheets/pens/printable"
 import { busyPlan } from "../../../support/busyPlan"
 import { backPlan, framePlan, manyPlan } from "../../../support/framePlan"
 import { spanOf, texts } from "../../../support/pageTexts"
-import { sheetFonts } from "../../../support/sheetFonts"
+import { sheetFonts, sheetOptions } from "../../../support/sheetFonts"
 
 const lay = (plan = framePlan, options: Partial<Parameters<typeof placementMap>[1]> = {}) =>
-  placementMap(plan, { paper: papers.a4, mirror: false, stops: "", zone: "UTC", ...options }, sheetFonts)
+  placementMap(plan, sheetOptions(options), sheetFonts)
 
 const words = (pages: readonly Page[]) => texts(pages).map(({ text }) => text)
 
