@@ -9,10 +9,10 @@ import { chooseUnits, type MeasureUnits, measureUnits } from "../../session/meas
 import { usePlan } from "../../session/usePlan"
 import { type Done, useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
-import { measuresOf } from "../fields/headSizeMeasures"
-import { MeasureField, type MeasureUnit, measureText } from "../fields/MeasureField"
 import { optionsOf } from "./consultation/consultationOptions"
 import { isAverage, toCaliper, toTape } from "./headSizeChoices"
+import { measuresOf } from "./measures/headSizeMeasures"
+import { MeasureField, type MeasureUnit, measureText } from "./measures/MeasureField"
 
 type Way = "average" | "tape" | "caliper"
 

@@ -120,6 +120,7 @@ export const client = (t: Tools, places: HairPlaces) => {
       densityUnit: "per cm²",
       densities: { low: "Low", medium: "Medium", high: "High" },
       texture: "Hair texture",
+      textureUnit: "µm",
       textures: { fine: "Fine", medium: "Medium", coarse: "Coarse" },
       withFigure: (word: string, value: number) => `${word} ${t.number(value)}`,
       length: "Length when combed straight",
@@ -191,6 +192,39 @@ export const client = (t: Tools, places: HairPlaces) => {
       average: (around: string, over: string, frontToNape: string) =>
         `Average adult head: ${around} around, ${over} over the top, ${frontToNape} front to nape. Measure to fit the client.`,
       hairline: "Hairline",
+      /** Each measure of a head, with its usual span and how it is taken. */
+      measures: {
+        aroundMm: {
+          name: "Around",
+          hint: (low: string, high: string, unit: string) =>
+            `Usually ${low} to ${high} ${unit}: over the brows and round the back.`,
+        },
+        overMm: {
+          name: "Over the top",
+          hint: (low: string, high: string, unit: string) =>
+            `Usually ${low} to ${high} ${unit}: from the front of one ear hole to the other.`,
+        },
+        frontToNapeMm: {
+          name: "Front to nape",
+          hint: (low: string, high: string, unit: string) =>
+            `Usually ${low} to ${high} ${unit}: from the front hairline to the hollow of the nape.`,
+        },
+        lengthMm: {
+          name: "Length",
+          hint: (low: string, high: string, unit: string) =>
+            `Usually ${low} to ${high} ${unit}: from between the brows to the back of the head.`,
+        },
+        breadthMm: {
+          name: "Breadth",
+          hint: (low: string, high: string, unit: string) =>
+            `Usually ${low} to ${high} ${unit}: where it is widest, above the ears.`,
+        },
+        heightMm: {
+          name: "Height",
+          hint: (low: string, high: string, unit: string) =>
+            `Usually ${low} to ${high} ${unit}: from the ear hole to the top, upright.`,
+        },
+      },
       hairlines: hairlineForms,
       whole: "On this head",
       area: "Hair-bearing area",

@@ -1,8 +1,9 @@
-import { headMeasureSources } from "../../../presets/client/headSizes"
-import { limits } from "../../core/fields/limits"
+import { headMeasureSources } from "../../../../presets/client/headSizes"
+import { limits } from "../../../core/fields/limits"
+import { useWords } from "../../../session/words"
+import { NumberField } from "../../fields/NumberField"
 import type { HeadMeasure } from "./headSizeMeasures"
 import { inchParts, mmPerInch, readInches, writeInches } from "./inches"
-import { NumberField } from "./NumberField"
 
 /** A tape is marked in cm or inches, a caliper in mm or inches. */
 export type MeasureUnit = "cm" | "mm" | "in"
@@ -14,7 +15,9 @@ const inchNotation = { write: writeInches, read: readInches, examples: "21 1/2, 
 type Props = { measure: HeadMeasure; unit: MeasureUnit; onCommit: (mm: number) => void }
 
 /** One measure of the head, in the unit of the tool, with its usual span. */
-export function MeasureField({ measure: { key, name, hint, mm }, unit, onCommit }: Props) {
+export function MeasureField({ measure: { key, mm }, unit, onCommit }: Props) {
+  const { measures } = useWords().client.head
+  const { name, hint } = measures[key]
   const size = mmEach[unit]
   const usual = headMeasureSources[key].range.map((end) => measureText(end, unit, 0))
   return (
@@ -28,9 +31,7 @@ export function MeasureField({ measure: { key, name, hint, mm }, unit, onCommit 
         notation={unit === "in" ? inchNotation : undefined}
         onCommit={(value) => onCommit(Math.round(value * size * 10) / 10)}
       />
-      <p className="aside">
-        {unit !== "mm" && `${Math.round(mm)} mm; `}usually {usual[0]} to {usual[1]} {unit}: {hint}
-      </p>
+      <p className="aside">{hint(usual[0], usual[1], unit)}</p>
     </div>
   )
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest"
-import { readInches, writeInches } from "../../../../web/panels/fields/inches"
+import { readInches, writeInches } from "../../../../../web/panels/client/measures/inches"
 
 describe("inches typed by hand", () => {
   it.each([

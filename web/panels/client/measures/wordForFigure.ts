@@ -1,4 +1,4 @@
-import type { Figure } from "../../../presets/figure/figure"
+import type { Figure } from "../../../../presets/figure/figure"
 
 /** The words of a table of figures, in its order. */
 export const wordsOf = <Word extends string>(table: Readonly<Record<Word, unknown>>) =>
