@@ -5,6 +5,7 @@ import { LiveRegion } from "./panels/fields/LiveRegion"
 import { MapFooter } from "./panels/placement/foot/MapFooter"
 import { ToolRail } from "./panels/placement/ToolRail"
 import { TopBar } from "./panels/plans/TopBar"
+import { offlineStore } from "./session/offline/offlineStore"
 import type { ScreenName } from "./session/sessionStore"
 import { stackStore } from "./session/stackStore"
 import { useSession } from "./session/usePlan"
@@ -13,6 +14,7 @@ import { useSession } from "./session/usePlan"
 export function App() {
   const screen = useSession((session) => session.screen)
   const leftHanded = useSession((session) => session.leftHanded)
+  const isNewerReady = useStore(offlineStore, ({ update }) => update !== null)
   const Screen = screens[screen]
   const atChair = screen === "chair"
   return (
@@ -24,6 +26,7 @@ export function App() {
       <Suspense>
         <ServiceBar />
       </Suspense>
+      <Suspense>{isNewerReady && <UpdateOffer />}</Suspense>
       <LiveRegion />
     </div>
   )
@@ -43,6 +46,8 @@ const SheetsScreen = lazy(async () => ({ default: (await import("./sheets/Sheets
 const NextTime = lazy(async () => ({ default: (await import("./panels/timing/NextTime")).NextTime }))
 
 const ServiceBar = lazy(async () => ({ default: (await import("./panels/chair/ServiceBar")).ServiceBar }))
+
+const UpdateOffer = lazy(async () => ({ default: (await import("./panels/plans/UpdateOffer")).UpdateOffer }))
 
 const FoilPanel = lazy(async () => ({ default: (await import("./panels/placement/FoilPanel")).FoilPanel }))
 

@@ -16,3 +16,7 @@ void import("./startUp")
   .then(({ startUp }) => startUp())
   .then(() => import("./panels/placement/techniques/listenToLinks"))
   .then(({ listenToLinks }) => listenToLinks())
+  // The hands have come by then, or never will.
+  .then(() => import("./canvas/hand/paneGestures"))
+  .then(() => import("./afterHands"))
+  .then(({ afterHands }) => afterHands())

@@ -7,6 +7,7 @@ import { usePlan } from "../../session/usePlan"
 import { FileProblems } from "../fields/FileProblems"
 import { Modal } from "../fields/Modal"
 import { OpenFileButton } from "../fields/OpenFileButton"
+import { OnThisDevice } from "./OnThisDevice"
 import { ShelfList } from "./ShelfList"
 import { savePlanToFile } from "./savePlanToFile"
 import { desk, freshPlan } from "./shelfActions"
@@ -41,6 +42,7 @@ export function PlansDialog({ onClose }: { onClose: () => void }) {
         </p>
       )}
       <ShelfList shelf={shelf} openId={plan.id} onOpened={onClose} />
+      <OnThisDevice />
       <p className="aside">
         Plans stay in this browser and leave it only as files. Save one to a file to carry it, or to have it
         twice.

@@ -6,6 +6,7 @@ import { questions } from "./client/questions"
 import { command } from "./command"
 import { common } from "./common"
 import { formula } from "./formula"
+import { offline } from "./offline"
 import { placement } from "./placement"
 import { plans } from "./plans"
 import { problems } from "./problems"
@@ -23,6 +24,7 @@ export const words = (tools: Tools) => ({
   plans: plans(tools),
   client: client(tools, common(tools)),
   cautions: cautions(tools, { ...common(tools), questions }),
+  offline: offline(tools),
   placement: placement(tools),
   techniques: techniques(tools),
   formula: formula(tools),
