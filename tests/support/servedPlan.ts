@@ -55,7 +55,7 @@ export function servedPlan(): Plan {
         tap(5, { kind: "on", foil: first }),
         tap(7, { kind: "on", foil: second }),
         tap(15, { kind: "looked", foil: first, seen }),
-        tap(20, { kind: "alarm", what: "Splash in the eye" }),
+        tap(20, { kind: "alarm", what: "eye" }),
         tap(25, {
           kind: "looked",
           foil: first,

@@ -1,4 +1,4 @@
-import { isLiveService, type LiveService } from "../core/chair/liveService"
+import { type LiveService, liveServiceOf } from "../core/chair/liveService"
 import type { KeptService } from "./shelfDatabase"
 
 /**
@@ -25,7 +25,8 @@ export function forget({ planId, rev }: Pick<KeptService, "planId" | "rev">) {
 /** A service that was still being written when its page went away. */
 export function noted(planId: string): { rev: string; value: LiveService } | null {
   const service = read(planId)
-  return service && isLiveService(service.value) ? { rev: service.rev, value: service.value } : null
+  const value = service && liveServiceOf(service.value)
+  return value ? { rev: service.rev, value } : null
 }
 
 function read(planId: string): KeptService | null {

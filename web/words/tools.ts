@@ -45,6 +45,25 @@ export function toolsOf(locale: string) {
     area: (cm2: number) => `${area(cm2)}${noBreak}cm²`,
     minutes: (value: number, decimals = 0) =>
       `${number(Number(value.toFixed(decimals)) || 0, 0, decimals)}${noBreak}min`,
+    /** Minutes and seconds as a clock shows them: "12:05". */
+    clock: (ms: number) => {
+      const seconds = Math.floor(ms / 1000)
+      return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`
+    },
+    /** A length of time in its largest unit: seconds, minutes or hours. */
+    duration: (ms: number) => durationOf(locale, ms),
+    /** A moment as a clock on the wall shows it, with the seconds. */
+    time: (wallMs: number) => new Intl.DateTimeFormat(locale, { timeStyle: "medium" }).format(wallMs),
+    /** The day of a moment on this device. */
+    day: (wallMs: number) => new Intl.DateTimeFormat(locale, { dateStyle: "medium" }).format(wallMs),
+    /** A moment of this device's own day. */
+    dayAndTime: (wallMs: number) =>
+      new Intl.DateTimeFormat(locale, { dateStyle: "medium", timeStyle: "short" }).format(wallMs),
+    /** Numbers in their order, three and more that follow each other as one run. */
+    runs: (numbers: readonly number[], run: (from: number, to: number) => string) =>
+      runsOf(numbers)
+        .map(([from, to]) => (to - from > 1 ? run(from, to) : from === to ? `${from}` : `${from}, ${to}`))
+        .join(", "),
     /** Two figures with a dash between, one where they are the same. */
     spread,
     /** A count of hairs to two figures: no more are known. */
@@ -82,6 +101,32 @@ function formatOf(locale: string, least: number, most: number): Intl.NumberForma
 
 const listOf = (locale: string, type: Intl.ListFormatType) =>
   new Intl.ListFormat(locale, { style: "long", type })
+
+function durationOf(locale: string, ms: number): string {
+  const minutes = ms / 60_000
+  const [value, unit, decimals] =
+    minutes < 1
+      ? [ms / 1000, "second", 0]
+      : minutes < 60
+        ? [minutes, "minute", 0]
+        : ([minutes / 60, "hour", 1] as const)
+  return new Intl.NumberFormat(locale, {
+    style: "unit",
+    unit: `${unit}`,
+    unitDisplay: "long",
+    maximumFractionDigits: Number(decimals),
+  }).format(Number(value))
+}
+
+function runsOf(numbers: readonly number[]): [from: number, to: number][] {
+  const runs: [number, number][] = []
+  for (const number of numbers) {
+    const last = runs.at(-1)
+    if (last && last[1] === number - 1) last[1] = number
+    else runs.push([number, number])
+  }
+  return runs
+}
 
 function twoFigures(count: number): number {
   const step = 10 ** Math.max(1, Math.floor(Math.log10(Math.max(count, 1))) - 1)

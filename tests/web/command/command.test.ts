@@ -9,7 +9,7 @@ import { framePlan } from "../../support/framePlan"
 const files: Record<string, string> = {
   "plan.json": savePlan(framePlan),
   "broken.json": savePlan(framePlan).replace(`"developerVolume": 20`, `"developerVolume": "strong"`),
-  "old.json": savePlan(framePlan).replace(`"version": 1`, `"version": 99`),
+  "old.json": savePlan(framePlan).replace(`"version": 2`, `"version": 99`),
 }
 function deskWith(written: Map<string, Uint8Array> = new Map()): Desk {
   return {
@@ -90,7 +90,7 @@ describe("the command", () => {
   })
 
   it("tells a good plan from a bad one, naming the field", async () => {
-    expect(JSON.parse((await run("validate plan.json")).out)).toEqual({ ok: true, version: 1, problems: [] })
+    expect(JSON.parse((await run("validate plan.json")).out)).toEqual({ ok: true, version: 2, problems: [] })
     const broken = await run("validate broken.json")
     expect(broken.exit).toBe(2)
     expect(JSON.parse(broken.out).problems[0].path).toBe("mixes[0].developerVolume")

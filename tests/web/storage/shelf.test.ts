@@ -133,7 +133,7 @@ describe("what cannot be read", () => {
       expect((await listAside(shelf)).length).toBe(1)
     })
   it("stays on the shelf when a newer Partline wrote it", async () => {
-    await put('{"kind":"partline-plan","version":2}')
+    await put('{"kind":"partline-plan","version":3}')
     const opened = await openKept(openShelf(name), emptyPlan.id)
     expect(!opened.ok && opened.problems[0].expected).toMatch(/open it with a newer Partline$/)
     expect((await stored("plans")).length).toBe(1)

@@ -1,11 +1,11 @@
-import type { Chair, ChairFoil, LogEntry, Look } from "./chair"
+import type { LookSeen } from "../document/serviceRecord"
+import type { Chair, ChairFoil, LogEntry } from "./chair"
 import { oncePerTap } from "./oncePerTap"
 
 /** What the log says of one foil; times on the service's own clock. */
 export type FoilRecord = {
   id: string
   mapNumber: number
-  name: string
   limitMs: number
   /** First contact: as tapped, or the earliest it can have been where the tap is missing; null while not on. */
   onAtMs: number | null
@@ -17,7 +17,7 @@ export type FoilRecord = {
   looks: readonly FoilLook[]
   recoated: number
 }
-export type FoilLook = { atMs: number; seen: Look }
+export type FoilLook = { atMs: number; seen: LookSeen }
 
 /**
  * The record of every foil, in order of application. A foil without its tap counts as on from the first contact of
@@ -98,7 +98,6 @@ function recordOf(foil: ChairFoil, entries: readonly LogEntry[], place: Place): 
   return {
     id: foil.id,
     mapNumber: foil.mapNumber,
-    name: `Foil ${foil.mapNumber}`,
     limitMs: foil.limitMin * 60_000,
     onAtMs,
     isSettled: settledMs !== null,

@@ -1,5 +1,6 @@
 import type { Plan } from "../document/schema"
 import type { RecordedFoil, ServiceRecord } from "../document/serviceRecord"
+import { liftRecord1 } from "../file/liftService1"
 import { firstLookMin } from "../schedule/scheduleLooks"
 import type { TimedPlan } from "../schedule/timedPlan"
 import type { Chair, ChairBowl, LogEntry } from "./chair"
@@ -100,8 +101,13 @@ export const chairOfRecord = ({ foils, log }: ServiceRecord) => ({
   elapsedMs: log.at(-1)?.atMs ?? 0,
 })
 
-/** Whether what a database gave back is a service: a window of another version may have written it. */
-export const isLiveService = (value: unknown): value is LiveService =>
+/** What a database gave back, where it is a service: a window of another version may have written it. */
+export function liveServiceOf(value: unknown): LiveService | null {
+  if (!isLiveService(value)) return null
+  return { ...value, chair: liftRecord1(value.chair) as Chair }
+}
+
+const isLiveService = (value: unknown): value is LiveService =>
   typeof value === "object" &&
   value !== null &&
   ["planId", "startedAt", "planned", "chair", "endedAt"].every((field) => field in value)

@@ -8,11 +8,12 @@ import { consultationSchema } from "./consultationSchema"
 import { hairlineSchema, whorlSchema, wornPartingSchema } from "./hairlineSchema"
 import { planKind, planVersion } from "./planKind"
 import { salonSchema } from "./salonSchema"
-import { alarmSchema, serviceSchema, timingSchema } from "./timingSchema"
+import { alarmSchema, serviceSchema } from "./serviceSchema"
+import { timingSchema } from "./timingSchema"
 import { toningSchema } from "./toningSchema"
 import { workingSectionsSchema } from "./workingSectionsSchema"
 
-/** The plan as it is written to a file, version 1. The file door is the only place that checks against it. */
+/** The plan as it is written to a file, version 2. The file door is the only place that checks against it. */
 
 const caliper = group({
   kind: z.literal("caliper"),
@@ -59,6 +60,17 @@ const mixSchema = group({
   additives: z.optional(list(line(letters.name), counts.additives, "additives")),
 })
 
+const drawing = {
+  head: headSchema,
+  hair: hairSchema,
+  mixes: list(mixSchema, counts.mixes, "mixes"),
+  sections: list(sectionSchema, counts.sections, "sections"),
+  /** What is toned with after rinsing. */
+  toning: z.optional(toningSchema),
+  /** Partings without hair taken that divide the head, and what lies between them. */
+  workingSections: z.optional(workingSectionsSchema),
+}
+
 export const planSchema = group({
   kind: z.literal(planKind),
   version: z.literal(planVersion),
@@ -66,31 +78,26 @@ export const planSchema = group({
   name: line(letters.name),
   date: day,
   client: group({ initials: line(letters.initials) }),
-  head: headSchema,
-  hair: hairSchema,
-  mixes: list(mixSchema, counts.mixes, "mixes"),
-  sections: list(sectionSchema, counts.sections, "sections"),
+  ...drawing,
   consultation: z.optional(consultationSchema),
-  /** What is toned with after rinsing. */
-  toning: z.optional(toningSchema),
   /** How the visit is to be timed; a plan without it is timed in the usual way. */
   timing: z.optional(timingSchema),
   /** Sheets, bottles, prices and learnt figures of the salon that rule the plan. */
   salon: z.optional(salonSchema),
-  /** What happened at the chair the last time. */
-  service: z.optional(serviceSchema),
+  /** What happened at the chair the last time, with the drawing that was carried out. */
+  service: z.optional(z.extend(serviceSchema, { drawn: z.optional(group(drawing)) })),
   /** What happened at the services before that one. */
   earlier: z.optional(list(serviceSchema, counts.services, "services")),
   /** Foils kept for another day, as they were drawn. */
   later: z.optional(list(sectionSchema, counts.sections, "sections")),
   /** What the red button was touched for while no service was going on. */
   alarms: z.optional(list(alarmSchema, counts.taps, "alarms")),
-  /** Partings without hair taken that divide the head, and what lies between them. */
-  workingSections: z.optional(workingSectionsSchema),
   note: lines(letters.note),
 })
 
 export type Plan = Readonly<z.infer<typeof planSchema>>
+/** What happened at the last service, as done: the drawing is as it was carried out. */
+export type DoneService = NonNullable<Plan["service"]>
 export type Mix = Plan["mixes"][number]
 
 /** A change of the plan: a pure function to the plan after it, or the reason why it cannot be. */

@@ -53,6 +53,8 @@ export const limits = {
   heatC: limit(30, 60, "°C"),
   placeMin: limit(0.1, 60, "minutes"),
   serviceMs: limit(0, 86_400_000, "milliseconds"),
+  // A device that lay in a drawer for ten years.
+  clockMs: limit(0, 315_360_000_000, "milliseconds"),
   // The scale of ten levels, black to lightest blonde.
   level: limit(1, 10),
   ageYears: limit(1, 120, "years"),
@@ -97,6 +99,9 @@ export const counts = {
   tests: { low: 0, high: 40 },
   passes: { low: 0, high: 100 },
   people: { low: 0, high: 2 },
+  bowls: { low: 0, high: 100 },
+  /** The root melt, the mid-lengths and the hairline. */
+  toners: { low: 0, high: 3 },
   breaks: { low: 0, high: 8 },
   /** As many as presets/lift.ts narrows by. */
   strandRows: { low: 0, high: 6 },

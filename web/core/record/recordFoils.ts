@@ -55,11 +55,14 @@ function realOf(record: FoilRecord | undefined): Pick<RecordFoil, "real" | "look
     looks: [
       ...looks.map(({ atMs, seen: { level, stretch, comfort, moist } }) => {
         const odd = [
-          ...(stretch === "ok" ? [] : [`stretch ${stretch}`]),
-          ...(comfort === "ok" ? [] : [`scalp ${comfort}`]),
-          ...(moist ? [] : ["dry"]),
+          ...(stretch === "ok" || stretch === null ? [] : [`stretch ${stretch}`]),
+          ...(comfort === "ok" || comfort === null ? [] : [`scalp ${comfort}`]),
+          ...(moist === false ? ["dry"] : []),
         ]
-        return [`${Math.round(toMin(atMs - onAtMs))} min: level ${level}`, ...odd].join(", ")
+        return [
+          `${Math.round(toMin(atMs - onAtMs))} min: ${level === null ? "checked" : `level ${level}`}`,
+          ...odd,
+        ].join(", ")
       }),
       ...(recoated > 0 ? [recoated === 1 ? "re-coated" : `re-coated ${recoated} times`] : []),
     ],

@@ -4,6 +4,7 @@ import { restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
 import { useRest } from "../../session/chair/useRest"
+import { useWords } from "../../session/words"
 import { endService } from "./chairActions"
 
 /** The next bowl to mix, the common rinse, and the end when all is off. */
@@ -14,13 +15,14 @@ export function BowlAndRinse() {
   const isAllOn = useService((chair) => standingOf(chair).nextId === null)
   const bowls = useRest((rest) => rest.bowls.length) ?? 0
   const mix = useRest((rest) => rest.bowls.at(mixed)?.mix)
+  const w = useWords().chair.floor
   return (
     <div className="touches">
       {!isAllOn && mix && (
         <button type="button" className="touch" onClick={() => tap({ kind: "mixed" })}>
-          Mix {mix} now
+          {w.mixNow(mix)}
           <small>
-            bowl {mixed + 1} of {bowls}, for minute{" "}
+            {w.bowlFor({ bowl: mixed + 1, of: bowls })}{" "}
             <Ticking of={restStore} words={({ rest }) => rest?.bowls.at(mixed)?.atMin ?? ""} />
           </small>
         </button>
@@ -28,13 +30,13 @@ export function BowlAndRinse() {
       <HeatTap />
       {onNow > 0 && (
         <button type="button" className="touch" onClick={() => tap({ kind: "rinsed" })}>
-          Rinse now
-          <small>all {onNow} that are on</small>
+          {w.rinseNow}
+          <small>{w.allOfThem(onNow)}</small>
         </button>
       )}
       {(isAllOff || onNow === 0) && (
         <button type="button" className={isAllOff ? "touch giant" : "touch"} onClick={endService}>
-          End the service
+          {w.end}
         </button>
       )}
     </div>
@@ -48,18 +50,19 @@ function HeatTap() {
     if (heat) return [chair.heatMin ?? 0, heat.offAtMs === null ? "on" : "over"]
     return [chair.heatMin ?? 0, standingOf(chair).nextId === null ? "to come" : "too soon"]
   }) ?? [0, "over"]
+  const w = useWords().chair.floor
   if (state === "on")
     return (
       <button type="button" className="touch strong" onClick={() => tap({ kind: "heat-off" })}>
-        Heat off
-        <small>then look and let cool</small>
+        {w.heatOff}
+        <small>{w.thenCheck}</small>
       </button>
     )
   if (minutes === 0 || state !== "to come") return null
   return (
     <button type="button" className="touch" onClick={() => tap({ kind: "heat-on" })}>
-      Heat on
-      <small>{minutes} min, then look</small>
+      {w.heatOn}
+      <small>{w.heatFor(minutes)}</small>
     </button>
   )
 }

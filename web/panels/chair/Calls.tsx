@@ -2,13 +2,15 @@ import { useEffect, useRef } from "react"
 import { useStore } from "zustand"
 import { useShallow } from "zustand/react/shallow"
 import { chairHabits } from "../../../presets/chair/emergencies"
-import { callWords, spokenCall } from "../../core/chair/callWords"
+import { callCode } from "../../core/chair/callCode"
 import type { Chair } from "../../core/chair/chair"
 import { callsShown, type DueCall, dueCalls } from "../../core/chair/dueCalls"
 import { announce } from "../../session/announcements"
 import { chairStore, tap } from "../../session/chair/chairStore"
 import { type Signal, sound } from "../../session/chair/signals"
 import { Ticking } from "../../session/chair/Ticking"
+import { useWords, words } from "../../session/words"
+import { say } from "../../words/say"
 
 const ahead = {
   lookMs: chairHabits.callLookAheadMin * 60_000,
@@ -43,19 +45,21 @@ export function Calls({ onChoose }: { onChoose: (foil: string) => void }) {
     chairStore,
     useShallow(() => callsNow().shown.map(keyOf)),
   )
+  const w = useWords().chair.calls
   return (
-    <ul className="calls" aria-label="Due">
+    <ul className="calls" aria-label={w.due}>
       {keys.slice(0, mostShown).map((key) => (
         <li key={key}>
           <Call callKey={key} onChoose={onChoose} />
         </li>
       ))}
-      {keys.length > mostShown && <li>and {keys.length - mostShown} more</li>}
+      {keys.length > mostShown && <li>{w.more(keys.length - mostShown)}</li>}
     </ul>
   )
 }
 
 function Call({ callKey, onChoose }: { callKey: string; onChoose: (foil: string) => void }) {
+  const w = useWords().chair.calls
   const call = callOf(callKey)
   if (!call) return null
   const { stage, ids, bowl } = call
@@ -67,10 +71,10 @@ function Call({ callKey, onChoose }: { callKey: string; onChoose: (foil: string)
         of={chairStore}
         words={() => {
           const now = callOf(callKey)
-          return now ? callWords(now) : ""
+          return now ? say(w.shown, callCode(now)) : ""
         }}
       />
-      {bowl && <small>tap once it is mixed afresh</small>}
+      {bowl && <small>{w.freshBowl}</small>}
     </button>
   )
 }
@@ -96,7 +100,7 @@ export function useCallOut() {
           isOver && before !== undefined && nowMs - before >= chairHabits.callAgainSeconds * 1000
         if (before !== undefined && !isAgain) continue
         called.current.set(key, nowMs)
-        announce(spokenCall(call))
+        announce(say(words().chair.calls.spoken, callCode(call)))
         sound(isOver ? "late" : call.kind === "bowl" ? bowlSignals[call.stage] : signals[call.stage])
       }
     }

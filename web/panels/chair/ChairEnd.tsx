@@ -1,5 +1,6 @@
 import type { Plan } from "../../core/document/schema"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
+import { useWords } from "../../session/words"
 import { ChairLessons } from "../timing/ChairLessons"
 import { PlannedAndReal } from "../timing/PlannedAndReal"
 import { startService } from "./chairActions"
@@ -9,12 +10,17 @@ export const ChairEnd = ({ plan, timed }: { plan: Plan; timed: TimedPlan }) => (
   <section className="chair-page page">
     <PlannedAndReal plan={plan} />
     <ChairLessons plan={plan} />
-    {timed.ok && (
-      <p>
-        <button type="button" className="touch" onClick={() => startService(plan, timed)}>
-          Start another service of this plan
-        </button>
-      </p>
-    )}
+    {timed.ok && <Again plan={plan} timed={timed} />}
   </section>
 )
+
+function Again({ plan, timed }: { plan: Plan; timed: Extract<TimedPlan, { ok: true }> }) {
+  const { again } = useWords().chair.floor
+  return (
+    <p>
+      <button type="button" className="touch" onClick={() => startService(plan, timed)}>
+        {again}
+      </button>
+    </p>
+  )
+}

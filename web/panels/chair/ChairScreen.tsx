@@ -6,6 +6,7 @@ import { timedPlan } from "../../core/schedule/timedPlan"
 import { isRunning, openChair } from "../../session/chair/chairStore"
 import { useChair } from "../../session/chair/useChair"
 import { usePlan } from "../../session/usePlan"
+import { useWords } from "../../session/words"
 import { ChairBar } from "./ChairBar"
 import { ChairEnd } from "./ChairEnd"
 import { ChairStart } from "./ChairStart"
@@ -21,12 +22,13 @@ export function ChairScreen() {
   const isOther = useChair((state) => state.planId !== plan.id && isRunning(state))
   const stage = useChair(({ live }) => (live === null ? "start" : live.endedAt ? "end" : "running"))
   const [isAlarm, setAlarm] = useState(false)
+  const { title } = useWords().chair
   useEffect(() => followPlan(plan.id, timed), [plan.id, timed])
-  if (isAlarm) return <RedButton plan={plan} onBack={() => setAlarm(false)} />
+  if (isAlarm) return <RedButton plan={plan} about={null} onBack={() => setAlarm(false)} />
   if (isOther) return <OtherService onAlarm={() => setAlarm(true)} />
   return (
     <main className="chair">
-      <h1 className="unseen">At the chair</h1>
+      <h1 className="unseen">{title}</h1>
       <ChairBar stage={stage} onAlarm={() => setAlarm(true)} />
       {hold === "elsewhere" && <Elsewhere planId={plan.id} />}
       {hold !== "opening" && stage === "start" && <ChairStart plan={plan} timed={timed} />}
@@ -37,31 +39,35 @@ export function ChairScreen() {
 }
 
 /** One window keeps one clock: a second client's chair is opened in a second window. */
-const OtherService = ({ onAlarm }: { onAlarm: () => void }) => (
-  <main className="chair">
-    <h1 className="unseen">At the chair</h1>
-    <div className="chair-page">
-      <p className="large">
-        The service of another plan goes on in this window. Open this plan in a second window to run both.
-      </p>
-      <button type="button" className="touch giant" onClick={() => void goToChair()}>
-        To that service
-      </button>
-      <button type="button" className="touch red" onClick={onAlarm}>
-        Something is wrong
-      </button>
-      <button type="button" className="touch" onClick={leaveChair}>
-        Leave
+function OtherService({ onAlarm }: { onAlarm: () => void }) {
+  const { title, bar, elsewhere } = useWords().chair
+  return (
+    <main className="chair">
+      <h1 className="unseen">{title}</h1>
+      <div className="chair-page">
+        <p className="large">{elsewhere.otherPlan}</p>
+        <button type="button" className="touch giant" onClick={() => void goToChair()}>
+          {elsewhere.toThat}
+        </button>
+        <button type="button" className="touch red" onClick={onAlarm}>
+          {bar.alarm}
+        </button>
+        <button type="button" className="touch" onClick={leaveChair}>
+          {bar.leave}
+        </button>
+      </div>
+    </main>
+  )
+}
+
+function Elsewhere({ planId }: { planId: string }) {
+  const { controlled, takeOver } = useWords().chair.elsewhere
+  return (
+    <div className="elsewhere" role="alert">
+      <p>{controlled}</p>
+      <button type="button" className="touch" onClick={() => void openChair(planId, true)}>
+        {takeOver}
       </button>
     </div>
-  </main>
-)
-
-const Elsewhere = ({ planId }: { planId: string }) => (
-  <div className="elsewhere" role="alert">
-    <p>Another window holds this chair. Here it can be watched.</p>
-    <button type="button" className="touch" onClick={() => void openChair(planId, true)}>
-      Take it over here
-    </button>
-  </div>
-)
+  )
+}

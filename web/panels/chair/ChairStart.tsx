@@ -11,8 +11,8 @@ import { startService } from "./chairActions"
 
 /** Before minute 0: what is to come, and what holds it. */
 export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
-  const { cautions } = useWords()
   const hold = useChair((state) => state.hold)
+  const { chair: w, cautions } = useWords()
   if (!timed.ok)
     return (
       <section className="chair-page">
@@ -28,30 +28,26 @@ export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
   return (
     <section className="chair-page">
       <p className="large">
-        {foils.length === 1 ? "1 foil" : `${foils.length} foils`},{" "}
-        {bowls.length === 1 ? "1 bowl" : `${bowls.length} bowls`}, {spanText(timed.schedule.chairMin)} in the
-        chair.
+        {w.start.ahead({ foils: foils.length, bowls: bowls.length, span: spanText(timed.schedule.chairMin) })}
       </p>
       {stops.map(({ rule, mixes, why }) => (
         <p className="said refused" key={`${rule}${mixes ?? ""}`}>
           {say(cautions.why, why)}
         </p>
       ))}
-      {stops.length > 0 && <p className="large">{cautions.panel.chair}</p>}
+      {stops.length > 0 && <p className="large">{w.start.stopped}</p>}
       <button
         type="button"
         className="touch giant"
         disabled={stops.length > 0 || hold !== "held"}
         onClick={() => startService(plan, timed)}
       >
-        Start: first parting
+        {w.start.begin}
       </button>
-      <p>
-        The clock runs from here. It goes on through reload and sleep. Tap each foil as the product first
-        touches the hair.
-      </p>
+      <p>{w.start.clock}</p>
+      <p>{w.start.reach}</p>
       {deviceLacks(thisDevice()).map((lack) => (
-        <p key={lack}>{lack}</p>
+        <p key={lack}>{w.device[lack]}</p>
       ))}
     </section>
   )

@@ -2,6 +2,7 @@ import { onNow } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
 import { tap } from "../../session/chair/chairStore"
 import { useService } from "../../session/chair/useChair"
+import { useWords } from "../../session/words"
 import { LookPad } from "./LookPad"
 
 type Props = {
@@ -14,8 +15,10 @@ type Props = {
 
 /** What can be done with the foil that is chosen. */
 export function FoilActions({ foil, plan, isLooking, onLook, onDone }: Props) {
-  const name = useService((chair) => onNow(chair, foil)?.name)
-  if (!foil || !name) return <p className="large hint">Touch a foil to say what you did with it.</p>
+  const number = useService((chair) => onNow(chair, foil)?.mapNumber)
+  const w = useWords().chair.floor
+  if (!foil || !number) return <p className="large hint">{w.tapFoil}</p>
+  const name = w.foilName(number)
   if (isLooking)
     return (
       <LookPad
@@ -37,13 +40,13 @@ export function FoilActions({ foil, plan, isLooking, onLook, onDone }: Props) {
     <fieldset className="touches">
       <legend className="label">{name}</legend>
       <button type="button" className="touch strong" onClick={() => onLook(true)}>
-        Looked
+        {w.checked}
       </button>
       <button type="button" className="touch strong" onClick={() => did("off")}>
-        Off
+        {w.off}
       </button>
       <button type="button" className="touch" onClick={() => did("re-coated")}>
-        Re-coated
+        {w.reCoated}
       </button>
     </fieldset>
   )

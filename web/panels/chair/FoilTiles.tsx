@@ -6,6 +6,8 @@ import { chairStore } from "../../session/chair/chairStore"
 import { type RestState, restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
+import { useWords } from "../../session/words"
+import type { ChairWords } from "../../words/en/chair/chair"
 
 type Props = { chosen: string | null; onChoose: (foil: string) => void }
 
@@ -13,9 +15,10 @@ type Props = { chosen: string | null; onChoose: (foil: string) => void }
 export const FoilTiles = memo(function FoilTiles({ chosen, onChoose }: Props) {
   const onNow = useService((chair) => standingOf(chair).onNow) ?? []
   const past = useService(pastNow) ?? []
-  if (onNow.length === 0) return <p className="large">Nothing is on.</p>
+  const w = useWords().chair.floor
+  if (onNow.length === 0) return <p className="large">{w.noneOn}</p>
   return (
-    <ul className="tiles" aria-label="Foils that are on">
+    <ul className="tiles" aria-label={w.foilsOn}>
       {onNow.map(({ id, mapNumber, onAtMs, limitMs, isTapped }) => (
         <Tile
           key={id}
@@ -40,6 +43,7 @@ type TileProps = Pick<FoilRecord, "id" | "mapNumber" | "onAtMs" | "limitMs" | "i
 }
 
 const Tile = memo(function Tile({ id, mapNumber, isTapped, isChosen, isPast, onChoose, ...on }: TileProps) {
+  const w = useWords().chair.floor
   return (
     <li>
       <button
@@ -49,19 +53,20 @@ const Tile = memo(function Tile({ id, mapNumber, isTapped, isChosen, isPast, onC
         onClick={() => onChoose(id)}
       >
         <b>
-          <span className="unseen">Foil </span>
+          <span className="unseen">{w.foil} </span>
           {mapNumber}
         </b>
         <span className="tile-min">
-          <Ticking of={chairStore} words={({ live }) => minutesOn(on, live?.chair.elapsedMs ?? 0)} /> min
+          <Ticking of={chairStore} words={({ live }) => minutesOn(on, live?.chair.elapsedMs ?? 0)} />{" "}
+          {w.minutes}
         </span>
         <small>
           {isPast ? (
-            `never past ${on.limitMs / 60_000}: off now`
+            w.offNow(on.limitMs / 60_000)
           ) : isTapped ? (
-            <Ticking of={restStore} words={(state) => offWords(state, id)} />
+            <Ticking of={restStore} words={(state) => offWords(state, id, w)} />
           ) : (
-            "counted from earliest"
+            w.countedFromEarliest
           )}
         </small>
       </button>
@@ -69,7 +74,7 @@ const Tile = memo(function Tile({ id, mapNumber, isTapped, isChosen, isPast, onC
   )
 })
 
-function offWords({ rest }: RestState, id: string): string {
+function offWords({ rest }: RestState, id: string, { offAbout }: ChairWords["floor"]): string {
   const atMin = rest?.offAtMin[id]
-  return atMin === undefined ? "" : `off at about ${atMin}:00`
+  return atMin === undefined ? "" : offAbout(atMin)
 }

@@ -2,26 +2,12 @@ import { useEffect, useRef, useState } from "react"
 import { levelScale } from "../../../presets/timing/lift"
 import { recordsOf } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
-import type { LookSeen } from "../../core/document/serviceRecord"
+import { comforts, type LookSeen, stretches } from "../../core/document/serviceRecord"
 import { goalOfPlan } from "../../core/lift/liftOfPlan"
 import { chairStore, tap } from "../../session/chair/chairStore"
+import { useWords } from "../../session/words"
 
 type Props = { foil: string; name: string; plan: Plan; onClose: () => void }
-
-const stretches = [
-  { value: "ok", label: "Ok" },
-  { value: "soft", label: "Soft" },
-  { value: "stop", label: "Stop" },
-] as const
-const comforts = [
-  { value: "ok", label: "Ok" },
-  { value: "warm", label: "Warm" },
-  { value: "burning", label: "Burning" },
-] as const
-const wets = [
-  { value: "yes", label: "Moist" },
-  { value: "no", label: "Dry" },
-] as const
 
 const levelStep = 0.5
 const unknownLevel = 7
@@ -32,6 +18,7 @@ export function LookPad({ foil, name, plan, onClose }: Props) {
   const [stretch, setStretch] = useState<LookSeen["stretch"] | null>(null)
   const [comfort, setComfort] = useState<LookSeen["comfort"] | null>(null)
   const [wet, setWet] = useState<"yes" | "no" | null>(null)
+  const w = useWords().chair.floor.check
   const pad = useRef<HTMLElement>(null)
   useEffect(() => {
     pad.current?.scrollIntoView({ block: "nearest" })
@@ -44,30 +31,35 @@ export function LookPad({ foil, name, plan, onClose }: Props) {
     onClose()
   }
   return (
-    <section ref={pad} className="look-pad" aria-label={`${name}: what you saw`}>
+    <section ref={pad} className="look-pad" aria-label={w.seen(name)}>
       <fieldset className="touches">
-        <legend className="label">{name}: level seen</legend>
-        <button
-          type="button"
-          className="touch"
-          aria-label="Half a level darker"
-          onClick={() => move(-levelStep)}
-        >
+        <legend className="label">{w.level(name)}</legend>
+        <button type="button" className="touch" aria-label={w.darker} onClick={() => move(-levelStep)}>
           −
         </button>
         <output className="level-seen">{level}</output>
-        <button
-          type="button"
-          className="touch"
-          aria-label="Half a level lighter"
-          onClick={() => move(levelStep)}
-        >
+        <button type="button" className="touch" aria-label={w.lighter} onClick={() => move(levelStep)}>
           +
         </button>
       </fieldset>
-      <Touches legend="Stretch" options={stretches} value={stretch} onChange={setStretch} />
-      <Touches legend="Scalp" options={comforts} value={comfort} onChange={setComfort} />
-      <Touches legend="Product" options={wets} value={wet} onChange={setWet} />
+      <Touches
+        legend={w.stretch}
+        options={optionsOf(stretches, w.stretches)}
+        value={stretch}
+        onChange={setStretch}
+      />
+      <Touches
+        legend={w.scalp}
+        options={optionsOf(comforts, w.comforts)}
+        value={comfort}
+        onChange={setComfort}
+      />
+      <Touches
+        legend={w.product}
+        options={optionsOf(wets, { yes: w.moist, no: w.dry })}
+        value={wet}
+        onChange={setWet}
+      />
       <div className="touches">
         <button
           type="button"
@@ -75,15 +67,20 @@ export function LookPad({ foil, name, plan, onClose }: Props) {
           disabled={stretch === null || comfort === null || wet === null}
           onClick={write}
         >
-          Write it down
+          {w.save}
         </button>
         <button type="button" className="touch" onClick={onClose}>
-          Not now
+          {w.notNow}
         </button>
       </div>
     </section>
   )
 }
+
+const wets = ["yes", "no"] as const
+
+const optionsOf = <Value extends string>(values: readonly Value[], labels: Readonly<Record<Value, string>>) =>
+  values.map((value) => ({ value, label: labels[value] }))
 
 type TouchesProps<Value extends string> = {
   legend: string

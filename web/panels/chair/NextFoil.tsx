@@ -9,6 +9,8 @@ import { type ChairState, chairStore, tap } from "../../session/chair/chairStore
 import { restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
+import { useWords } from "../../session/words"
+import type { ChairWords } from "../../words/en/chair/chair"
 import { HeadFigure } from "../fields/HeadFigure"
 import { type FoilView, foilViews } from "../timing/chart/foilShapes"
 
@@ -17,40 +19,42 @@ export function NextFoil({ plan }: { plan: Plan }) {
   const id = useService((chair) => standingOf(chair).nextId)
   const foil = plan.sections.filter(isFoil).find((each) => each.id === id)
   const where = useMemo(() => foil && whereOf(foil, headOf(plan)), [foil, plan])
-  if (!foil) return <p className="large">Every foil is on.</p>
+  const w = useWords().chair.floor
+  if (!foil) return <p className="large">{w.allOn}</p>
   return (
     <>
       <div className="next-foil">
         <div>
-          <p className="label">Next foil</p>
+          <p className="label">{w.nextFoil}</p>
           <p className="next-number">{foil.mapNumber}</p>
           <p className="large">
-            {kindWords[foil.kind]}, {where}, <b className="nowrap">mix {foil.mix}</b>
+            {kindWords[foil.kind]}, {where}, <b className="nowrap">{w.mix(foil.mix)}</b>
           </p>
           <p>
-            <Ticking of={chairStore} words={(state) => whenWords(state, foil.id)} />
+            <Ticking of={chairStore} words={(state) => whenWords(state, foil.id, w)} />
           </p>
         </div>
         <Where plan={plan} id={foil.id} />
       </div>
       <OnTaps foil={foil} timing={plan.timing} />
       <button type="button" className="touch" onClick={() => tap({ kind: "missed-on", foil: foil.id })}>
-        It has been on for a while: the tap was missed
+        {w.wentOnEarlier}
       </button>
     </>
   )
 }
 
 /** When a foil goes on as the rest is planned now: "At minute 12", and "Now" from half a minute before. */
-const whenWords = ({ live }: ChairState, id: string) => {
+const whenWords = ({ live }: ChairState, id: string, w: ChairWords["floor"]) => {
   const atMin = restStore.getState().rest?.onAtMin[id]
   if (!live || atMin === undefined) return ""
-  return live.chair.elapsedMs / 60_000 + 0.5 > atMin ? "Now" : `At minute ${Math.round(atMin)}`
+  return live.chair.elapsedMs / 60_000 + 0.5 > atMin ? w.now : w.atMinute(atMin)
 }
 
 /** One tap for the foil; with two pairs of hands one for each, so that each one's pace is learnt. */
 function OnTaps({ foil: { id, mapNumber }, timing }: { foil: Foil; timing: Plan["timing"] }) {
-  const words = `Foil ${mapNumber} is on`
+  const w = useWords().chair.floor
+  const words = w.isOn(mapNumber)
   if (timing?.hands !== 2)
     return (
       <button type="button" className="touch giant" onClick={() => tap({ kind: "on", foil: id })}>
@@ -68,7 +72,7 @@ function OnTaps({ foil: { id, mapNumber }, timing }: { foil: Foil; timing: Plan[
           onClick={() => tap({ kind: "on", foil: id, by })}
         >
           {words}
-          <small>by {(by === 1 ? first : second)?.trim() || `${by === 1 ? "first" : "second"} pair`}</small>
+          <small>{w.by((by === 1 ? first : second)?.trim() || (by === 1 ? w.colourist : w.assistant))}</small>
         </button>
       ))}
     </div>

@@ -1,15 +1,17 @@
-import { type RestState, restStore } from "../../session/chair/restStore"
+import { restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useRest } from "../../session/chair/useRest"
+import { useWords } from "../../session/words"
 
 /** How the rest of the service stands after what has happened. */
 export function Outlook() {
   const rules = useRest((rest) => rest.conflicts.map(({ rule }) => rule))
+  const { chair } = useWords()
   if (rules === null) return null
   return (
     <div className="outlook">
       <p>
-        <Ticking of={restStore} words={standWords} />
+        <Ticking of={restStore} words={({ rest }) => (rest ? chair.floor.outlook(rest) : "")} />
       </p>
       {rules.map((rule) => (
         <p className="said refused" key={rule}>
@@ -22,6 +24,3 @@ export function Outlook() {
     </div>
   )
 }
-
-const standWords = ({ rest }: RestState) =>
-  `As it stands: last foil on at minute ${rest?.lastOnMin}, all off at minute ${rest?.rinseMin}.`

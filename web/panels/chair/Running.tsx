@@ -4,6 +4,7 @@ import type { Plan } from "../../core/document/schema"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
 import { useService } from "../../session/chair/useChair"
 import { useRestKeeper } from "../../session/chair/useRest"
+import { useWords } from "../../session/words"
 import { BowlAndRinse } from "./BowlAndRinse"
 import { Calls } from "./Calls"
 import { FoilActions } from "./FoilActions"
@@ -14,6 +15,7 @@ import { Outlook } from "./Outlook"
 /** The service while it goes on: what is next, what is due, and every foil that is on. */
 export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
   useRestKeeper(timed)
+  const w = useWords().chair.floor
   const [chosen, choose] = useState<string | null>(null)
   const [lookedAt, lookAt] = useState<string | null>(null)
   const isOn = useService((chair) => onNow(chair, chosen) !== undefined)
@@ -22,11 +24,11 @@ export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
     <>
       <Calls onChoose={choose} />
       <div className="chair-floor">
-        <section className="next" aria-label="Next">
+        <section className="next" aria-label={w.next}>
           <NextFoil plan={plan} />
           <BowlAndRinse />
         </section>
-        <section className="on-now" aria-label="On now">
+        <section className="on-now" aria-label={w.onNow}>
           {/* A look has the whole side while it is written down: nothing it asks for may lie below the fold. */}
           {!isLooking && <FoilTiles chosen={chosen} onChoose={choose} />}
           <FoilActions

@@ -1,6 +1,7 @@
 import { standingOf } from "../../core/chair/chairRecord"
 import { beginService, recordOfService, withFoilsOf } from "../../core/chair/liveService"
 import type { Plan } from "../../core/document/schema"
+import type { AlarmTap } from "../../core/document/serviceRecord"
 import { addAlarm } from "../../core/edits/plan/addAlarm"
 import { setService } from "../../core/edits/plan/setService"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
@@ -11,6 +12,7 @@ import { wakeSound } from "../../session/chair/signals"
 import { commit } from "../../session/commit"
 import { planStore } from "../../session/planStore"
 import { sessionStore } from "../../session/sessionStore"
+import { words } from "../../session/words"
 import { desk, openFromShelf } from "../plans/shelfActions"
 
 type Timed = Extract<TimedPlan, { ok: true }>
@@ -35,9 +37,8 @@ export function endService() {
   const { live } = chairStore.getState()
   if (!live) return
   const { onNow } = standingOf(live.chair)
-  if (onNow.length > 0)
-    return announceRefusal(`${onNow.map(({ name }) => name).join(", ")}: still on. Tap off or rinse first.`)
-  if (!commit("Keep what happened at the chair", setService(recordOfService(live)))) return
+  if (onNow.length > 0) return announceRefusal(words().chair.stillOn(onNow.map(({ mapNumber }) => mapNumber)))
+  if (!commit({ chapter: "chair", code: "keep-service" }, setService(recordOfService(live)))) return
   setLive({ ...live, endedAt: new Date().toISOString() })
 }
 
@@ -46,21 +47,20 @@ export async function goToChair() {
   const { planId } = chairStore.getState()
   if (planId !== null && planId !== planStore.getState().present.id) {
     const opened = await openFromShelf(desk, planId)
-    if (!opened.ok)
-      return announceRefusal(`The plan of that service was not opened: ${opened.problems[0].expected}`)
+    if (!opened.ok) return announceRefusal(words().chair.elsewhere.notOpened(opened.problems[0].expected))
   }
   sessionStore.setState({ screen: "chair" })
 }
 
 /** The red button never waits: it takes the chair over if need be, and writes with the plan where no service goes on. */
-export async function logAlarm(what: string) {
+export async function logAlarm(alarm: Omit<AlarmTap, "kind">) {
   const { planId, hold } = chairStore.getState()
   if (!isRunning(chairStore.getState())) {
-    commit("Write down what went wrong", addAlarm(what, new Date().toISOString()))
+    commit({ chapter: "chair", code: "keep-alarm" }, addAlarm(alarm, new Date().toISOString()))
     return
   }
   if (planId !== null && hold !== "held") await openChair(planId, true)
-  tap({ kind: "alarm", what })
+  tap({ kind: "alarm", ...alarm })
 }
 
 export const leaveChair = () => sessionStore.setState({ screen: "timing" })

@@ -1,7 +1,7 @@
 import { createStore } from "zustand/vanilla"
 import type { Tap } from "../../core/chair/chair"
 import { type Answer, passTime, tapChair } from "../../core/chair/chairClock"
-import { isLiveService, type LiveService } from "../../core/chair/liveService"
+import { type LiveService, liveServiceOf } from "../../core/chair/liveService"
 import { newId } from "../../core/document/newId"
 import { browserShelf } from "../../storage/browserShelf"
 import { type ChairLock, holdChair } from "../../storage/chairLock"
@@ -10,6 +10,8 @@ import { forgetTime, goesOnFrom, noteTime, withNotedTime } from "../../storage/c
 import { keepService, readService } from "../../storage/shelfServices"
 import { changedElsewhere } from "../../storage/shelfWords"
 import { announce, announceRefusal } from "../announcements"
+import { words } from "../words"
+import { chairSaid, type Said } from "./chairSaid"
 import { readClocks } from "./deviceClock"
 
 /** The chair of a plan: opening, held by this window, or watched while another window holds it; null for no chair. */
@@ -18,7 +20,7 @@ export type ChairState = {
   hold: "opening" | "held" | "elsewhere"
   live: LiveService | null
   /** The last thing the clock had to say, and whether it refused a tap. */
-  said: { text: string; refused: boolean } | null
+  said: { what: readonly Said[]; refused: boolean } | null
   /** Why the service is not on the disk. */
   notKept: string | null
 }
@@ -86,10 +88,11 @@ async function readKept(planId: string): Promise<LiveService | null> {
   const kept = await readService(browserShelf, planId).catch(() => undefined)
   if (kept) knownRevs.add(kept.rev)
   const found = noted(planId) ?? kept
-  if (!found || !isLiveService(found.value)) return null
+  const live = found && liveServiceOf(found.value)
+  if (!live) return null
   knownRevs.add(found.rev)
   rev = found.rev
-  return withNotedTime(found.value, rev)
+  return withNotedTime(live, rev)
 }
 
 /** Puts a service on the screen and on the disk in the same tick. */
@@ -101,8 +104,7 @@ export function setLive(live: LiveService) {
 export function tap(what: Tap | { kind: "undo" }) {
   const { live, hold } = chairStore.getState()
   if (!live || live.endedAt) return
-  if (hold !== "held")
-    return say({ text: "Another window holds this chair. Take it over first.", refused: true })
+  if (hold !== "held") return say({ what: [{ code: "held-in-another-window" }], refused: true })
   // What was said of the tap before is over with this one.
   chairStore.setState({ said: null })
   take(tapChair(live.chair, what, { at: readClocks(), revision: live.chair.revision }), live)
@@ -115,18 +117,19 @@ export function tick() {
   if (!live || live.endedAt) return
   const passed = passTime(live.chair, readClocks())
   take(passed, live)
-  if (passed.said) keep()
+  if (passed.said.length > 0) keep()
 }
 
 function take({ chair, said, refused }: Answer, live: LiveService) {
   chairStore.setState({ live: { ...live, chair } })
-  if (said) say({ text: said, refused })
+  if (said.length > 0) say({ what: said, refused })
 }
 
-function say(said: { text: string; refused: boolean }) {
+function say(said: NonNullable<ChairState["said"]>) {
   chairStore.setState({ said })
-  if (said.refused) announceRefusal(said.text)
-  else announce(said.text)
+  const text = chairSaid(said.what, words().chair)
+  if (said.refused) announceRefusal(text)
+  else announce(text)
 }
 
 /** Begins to write in this tick; noted down until that is done. */

@@ -1,10 +1,11 @@
 import { isFoil } from "../../../geometry/section/section"
-import { alarmsOfPlan } from "../../core/chair/alarmsOfPlan"
+import { alarmsOfPlan, foilNumbers } from "../../core/chair/alarmsOfPlan"
 import type { Plan } from "../../core/document/schema"
 import { type RecordFoil, recordFoils } from "../../core/record/recordFoils"
 import { clientLines } from "../../core/record/recordWords"
 import { mixesUsed } from "../../core/schedule/mixesUsed"
 import { clockIn } from "../../core/text/zonedTime"
+import { alarmWords } from "../../words/en/chair/alarmWords"
 import { mixBlocks } from "../map/mixBlock"
 import { tonerBlocks } from "../map/tonerBlock"
 import type { Fonts } from "../pens/fontFile"
@@ -34,9 +35,14 @@ export function recordCard(unchecked: Plan, { paper, zone, ...said }: SheetOptio
   const row = (label: string | null, text: string) =>
     labelledRow(label, toPrintable(text, fonts), width, press)
   const client = clientLines(unchecked, zone).map(({ label, text }) => row(label, text))
-  const alarms = alarmsOfPlan(unchecked).map(({ wallAt, what, undone }) =>
-    row(clockIn(zone, Date.parse(wallAt)).replace("T", " "), undone ? `${what} (taken back)` : what),
-  )
+  const alarms = alarmsOfPlan(unchecked).map(({ wallAt, undone, ...alarm }) => {
+    const what = alarmWords(
+      alarm,
+      foilNumbers(alarm, unchecked.service?.foils ?? []),
+      said.words.chair.emergencies,
+    )
+    return row(clockIn(zone, Date.parse(wallAt)).replace("T", " "), undone ? `${what} (taken back)` : what)
+  })
   const note = unchecked.note.split("\n").map((line) => row(null, line))
   const blocks: Flowing[] = [
     ...(plan.consultation ? [{ heightMm: 6.4, items: [letters(keepApart, [0, 4], type.strong)] }] : []),

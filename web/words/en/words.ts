@@ -1,6 +1,6 @@
 import type { Tools } from "../tools"
 import { cautions } from "./cautions/cautions"
-import { chair } from "./chair"
+import { chair } from "./chair/chair"
 import { client } from "./client/client"
 import { questions } from "./client/questions"
 import { command } from "./command"

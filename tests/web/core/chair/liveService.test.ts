@@ -5,8 +5,8 @@ import { plannedAndReal, soFarOf } from "../../../../web/core/chair/chairDue"
 import {
   beginService,
   chairOfRecord,
-  isLiveService,
   type LiveService,
+  liveServiceOf,
   recordOfService,
   withFoilsOf,
 } from "../../../../web/core/chair/liveService"
@@ -96,7 +96,7 @@ describe("a service at the chair of a plan", () => {
   })
 
   it("is known from anything else that a database may hold", () => {
-    expect(isLiveService(structuredClone(played()))).toBe(true)
-    expect([null, "", {}, { planId: "a" }].map(isLiveService)).toEqual([false, false, false, false])
+    expect(liveServiceOf(structuredClone(played()))).toEqual(played())
+    expect([null, "", {}, { planId: "a" }].map(liveServiceOf)).toEqual([null, null, null, null])
   })
 })

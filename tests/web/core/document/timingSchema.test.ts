@@ -17,9 +17,9 @@ const service: ServiceRecord = {
     { ...tapped, tap: { kind: "mixed" }, atMs: 1000 },
     { ...tapped, tap: { kind: "on", foil: "s1" }, atMs: 61_001, onAtMs: 61_001 },
     { ...tapped, tap: { kind: "looked", foil: "s1", seen }, atMs: 661_001 },
-    { ...tapped, tap: { kind: "alarm", what: "Burning scalp" }, atMs: 700_000, undone: true },
+    { ...tapped, tap: { kind: "alarm", what: "burning" }, atMs: 700_000, undone: true },
   ],
-  clockNotes: [{ atMs: 70_000, wallAt, note: "The device slept for 40 seconds." }],
+  clockNotes: [{ atMs: 70_000, wallAt, note: { code: "slept-or-set-forward", byMs: 40_000 } }],
 }
 const problem = (timing: object) => {
   const opened = openPlan(JSON.stringify({ ...JSON.parse(savePlan(samplePlan)), timing }))

@@ -68,14 +68,14 @@ describe("what is not a plan", () => {
       problems: [
         {
           path: "version",
-          expected: "this file is version 7; this Partline reads up to 1: open it with a newer Partline",
+          expected: "this file is version 7; this Partline reads up to 2: open it with a newer Partline",
         },
       ],
     })
   })
   for (const version of [0, -1, 1.5, "1", null])
     it(`is refused with version ${JSON.stringify(version)}`, () => {
-      expect(refusals(set(["version"], version))).toEqual(["version: expected a whole number, 1 at present"])
+      expect(refusals(set(["version"], version))).toEqual(["version: expected a whole number, 2 at present"])
     })
 })
 

@@ -18,7 +18,7 @@ describe("the record card", () => {
       "Health answers are on this card: keep it where only the salon reads it.",
       "28 min on",
       "10 min: level 8",
-      "Splash in the eye",
+      "Product in the eye",
       "Two minutes longer at the temple.",
       "Softer root on the left.",
       "mix A ________ g, mix B ________ g",
