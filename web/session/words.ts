@@ -9,7 +9,7 @@ const key = "partline-language"
 
 /** The language of the screen, and its words as soon as they are here. */
 const wordsStore = createStore<{ language: Language; loading: Promise<Words>; words: Words | null }>(() => {
-  const language = chosen() ?? languageFor(typeof navigator === "undefined" ? [] : navigator.languages)
+  const language = chosen() ?? languageFor(globalThis.navigator?.languages ?? [])
   return { language, loading: load(language), words: null }
 })
 
