@@ -3,9 +3,8 @@ import type { ViewName } from "../../geometry/surface/views"
 import { usualGapMm } from "../../presets/placement/stacking"
 import { usualSection } from "../core/document/newSection"
 import type { NextSection } from "../core/kinds/kindRecord"
+import type { PartingWay, ToolName } from "../core/placement/tools"
 
-export type ToolName = "select" | "slice" | "weave" | "backcomb" | "left-out" | "divide" | "hairline"
-export type PartingWay = "hairline" | "straight" | "freehand"
 /** The sheets of paper, by the names the command knows them by. */
 export type SheetName = "placement" | "technique" | "take-home" | "record"
 export type ScreenName = "client" | "placement" | "formula" | "timing" | "chair" | "sheets"

@@ -64,6 +64,8 @@ export function toolsOf(locale: string) {
       runsOf(numbers)
         .map(([from, to]) => (to - from > 1 ? run(from, to) : from === to ? `${from}` : `${from}, ${to}`))
         .join(", "),
+    minuteRange: (low: number, high: number) => `${spread(whole(low), whole(high))}${noBreak}min`,
+    hairsRange: ({ low, high }: Range) => spread(whole(twoFigures(low)), whole(twoFigures(high))),
     /** Two figures with a dash between, one where they are the same. */
     spread,
     /** A count of hairs to two figures: no more are known. */

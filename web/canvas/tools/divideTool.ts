@@ -5,7 +5,7 @@ import { hairlineDivider, straightDivider } from "../../../geometry/working/work
 import type { Plan } from "../../core/document/schema"
 import { addWorkingPartings, freeDividerId } from "../../core/edits/working/addWorkingPartings"
 import { divisionOf } from "../../core/figures/workingSections"
-import type { PartingWay } from "../../session/sessionStore"
+import type { PartingWay } from "../../core/placement/tools"
 import { extend, refusalWords, type Stroke } from "./drawTool"
 import type { Tool } from "./tool"
 
@@ -17,7 +17,7 @@ export const divideTool = (way: PartingWay): Tool<Stroke> => ({
     const made = dividers[way](head, stroke, plan)
     if ("refused" in made) return { refused: refusalWords[made.refused] }
     return {
-      label: "Draw a dividing parting",
+      label: { chapter: "placement", code: "draw-section-line" },
       edit: addWorkingPartings(made.parting),
       divider: freeDividerId(plan),
     }

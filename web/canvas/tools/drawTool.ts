@@ -11,9 +11,9 @@ import type { SectionKind } from "../../../geometry/section/section"
 import type { SurfacePoint } from "../../../geometry/surface/frames"
 import { newSection } from "../../core/document/newSection"
 import { addSections } from "../../core/edits/sections/addSections"
-import { kindWords } from "../../core/text/words"
+import type { PartingWay } from "../../core/placement/tools"
 import type { Hint } from "../../session/draftStore"
-import type { PartingWay, Session } from "../../session/sessionStore"
+import type { Session } from "../../session/sessionStore"
 import type { Situation, Tool } from "./tool"
 
 /** The points the hand has passed on the scalp, first to last. */
@@ -40,7 +40,7 @@ export const drawTool = (kind: SectionKind, drawn: Drawn): Tool<Drawing> => ({
     const made = snapped ?? partings[drawn.way](head, stroke.points, depthMm)
     if ("refused" in made) return { refused: refusalWords[made.refused] }
     return {
-      label: `Draw a ${kindWords[kind].toLowerCase()}${kind === "left-out" ? " band" : ""}`,
+      label: { chapter: "placement", code: "draw-section", kind },
       edit: (open) => addSections(newSection(kind, made.parting, open, drawn.next))(open),
       ...(snapped && { hint: hintOf(snapped, drawn) }),
     }
@@ -77,10 +77,7 @@ function snap(
   return snapStroke(points, { head, guides, leastBehindMm: next.taken === "front" ? Math.ceil(depthMm) : 1 })
 }
 
-const hintOf = ({ to, guide }: Snapped, { gapMm }: Drawn): Hint => ({
-  words: `Snapped: ${to}${to === "parallel to the last parting" ? `, gap ${gapMm} mm` : ""}`,
-  guide,
-})
+const hintOf = ({ to, guide }: Snapped, { gapMm }: Drawn): Hint => ({ to, gapMm, guide })
 
 type Make = (head: Head, points: Stroke, depthMm: number) => Parted
 

@@ -1,8 +1,8 @@
 import "./list/list.css"
 import { useEffect, useRef } from "react"
 import { isFoil } from "../../../geometry/section/section"
-import { countText } from "../../core/text/figureText"
 import { usePlan, useSession } from "../../session/usePlan"
+import { useWords } from "../../session/words"
 import { FoilRow, optionId } from "./list/FoilRow"
 import { ListBar } from "./list/ListBar"
 import { onListKey } from "./list/listKeys"
@@ -10,6 +10,7 @@ import { ListGroups } from "./working/ListGroup"
 
 /** The foils in the order they are applied: the map's twin for keys and screen readers. */
 export function FoilList() {
+  const w = useWords().placement.list
   const plan = usePlan((open) => open)
   const selectedIds = useSession((session) => session.selectedIds)
   const several = useSession((session) => session.several)
@@ -26,20 +27,18 @@ export function FoilList() {
   return (
     <section aria-labelledby="foils-title">
       <h2 id="foils-title">
-        {foils.length === 0 ? "Foils" : countText(foils.length, "foil")}
-        <span className="aside"> in order of application</span>
+        {w.title(foils.length)}
+        <span className="aside"> {w.inOrder}</span>
       </h2>
       <ListBar plan={plan} />
       {plan.sections.length === 0 ? (
-        <p className="aside">
-          None yet. Choose Slice, then drag along the hairline; or begin with a technique, or by words, below.
-        </p>
+        <p className="aside">{w.empty}</p>
       ) : (
         <div
           ref={list}
           className="foils"
           role="listbox"
-          aria-label="Foils in order of application"
+          aria-label={w.label}
           aria-multiselectable="true"
           aria-activedescendant={current ? optionId(current) : undefined}
           tabIndex={0}

@@ -3,6 +3,7 @@ import type { LandmarkName } from "../../../geometry/scalp/hairlineLandmarks"
 import type { CarrierKind, FoilLie, SectionKind } from "../../../geometry/section/section"
 import type { WorkingKind, WorkingSide } from "../../../geometry/working/workingSectionKind"
 import type { StrandPart, Zone } from "../../core/document/consultation"
+import type { Sides } from "../../core/document/hairlineMoves"
 import type {
   HairlinePointCode,
   LandmarkCode,
@@ -10,6 +11,8 @@ import type {
   SectionNameCode,
   Side,
 } from "../../core/placement/places"
+import type { WorkingNameCode } from "../../core/placement/workingName"
+import type { MinuteCode } from "../../core/schedule/minuteCode"
 import type { Sentences } from "../say"
 import type { Tools } from "../tools"
 
@@ -35,9 +38,9 @@ export const common = (t: Tools) => {
   const directions: Record<DirectionName, string> = {
     "parallel to hairline": "parallel to the hairline",
     horizontal: "horizontal",
-    vertical: "vertical",
     "diagonal forward": "diagonal forward",
     "diagonal back": "diagonal back",
+    vertical: "vertical",
   }
   const clientSide: Record<Side, string> = {
     left: "the client’s left",
@@ -74,6 +77,11 @@ export const common = (t: Tools) => {
     landmarks,
     /** A landmark of one side, such as "left temple". */
     landmark,
+    /** A landmark with the sides it is meant on: "temple, both sides", "left temple". */
+    landmarkOf: (name: LandmarkName, on: Sides) => {
+      if (name === "centre front" || name === "centre nape") return landmarks[name]
+      return on === "both" ? `${landmarks[name]}, both sides` : landmark({ landmark: name, side: on })
+    },
     /** Where a section lies, as a name: "left temple", "62 mm behind the hairline, left". */
     place: {
       "at-landmark": landmark,
@@ -148,10 +156,26 @@ export const common = (t: Tools) => {
 
     /** A mix by its letter. */
     mix: (letter: string) => `mix ${letter}`,
-    /** What an area of the divided head is called by where it lies. */
-    workingSection: ({ kind, side }: { kind: WorkingKind; side: WorkingSide }) =>
-      side === "centre" ? workingKinds[kind] : `${sides[side]} ${workingKinds[kind]}`,
+    /** What an area of the divided head is called. */
+    workingName: {
+      "own-name": ({ name, nth }) => (nth > 1 ? `${name} ${t.whole(nth)}` : name),
+      "by-place": ({ kind, side, nth }) => {
+        const name = workingArea(kind, side)
+        return nth > 1 ? `${name} ${t.whole(nth)}` : name
+      },
+    } satisfies Sentences<WorkingNameCode>,
 
+    /** The head at a minute of the visit. */
+    minute: ({ atMin, on, longestMin, waiting, off }: MinuteCode) =>
+      [
+        `Minute ${t.whole(atMin)}: ${t.count(on, { one: "# foil on", other: "# foils on" })}`,
+        ...(on > 0 ? [`the longest for ${t.minutes(longestMin)}`] : []),
+        t.count(waiting, { one: "# to come", other: "# to come" }),
+        t.count(off, { one: "# off", other: "# off" }),
+      ].join(", "),
+
+    /** How figures alone are written: what stands in a table or beside a name. */
+    figures: t,
     /** Units as they stand behind the figure of a field. */
     units: {
       mm: "mm",
@@ -171,6 +195,12 @@ export const common = (t: Tools) => {
       weeks: "weeks",
     },
   }
+}
+
+/** A side of the head is called by its side first, every other area by it last. */
+function workingArea(kind: WorkingKind, side: WorkingSide): string {
+  if (side === "centre") return workingKinds[kind]
+  return kind === "side" ? `${side} side` : `${workingKinds[kind]} ${side}`
 }
 
 const workingKinds: Record<WorkingKind, string> = {

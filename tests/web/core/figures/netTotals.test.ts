@@ -6,9 +6,10 @@ import { usualFoil } from "../../../../presets/placement/foils"
 import { mixesOfPlan } from "../../../../web/core/bowls/mixesOfPlan"
 import type { Plan } from "../../../../web/core/document/schema"
 import { headOf, measured, netOf } from "../../../../web/core/figures/measured"
-import { takenTwiceWords } from "../../../../web/core/figures/overlapWords"
+import { takenTwiceOf } from "../../../../web/core/figures/takenTwice"
 import { emptyPlan } from "../../../support/samples"
 import { sliceOf, weaveOf } from "../../../support/sections"
+import { en } from "../../../support/words"
 
 /** Bands laid by hand, so many mm behind the hairline and so many deep toward the face, the first on first. */
 function planOf(
@@ -57,7 +58,11 @@ describe("two slices that share 2 mm of their 6", () => {
     expect(second.net.hairG / second.figures.hairG).toBeCloseTo(4 / 6, 1)
     expect(second.net.foils).toBe(second.figures.foils)
     expect(measured(both).takenTwice.hairG).toBeCloseTo(second.figures.hairG - second.net.hairG, 9)
-    expect(takenTwiceWords(measured(both))).toMatch(/^\d.* g less: hair taken twice, by 1 and 2$/)
+    const told = takenTwiceOf(measured(both))
+    expect(told).toMatchObject({ pairs: [[{ number: 1 }, { number: 2 }]], more: 0 })
+    expect(told && en.placement.list.overlaps.takenTwice(told)).toMatch(
+      /^\d.*\sg less: hair taken twice, by 1 and 2$/,
+    )
   })
 
   it("give the hair to whichever goes on first", () => {

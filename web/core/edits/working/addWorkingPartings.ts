@@ -42,10 +42,10 @@ export const startWorkingSections =
       return "parting" in made ? [made.parting] : []
     })
     const missing = partings.filter((parting) => !isThere(parting, plan))
-    if (partings.length < start.lines.length) return { refused: `This head has no room for “${start.name}”.` }
+    if (partings.length < start.lines.length) return { refused: `This head has no room for “${start.id}”.` }
     return missing.length > 0
       ? addWorkingPartings(...missing)(plan)
-      : { refused: `“${start.name}” is on the head already.` }
+      : { refused: `“${start.id}” is on the head already.` }
   }
 
 /** Nearer than this in the scalp map, radians, two lines of the same length are one: about 4 mm. */

@@ -2,14 +2,14 @@ import type { MouseEvent } from "react"
 import { isFoil, type Section } from "../../../../geometry/section/section"
 import type { Plan } from "../../../core/document/schema"
 import { figuresOf, headOf } from "../../../core/figures/measured"
-import { gramsNumber, gramsRange, mmText } from "../../../core/text/figureText"
-import { directionText, kindWords, pairWords, whereOf } from "../../../core/text/words"
+import { pairOf } from "../../../core/placement/pairCode"
+import { directionIn, placeOf } from "../../../core/placement/places"
 import { toggleSelected } from "../../../session/selected"
 import { sessionStore } from "../../../session/sessionStore"
+import { useWords } from "../../../session/words"
 import { CrossingWord } from "../working/ListGroup"
 import { dragRow } from "./dragRow"
 import { selectThrough } from "./listKeys"
-import { ordinal } from "./ordinal"
 
 export const optionId = (id: string) => `foil-${id}`
 
@@ -18,6 +18,7 @@ type Props = { section: Section; plan: Plan; place: number | null; selected: boo
 
 /** One section: its place in the order of application at its handle, its number on the map, what it is and takes. */
 export function FoilRow({ section, plan, place, selected, several }: Props) {
+  const w = useWords().placement.list
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: the listbox hears the keys for its options
     // biome-ignore lint/a11y/useFocusableInteractive: the listbox keeps the focus and names its active option
@@ -30,14 +31,14 @@ export function FoilRow({ section, plan, place, selected, several }: Props) {
     >
       <span
         className="grip"
-        title="Drag to apply earlier or later"
+        title={w.dragHint}
         onPointerDown={(event) => {
           if (event.button > 0) return
           event.preventDefault()
           dragRow(event.currentTarget, event.pointerId, section.id)
         }}
       >
-        {place !== null && <span className="place">{ordinal(place)}</span>}
+        {place !== null && <span className="place">{w.ordinal(place)}</span>}
       </span>
       <span className="number">{isFoil(section) ? section.mapNumber : "–"}</span>
       <RowWords section={section} plan={plan} />
@@ -49,16 +50,12 @@ export function FoilRow({ section, plan, place, selected, several }: Props) {
 }
 
 function RowWords({ section, plan }: { section: Section; plan: Plan }) {
-  const where = whereOf(section, headOf(plan))
-  if (!isFoil(section))
-    return (
-      <span>
-        {section.name || kindWords[section.kind]}, {where}
-      </span>
-    )
+  const w = useWords().placement.list
+  const at = placeOf(section, headOf(plan))
+  if (!isFoil(section)) return <span>{w.leftOut({ name: section.name, at })}</span>
   return (
     <span>
-      {kindWords[section.kind]}, {where}
+      {w.whatAndWhere({ kind: section.kind, at })}
       {section.name && <b className="own-name">{section.name}</b>}
     </span>
   )
@@ -66,28 +63,31 @@ function RowWords({ section, plan }: { section: Section; plan: Plan }) {
 
 function RowFigures({ section, plan }: { section: Section; plan: Plan }) {
   const { partingMm, productG } = figuresOf(section, plan)
+  const { common, placement } = useWords()
+  const w = placement.list
+  const t = common.figures
   const { start, end } = section.depthMm
-  const depth = start === end ? mmText(start) : `${start}–${mmText(end)}`
-  const pair = pairWords(section, plan)
+  const pair = pairOf(section, plan)
   return (
     <>
       <span className="grams">
         {isFoil(section) ? (
           <>
-            <b>{gramsNumber(productG.mid)}</b> g
+            <b>{t.gramsNumber(productG.mid)}</b> {common.units.g}
           </>
         ) : (
-          "no product"
+          w.noProduct
         )}
       </span>
       <span className="aside">
-        {mmText(partingMm)} × {depth}, {directionText(section, headOf(plan))}
+        {w.lengthAndDepth({ lengthMm: partingMm, startMm: start, endMm: end })},{" "}
+        {common.direction(directionIn(section, headOf(plan)))}
         {isFoil(section) && (
           <>
-            ; <span className="nowrap">{gramsRange(productG)}</span>
+            ; <span className="nowrap">{t.gramsRange(productG)}</span>
           </>
         )}
-        {pair && <>; {pair}</>}
+        {pair && <>; {w.pair(pair)}</>}
       </span>
     </>
   )

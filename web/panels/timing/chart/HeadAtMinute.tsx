@@ -1,11 +1,12 @@
 import { useId, useMemo } from "react"
 import type { Plan } from "../../../core/document/schema"
 import { type FoilAt, foilsAt } from "../../../core/schedule/foilsAt"
+import { minuteOf } from "../../../core/schedule/minuteCode"
 import { minutesTone } from "../../../core/schedule/minutesTone"
-import { minutesWords } from "../../../core/schedule/minutesWords"
 import type { Schedule } from "../../../core/schedule/timing"
 import { black, paper } from "../../../drawing/inks"
 import { sessionStore } from "../../../session/sessionStore"
+import { useWords } from "../../../session/words"
 import { HeadFigure } from "../../fields/HeadFigure"
 import { type FoilView, foilViews } from "./foilShapes"
 
@@ -24,7 +25,7 @@ export function HeadAtMinute({ plan, schedule, atMin, onScrub }: Props) {
   const id = useId()
   const views = useMemo(() => foilViews(plan), [plan])
   const foils = foilsAt(schedule, atMin)
-  const words = minutesWords(atMin, foils)
+  const words = useWords().common.minute(minuteOf(atMin, foils))
   return (
     <section aria-labelledby={id}>
       <h2 id={id}>The head at a minute</h2>

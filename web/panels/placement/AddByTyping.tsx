@@ -5,24 +5,19 @@ import type { SectionKind } from "../../../geometry/section/section"
 import { newSection } from "../../core/document/newSection"
 import { addSections } from "../../core/edits/sections/addSections"
 import { headOf } from "../../core/figures/measured"
-import { capital } from "../../core/text/capital"
-import { kindWords } from "../../core/text/words"
 import { announceRefusal } from "../../session/announcements"
 import { commit } from "../../session/commit"
 import { planStore } from "../../session/planStore"
 import { sessionStore } from "../../session/sessionStore"
+import { useWords, words } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
-
-const placeOptions = landmarkNames.map((value) => ({ value, label: capital(value) }))
-const sides = [
-  { value: "left", label: "Client’s left" },
-  { value: "right", label: "Client’s right" },
-] as const
-const kinds = (Object.keys(kindWords) as SectionKind[]).map((value) => ({ value, label: kindWords[value] }))
+import { namedOptions } from "./sectionChoices"
 
 /** Drawing without a pointer: a section along the hairline from one landmark to another, keeping its distance or drifting. */
-export function AddByWords() {
+export function AddByTyping() {
+  const { common, placement } = useWords()
+  const { typing } = placement.editor
   const [kind, setKind] = useState<SectionKind>("slice")
   const [side, setSide] = useState<"left" | "right">("left")
   const [from, setFrom] = useState<LandmarkName>("recession")
@@ -31,7 +26,7 @@ export function AddByWords() {
   const [driftMm, setDriftMm] = useState(0)
   return (
     <details>
-      <summary>Add by words</summary>
+      <summary>{typing.title}</summary>
       <form
         className="editor"
         onSubmit={(event) => {
@@ -39,36 +34,47 @@ export function AddByWords() {
           addAlongHairline(kind, { side, from, to, behindMm, driftMm })
         }}
       >
-        <Choices legend="What" options={kinds} value={kind} onChange={setKind} />
-        <Choices legend="Side" options={sides} value={side} onChange={setSide} />
+        <Choices
+          legend={typing.kind}
+          options={namedOptions(common.kinds, common)}
+          value={kind}
+          onChange={setKind}
+        />
+        <Choices
+          legend={typing.side}
+          options={sides.map((value) => ({ value, label: common.figures.capital(common.clientSide[value]) }))}
+          value={side}
+          onChange={setSide}
+        />
         <div className="pairs">
-          <PlaceField name="From" value={from} onChange={setFrom} />
-          <PlaceField name="To" value={to} onChange={setTo} />
+          <PlaceField name={typing.from} value={from} onChange={setFrom} />
+          <PlaceField name={typing.to} value={to} onChange={setTo} />
         </div>
         <div className="pairs">
           <NumberField
-            name="Behind the hairline where it starts"
-            unit="mm"
+            name={typing.startsBehind}
+            unit={common.units.mm}
             value={behindMm}
             range={reachMm}
             onCommit={setBehindMm}
           />
           <NumberField
-            name="Farther back where it ends, by"
-            unit="mm"
+            name={typing.drift}
+            unit={common.units.mm}
             value={driftMm}
             range={driftsMm}
             onCommit={setDriftMm}
           />
         </div>
         <button type="submit" className="button strong">
-          Add {kindWords[kind].toLowerCase()}
+          {typing.add(kind)}
         </button>
       </form>
     </details>
   )
 }
 
+const sides = ["left", "right"] as const
 const reachMm = { low: 1, high: 90 }
 /** How much farther behind the hairline a section ends than it starts, mm; it comes nearer when negative. */
 const driftsMm = { low: -80, high: 80 }
@@ -89,10 +95,10 @@ function addAlongHairline(kind: SectionKind, { side, from, to, behindMm, driftMm
     from: { landmark: counted(from), behindMm },
     to: { landmark: counted(to), behindMm: Math.max(reachMm.low, behindMm + driftMm) },
   })
-  if ("refused" in made) announceRefusal("Choose two different places, further from each other.")
+  if ("refused" in made) announceRefusal(words().placement.editor.typing.refused)
   else
     commit(
-      `Add a ${kindWords[kind].toLowerCase()}, ${side} ${from} to ${to}`,
+      { chapter: "placement", code: "add-along-hairline", kind, side, from, to },
       addSections(newSection(kind, made.parting, plan, sessionStore.getState().next)),
     )
 }
@@ -100,11 +106,13 @@ function addAlongHairline(kind: SectionKind, { side, from, to, behindMm, driftMm
 type PlaceFieldProps = { name: string; value: LandmarkName; onChange: (value: LandmarkName) => void }
 
 function PlaceField({ name, value, onChange }: PlaceFieldProps) {
+  const { common } = useWords()
+  const options = namedOptions(common.landmarks, common)
   return (
     <label className="field">
       <span className="name">{name}</span>
-      <select value={value} onChange={(event) => onChange(placeOptions[event.target.selectedIndex].value)}>
-        {placeOptions.map((option) => (
+      <select value={value} onChange={(event) => onChange(options[event.target.selectedIndex].value)}>
+        {options.map((option) => (
           <option key={option.value} value={option.value}>
             {option.label}
           </option>
