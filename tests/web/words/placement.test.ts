@@ -89,7 +89,9 @@ const changes: { [C in Code["code"]]: Omit<Extract<Code, { code: C }>, "code"> }
 }
 
 const told = ({ done }: PlacementWords) =>
-  Object.entries(changes).map(([code, data]) => say(done as Sentences<{ code: string }>, { code, ...data }))
+  Object.entries(changes).map(([code, data]) =>
+    say(done as unknown as Sentences<{ code: string }>, { code, ...data }),
+  )
 
 describe.each(everyLanguage)("the changes of the placement chapter in %s", (_, { placement }) => {
   it("are each called something of their own", () => {
@@ -111,13 +113,13 @@ describe("the placement chapter in English", () => {
   it("tells how much of a foil lies in another section of the head", () => {
     const into = { ...frontLeft, side: "right" } as const
     expect(working.crossing({ section: foil, home: frontLeft, into, areaCm2: 2.44 })).toBe(
-      "Foil 3, of front left: 2.4\u00a0cm² of its scalp lies in front right.",
+      "Foil 3, of front left: 2.4 cm² of its scalp lies in front right.",
     )
   })
 
   it("tells how far a landmark is from where the form has it", () => {
     expect(hairline.moved({ behindMm: 3.5, towardNapeMm: -2 })).toBe(
-      "3.5\u00a0mm into the hair, 2\u00a0mm towards the forehead",
+      "3.5 mm into the hair, 2 mm towards the forehead",
     )
     expect(hairline.moved(undefined)).toBe("as the form")
   })
@@ -130,7 +132,7 @@ describe("the placement chapter in English", () => {
 
   it("tells what a stroke was drawn to", () => {
     expect(map.snapped({ to: "last parting", gapMm: 3 })).toBe(
-      "Snapped: parallel to the last parting, gap 3\u00a0mm",
+      "Snapped: parallel to the last parting, gap 3 mm",
     )
     expect(map.snapped({ to: "diagonal back", gapMm: 3 })).toBe("Snapped: diagonal back")
   })
@@ -143,6 +145,6 @@ describe("the placement chapter in English", () => {
 
   it("tells the hair that two take", () => {
     const both = { earlier: veil, later: foil, areaCm2: 1.26 } as const
-    expect(list.overlaps.told(both)).toBe("Foil 3 takes 1.3\u00a0cm² of the hair kept out in Veil.")
+    expect(list.overlaps.told(both)).toBe("Foil 3 takes 1.3 cm² of the hair kept out in Veil.")
   })
 })

@@ -12,7 +12,7 @@ import { sessionStore } from "../../session/sessionStore"
 import { useWords, words } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
-import { namedOptions } from "./sectionChoices"
+import { namedOptions } from "../fields/options"
 
 /** Drawing without a pointer: a section along the hairline from one landmark to another, keeping its distance or drifting. */
 export function AddByTyping() {

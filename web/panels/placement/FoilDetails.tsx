@@ -7,8 +7,8 @@ import { commit } from "../../session/commit"
 import { type Done, useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
+import { labelledOptions, namedOptions } from "../fields/options"
 import { TextField } from "../fields/TextField"
-import { labelledOptions, namedOptions } from "./sectionChoices"
 
 type Change = (done: Done, patch: SectionPatch) => void
 type TreatmentDone =

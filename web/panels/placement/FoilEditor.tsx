@@ -11,18 +11,11 @@ import { usePlan, useSession } from "../../session/usePlan"
 import { type Done, useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
+import { labelledOptions, namedOptions } from "../fields/options"
 import { FoilDetails } from "./FoilDetails"
 import { NameAndPair } from "./NameAndPair"
 import { PlaceFields } from "./PlaceFields"
-import {
-  labelledOptions,
-  namedOptions,
-  rootOptions,
-  rootPatch,
-  rootWordOf,
-  stitchOptions,
-  stitchWordOf,
-} from "./sectionChoices"
+import { rootOptions, rootPatch, rootWordOf, stitchOptions, stitchWordOf } from "./sectionChoices"
 import { CrossingNote } from "./working/CrossingNote"
 
 /** The selected sections: what they come to, and every way to change them without a pointer. */

@@ -16,7 +16,7 @@ import { commit } from "../../session/commit"
 import { useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
-import { namedOptions } from "./sectionChoices"
+import { namedOptions } from "../fields/options"
 
 const tenth = (value: number) => Math.round(value * 10) / 10
 

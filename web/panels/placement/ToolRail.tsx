@@ -4,7 +4,8 @@ import { sessionStore, takeTool } from "../../session/sessionStore"
 import { useSession } from "../../session/usePlan"
 import { useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
-import { depthOptions, depthWordOf, labelledOptions } from "./sectionChoices"
+import { labelledOptions } from "../fields/options"
+import { depthOptions, depthWordOf } from "./sectionChoices"
 
 const SnapFields = lazy(async () => ({ default: (await import("./SnapFields")).SnapFields }))
 const LandmarkSides = lazy(async () => ({

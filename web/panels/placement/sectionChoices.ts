@@ -8,7 +8,6 @@ import {
   sliceDepthMm,
   stitches,
 } from "../../../presets/placement/foils"
-import type { CommonWords } from "../../words/en/common"
 import type { PlacementWords } from "../../words/en/placement/placement"
 
 /** What a section can be in the trade's words, each with its figure beside it, and the word for a figure. */
@@ -55,13 +54,3 @@ export const rootWordOf = ({ rootDistanceMm: distanceMm, strand }: Foil): RootWo
     null
   )
 }
-
-/** Choices by names that are written as within a sentence. */
-export const namedOptions = <Value extends string>(
-  names: Readonly<Record<Value, string>>,
-  { figures }: CommonWords,
-) => keysOf(names).map((value) => ({ value, label: figures.capital(names[value]) }))
-
-/** Choices by their labels. */
-export const labelledOptions = <Value extends string>(labels: Readonly<Record<Value, string>>) =>
-  keysOf(labels).map((value) => ({ value, label: labels[value] }))

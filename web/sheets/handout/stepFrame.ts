@@ -32,15 +32,17 @@ const underMm = 3
 /** One frame a step, two in a row: the working sections first where the head is divided. */
 export function stepRows(plan: Plan, setting: FrameSetting): Block[] {
   const widthMm = (setting.widthMm - gutterMm) / 2
-  const blocks = framesOf(plan).map((frame, i) => frameBlock(frame, i + 1, { ...setting, widthMm }))
+  const blocks = framesOf(plan, setting.press).map((frame, i) =>
+    frameBlock(frame, i + 1, { ...setting, widthMm }),
+  )
   const rows = blocks.flatMap((_, i) => (i % 2 === 0 ? [blocks.slice(i, i + 2)] : []))
   return rows.map((row) => beside(...row.map((block, i) => ({ block, leftMm: i * (widthMm + gutterMm) }))))
 }
 
-function framesOf(plan: Plan): Frame[] {
+function framesOf(plan: Plan, press: Press): Frame[] {
   const steps = teachingSteps(plan)
   return [
-    ...dividingFrame(plan),
+    ...dividingFrame(plan, press),
     ...steps.map((step, i) =>
       stepFrame(
         step,
@@ -59,13 +61,16 @@ const stepFrame = (step: TeachingStep, before: readonly Section[], plan: Plan): 
   before,
 })
 
-function dividingFrame(plan: Plan): Frame[] {
+function dividingFrame(plan: Plan, { words }: Press): Frame[] {
   const working = workingSectionsOf(plan)
   if (working.length === 0) return []
   return [
     {
       title: "Divide the head",
-      lines: working.map(({ numeral, name }) => ({ label: numeral, text: name })),
+      lines: working.map(({ numeral, name }) => ({
+        label: numeral,
+        text: words.common.workingTitle(name),
+      })),
       views: ["front", "right"],
       plan: { ...bareOf(plan), workingSections: plan.workingSections },
       before: [],

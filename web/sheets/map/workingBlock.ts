@@ -5,6 +5,7 @@ import { byWorkingSection, crossingsOf } from "../../core/figures/workingSection
 import { gramsRange } from "../../core/text/figureText"
 import { sectionName } from "../../core/text/sectionName"
 import { inks, type TintName, tintOf } from "../../drawing/inks"
+import type { Words } from "../../words/en/words"
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Press } from "../setting/press"
@@ -15,7 +16,7 @@ const lineMm = 4.4
 
 /** The working sections in the order they are worked: number, name, foils, product, minutes; then those without foils, and what crosses. */
 export function workingBlocks(plan: Plan, { width, press }: { width: number; press: Press }): Block[] {
-  return workingRows(plan).map(({ sign, words, wash }) => {
+  return workingRows(plan, press.words).map(({ sign, words, wash }) => {
     const lines = wrap(words, width - textLeft, type.small, press)
     return {
       heightMm: lines.length * lineMm,
@@ -37,7 +38,7 @@ const washItem = (wash: TintName): Item => ({
 
 type Row = { sign: string; words: string; wash?: TintName }
 
-function workingRows(plan: Plan): Row[] {
+function workingRows(plan: Plan, { common }: Words): Row[] {
   const foilsOf = byWorkingSection(plan).map(({ sections }) => sections.filter(isFoil))
   const totals = workingTotals(plan)
   const worked = totals.flatMap((total, i): Row[] =>
@@ -45,7 +46,7 @@ function workingRows(plan: Plan): Row[] {
       ? [
           {
             sign: total.working.numeral,
-            words: rowWords(total, foilsOf[i]),
+            words: `${common.workingTitle(total.working.name)}: ${rowWords(total, foilsOf[i])}`,
             wash: tintOf(total.working.place),
           },
         ]
@@ -53,7 +54,7 @@ function workingRows(plan: Plan): Row[] {
   )
   const empty = totals
     .filter((_, i) => foilsOf[i].length === 0)
-    .map(({ working }) => `${working.numeral} ${working.name}`)
+    .map(({ working }) => `${working.numeral} ${common.workingTitle(working.name)}`)
   const crossing = crossingsOf(plan).map(({ section }) => sectionName(section))
   return [
     ...worked,
@@ -62,8 +63,8 @@ function workingRows(plan: Plan): Row[] {
   ]
 }
 
-function rowWords({ working: { name }, foils, placeMin }: WorkingTotals, own: readonly Foil[]): string {
+function rowWords({ foils, placeMin }: WorkingTotals, own: readonly Foil[]): string {
   const numbers = own.map(({ mapNumber }) => mapNumber).join(", ")
   const minutes = placeMin ? `, ${Math.round(placeMin.low)}–${Math.round(placeMin.high)} min` : ""
-  return `${name}: ${own.length === 1 ? "foil" : "foils"} ${numbers}; ${gramsRange(foils.productG)}${minutes}`
+  return `${own.length === 1 ? "foil" : "foils"} ${numbers}; ${gramsRange(foils.productG)}${minutes}`
 }

@@ -1,5 +1,5 @@
 import type { Measured } from "../../core/figures/measured"
-import { takenTwiceWords } from "../../core/figures/overlapWords"
+import { takenTwiceOf } from "../../core/figures/takenTwice"
 import { areaText, countText, gramsNumber, hairsRangeText } from "../../core/text/figureText"
 import type { Block } from "../setting/block"
 import type { Press } from "../setting/press"
@@ -25,7 +25,7 @@ export function foilTable(figures: Measured, width: number, press: Press): FoilT
   const columns = placeColumns(rows, width, press)
   return {
     head: tableHead(columns, width),
-    total: totalRow(figures, columns),
+    total: totalRow(figures, columns, press),
     count: rows.length,
     rows: (rowMm) => rows.map((row) => rowBlock(row, columns, { rowMm, width, press })),
   }
@@ -54,9 +54,10 @@ function tableHead(columns: readonly PlacedColumn[], width: number): Block {
   }
 }
 
-function totalRow(figures: Measured, columns: readonly PlacedColumn[]): Block {
+function totalRow(figures: Measured, columns: readonly PlacedColumn[], { words }: Press): Block {
   const { productG, hairs, areaCm2, foils, hairG } = figures.totals
-  const less = takenTwiceWords(figures)
+  const twice = takenTwiceOf(figures)
+  const less = twice && words.placement.list.overlaps.takenTwice(twice)
   const sum = `${countText(foils, "foil")}, ${areaText(areaCm2)} of scalp, ${hairsRangeText(hairs)} hairs`
   const at = (field: PlacedColumn["field"], grams: number) =>
     letters(gramsNumber(grams), [columnX(findColumn(columns, field)), 5.4], type.strong, "right")
@@ -65,7 +66,7 @@ function totalRow(figures: Measured, columns: readonly PlacedColumn[]): Block {
     heightMm: totalMm + keyMm * (key.length - 1),
     items: [
       letters(sum, [0, 5.4], type.strong),
-      ...key.map((words, line) => letters(words, [0, 10.2 + keyMm * line], type.small)),
+      ...key.map((text, line) => letters(text, [0, 10.2 + keyMm * line], type.small)),
       at("hairG", hairG),
       at("lowG", productG.low),
       at("midG", productG.mid),

@@ -49,7 +49,6 @@ import { byWorkingSection, crossingsOf, homeOf } from "../../../../web/core/figu
 import { openPlan, savePlan } from "../../../../web/core/file/planFile"
 import { sideOf } from "../../../../web/core/placement/places"
 import type { WorkingNameCode } from "../../../../web/core/placement/workingName"
-import { say } from "../../../../web/words/say"
 import { done, emptyPlan, refusal } from "../../../support/samples"
 import { en } from "../../../support/words"
 
@@ -60,8 +59,7 @@ const start = (id: string) => {
 }
 const divided = (id: string, plan: Plan = emptyPlan) => done(startWorkingSections(start(id)), plan)
 const four = divided("four-section")
-const said = (name: WorkingNameCode) =>
-  en.common.figures.capital(say<WorkingNameCode>(en.common.workingName, name))
+const said = (name: WorkingNameCode) => en.common.workingTitle(name)
 const homeIn = (plan: Plan, section: Section) => {
   const home = homeOf(section, plan)
   return home && said(home.name)
@@ -101,7 +99,7 @@ describe("working sections", () => {
     const built = divided("radial", divided("profile"))
     expect(names(built)).toEqual(names(four))
     expect(refusal(startWorkingSections(start("four-section")), built)).toBe(
-      "“Four-section” is on the head already.",
+      "“four-section” is on the head already.",
     )
     expect(dividingOf(divided("four-section", divided("profile"))).dividers).toHaveLength(2)
   })

@@ -27,12 +27,12 @@ it("tells the head at a minute, and each foil, in words", () => {
     ["c", foil("off", 26, 0.6)],
   ])
   expect(en.common.minute(minuteOf(24, foils))).toBe(
-    "Minute 24: 1 foil on, the longest for 12 min, 1 to come, 1 off",
+    "Minute 24: 1 foil on, the longest for 12 min, 1 to come, 1 off",
   )
   const { minutes } = en.placement.foot
   expect([...foils.values()].map((each, i) => minutes.foil({ number: i + 1, ...each }))).toEqual([
-    "Foil 1: on for 12 min",
+    "Foil 1: on for 12 min",
     "Foil 2: not on yet",
-    "Foil 3: off, after 26 min",
+    "Foil 3: off, after 26 min",
   ])
 })

@@ -10,7 +10,7 @@ import { usePlan } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
 import { NumberField } from "../../fields/NumberField"
-import { namedOptions } from "../sectionChoices"
+import { namedOptions } from "../../fields/options"
 import { changeLandmark } from "./landmarkHand"
 import "./hairline.css"
 

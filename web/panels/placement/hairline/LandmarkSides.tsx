@@ -3,7 +3,7 @@ import type { Sides } from "../../../core/document/hairlineMoves"
 import { hairlineStore } from "../../../session/hairlineStore"
 import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
-import { labelledOptions } from "../sectionChoices"
+import { labelledOptions } from "../../fields/options"
 
 /** Whether a landmark is moved on both sides alike, or on one alone. */
 export function LandmarkSides() {

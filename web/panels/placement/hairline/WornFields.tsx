@@ -7,7 +7,7 @@ import { usePlan } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
 import { NumberField } from "../../fields/NumberField"
-import { labelledOptions } from "../sectionChoices"
+import { labelledOptions } from "../../fields/options"
 import "./hairline.css"
 
 type Word = "centre" | "left" | "right" | "zigzag" | "none"

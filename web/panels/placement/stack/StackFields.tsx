@@ -7,7 +7,7 @@ import { planStore } from "../../../session/planStore"
 import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
 import { NumberField } from "../../fields/NumberField"
-import { labelledOptions } from "../sectionChoices"
+import { labelledOptions } from "../../fields/options"
 
 type Props = { first: Section; wish: StackWish; onChange: (wish: StackWish) => void }
 

@@ -5,12 +5,10 @@ import { totalsAmong } from "../../../core/figures/measured"
 import type { WorkingSection } from "../../../core/figures/workingSections"
 import { workingSectionsOf } from "../../../core/figures/workingSections"
 import { byWorkingSection, crossingOf } from "../../../core/figures/workingSectionsBelonging"
-import type { WorkingNameCode } from "../../../core/placement/workingName"
 import { planStore } from "../../../session/planStore"
 import { sessionStore } from "../../../session/sessionStore"
 import { useSession } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
-import { say } from "../../../words/say"
 import { WorkingNumeral } from "./WorkingNumeral"
 
 type Group = { working: WorkingSection | null; sections: readonly Section[] }
@@ -39,8 +37,7 @@ export function ListGroups({ plan, row }: { plan: Plan; row: (section: Section) 
       // biome-ignore lint/a11y/useSemanticElements: a group of options of a listbox
       <div key={working.areaIndex} role="group" aria-labelledby={`group-${working.areaIndex}`}>
         <div className="group-heading" id={`group-${working.areaIndex}`}>
-          <WorkingNumeral working={working} />{" "}
-          {common.figures.capital(say<WorkingNameCode>(common.workingName, working.name))}
+          <WorkingNumeral working={working} /> {common.workingTitle(working.name)}
           <span className="aside">{common.figures.gramsRange(totalsAmong(sections, plan).productG)}</span>
         </div>
         {sections.map(row)}

@@ -8,13 +8,11 @@ import { letters } from "../../../core/fields/limits"
 import { type WorkingTotals, workingTotals } from "../../../core/figures/working/workingTotals"
 import type { WorkingSection } from "../../../core/figures/workingSections"
 import { byWorkingSection } from "../../../core/figures/workingSectionsBelonging"
-import type { WorkingNameCode } from "../../../core/placement/workingName"
 import { commit } from "../../../session/commit"
 import { sessionStore } from "../../../session/sessionStore"
 import { useSession } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
 import type { PlacementWords } from "../../../words/en/placement/placement"
-import { say } from "../../../words/say"
 import type { Tools } from "../../../words/tools"
 import { TextField } from "../../fields/TextField"
 import { WorkingNumeral } from "./WorkingNumeral"
@@ -72,7 +70,7 @@ function Row({ total, index, last, plan }: RowProps) {
       <WorkingNumeral working={working} />
       <TextField
         name={w.nameOf(working.numeral)}
-        value={common.figures.capital(say<WorkingNameCode>(common.workingName, working.name))}
+        value={common.workingTitle(working.name)}
         most={letters.name}
         onCommit={(name) => rename(index, working, name)}
       />

@@ -5,7 +5,7 @@ import type { SectionNameCode } from "../../../core/placement/places"
 import type { NudgeWay } from "../../../core/placement/tools"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
-import type { CommonWords } from "../common"
+import type { CommonWords } from "../common/common"
 import { hairlineDone, stackDone, workingDone } from "./doneParts"
 
 /** What undo calls a change of this chapter. */

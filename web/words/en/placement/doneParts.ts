@@ -6,7 +6,7 @@ import type { SectionNameCode } from "../../../core/placement/places"
 import type { WorkingNameCode } from "../../../core/placement/workingName"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
-import type { CommonWords } from "../common"
+import type { CommonWords } from "../common/common"
 import { stack } from "./stack"
 import { working } from "./working"
 

@@ -4,7 +4,7 @@ import type { PairCode } from "../../../core/placement/pairCode"
 import type { PlaceCode, SectionNameCode, Side } from "../../../core/placement/places"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
-import type { CommonWords } from "../common"
+import type { CommonWords } from "../common/common"
 
 /** Every way to change the sections in hand without a pointer, and adding one by typing. */
 export const editor = (t: Tools, names: CommonWords) => {

@@ -3,7 +3,7 @@ import type { SectionKind } from "../../../../geometry/section/section"
 import type { LandmarkCode, Side } from "../../../core/placement/places"
 import type { FoilAt } from "../../../core/schedule/foilsAt"
 import type { Tools } from "../../tools"
-import type { CommonWords } from "../common"
+import type { CommonWords } from "../common/common"
 
 /** What the figures at the foot of the map say. A figure stands before its words. */
 export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => {

@@ -3,7 +3,7 @@ import type { LandmarkName } from "../../../../geometry/scalp/hairlineLandmarks"
 import type { LandmarkMove } from "../../../../geometry/scalp/landmarkMoves"
 import type { Sides } from "../../../core/document/hairlineMoves"
 import type { Tools } from "../../tools"
-import type { CommonWords } from "../common"
+import type { CommonWords } from "../common/common"
 
 /** The client's own hairline, the parting usually worn and the swirl of the crown. */
 export const hairline = (t: Tools, { landmarkOf, landmarks }: CommonWords) => {

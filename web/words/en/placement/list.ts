@@ -4,7 +4,7 @@ import type { PairCode } from "../../../core/placement/pairCode"
 import type { PlaceCode, SectionNameCode } from "../../../core/placement/places"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
-import type { CommonWords } from "../common"
+import type { CommonWords } from "../common/common"
 
 /** The foils in the order they are applied, and the totals of them. */
 export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: CommonWords) => {

@@ -1,7 +1,7 @@
 import type { Snapped } from "../../../../geometry/placing/snap"
 import type { ViewName } from "../../../../geometry/surface/views"
 import type { Tools } from "../../tools"
-import type { CommonWords } from "../common"
+import type { CommonWords } from "../common/common"
 
 /** Words on the map and beside the hand. */
 export const map = (t: Tools, { clientSide, directions }: CommonWords) => {

@@ -1,5 +1,5 @@
 import type { Tools } from "../../tools"
-import { common } from "../common"
+import { common } from "../common/common"
 import { actions } from "./actions"
 import { done } from "./done"
 import { editor } from "./editor"

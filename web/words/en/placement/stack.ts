@@ -2,7 +2,7 @@ import type { SectionKind } from "../../../../geometry/section/section"
 import type { SectionNameCode } from "../../../core/placement/places"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
-import type { CommonWords } from "../common"
+import type { CommonWords } from "../common/common"
 
 /** So many more foils behind one. */
 export const stack = (t: Tools, { kinds, sectionName }: CommonWords) => {

@@ -1,6 +1,6 @@
 import type { PartingWay, ToolName } from "../../../core/placement/tools"
 import type { Tools } from "../../tools"
-import type { CommonWords } from "../common"
+import type { CommonWords } from "../common/common"
 
 /** What the hand does on the map, and how this hand works. */
 export const toolRail = (t: Tools, { kinds }: CommonWords) => ({

@@ -3,7 +3,7 @@ import type { SectionNameCode } from "../../../core/placement/places"
 import type { WorkingNameCode } from "../../../core/placement/workingName"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
-import type { CommonWords } from "../common"
+import type { CommonWords } from "../common/common"
 
 /** How the head is divided before work begins. */
 export const working = (t: Tools, { sectionName, workingName }: CommonWords) => {

@@ -1,20 +1,20 @@
-import type { Direction, DirectionName } from "../../../geometry/parting/direction"
-import type { LandmarkName } from "../../../geometry/scalp/hairlineLandmarks"
-import type { CarrierKind, FoilLie, SectionKind } from "../../../geometry/section/section"
-import type { WorkingKind, WorkingSide } from "../../../geometry/working/workingSectionKind"
-import type { StrandPart, Zone } from "../../core/document/consultation"
-import type { Sides } from "../../core/document/hairlineMoves"
+import type { Direction, DirectionName } from "../../../../geometry/parting/direction"
+import type { LandmarkName } from "../../../../geometry/scalp/hairlineLandmarks"
+import type { CarrierKind, FoilLie, SectionKind } from "../../../../geometry/section/section"
+import type { WorkingKind, WorkingSide } from "../../../../geometry/working/workingSectionKind"
+import type { StrandPart, Zone } from "../../../core/document/consultation"
+import type { Sides } from "../../../core/document/hairlineMoves"
 import type {
   HairlinePointCode,
   LandmarkCode,
   PlaceCode,
   SectionNameCode,
   Side,
-} from "../../core/placement/places"
-import type { WorkingNameCode } from "../../core/placement/workingName"
-import type { MinuteCode } from "../../core/schedule/minuteCode"
-import type { Sentences } from "../say"
-import type { Tools } from "../tools"
+} from "../../../core/placement/places"
+import type { WorkingNameCode } from "../../../core/placement/workingName"
+import type { MinuteCode } from "../../../core/schedule/minuteCode"
+import { type Sentences, say } from "../../say"
+import type { Tools } from "../../tools"
 
 /** Names that every chapter uses. A name is written as it stands within a sentence; `t.capital` begins a line with it. */
 export const common = (t: Tools) => {
@@ -46,6 +46,15 @@ export const common = (t: Tools) => {
     left: "the client’s left",
     right: "the client’s right",
     centre: "the middle",
+  }
+
+  /** What an area of the divided head is called within a sentence. */
+  const workingName: Sentences<WorkingNameCode> = {
+    "own-name": ({ name, nth }) => (nth > 1 ? `${name} ${t.whole(nth)}` : name),
+    "by-place": ({ kind, side, nth }) => {
+      const name = workingArea(kind, side)
+      return nth > 1 ? `${name} ${t.whole(nth)}` : name
+    },
   }
 
   return {
@@ -156,14 +165,9 @@ export const common = (t: Tools) => {
 
     /** A mix by its letter. */
     mix: (letter: string) => `mix ${letter}`,
-    /** What an area of the divided head is called. */
-    workingName: {
-      "own-name": ({ name, nth }) => (nth > 1 ? `${name} ${t.whole(nth)}` : name),
-      "by-place": ({ kind, side, nth }) => {
-        const name = workingArea(kind, side)
-        return nth > 1 ? `${name} ${t.whole(nth)}` : name
-      },
-    } satisfies Sentences<WorkingNameCode>,
+    workingName,
+    /** The same where it stands alone. */
+    workingTitle: (code: WorkingNameCode) => t.capital(say<WorkingNameCode>(workingName, code)),
 
     /** The head at a minute of the visit. */
     minute: ({ atMin, on, longestMin, waiting, off }: MinuteCode) =>
