@@ -14,7 +14,7 @@ export function useSalon() {
 }
 
 /** Changes what the salon keeps, and the copy of it that rules the plan on the screen. */
-export async function changeSalonHere(label: Done | string, change: (salon: SalonShelf) => SalonShelf) {
+export async function changeSalonHere(label: Done, change: (salon: SalonShelf) => SalonShelf) {
   const salon = await changeSalon(change)
   commit(label, setSalon(salonForPlans(salon)))
 }

@@ -70,9 +70,9 @@ export function toolsOf(locale: string) {
     spread,
     /** A count of hairs to two figures: no more are known. */
     hairs: (value: number) => whole(twoFigures(value)),
-    /** A counted thing: the form for its count, with the count for "#". */
+    /** A counted thing: the form for its count, with the count for "#"; half a thing is counted too. */
     count: (count: number, forms: Forms) =>
-      (forms[plurals.select(count)] ?? forms.other).replaceAll("#", whole(count)),
+      (forms[plurals.select(count)] ?? forms.other).replaceAll("#", number(count, 0, 2)),
     /** A place in an order, "1st", by the forms of the language; "#" stands for the number. */
     ordinal: (place: number, forms: Forms) =>
       (forms[ordinals.select(place)] ?? forms.other).replaceAll("#", whole(place)),

@@ -33,6 +33,7 @@ describe("tools", () => {
     const forms = { one: "# a", few: "# b", many: "# c", other: "# d" }
     expect([1, 2, 5, 21].map((n) => toolsOf("uk").count(n, forms))).toEqual(["1 a", "2 b", "5 c", "21 a"])
     expect([0, 1, 2].map((n) => english.count(n, forms))).toEqual(["0 d", "1 a", "2 d"])
+    expect([1.5, 1200].map((n) => english.count(n, forms))).toEqual(["1.5 d", "1,200 d"])
   })
 
   it("writes grams in tenths below 10 and as whole ones above", () => {

@@ -54,6 +54,6 @@ describe("a count", () => {
     expect(say(en.weighing.learnt.trust, trust["more-needed"])).toContain("One more weighing")
     expect(say(en.weighing.learnt.trust, { ...trust["more-needed"], more: 2 })).toContain("2 more weighings")
     expect(say(en.weighing.bowl.name, { ...weighed.bowl, foils: [4] })).toBe("Mix A, bowl 2: foil 4")
-    expect(say(en.weighing.bowl.name, weighed.bowl)).toBe("Mix A, bowl 2: foils 4, 5, 9")
+    expect(say(en.weighing.bowl.name, weighed.bowl)).toBe("Mix A, bowl 2: foils 4, 5 and 9")
   })
 })

@@ -1,6 +1,7 @@
 import { legalLimitPercent } from "../../../presets/formula/developers"
-import { blend as blendBottles } from "../../core/mixing/blend"
+import { type BlendProblem, blend as blendBottles } from "../../core/mixing/blend"
 import { isOverLegalLimit } from "../../core/mixing/strength"
+import { say } from "../../words/say"
 import { done, refuse, type Verb } from "../input/verb"
 
 export const blend: Verb = {
@@ -12,15 +13,30 @@ export const blend: Verb = {
     want: "per cent wanted: 6",
     grams: "grams wanted in all: 90",
   },
-  run({ options }) {
+  run({ options, words }) {
     const read = readOptions(options)
     if (!read.ok) return refuse(...read.problems)
     const [want, grams] = read.numbers
     const result = blendBottles(read.have, want, grams)
-    if ("problems" in result) return refuse(...result.problems.map((problem) => `--${problem}`))
+    if ("problems" in result)
+      return refuse(
+        ...result.problems.map(
+          (problem) => `--${optionOf[problem.code]}: ${say(words.formula.mixing.blend, problem)}`,
+        ),
+      )
     const notes = isOverLegalLimit(want) ? [overLimit] : []
     return { ...done({ parts: result.parts }), problems: notes }
   },
+}
+
+/** The option that a problem is about. */
+const optionOf: Record<BlendProblem["code"], string> = {
+  "no-bottles": "have",
+  "bottle-percent": "have",
+  "want-percent": "want",
+  "no-amount": "grams",
+  "want-too-weak": "want",
+  "want-too-strong": "want",
 }
 
 const overLimit = `Note: the law allows at most ${legalLimitPercent} % in a hair product that is ready for use.`

@@ -7,7 +7,6 @@ import type { Part } from "../../core/mixing/blend"
 import { pourDeveloper } from "../../core/mixing/pourDeveloper"
 import { labelPercent } from "../../core/mixing/strength"
 import { nowHere } from "../../session/nowHere"
-import { loadWords } from "../../words/every/languages"
 import { say } from "../../words/say"
 import { readPlan } from "../input/openFile"
 import { done, refuse, type Verb } from "../input/verb"
@@ -17,15 +16,18 @@ export const mix: Verb = {
   summary: "What to mix for the plan: strength, grams wanted, and each bowl with its minute.",
   takesFile: true,
   options: {},
-  async run(request) {
+  run(request) {
     const read = readPlan(request)
     if (!read.ok) return refuse(...read.problems)
     const mixes = mixesOfPlan(read.plan)
-    const problems = mixes.flatMap((planned) => planned.problems)
+    const { cautions, formula } = request.words
+    const problems = mixes.flatMap(({ problems, untimed }) => [
+      ...problems.map((problem) => say(formula.mixing.problem, problem)),
+      ...untimed,
+    ])
     if (problems.length > 0) return refuse(...problems)
     const { bottles } = read.plan.salon ?? newSalon()
     const costs = mixes.flatMap(({ made }) => (made ? [made.cost] : []))
-    const { cautions } = await loadWords("en-GB")
     const { stops } = checkPlan(read.plan, nowHere())
     return {
       ...done({

@@ -1,17 +1,23 @@
 import { type Foil, isFoil } from "../../../geometry/section/section"
 import { bowlFigures } from "../../../presets/formula/bowlFigures"
-import { consistencies } from "../../../presets/formula/consistency"
+import type { Consistency } from "../../../presets/formula/consistency"
 import { sheetOf } from "../document/salon"
 import type { Mix, Plan } from "../document/schema"
 import { netOf } from "../figures/measured"
-import { chooseDeveloper, type DeveloperChoice } from "../mixing/developer"
+import { chooseDeveloper, type DeveloperChoice, type DeveloperReason } from "../mixing/developer"
 import { consistencyOf, ratioFor } from "../mixing/ratio"
 import { liftRequest } from "./liftRequest"
 
 /** Foils that one mix can serve, in order of application, and why it is made so. */
-export type ProposedMix = { mix: Mix; foils: readonly Foil[]; why: readonly string[] }
+export type ProposedMix = { mix: Mix; foils: readonly Foil[]; why: readonly MixReason[] }
 
-type Group = { recipe: Omit<Mix, "id">; foils: Foil[]; why: Set<string> }
+export type MixReason =
+  | DeveloperReason
+  | { code: "no-sheet"; product: string }
+  | { code: "consistency"; consistency: Consistency }
+  | { code: "joined" }
+
+type Group = { recipe: Omit<Mix, "id">; foils: Foil[]; why: readonly MixReason[] }
 
 /**
  * As few mixes as make sense: foils of one product whose hair asks for the same developer and the same consistency
@@ -22,15 +28,14 @@ export function proposeMixes(plan: Plan): ProposedMix[] {
   for (const foil of plan.sections.filter(isFoil)) {
     const { recipe, why } = recipeFor(foil, plan)
     const key = JSON.stringify(recipe)
-    const group = groups.get(key) ?? { recipe, foils: [], why: new Set() }
+    const group = groups.get(key) ?? { recipe, foils: [], why: [] }
     group.foils.push(foil)
-    for (const reason of why) group.why.add(reason)
-    groups.set(key, group)
+    groups.set(key, { ...group, why: bothOf(group.why, why) })
   }
   return joinSmall([...groups.values()], plan).map(({ recipe, foils, why }, index) => ({
     mix: { id: String.fromCharCode(65 + index), ...recipe },
     foils,
-    why: [...why],
+    why,
   }))
 }
 
@@ -44,7 +49,7 @@ export const isMixedSo = (plan: Plan, proposed: readonly ProposedMix[]) =>
     }),
   )
 
-function recipeFor(foil: Foil, plan: Plan): { recipe: Omit<Mix, "id">; why: string[] } {
+function recipeFor(foil: Foil, plan: Plan): { recipe: Omit<Mix, "id">; why: MixReason[] } {
   const own = plan.mixes.find(({ id }) => id === foil.mix) ?? plan.mixes[0]
   const { product } = own
   const sheet = sheetOf(product, plan)
@@ -52,7 +57,7 @@ function recipeFor(foil: Foil, plan: Plan): { recipe: Omit<Mix, "id">; why: stri
     const { developerVolume, ratio } = own
     return {
       recipe: { product, developerVolume, ratio, ...stirredIn(own) },
-      why: [`There is no sheet for ${product}: its own directions decide.`],
+      why: [{ code: "no-sheet", product }],
     }
   }
   const choice = chooseDeveloper(sheet, liftRequest([foil], plan))
@@ -64,7 +69,7 @@ function recipeFor(foil: Foil, plan: Plan): { recipe: Omit<Mix, "id">; why: stri
       ratio: ratioFor(consistency, sheet),
       ...stirredIn(own),
     },
-    why: [choice.why, `Mixed ${consistencies[consistency].words}.`],
+    why: [choice.why, { code: "consistency", consistency }],
   }
 }
 
@@ -74,7 +79,7 @@ const stirredIn = ({ additives }: Mix) => additives && { additives }
 function volumeOf(choice: DeveloperChoice): number | null {
   if (choice.kind === "chosen") return choice.volume
   if (choice.kind === "stages") return choice.stages[0].volume
-  return choice.kind === "unknown" ? choice.usualVolume : null
+  return null
 }
 
 function joinSmall(groups: readonly Group[], plan: Plan): Group[] {
@@ -101,6 +106,11 @@ const join = (host: Group, guest: Group, plan: Plan): Group => {
   return {
     recipe: host.recipe,
     foils: plan.sections.filter(isFoil).filter((foil) => together.has(foil)),
-    why: new Set([...host.why, "What is too little for a bowl of its own goes with the rest."]),
+    why: bothOf(host.why, [{ code: "joined" }]),
   }
 }
+
+/** Reasons of both, each once. */
+const bothOf = (some: readonly MixReason[], more: readonly MixReason[]): MixReason[] => [
+  ...new Map([...some, ...more].map((reason) => [JSON.stringify(reason), reason])).values(),
+]

@@ -1,7 +1,6 @@
 import { developerHabits } from "../../../presets/formula/developers"
 import type { ProductSheet } from "../../../presets/formula/productSheet"
 import { levelScale } from "../../../presets/timing/lift"
-import { numberText } from "../text/numberText"
 
 /** The hair of one section: its level now, the level to lift to, and what asks for gentleness. */
 export type LiftWish = {
@@ -16,28 +15,42 @@ export type LiftWish = {
 type Levels = { low: number; high: number }
 type Row = { volume: number; levels: Levels }
 
+/** What asks for a gentler developer. */
+export type GentleReason = "hairline" | "fine" | "porous" | "lightened"
+
 /** One step weaker, with why, and how many levels it falls short of the goal by its sheet (0: none). */
-export type WeakerOffer = Row & { reasons: readonly string[]; shortByLevels: number }
+export type WeakerOffer = Row & { reasons: readonly GentleReason[]; shortByLevels: number }
 export type Stage = Row & { fromLevel: number; toLevel: number }
 
-/** What is proposed. `why` is one sentence for the screen and the sheet. */
+/** Why a developer is proposed, or none. Levels of the scale; a lift is a difference of levels. */
+export type DeveloperReason =
+  | { code: "lift-printed"; liftLevels: number; volume: number; printed: Levels }
+  | { code: "more-than-one-visit"; liftLevels: number; mostLevels: number; volume: number; visits: number }
+  | { code: "level-now-unknown" }
+  | { code: "target-unknown" }
+  | { code: "no-lift-printed"; product: string }
+  | { code: "target-beyond-scale"; level: number; lightestLevel: number }
+  | { code: "target-darker"; fromLevel: number; toLevel: number }
+  | { code: "at-target"; level: number }
+  | { code: "no-lift-allowed"; product: string }
+
+/** What is proposed. Where a level is not known nothing is: no strength follows from not knowing. */
 export type DeveloperChoice =
-  | (Row & { kind: "chosen"; why: string; weaker: WeakerOffer | null })
-  | { kind: "stages"; why: string; stages: readonly Stage[]; strongerVolume: number | null }
-  | { kind: "unknown"; why: string; usualVolume: number | null }
-  | { kind: "none"; why: string }
+  | (Row & { kind: "chosen"; why: DeveloperReason; weaker: WeakerOffer | null })
+  | { kind: "stages"; why: DeveloperReason; stages: readonly Stage[]; strongerVolume: number | null }
+  | { kind: "unknown"; why: DeveloperReason }
+  | { kind: "none"; why: DeveloperReason }
 
 /** The weakest developer that reaches the goal by the sheet, or stages; never one above the ceiling. */
 export function chooseDeveloper(sheet: ProductSheet, wish: LiftWish): DeveloperChoice {
   const { fromLevel, liftToLevel } = wish
-  if (fromLevel === null || liftToLevel === null) return unknown(sheet, missingLevel(wish))
-  if (liftToLevel > levelScale.lightest) return none(beyondScale(liftToLevel))
-  if (liftToLevel < fromLevel) return none(darkerGoal(fromLevel, liftToLevel))
-  if (liftToLevel === fromLevel)
-    return none(`The hair is at level ${numberText(fromLevel)} already; it needs tone, not lift.`)
+  if (fromLevel === null || liftToLevel === null) return unknown(missingLevel(wish))
+  if (liftToLevel > levelScale.lightest)
+    return none({ code: "target-beyond-scale", level: liftToLevel, lightestLevel: levelScale.lightest })
+  if (liftToLevel < fromLevel) return none({ code: "target-darker", fromLevel, toLevel: liftToLevel })
+  if (liftToLevel === fromLevel) return none({ code: "at-target", level: fromLevel })
   const rows = liftRows(sheet)
-  if (rows.length === 0)
-    return unknown(sheet, `${sheet.name} states no levels of lift; type them in from the tub.`)
+  if (rows.length === 0) return unknown({ code: "no-lift-printed", product: sheet.name })
   const ceiling = wish.hairline ? developerHabits.hairlineCeilingVolume : developerHabits.ceilingVolume
   const usable = rows.filter(({ volume, levels }) => volume <= ceiling && levels.high > 0)
   const reaching = weakestReaching(usable, liftToLevel - fromLevel)
@@ -55,7 +68,12 @@ const weakestReaching = (rows: readonly Row[], levels: number) =>
   rows.find((row) => row.levels.high >= levels)
 
 function chosen(rows: readonly Row[], row: Row, wish: LiftWish, levels: number): DeveloperChoice {
-  const why = `${countLevels(levels)} to lift; ${printed(row)}.`
+  const why: DeveloperReason = {
+    code: "lift-printed",
+    liftLevels: levels,
+    volume: row.volume,
+    printed: row.levels,
+  }
   return { kind: "chosen", ...row, why, weaker: oneStepWeaker(rows, row, wish, levels) }
 }
 
@@ -66,12 +84,8 @@ function oneStepWeaker(rows: readonly Row[], row: Row, wish: LiftWish, levels: n
   return { ...weaker, reasons, shortByLevels: Math.max(0, levels - weaker.levels.high) }
 }
 
-const gentleReasons = ({ hairline, fine, porous, lightened }: LiftWish): string[] => [
-  ...(hairline ? ["hair at the hairline is fine and lifts first"] : []),
-  ...(fine ? ["fine hair lifts sooner and stretches sooner"] : []),
-  ...(porous ? ["porous hair takes product up faster"] : []),
-  ...(lightened ? ["hair lightened before lets more in"] : []),
-]
+const gentleReasons = (wish: LiftWish): GentleReason[] =>
+  (["hairline", "fine", "porous", "lightened"] as const).filter((reason) => wish[reason])
 
 function staged(
   sheet: ProductSheet,
@@ -80,15 +94,18 @@ function staged(
   toLevel: number,
 ): DeveloperChoice {
   const most = Math.max(0, ...rows.map(({ levels }) => levels.high))
-  if (most === 0)
-    return none(
-      `${sheet.name} states no lift with a developer that may be used here; choose another product.`,
-    )
+  if (most === 0) return none({ code: "no-lift-allowed", product: sheet.name })
   const levels = toLevel - fromLevel
   const stages = stagesOf(rows, fromLevel, toLevel, Math.ceil(levels / most))
   const strongest = rows[rows.length - 1].volume
   const strongerVolume = weakestReaching(liftRows(sheet), levels)?.volume ?? null
-  const why = `${countLevels(levels)} is more than one visit gives: up to ${numberText(most)} with ${strongest} vol, the strongest used here. Plan ${stages.length} visits and look at the hair between them.`
+  const why: DeveloperReason = {
+    code: "more-than-one-visit",
+    liftLevels: levels,
+    mostLevels: most,
+    volume: strongest,
+    visits: stages.length,
+  }
   return { kind: "stages", why, stages, strongerVolume }
 }
 
@@ -103,28 +120,8 @@ function stagesOf(rows: readonly Row[], fromLevel: number, toLevel: number, visi
   return [{ ...row, fromLevel, toLevel: middle }, ...stagesOf(rows, middle, toLevel, visits - 1)]
 }
 
-/** The usual strength where the goal cannot be worked out, if the sheet allows it. */
-function unknown({ developers }: ProductSheet, why: string): DeveloperChoice {
-  const isUsual = developers.some(({ volume }) => volume === developerHabits.usualVolume)
-  return { kind: "unknown", why, usualVolume: isUsual ? developerHabits.usualVolume : null }
-}
+const unknown = (why: DeveloperReason): DeveloperChoice => ({ kind: "unknown", why })
+const none = (why: DeveloperReason): DeveloperChoice => ({ kind: "none", why })
 
-const none = (why: string): DeveloperChoice => ({ kind: "none", why })
-
-const missingLevel = ({ fromLevel }: LiftWish) =>
-  fromLevel === null
-    ? "The level now is not known; write it down for this hair."
-    : "The level to lift to is not known; choose it."
-
-const darkerGoal = (from: number, to: number) =>
-  `Level ${numberText(to)} is darker than the hair now, ${numberText(from)}; lightener cannot darken. Choose a lighter level, or plan a lowlight.`
-
-const beyondScale = (level: number) =>
-  `Level ${numberText(level)} is beyond the scale; choose ${levelScale.lightest} or less.`
-
-const printed = ({ volume, levels }: Row) =>
-  levels.low === levels.high
-    ? `the sheet states ${numberText(levels.low)} for ${volume} vol`
-    : `the sheet states ${numberText(levels.low)} to ${numberText(levels.high)} for ${volume} vol`
-
-const countLevels = (levels: number) => `${numberText(levels)} ${levels === 1 ? "level" : "levels"}`
+const missingLevel = ({ fromLevel }: LiftWish): DeveloperReason =>
+  fromLevel === null ? { code: "level-now-unknown" } : { code: "target-unknown" }

@@ -1,43 +1,41 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Mix, Plan } from "../../core/document/schema"
-import { additiveWords } from "../../core/mixing/additiveWords"
+import { additivesOf } from "../../core/mixing/additives"
 import type { Bowl } from "../../core/mixing/bowls"
-import { pourDeveloper } from "../../core/mixing/pourDeveloper"
-import { pouredWords } from "../../core/mixing/pouredWords"
-import { numberText } from "../../core/text/numberText"
+import { pouringOf } from "../../core/mixing/pouring"
+import { useWords } from "../../session/words"
+import { say } from "../../words/say"
 
 type Props = { bowl: Bowl; number: number; mix: Mix; plan: Plan }
 
 /** One bowl: when, for whom, and what is weighed, the powder first. */
 export function BowlRow({ bowl, number, mix, plan }: Props) {
   const served = plan.sections.filter(isFoil).filter(({ id }) => bowl.sections.includes(id))
-  const bottles = plan.salon?.bottles ?? []
-  const poured = pouredWords(mix.developerVolume, bottles, bowl.developerG)
-  const blended = pourDeveloper(mix.developerVolume, bottles, bowl.developerG)
-  const isOutOfReach = blended !== null && "problems" in blended
+  const w = useWords().formula.mixing
+  const poured = pouringOf(mix.developerVolume, plan.salon?.bottles ?? [], bowl.developerG)
   return (
     <li>
       <p>
-        <b>Bowl {number}</b>, mix at minute {numberText(bowl.atMin, 0)}, for{" "}
-        {served.length === 1 ? "foil" : "foils"} {served.map(({ mapNumber }) => mapNumber).join(", ")}
+        <b>{w.bowl.name(number)}</b>, {w.bowl.when(bowl.atMin)},{" "}
+        {w.bowl.foils(served.map(({ mapNumber }) => mapNumber))}
       </p>
       <dl className="large-figures">
         <div>
-          <dt>Lightener</dt>
-          <dd>{bowl.lightenerG} g</dd>
+          <dt>{w.bowl.lightener}</dt>
+          <dd>{w.bowl.grams(bowl.lightenerG)}</dd>
         </div>
         <div>
-          <dt>Developer</dt>
-          <dd>{bowl.developerG} g</dd>
+          <dt>{w.bowl.developer}</dt>
+          <dd>{w.bowl.grams(bowl.developerG)}</dd>
         </div>
         <div>
-          <dt>or poured</dt>
-          <dd className="sum">{bowl.developerMl} mL</dd>
+          <dt>{w.bowl.byVolume}</dt>
+          <dd className="sum">{w.bowl.millilitres(bowl.developerMl)}</dd>
         </div>
       </dl>
-      {poured && <p className={isOutOfReach ? "fault" : ""}>{poured}</p>}
-      {additiveWords(bowl).map((sentence) => (
-        <p key={sentence}>{sentence}</p>
+      {poured && <p className={poured.code === "not-poured" ? "fault" : ""}>{say(w.poured, poured)}</p>}
+      {additivesOf(bowl).map((additive) => (
+        <p key={additive.name}>{say(w.additives, additive)}</p>
       ))}
     </li>
   )

@@ -1,16 +1,18 @@
 import type { DeveloperChoice } from "../../core/mixing/developer"
-import { numberText } from "../../core/text/numberText"
+import { useWords } from "../../session/words"
+import type { FormulaWords } from "../../words/en/formula/formula"
+import { say } from "../../words/say"
 
 type Props = { proposed: DeveloperChoice | null; volume: number; onUse: (volume: number) => void }
 
 /** The weakest developer that reaches the goal by the sheet, why, and one step weaker where the hair asks for it. */
 export function DeveloperAdvice({ proposed, volume, onUse }: Props) {
-  if (!proposed)
-    return <p className="aside">There is no sheet for this product: its own directions decide.</p>
+  const w = useWords().formula.mixing
+  if (!proposed) return <p className="aside">{w.noSheet}</p>
   const offered = volumesOf(proposed).filter((each) => each !== volume)
   return (
     <>
-      {wordsOf(proposed).map((sentence) => (
+      {sentencesOf(proposed, w).map((sentence) => (
         <p className="aside" key={sentence}>
           {sentence}
         </p>
@@ -19,7 +21,7 @@ export function DeveloperAdvice({ proposed, volume, onUse }: Props) {
         <div className="actions">
           {offered.map((wanted) => (
             <button type="button" className="button" key={wanted} onClick={() => onUse(wanted)}>
-              Use {wanted} vol
+              {w.use(wanted)}
             </button>
           ))}
         </div>
@@ -28,37 +30,17 @@ export function DeveloperAdvice({ proposed, volume, onUse }: Props) {
   )
 }
 
-/** What may be taken with one touch. A stronger one than the visit's is never among them. */
+/** What may be taken with one touch: never a stronger one than the visit's, and nothing where nothing is known. */
 function volumesOf(proposed: DeveloperChoice): number[] {
   if (proposed.kind === "chosen")
     return [proposed.volume, ...(proposed.weaker ? [proposed.weaker.volume] : [])]
-  if (proposed.kind === "stages") return [proposed.stages[0].volume]
-  return proposed.kind === "unknown" && proposed.usualVolume !== null ? [proposed.usualVolume] : []
+  return proposed.kind === "stages" ? [proposed.stages[0].volume] : []
 }
 
-function wordsOf(proposed: DeveloperChoice): string[] {
-  if (proposed.kind === "unknown")
-    return [
-      proposed.usualVolume === null
-        ? proposed.why
-        : `${proposed.why} Until then ${proposed.usualVolume} vol is usual.`,
-    ]
-  if (proposed.kind === "none") return [proposed.why]
+function sentencesOf(proposed: DeveloperChoice, w: FormulaWords["mixing"]): string[] {
+  const why = say(w.why, proposed.why)
   if (proposed.kind === "stages")
-    return [
-      proposed.why,
-      ...proposed.stages.map(
-        ({ fromLevel, toLevel, volume }, visit) =>
-          `Visit ${visit + 1}: from level ${fromLevel} to ${toLevel} with ${volume} vol.`,
-      ),
-    ]
-  const { weaker } = proposed
-  return [
-    `Proposed: ${proposed.volume} vol. ${proposed.why}`,
-    ...(weaker
-      ? [
-          `Or ${weaker.volume} vol: ${weaker.reasons.join("; ")}${weaker.shortByLevels > 0 ? `, but it stops ${numberText(weaker.shortByLevels)} ${weaker.shortByLevels === 1 ? "level" : "levels"} short of the goal` : ""}.`,
-        ]
-      : []),
-  ]
+    return [why, ...proposed.stages.map((stage, index) => w.visit({ ...stage, visit: index + 1 }))]
+  if (proposed.kind !== "chosen") return [why]
+  return [w.suggested(proposed), why, ...(proposed.weaker ? [w.weaker(proposed.weaker)] : [])]
 }

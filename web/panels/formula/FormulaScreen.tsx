@@ -3,6 +3,7 @@ import { mixingCautions } from "../../../presets/formula/cautions"
 import { freeMixLetter, setMix } from "../../core/edits/plan/setMix"
 import { commit } from "../../session/commit"
 import { usePlan } from "../../session/usePlan"
+import { useWords } from "../../session/words"
 import { WeighingPanel } from "../weighing/WeighingPanel"
 import { MixFields } from "./MixFields"
 import { SwatchHatches } from "./MixSwatch"
@@ -16,10 +17,11 @@ import { TonePanel } from "./TonePanel"
 
 /** What is mixed, how strong, how thick and how much. */
 export function FormulaScreen() {
+  const w = useWords().formula
   const mixes = usePlan((plan) => plan.mixes)
   return (
     <main className="page formula">
-      <h1>Formula</h1>
+      <h1>{w.title}</h1>
       <SwatchHatches />
       <SalonLine />
       <StopsPanel />
@@ -31,16 +33,16 @@ export function FormulaScreen() {
       <TonePanel />
       <QuotePanel />
       <section aria-labelledby="mixing-title">
-        <h2 id="mixing-title">Before you mix</h2>
+        <h2 id="mixing-title">{w.before}</h2>
         <ul className="cautions">
           {mixingCautions.map((caution) => (
-            <li key={caution}>{caution}</li>
+            <li key={caution}>{w.caution[caution]}</li>
           ))}
         </ul>
       </section>
       <WeighingPanel />
       <section aria-labelledby="salon-title">
-        <h2 id="salon-title">Your salon</h2>
+        <h2 id="salon-title">{w.stock.salon}</h2>
         <ShelfPanel />
         <SheetsPanel />
       </section>
@@ -49,6 +51,7 @@ export function FormulaScreen() {
 }
 
 function AddMix() {
+  const w = useWords().formula.mixing
   const mixes = usePlan((plan) => plan.mixes)
   const letter = freeMixLetter({ mixes })
   if (!letter) return null
@@ -56,9 +59,14 @@ function AddMix() {
     <button
       type="button"
       className="button"
-      onClick={() => commit(`Add mix ${letter}`, setMix({ ...mixes[mixes.length - 1], id: letter }))}
+      onClick={() =>
+        commit(
+          { chapter: "formula", code: "add-mix", mix: letter },
+          setMix({ ...mixes[mixes.length - 1], id: letter }),
+        )
+      }
     >
-      Add mix {letter}
+      {w.add(letter)}
     </button>
   )
 }

@@ -5,6 +5,7 @@ import { removeMix, setMix } from "../../core/edits/plan/setMix"
 import { limits } from "../../core/fields/limits"
 import { commit } from "../../session/commit"
 import { usePlan } from "../../session/usePlan"
+import { useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
 import { AdditiveChoices } from "./AdditiveChoices"
@@ -15,54 +16,52 @@ import { MixSwatch } from "./MixSwatch"
 import { ProductField } from "./ProductField"
 import { RatioAdvice } from "./RatioAdvice"
 
-const developers = tradePairs.map(({ volume, percent }) => ({
-  value: String(volume),
-  label: `${volume} vol, ${percent} %`,
-}))
-const ratios = [1, 1.5, 2, 2.5, 3].map((parts) => ({ value: String(parts), label: `1 : ${parts}` }))
+const ratios = [1, 1.5, 2, 2.5, 3]
+
+type Changed = "change-developer" | "change-ratio" | "change-product"
 
 /** One mix: what goes into it, and how much of it the foils want. */
 export function MixFields({ mix, isOnly }: { mix: Mix; isOnly: boolean }) {
+  const { common, formula } = useWords()
+  const { mixing: w, productSheets: sheets } = formula
+  const { units } = common
   const title = `mix-${mix.id}`
   const plan = usePlan((open) => open)
   const proposed = mixesOfPlan(plan).find((each) => each.mix === mix)?.proposed ?? null
-  const change = (label: string, part: Partial<Mix>) =>
-    commit(`${label} of mix ${mix.id}`, setMix({ ...mix, ...part }))
-  const mixWith = (developer: number) => change("Change the ratio", { ratio: { lightener: 1, developer } })
+  const change = (code: Changed, part: Partial<Mix>) =>
+    commit({ chapter: "formula", code, mix: mix.id }, setMix({ ...mix, ...part }))
+  const mixWith = (developer: number) => change("change-ratio", { ratio: { lightener: 1, developer } })
   const parts = mix.ratio.developer / mix.ratio.lightener
-  const pour = (developerVolume: number) => change("Change the developer", { developerVolume })
+  const pour = (developerVolume: number) => change("change-developer", { developerVolume })
   return (
     <section className="mix" aria-labelledby={title}>
       <header>
         <h2 id={title}>
-          Mix {mix.id} <MixSwatch index={plan.mixes.indexOf(mix)} />
+          {w.name(mix.id)} <MixSwatch index={plan.mixes.indexOf(mix)} />
         </h2>
         {!isOnly && (
           <button
             type="button"
             className="button quiet"
-            onClick={() => commit(`Take out mix ${mix.id}`, removeMix(mix.id))}
+            onClick={() => commit({ chapter: "formula", code: "remove-mix", mix: mix.id }, removeMix(mix.id))}
           >
-            Take out mix {mix.id}
+            {w.remove(mix.id)}
           </button>
         )}
       </header>
       <div className="columns">
         <div className="column">
-          <ProductField
-            product={mix.product}
-            onCommit={(product) => change("Change the product", { product })}
-          />
+          <ProductField product={mix.product} onCommit={(product) => change("change-product", { product })} />
           <div className="word-or-number">
             <Choices
-              legend="Developer"
-              options={developers}
+              legend={w.developer}
+              options={tradePairs.map((pair) => ({ value: String(pair.volume), label: w.vol(pair) }))}
               value={String(mix.developerVolume)}
               onChange={(volume) => pour(Number(volume))}
             />
             <NumberField
-              name="Developer"
-              unit="vol"
+              name={w.developer}
+              unit={units.vol}
               value={mix.developerVolume}
               range={limits.developerVolume}
               onCommit={pour}
@@ -71,14 +70,14 @@ export function MixFields({ mix, isOnly }: { mix: Mix; isOnly: boolean }) {
           <DeveloperAdvice proposed={proposed} volume={mix.developerVolume} onUse={pour} />
           <div className="word-or-number">
             <Choices
-              legend="Lightener to developer, by weight"
-              options={ratios}
+              legend={w.ratio}
+              options={ratios.map((each) => ({ value: String(each), label: w.parts(each) }))}
               value={String(parts)}
               onChange={(parts) => mixWith(Number(parts))}
             />
             <NumberField
-              name="Developer to 1 part of lightener"
-              unit="parts"
+              name={w.developerParts}
+              unit={sheets.parts}
               value={parts}
               range={limits.ratioPart}
               step={0.25}

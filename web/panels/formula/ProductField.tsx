@@ -1,6 +1,7 @@
 import { productSheets } from "../../core/document/salon"
 import { letters } from "../../core/fields/limits"
 import { usePlan } from "../../session/usePlan"
+import { useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { TextField } from "../fields/TextField"
 
@@ -12,14 +13,15 @@ export function ProductField({
   product: string
   onCommit: (product: string) => void
 }) {
+  const w = useWords().formula.mixing
   const salon = usePlan((plan) => plan.salon)
   const options = productSheets({ salon })
     .filter(({ kind }) => kind === "lightener")
     .map(({ name }) => ({ value: name, label: name.replace(" (invented)", "") }))
   return (
     <>
-      <Choices legend="Product, with a sheet" options={options} value={product} onChange={onCommit} />
-      <TextField name="or another, by name" value={product} most={letters.name} onCommit={onCommit} />
+      <Choices legend={w.product} options={options} value={product} onChange={onCommit} />
+      <TextField name={w.otherProduct} value={product} most={letters.name} onCommit={onCommit} />
     </>
   )
 }

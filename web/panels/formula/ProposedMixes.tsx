@@ -1,21 +1,21 @@
 import { isMixedSo, type ProposedMix, proposeMixes } from "../../core/bowls/proposeMixes"
 import { regroupMixes } from "../../core/edits/plan/regroupMixes"
 import { labelPercent } from "../../core/mixing/strength"
-import { countText } from "../../core/text/figureText"
-import { numberText } from "../../core/text/numberText"
 import { commit } from "../../session/commit"
 import { usePlan } from "../../session/usePlan"
+import { useWords } from "../../session/words"
+import { say } from "../../words/say"
 import { MixSwatch } from "./MixSwatch"
 
 /** How the foils could share mixes, by their hair and how they are worked, where that is not as they are mixed now. */
 export function ProposedMixes() {
+  const w = useWords().formula.mixing.suggestions
   const plan = usePlan((open) => open)
   const proposed = proposeMixes(plan)
   if (proposed.length === 0 || isMixedSo(plan, proposed)) return null
-  const count = proposed.length === 1 ? "One mix" : `${proposed.length} mixes`
   return (
     <section aria-labelledby="proposed-title">
-      <h2 id="proposed-title">{count} proposed by the hair</h2>
+      <h2 id="proposed-title">{w.title(proposed.length)}</h2>
       <ul className="proposed">
         {proposed.map((group, index) => (
           <Proposed key={group.mix.id} group={group} index={index} />
@@ -25,9 +25,9 @@ export function ProposedMixes() {
         <button
           type="button"
           className="button"
-          onClick={() => commit("Mix as proposed", regroupMixes(proposed))}
+          onClick={() => commit({ chapter: "formula", code: "use-suggestion" }, regroupMixes(proposed))}
         >
-          Mix as proposed
+          {w.use}
         </button>
       </div>
     </section>
@@ -35,16 +35,21 @@ export function ProposedMixes() {
 }
 
 function Proposed({ group: { mix, foils, why }, index }: { group: ProposedMix; index: number }) {
+  const w = useWords().formula.mixing.suggestions
   const { developerVolume: volume, ratio } = mix
+  const said = w.mix({
+    volume,
+    percent: labelPercent(volume),
+    parts: ratio.developer / ratio.lightener,
+    foils: foils.map(({ mapNumber }) => mapNumber),
+  })
   return (
     <li>
       <b>{mix.id}</b>
       <MixSwatch index={index} />
       <p>
-        {volume} vol ({numberText(labelPercent(volume))} %), 1 :{" "}
-        {numberText(ratio.developer / ratio.lightener)}, for {countText(foils.length, "foil")}:{" "}
-        {foils.map(({ mapNumber }) => mapNumber).join(", ")}
-        <span className="aside">{why.join(" ")}</span>
+        {said}
+        <span className="aside">{why.map((reason) => say(w.why, reason)).join(" ")}</span>
       </p>
     </li>
   )

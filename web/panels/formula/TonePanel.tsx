@@ -1,55 +1,49 @@
 import { dragDownMm } from "../../../presets/formula/tones"
-import { tonerBowlWords } from "../../core/bowls/tonerBowlWords"
+import { tonerBowlOf } from "../../core/bowls/tonerBowl"
 import { type TonerInPlan, tonersOfPlan } from "../../core/bowls/toners"
 import { tonerIds } from "../../core/cautions/rules/rule"
 import { checkPlan } from "../../core/cautions/visitOfPlan"
 import { newConsultation } from "../../core/document/consultation"
 import { setConsultation } from "../../core/edits/plan/setConsultation"
-import { type ToneZone, tonerWords } from "../../core/tone/tone"
 import { commit } from "../../session/commit"
 import { nowHere } from "../../session/nowHere"
 import { usePlan } from "../../session/usePlan"
 import { useWords } from "../../session/words"
+import { say } from "../../words/say"
 import { Choices } from "../fields/Choices"
 import { TonerFields } from "./TonerFields"
 import { ToneWheel } from "./ToneWheel"
 
-const zoneWords: Record<ToneZone["zone"], string> = {
-  "root-melt": "Root melt",
-  mids: "Mid-lengths",
-  hairline: "Hairline",
-}
-const melts = [
-  { value: "0", label: "None" },
-  ...[dragDownMm.low, dragDownMm.mid, dragDownMm.high].map((mm) => ({
-    value: String(mm),
-    label: `Drawn down ${mm} mm`,
-  })),
-]
+const melts = [dragDownMm.low, dragDownMm.mid, dragDownMm.high]
 
 /** What to tone with after rinsing, a mix a zone: the pigment that shows, the tone across from it, and its bowl. */
 export function TonePanel() {
-  const { panel } = useWords().cautions
+  const { cautions, formula } = useWords()
+  const w = formula.tone
   const plan = usePlan((open) => open)
   const { liftToLevel, rootMeltMm } = plan.consultation ?? newConsultation()
   const { stops } = checkPlan(plan, nowHere())
   const isHeld = Object.values(tonerIds).some((id) => stops.some(({ mixes }) => mixes?.includes(id)))
+  const melt = (mm: number) =>
+    commit(
+      { chapter: "formula", code: "change-root-melt" },
+      setConsultation({ rootMeltMm: mm > 0 ? mm : null }),
+    )
   return (
     <section aria-labelledby="tone-title">
-      <h2 id="tone-title">Tone, after rinsing</h2>
+      <h2 id="tone-title">{w.title}</h2>
       <Choices
-        legend="Root melt"
-        options={melts}
+        legend={w.rootMelt}
+        options={[
+          { value: "0", label: w.noMelt },
+          ...melts.map((mm) => ({ value: String(mm), label: w.meltedDown(mm) })),
+        ]}
         value={String(rootMeltMm ?? 0)}
-        onChange={(mm) =>
-          commit("Change the root melt", setConsultation({ rootMeltMm: Number(mm) > 0 ? Number(mm) : null }))
-        }
+        onChange={(mm) => melt(Number(mm))}
       />
-      <TonerFields which="toner" legend="Toner" kinds={["oxidative-toner", "direct-toner"]} />
-      {rootMeltMm !== null && (
-        <TonerFields which="rootShade" legend="Root shade" kinds={["root-shade", "oxidative-toner"]} />
-      )}
-      {isHeld && <p className="fault">{panel.doNotMix}</p>}
+      <TonerFields which="toner" kinds={["oxidative-toner", "direct-toner"]} />
+      {rootMeltMm !== null && <TonerFields which="rootShade" kinds={["root-shade", "oxidative-toner"]} />}
+      {isHeld && <p className="fault">{cautions.panel.doNotMix}</p>}
       <div className="tone">
         <ul className="cautions">
           {tonersOfPlan(plan).map((toner) => (
@@ -58,21 +52,19 @@ export function TonePanel() {
         </ul>
         {liftToLevel !== null && <ToneWheel level={liftToLevel} />}
       </div>
-      <p className="aside">
-        The wheel is a picture of the words, not a measured colour. A toner with developer is an oxidative
-        colour too: its alert test and its maker’s directions come first.
-      </p>
+      <p className="aside">{w.picture}</p>
     </section>
   )
 }
 
 function ToneLine({ toner }: { toner: TonerInPlan }) {
-  const { zone, words, minutes } = toner.tone
-  const bowl = tonerBowlWords(toner)
+  const w = useWords().formula.tone
+  const { zone, tone, minutes } = toner.tone
+  const bowl = tonerBowlOf(toner)
   return (
     <li>
-      <b>{zoneWords[zone]}.</b> {words} {tonerWords(toner.tone)} Look from minute {minutes.low}, off by{" "}
-      {minutes.high}. {bowl && <b>{bowl}</b>}
+      <b>{w.zones[zone]}.</b> {say(w.shows, tone)} {w.mix(toner.tone)} {w.minutes(minutes)}{" "}
+      {bowl && <b>{say(w.bowl, bowl)}</b>}
     </li>
   )
 }

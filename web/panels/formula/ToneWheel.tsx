@@ -1,14 +1,15 @@
-import { levels } from "../../../presets/client/levels"
-import { pigmentOnWheel, toneWheel } from "../../../presets/formula/toneWheel"
+import { toneWheel } from "../../../presets/formula/toneWheel"
 import { pigmentAt } from "../../core/tone/tone"
 import { black } from "../../drawing/inks"
+import { useWords } from "../../session/words"
 
 const [middle, outer, inner, lettersAt] = [240, 112, 62, 126]
 
-/** The wheel with what shows at a level, and across from it what stills it. A picture of words, not of a colour. */
+/** The wheel with what shows at a level, and across from it what neutralises it. A picture of words, not of a colour. */
 export function ToneWheel({ level }: { level: number }) {
-  const row = pigmentAt(level)
-  const shown = toneWheel.findIndex(({ name }) => name === pigmentOnWheel[levels.indexOf(row)])
+  const w = useWords().formula.tone.wheel
+  const { onWheel } = pigmentAt(level)
+  const shown = toneWheel.findIndex(({ name }) => name === onWheel)
   const across = (shown + toneWheel.length / 2) % toneWheel.length
   const [from, to] = [shown, across].map((index) => at(index, inner - 8))
   return (
@@ -35,8 +36,8 @@ export function ToneWheel({ level }: { level: number }) {
       <line x1={from[0]} y1={from[1]} x2={to[0]} y2={to[1]} stroke={black} strokeWidth={2} />
       <circle cx={from[0]} cy={from[1]} r={5} fill={black} />
       <circle cx={to[0]} cy={to[1]} r={5} fill="#fbf8f2" stroke={black} strokeWidth={2} />
-      <Words index={shown} words={`${toneWheel[shown].name} shows`} />
-      <Words index={across} words={`${toneWheel[across].name} stills it`} />
+      <Words index={shown} words={w.shows(toneWheel[shown].name)} />
+      <Words index={across} words={w.neutralises(toneWheel[across].name)} />
     </svg>
   )
 }

@@ -1,12 +1,14 @@
 import { calibrationFigures } from "../../../presets/weighing/calibrationFigures"
 import type { WeighableCode } from "../../core/bowls/weighables"
+import type { LearntFigures } from "../../core/document/salon"
 import type { TrustCode } from "../../core/weighing/trust"
 import type { ReadingProblem } from "../../core/weighing/weighedBowl"
 import { type ListProblem, neededColumns } from "../../core/weighing/weighingCsv"
 import type { Sentences } from "../say"
 import type { Tools } from "../tools"
+import type { CommonWords } from "./common/common"
 
-export const weighing = (t: Tools) => ({
+export const weighing = (t: Tools, { foils: foilsWords, kinds, mix: mixName }: CommonWords) => ({
   done: {
     "keep-weighing": "Save a weighing",
     "add-list": "Add weighings from a list",
@@ -29,10 +31,7 @@ export const weighing = (t: Tools) => ({
     /** What was weighed, in the list to choose from and as it is saved. */
     name: {
       bowl: ({ mix, bowl, foils }) =>
-        `Mix ${mix}, bowl ${t.whole(bowl)}: ${t.count(foils.length, {
-          one: `foil ${foils.join(", ")}`,
-          other: `foils ${foils.join(", ")}`,
-        })}`,
+        `${t.capital(mixName(mix))}, bowl ${t.whole(bowl)}: ${foilsWords(foils)}`,
       foil: ({ foil }) => `Foil ${t.whole(foil)} alone`,
     } satisfies Sentences<WeighableCode>,
     /** A weighing as it is saved: the day and name of its plan, then what was weighed. */
@@ -40,7 +39,7 @@ export const weighing = (t: Tools) => ({
       plan ? `${date}, ${plan}: ${what}` : `${date}: ${what}`,
     problem: readingProblems(t),
   },
-  learnt: learntWords(t),
+  learnt: learntWords(t, kinds),
   picture: {
     name: "Expected and weighed grams; the list below says the same in numbers",
     axis: "g weighed",
@@ -84,7 +83,7 @@ const readingProblems = (t: Tools) => {
   } satisfies Sentences<ReadingProblem>
 }
 
-const learntWords = (t: Tools) => {
+const learntWords = (t: Tools, kinds: CommonWords["kinds"]) => {
   const { share, probability } = calibrationFigures.trust
   const target = `within ${t.percent(share)}, ${t.number(10 * probability)} times in 10`
   const stands = ({ withinShare }: { withinShare: number }) =>
@@ -103,11 +102,11 @@ const learntWords = (t: Tools) => {
     } satisfies Sentences<TrustCode>,
     byStart: "Until then this plan uses the starting figures, which are assumptions.",
     /** What the figures of this plan were learnt from. */
-    byWeighings: (learnt: readonly { product: string | null; kind: string | null; weighings: number }[]) =>
+    byWeighings: (learnt: readonly Pick<LearntFigures, "product" | "kind" | "weighings">[]) =>
       `This plan uses what was learnt from ${t.and(
         learnt.map(
           ({ product, kind, weighings }) =>
-            `${[product, kind].filter(Boolean).join(", ") || "all weighings"} (${t.whole(weighings)} weighed)`,
+            `${[product, kind && kinds[kind]].filter(Boolean).join(", ") || "all weighings"} (${t.whole(weighings)} weighed)`,
         ),
       )}.`,
     figure: "Figure",

@@ -5,7 +5,7 @@ import { client } from "./client/client"
 import { questions } from "./client/questions"
 import { command } from "./command"
 import { common } from "./common/common"
-import { formula } from "./formula"
+import { formula } from "./formula/formula"
 import { offline } from "./offline"
 import { placement } from "./placement/placement"
 import { plans } from "./plans"
@@ -27,8 +27,8 @@ export const words = (tools: Tools) => ({
   offline: offline(tools),
   placement: placement(tools),
   techniques: techniques(tools),
-  formula: formula(tools),
-  weighing: weighing(tools),
+  formula: formula(tools, common(tools)),
+  weighing: weighing(tools, common(tools)),
   timing: timing(tools),
   chair: chair(tools),
   sheets: sheets(tools),

@@ -72,7 +72,7 @@ describe("mixes proposed from the hair", () => {
 
   it("join a mix too small for the smallest bowl to the largest of its developer, mixed as that is", () => {
     // A generous frame with backcombed panels is one mix at 1 : 2 (common practice, no source).
-    const plan = examplePlan()
+    const plan = done(setConsultation({ hair: { top: { roots: state(7) } }, liftToLevel: 9 }), examplePlan())
     const gramsOf = (isBackcomb: boolean) =>
       measured(plan).sections.reduce(
         (sum, { section, figures }) =>

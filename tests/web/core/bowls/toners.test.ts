@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest"
 import { isFoil } from "../../../../geometry/section/section"
 import { houseProducts } from "../../../../presets/formula/houseProducts"
 import { runCommand } from "../../../../web/command/command"
-import { tonerBowlWords } from "../../../../web/core/bowls/tonerBowlWords"
+import { tonerBowlOf } from "../../../../web/core/bowls/tonerBowl"
 import { tonersOfPlan, usualChoice } from "../../../../web/core/bowls/toners"
 import { checkPlan } from "../../../../web/core/cautions/visitOfPlan"
 import type { AlertTest } from "../../../../web/core/document/consultation"
@@ -49,24 +49,31 @@ describe("what is toned with", () => {
     // The smallest sensible bowl is 30 g: 10 + 20, and 12 + 18 of the root shade at 1 : 1.5 (common practice, no source).
     expect(hairline.bowl).toMatchObject({ lightenerG: 10, developerG: 20, developerMl: 20 })
     expect(melt.bowl).toMatchObject({ lightenerG: 12, developerG: 18 })
-    expect(tonerBowlWords(hairline)).toMatch(
-      /^10 g House toner \(invented\) \+ 20 g \(20 mL\) of 10 vol \(3 %\), for [\d.]+–[\d.]+ g on the hair\.$/,
-    )
+    expect(tonerBowlOf(hairline)).toEqual({
+      code: "toner-mixed",
+      product: toner.name,
+      tonerG: 10,
+      developerG: 20,
+      developerMl: 20,
+      volume: 10,
+      percent: 3,
+      wantedG: hairline.wantedG,
+    })
   })
 
   it("without developer is weighed alone", () => {
     const plan = done(setToning({ toner: usualChoice(direct) }), done(setSalon({ sheets: [direct] }), wished))
-    const words = tonerBowlWords(tonersOfPlan(plan)[2])
-    expect(words).toMatch(/^\d+ g Conditioning toner, for /)
+    expect(tonerBowlOf(tonersOfPlan(plan)[2])).toMatchObject({
+      code: "toner-alone",
+      product: "Conditioning toner",
+    })
     expect(checkPlan(plan, now).stops).toEqual([])
   })
 
   it("asks for an alert test of each, the root shade too, and says so before any is chosen", () => {
     const { stops, cautions } = checkPlan(wished, now)
     expect(stops).toEqual([])
-    expect(cautions.find(({ rule }) => rule === "toner-not-chosen")?.why).toMatch(
-      /^No toner or root shade is chosen/,
-    )
+    expect(cautions.map(({ rule }) => rule)).toContain("toner-not-chosen")
     expect(checkPlan(toned, now).stops.map(({ rule, mixes }) => [rule, mixes])).toEqual([
       ["alert-test", ["toner"]],
       ["alert-test", ["root-shade"]],
@@ -111,6 +118,6 @@ describe("what is toned with", () => {
     ])
     // Two bowls of 10 g of powder at 24 for 500 g and 20 g of developer at 10 for 1000 g.
     expect(printed.cost).toBeCloseTo(2 * 0.68, 9)
-    expect(err).toContain("Held: No alert test with House toner (invented) is written down")
+    expect(err).toContain("Do not mix: No patch test with House toner (invented)")
   })
 })
