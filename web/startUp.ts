@@ -4,6 +4,7 @@ import { announceRefusal } from "./session/announcements"
 import { startAutosave } from "./session/autosave"
 import { openInto, type PlanStore, planStore } from "./session/planStore"
 import { sessionStore } from "./session/sessionStore"
+import { problemWords, wordsHere } from "./session/words"
 import { browserShelf } from "./storage/browserShelf"
 import { openLast, type Shelf } from "./storage/shelf"
 import { readSetting } from "./storage/shelfList"
@@ -42,7 +43,8 @@ async function firstPlan(shelf: Shelf): Promise<Plan | null> {
     if (isFirstStart) return example()
     const last = await openLast(shelf)
     if (last.ok) return last.plan
-    announceRefusal(`The last plan could not be opened: ${last.problems[0].expected}`)
+    await wordsHere()
+    announceRefusal(`The last plan could not be opened: ${problemWords(last.problems[0])}`)
     return null
   } catch {
     // No shelf here, as in some private windows: autosave says so once the example is on the screen.

@@ -5,7 +5,7 @@ import { type HeadFigures, type HeadSize, headSizeFault } from "./headSize"
 
 /**
  * The factors on x, y and z that give the unscaled head the measures of a size: exactly for a caliper, those of greatest
- * probability for tapes. Throws a RangeError that names the measure at fault when no head has them.
+ * probability for tapes. Throws a HeadSizeError that names the measure at fault when no head has them.
  */
 export function fitAxes(size: HeadSize, figures: HeadFigures): Vec3 {
   const axes = size.kind === "caliper" ? caliperAxes(size) : tapeAxes(size, figures)

@@ -40,8 +40,21 @@ const words: Record<HeadMeasureName, string> = {
   frontToNapeMm: "Front hairline to nape",
 }
 
+/** The measure that does not go with the other two, mm, and its usual span. */
+export type HeadSizeFault = { measure: HeadMeasureName; mm: number; least: number; greatest: number }
+
+/** Thrown where no head has such a size; its message is for whoever reads a log, the screen has words of its own. */
+export class HeadSizeError extends RangeError {
+  readonly fault: HeadSizeFault
+  constructor(fault: HeadSizeFault) {
+    const { measure, mm, least, greatest } = fault
+    super(`${words[measure]}, ${mm} mm, does not go with the other two: usual is ${least} to ${greatest} mm.`)
+    this.fault = fault
+  }
+}
+
 /** Why no head has this size: names the measure most out of proportion with the other two, and its usual span. */
-export function headSizeFault(size: HeadSize, { usualMm }: HeadFigures): RangeError {
+export function headSizeFault(size: HeadSize, { usualMm }: HeadFigures): HeadSizeError {
   const measures = measuresOf(size).map(([name, mm]) => {
     const [least, greatest] = usualMm[name]
     return { name, mm, least, greatest, share: mm / (least + greatest) }
@@ -50,9 +63,7 @@ export function headSizeFault(size: HeadSize, { usualMm }: HeadFigures): RangeEr
   const stray = ({ share }: { share: number }) => Math.abs(Math.log(share / middle))
   const { name, mm, least, greatest } =
     measures.find(({ mm }) => !(mm > 0)) ?? measures.reduce((a, b) => (stray(b) > stray(a) ? b : a))
-  return new RangeError(
-    `${words[name]}, ${mm} mm, does not go with the other two: usual is ${least} to ${greatest} mm.`,
-  )
+  return new HeadSizeError({ measure: name, mm, least, greatest })
 }
 
 const measuresOf = (size: HeadSize): readonly (readonly [HeadMeasureName, number])[] =>

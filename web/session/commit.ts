@@ -5,14 +5,14 @@ import type { Plan } from "../core/document/schema"
 import { announce, announceRefusal } from "./announcements"
 import { edit, planStore, redo, undo } from "./planStore"
 import { sessionStore } from "./sessionStore"
-import { type Done, doneWords } from "./words"
+import { type Done, doneWords, refusalWords } from "./words"
 
 /** Make a change and say so; a refusal is said instead. Selects what the change made. True when it was made. */
 export function commit(label: Done | string, change: Edit, key?: string): boolean {
   const before = planStore.getState().present
   const refusal = edit(label, change, key)
   if (refusal) {
-    announceRefusal(refusal.refused)
+    announceRefusal(refusalWords(refusal.refused))
     return false
   }
   const made = inHand(madeSince(before, planStore.getState().present))

@@ -1,7 +1,8 @@
 import { createStore, type StoreApi } from "zustand/vanilla"
-import { type Edit, isRefusal, type Refusal } from "../core/document/edit"
+import { type Edit, isRefusal } from "../core/document/edit"
 import * as history from "../core/document/history"
 import { newPlan } from "../core/document/newPlan"
+import type { Refusal } from "../core/document/refusal"
 import type { Plan } from "../core/document/schema"
 import type { Done } from "./words"
 

@@ -1,19 +1,18 @@
 import { createStore } from "zustand/vanilla"
+import type { NotKept } from "../core/fields/notKept"
 import { emptySalonShelf, readSalonShelf, type SalonShelf } from "../core/weighing/salonRecord"
 import { browserShelf } from "../storage/browserShelf"
+import { whyNotKept } from "../storage/notKept"
 import type { Shelf } from "../storage/shelf"
-import { whyNotKept } from "../storage/shelfWords"
 
 /** The salon's own things as this window last read them, and why the last change was not kept. */
-export const salonStore = createStore<{ salon: SalonShelf; fault: string }>(() => ({
+export const salonStore = createStore<{ salon: SalonShelf; fault: NotKept | null }>(() => ({
   salon: emptySalonShelf(),
-  fault: "",
+  fault: null,
 }))
 
 const key = "salon"
 const asideKey = "salon-aside"
-const unreadable =
-  "What the salon kept in this browser cannot be read. It is set aside with the next change, and new lists begin."
 
 /** Reads the salon's things. What cannot be read is set aside as it is, not thrown away. */
 export async function readSalon({ connection }: Shelf = browserShelf): Promise<SalonShelf> {
@@ -21,10 +20,10 @@ export async function readSalon({ connection }: Shelf = browserShelf): Promise<S
     const kept = await connection.run((database) => database.get("settings", key))
     const known = readSalonShelf(kept)
     const salon = known ?? emptySalonShelf()
-    salonStore.setState({ salon, fault: known || kept === undefined ? "" : unreadable })
+    salonStore.setState({ salon, fault: known || kept === undefined ? null : { code: "salon-unreadable" } })
     return salon
   } catch (error) {
-    salonStore.setState({ fault: whyNotKept(error) })
+    salonStore.setState({ fault: whyNotKept(error, "salon") })
     return salonStore.getState().salon
   }
 }
@@ -46,10 +45,10 @@ export async function changeSalon(
       await Promise.all([transaction.store.put(next, key), transaction.done])
       return next
     })
-    salonStore.setState({ salon, fault: "" })
+    salonStore.setState({ salon, fault: null })
     return salon
   } catch (error) {
-    salonStore.setState({ fault: whyNotKept(error) })
+    salonStore.setState({ fault: whyNotKept(error, "salon") })
     return shown
   }
 }

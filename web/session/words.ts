@@ -1,6 +1,9 @@
 import { use } from "react"
 import { useStore } from "zustand"
 import { createStore } from "zustand/vanilla"
+import type { RefusalCode } from "../core/document/refusal"
+import type { NotKept } from "../core/fields/notKept"
+import type { Problem } from "../core/fields/problem"
 import type { Words } from "../words/en/words"
 import { type Language, languageFor, languageNames, loadWords } from "../words/every/languages"
 import { type CodeOf, type Sentences, say } from "../words/say"
@@ -70,3 +73,12 @@ export function doneWords(done: Done | string): string {
   const { chapter, ...label } = done as { chapter: keyof Words; code: string }
   return say(words()[chapter].done as Sentences<{ code: string }>, label)
 }
+
+/** Why a change cannot be, in the words of the screen. */
+export const refusalWords = (refused: RefusalCode): string => say(words().problems.refusals, refused)
+
+/** Why a thing was not kept, in the words of the screen. */
+export const notKeptWords = (why: NotKept): string => say(words().plans.notKept, why)
+
+/** What is wrong with a file, in the words of the screen. */
+export const problemWords = (problem: Problem): string => words().problems.sentence(problem)

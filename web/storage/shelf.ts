@@ -1,9 +1,11 @@
+import { problemAt } from "../core/checks/problem"
 import { copyOf } from "../core/document/newPlan"
 import type { Plan } from "../core/document/schema"
+import type { NotKept } from "../core/fields/notKept"
 import { type Opened, openPlan, savePlan } from "../core/file/planFile"
+import { whyNotKept } from "./notKept"
 import { type Connection, connect } from "./shelfDatabase"
 import { isRecord, putRecord, setRecordAside, toRecord } from "./shelfRecords"
-import { whyNotKept } from "./shelfWords"
 
 /** The plans kept in this browser, as one tab sees them. */
 export type Shelf = {
@@ -14,7 +16,7 @@ export type Shelf = {
   standing: Map<string, Plan>
 }
 
-export type Kept = { state: "saved" } | { state: "not-saved"; why: string }
+export type Kept = { state: "saved" } | { state: "not-saved"; why: NotKept }
 
 export const openShelf = (databaseName = "partline"): Shelf => ({
   connection: connect(databaseName),
@@ -50,7 +52,7 @@ export async function openKept(shelf: Shelf, id: string): Promise<Opened> {
     knownRevs.add(record.rev)
     standing.set(id, opened.plan)
     await connection.run((database) => database.put("settings", id, "lastPlan"))
-  } else if (opened.problems[0].path !== "version")
+  } else if (opened.problems[0].code !== "newer-version")
     await connection.run((database) => setRecordAside(database, id))
   return opened
 }
@@ -71,5 +73,5 @@ export async function takeIn(shelf: Shelf, plan: Plan): Promise<{ plan: Plan; ke
 
 const notThere: Opened = {
   ok: false,
-  problems: [{ path: "file", expected: "there is no such plan on this browser's shelf" }],
+  problems: [problemAt([], { code: "not-on-shelf" })],
 }

@@ -17,7 +17,7 @@ export async function listPlans({ connection }: Shelf): Promise<ShelfEntry[]> {
 /** Gives a plan another name while it is not on the screen; the one on the screen is renamed by an edit. */
 export async function renamePlan(shelf: Shelf, id: string, name: string): Promise<Kept> {
   const opened = await openKept(shelf, id)
-  if (!opened.ok) return { state: "not-saved", why: opened.problems[0].expected }
+  if (!opened.ok) return { state: "not-saved", why: { code: "unreadable", problem: opened.problems[0] } }
   return keepPlan(shelf, { ...opened.plan, name })
 }
 

@@ -2,8 +2,8 @@ import { isGroup } from "../core/checks/problem"
 import { newId } from "../core/document/newId"
 import type { Plan } from "../core/document/schema"
 import { savePlan } from "../core/file/planFile"
+import { NotKeptError } from "./notKept"
 import type { Database, KeptService, PlanRecord } from "./shelfDatabase"
-import { changedElsewhere, ElsewhereError, removedElsewhere } from "./shelfWords"
 
 // Power can fail: saved means on the disk.
 const writing = { durability: "strict" } as const
@@ -38,7 +38,7 @@ export async function putRecord(
   const clash = before.then((stored) => {
     if (stored ? known.has(stored.rev) : !stood) return null
     transaction.abort()
-    return new ElsewhereError(stored ? changedElsewhere : removedElsewhere)
+    return new NotKeptError({ code: stored ? "changed-elsewhere" : "removed-elsewhere" })
   })
   const [outcome, elsewhere] = await Promise.allSettled([transaction.done, clash, ...writes])
   if (elsewhere.status === "fulfilled" && elsewhere.value) throw elsewhere.value

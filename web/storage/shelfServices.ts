@@ -1,9 +1,9 @@
 import type { Plan } from "../core/document/schema"
 import { openPlan } from "../core/file/planFile"
+import { NotKeptError, whyNotKept } from "./notKept"
 import type { Kept, Shelf } from "./shelf"
 import type { Database, KeptService } from "./shelfDatabase"
 import { isRecord } from "./shelfRecords"
-import { changedElsewhere, ElsewhereError, whyNotKept } from "./shelfWords"
 
 const writing = { durability: "strict" } as const
 
@@ -17,7 +17,7 @@ export async function keepService(
     await connection.run((database) => putService(database, service, known))
     return { state: "saved" }
   } catch (error) {
-    return { state: "not-saved", why: whyNotKept(error) }
+    return { state: "not-saved", why: whyNotKept(error, "service") }
   }
 }
 
@@ -47,7 +47,7 @@ async function putService(database: Database, service: KeptService, known: Reado
   const clash = before.then((stored) => {
     if (!stored || known.has(stored.rev)) return null
     transaction.abort()
-    return new ElsewhereError(changedElsewhere)
+    return new NotKeptError({ code: "changed-elsewhere" })
   })
   const [outcome, elsewhere] = await Promise.allSettled([transaction.done, clash, write])
   if (elsewhere.status === "fulfilled" && elsewhere.value) throw elsewhere.value

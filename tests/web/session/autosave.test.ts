@@ -58,7 +58,7 @@ describe("autosave", () => {
     await keepPlan(other, { ...emptyPlan, name: "Theirs" })
     rename("Mine")
     const said = await settled()
-    expect(said.state === "not-saved" && said.why).toMatch(/another tab/)
+    expect(said.state === "not-saved" && said.why).toEqual({ code: "changed-elsewhere" })
     expect(await keptName()).toBe("Theirs")
   })
 })

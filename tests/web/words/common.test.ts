@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { landmarkNames } from "../../../geometry/scalp/hairlineLandmarks"
-import type { PlaceCode, SectionNameCode, Side } from "../../../web/core/placement/places"
+import type { SectionNameCode } from "../../../web/core/document/sectionNameCode"
+import type { PlaceCode, Side } from "../../../web/core/placement/places"
 import { say } from "../../../web/words/say"
 import { en, everyLanguage } from "../../support/words"
 

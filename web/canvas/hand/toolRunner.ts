@@ -1,4 +1,5 @@
-import { isRefusal, type Refusal } from "../../core/document/edit"
+import { isRefusal } from "../../core/document/edit"
+import type { Refusal } from "../../core/document/refusal"
 import type { Plan } from "../../core/document/schema"
 import { headOf } from "../../core/figures/measured"
 import { directionIn, hairlinePointOf } from "../../core/placement/places"
@@ -7,7 +8,7 @@ import { commit } from "../../session/commit"
 import { draftStore, type Hint } from "../../session/draftStore"
 import { planStore } from "../../session/planStore"
 import { dividerInHand, sessionStore } from "../../session/sessionStore"
-import { type Done, doneWords, words } from "../../session/words"
+import { type Done, doneWords, refusalWords, words } from "../../session/words"
 import { boxTool } from "../tools/boxTool"
 import { dividerHandleTool, dividerTool } from "../tools/dividerTool"
 import { divideTool } from "../tools/divideTool"
@@ -78,7 +79,7 @@ const notYet: Done = { chapter: "placement", code: "move" }
 function showDraft(finished: Finished) {
   const plan = planStore.getState().present
   const refuse = ({ refused }: Refusal) =>
-    draftStore.setState({ draft: { label: notYet, plan, changed: [], refused } })
+    draftStore.setState({ draft: { label: notYet, plan, changed: [], refused: refusalWords(refused) } })
   if ("refused" in finished) return refuse(finished)
   if ("box" in finished && finished.box) draftStore.setState({ box: finished.box })
   if (!("edit" in finished)) return
@@ -100,7 +101,7 @@ export function endGesture() {
   const finished = gesture.finish()
   gesture = null
   draftStore.setState({ draft: null, box: null })
-  if ("refused" in finished) announceRefusal(finished.refused)
+  if ("refused" in finished) announceRefusal(refusalWords(finished.refused))
   else {
     if ("edit" in finished && commit(finished.label, finished.edit)) announce(told(finished))
     if ("select" in finished && finished.select) sessionStore.setState({ selectedIds: finished.select })

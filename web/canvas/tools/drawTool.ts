@@ -9,6 +9,7 @@ import { type SnapGuide, snapGuides } from "../../../geometry/placing/snapGuides
 import type { Head } from "../../../geometry/scalp/head"
 import type { SectionKind } from "../../../geometry/section/section"
 import type { SurfacePoint } from "../../../geometry/surface/frames"
+import { refuse } from "../../core/document/edit"
 import { newSection } from "../../core/document/newSection"
 import { addSections } from "../../core/edits/sections/addSections"
 import type { PartingWay } from "../../core/placement/tools"
@@ -38,7 +39,7 @@ export const drawTool = (kind: SectionKind, drawn: Drawn): Tool<Drawing> => ({
     const depthMm = drawn.next.depthMm[kind]
     const snapped = drawn.way === "hairline" ? null : snap(stroke, head, drawn, depthMm)
     const made = snapped ?? partings[drawn.way](head, stroke.points, depthMm)
-    if ("refused" in made) return { refused: refusalWords[made.refused] }
+    if ("refused" in made) return refuse({ code: made.refused })
     return {
       label: { chapter: "placement", code: "draw-section", kind },
       edit: (open) => addSections(newSection(kind, made.parting, open, drawn.next))(open),
@@ -94,9 +95,3 @@ function alongHairline(head: Head, points: Stroke, depthMm: number): Parted {
   const behindMm = Math.max(Math.round(from.behindMm), Math.ceil(depthMm))
   return hairlineParting(head, { fromAlongMm: from.alongMm, toAlongMm: to.alongMm, behindMm })
 }
-
-export const refusalWords = {
-  "too-short": "Too short to part: draw a longer line.",
-  "outside-hairline": "No hair grows there: draw inside the hairline.",
-  "crosses-itself": "A parting cannot cross itself: draw it again.",
-} as const

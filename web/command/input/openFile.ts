@@ -1,6 +1,11 @@
 import type { Plan } from "../../core/document/schema"
 import { openPlan } from "../../core/file/planFile"
+import { words } from "../../words/en/words"
+import { toolsOf } from "../../words/tools"
 import type { Request } from "./verb"
+
+/** Until a command is told the language it is to speak. */
+export const english = words(toolsOf("en-GB"))
 
 type Read = { ok: true; text: string } | { ok: false; problem: string }
 
@@ -18,5 +23,5 @@ export function readPlan(request: Request): { ok: true; plan: Plan } | { ok: fal
   const read = readFile(request)
   if (!read.ok) return { ok: false, problems: [read.problem] }
   const opened = openPlan(read.text)
-  return opened.ok ? opened : { ok: false, problems: opened.problems.map(({ expected }) => `${expected}.`) }
+  return opened.ok ? opened : { ok: false, problems: opened.problems.map(english.problems.sentence) }
 }

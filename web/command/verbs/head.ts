@@ -3,10 +3,12 @@ import { type HairlineForm, hairlineForms } from "../../../geometry/scalp/hairli
 import { type Head, makeHeadFromAxes } from "../../../geometry/scalp/head"
 import { headMeasures } from "../../../geometry/scalp/headMeasures"
 import type { HeadSize } from "../../../geometry/scalp/headSize"
+import { HeadSizeError } from "../../../geometry/scalp/headSize"
 import { type Landmark, landmarkOn } from "../../../geometry/scalp/landmarks"
 import { zoneAreas, zones } from "../../../geometry/scalp/zones"
 import { headFigures } from "../../../presets/client/headSizes"
 import { caliperOptions, headSizeOf, tapeOptions } from "../input/headSize"
+import { english } from "../input/openFile"
 import { done, type Outcome, refuse, type Verb } from "../input/verb"
 
 export const head: Verb = {
@@ -28,7 +30,7 @@ function describe(size: HeadSize, form: HairlineForm): Outcome {
   try {
     return done(headObject(makeHeadFromAxes(fitAxes(size, headFigures), form)))
   } catch (fault) {
-    if (fault instanceof RangeError) return refuse(fault.message)
+    if (fault instanceof HeadSizeError) return refuse(english.problems.headSize(fault.fault))
     throw fault
   }
 }

@@ -1,5 +1,5 @@
 import { openPlan } from "../../core/file/planFile"
-import { readFile } from "../input/openFile"
+import { english, readFile } from "../input/openFile"
 import { done, refuse, type Verb } from "../input/verb"
 
 export const validate: Verb = {
@@ -12,11 +12,14 @@ export const validate: Verb = {
     if (!read.ok) return refuse(read.problem)
     const opened = openPlan(read.text)
     if (opened.ok) return done({ ok: true, version: opened.plan.version, problems: [] })
-    const { problems } = opened
+    const problems = opened.problems.map((problem) => ({
+      ...problem,
+      sentence: english.problems.sentence(problem),
+    }))
     return {
       exit: 2,
       object: { ok: false, version: versionIn(read.text), problems },
-      problems: problems.map(({ expected }) => `${expected}.`),
+      problems: problems.map(({ sentence }) => sentence),
     }
   },
 }

@@ -1,7 +1,8 @@
 import type { Plan } from "../document/schema"
+import type { Problem } from "../fields/problem"
 import { headOf } from "../figures/measured"
 import { partingFault } from "./partingFault"
-import { type Problem, problemAt } from "./problem"
+import { problemAt } from "./problem"
 import { dividerProblems } from "./workingSectionsFaults"
 
 /** What is wrong with the drawing of a plan whose fields are in order: partings that could not be combed on its head. */
@@ -10,12 +11,7 @@ export function partingProblems(plan: Plan): Problem[] {
   const sections = plan.sections.flatMap(({ parting }, i) => {
     const fault = partingFault(parting, head)
     return fault
-      ? [
-          problemAt(
-            ["sections", i, "parting", ...(fault.point === null ? [] : [fault.point])],
-            fault.expected,
-          ),
-        ]
+      ? [problemAt(["sections", i, "parting", ...(fault.point === null ? [] : [fault.point])], fault.fault)]
       : []
   })
   return [...sections, ...dividerProblems(plan)]

@@ -17,7 +17,7 @@ const yesNo = choice(["yes", "no"])
 
 const hairState = z.strictObject({
   level: z.nullable(number(limits.level)),
-  history: z.nullable(list(choice(hairHistories), counts.histories, "things the hair has been through")),
+  history: z.nullable(list(choice(hairHistories), counts.histories, "histories")),
   porosity: z.nullable(choice(["low", "usual", "high"])),
   stretch: z.nullable(choice(["springs-back", "stays-stretched", "breaks"])),
 })
@@ -45,11 +45,11 @@ export const consultationSchema = z.strictObject({
   ageYears: z.nullable(number(limits.ageYears)),
   scalp: z.nullable(choice(["calm", "sensitive", "irritated", "broken"])),
   answers: z.partialRecord(choice(questionNames), yesNo),
-  alertTests: list(alertTest, counts.tests, "alert tests"),
+  alertTests: list(alertTest, counts.tests, "alert-tests"),
   strandTests: list(
     z.strictObject({ product: line(letters.name), outcome: choice(["held", "failed"]) }),
     counts.tests,
-    "strand tests",
+    "strand-tests",
   ),
   passes: list(
     z.strictObject({
@@ -60,6 +60,6 @@ export const consultationSchema = z.strictObject({
       about: z.optional(line(letters.note)),
     }),
     counts.passes,
-    "stops passed with a reason",
+    "overrides",
   ),
 }) satisfies z.ZodMiniType<Consultation>

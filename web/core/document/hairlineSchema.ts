@@ -1,5 +1,6 @@
 import { whorlTurns } from "../../../geometry/parting/wornParting"
 import { hairlineForms, landmarkNames } from "../../../geometry/scalp/hairlineLandmarks"
+import { expected } from "../fields/expected"
 import { choice, group, list, number, point } from "../fields/fields"
 import { counts, limits } from "../fields/limits"
 import { z } from "../fields/zod"
@@ -20,7 +21,11 @@ export const hairlineSchema = group({
   moves: z.optional(list(move, counts.landmarkMoves, "moves")),
 })
 
-const kindError = `expected a parting of kind "centre", "side", "zigzag" or "none"`
+const kindError = expected({
+  code: "kind",
+  of: "parting-worn",
+  kinds: ["centre", "side", "zigzag", "none"],
+})
 
 export const wornPartingSchema = z.discriminatedUnion(
   "kind",

@@ -1,4 +1,5 @@
 import type { ProductSheet } from "../../../presets/formula/productSheet"
+import { expected } from "../fields/expected"
 import { choice, id, line, list, number, wholeNumber } from "../fields/fields"
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
@@ -12,7 +13,7 @@ const span = (limit: (typeof limits)[keyof typeof limits]) =>
   z.strictObject({ low: number(limit), high: number(limit) }).check(
     z.refine(({ low, high }) => low <= high, {
       path: ["low"],
-      error: 'expected no more than "high"',
+      error: expected({ code: "no-more-than-high" }),
     }),
   )
 
@@ -68,7 +69,7 @@ export const foilKind = choice(["slice", "weave", "backcomb"])
 
 /** What the salon's shelf and a plan both hold. */
 export const salonFields = {
-  sheets: list(productSheetSchema, counts.sheets, "product sheets"),
+  sheets: list(productSheetSchema, counts.sheets, "product-sheets"),
   bottles: list(number(limits.developerVolume), counts.developers, "bottles"),
   scaleStepG: z.optional(number(limits.scaleStepG)),
   developerPrice: z.nullable(price),
@@ -87,6 +88,6 @@ export const salonSchema = z.strictObject({
       coatMgPerCm2: learntRange,
     }),
     counts.learnt,
-    "learnt figures",
+    "learnt-figures",
   ),
 }) satisfies z.ZodMiniType<Salon>

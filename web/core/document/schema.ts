@@ -1,5 +1,6 @@
 import type { Hair } from "../../../geometry/hair/hair"
 import type { HeadSize } from "../../../geometry/scalp/headSize"
+import { expected } from "../fields/expected"
 import { day, group, id, line, lines, list, mixLetter, number } from "../fields/fields"
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
@@ -29,7 +30,7 @@ const tape = group({
 })
 
 const sizeSchema = z.discriminatedUnion("kind", [caliper, tape], {
-  error: `expected a head size of kind "caliper" or "tape"`,
+  error: expected({ code: "kind", of: "head-size", kinds: ["caliper", "tape"] }),
 }) satisfies z.ZodMiniType<HeadSize>
 
 const headSchema = group({
@@ -100,8 +101,7 @@ export type Plan = Readonly<z.infer<typeof planSchema>>
 export type DoneService = NonNullable<Plan["service"]>
 export type Mix = Plan["mixes"][number]
 
-/** A change of the plan: a pure function to the plan after it, or the reason why it cannot be. */
-export type Edit = (plan: Plan) => Plan | Refusal
+/** For refusals of the lift that are still sentences. */
 export type Refusal = { refused: string }
 
 /** The published schema, for those who write plans with other tools. */

@@ -1,4 +1,5 @@
 import { emergencyNames } from "../../../presets/chair/emergencies"
+import { expected } from "../fields/expected"
 import { choice, id, line, lines, list, mixLetter, number, wholeNumber } from "../fields/fields"
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
@@ -14,18 +15,18 @@ import {
   toneZoneNames,
   wholeTaps,
 } from "./serviceRecord"
-import { minute, pairError, people } from "./timingSchema"
+import { minute, oneOrTwo, people } from "./timingSchema"
 
 /** What happened at the chair, as it is written to a file. */
 
 const milliseconds = number(limits.serviceMs)
 const moment = line(letters.moment)
 const ids = list(id, counts.sections, "foils")
-const pair = z.literal([1, 2], { error: pairError })
+const pair = z.literal([1, 2], { error: oneOrTwo })
 const maybe = <T extends z.ZodMiniType>(schema: T) => z.nullable(schema)
 
 const alarm = {
-  what: z.enum([...emergencyNames, "other"], { error: "expected what the red button was touched for" }),
+  what: choice([...emergencyNames, "other"] as const),
   step: z.optional(line(letters.name)),
   foils: z.optional(ids),
   words: z.optional(lines(letters.note)),
@@ -52,7 +53,22 @@ const tap = z.discriminatedUnion(
     z.strictObject({ kind: choice(tonerTaps), zone: choice(toneZoneNames) }),
     z.strictObject({ kind: z.literal("alarm"), ...alarm }) satisfies z.ZodMiniType<AlarmTap>,
   ],
-  { error: "expected a tap at the chair" },
+  {
+    error: expected({
+      code: "kind",
+      of: "tap",
+      kinds: [
+        ...foilTaps,
+        "looked",
+        "carried-on",
+        "not-checked",
+        "mixed",
+        ...wholeTaps,
+        ...tonerTaps,
+        "alarm",
+      ],
+    }),
+  },
 ) satisfies z.ZodMiniType<ChairTap>
 
 /** What the red button was touched for, and when by the wall clock. */
@@ -60,7 +76,7 @@ export const alarmSchema = z.strictObject({ wallAt: moment, ...alarm })
 
 const grams = number(limits.bowlG)
 const written = z.strictObject({ code: z.literal("in-words"), words: lines(letters.note) })
-const noteError = { error: "expected a note of the chair" }
+const noteError = { error: expected({ code: "chair-note" }) }
 
 const tapNote = z.discriminatedUnion(
   "code",

@@ -1,3 +1,4 @@
+import { expected } from "../fields/expected"
 import { choice, id, line, list, number } from "../fields/fields"
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
@@ -24,18 +25,18 @@ const strandTest = z.strictObject({
 })
 
 const pace = z.strictObject({ slice: placing, weave: placing, backcomb: placing })
-export const pairError = "expected 1 or 2, the pair of hands"
+export const oneOrTwo = expected({ code: "one-or-two" })
 const rest = z.strictObject({
   fromMin: minute,
   toMin: minute,
-  of: z.optional(z.literal([1, 2], { error: pairError })),
+  of: z.optional(z.literal([1, 2], { error: oneOrTwo })),
 })
 export const people = list(line(letters.name), counts.people, "names")
 
 export const timingSchema = z.strictObject({
   skill: choice(["expert", "usual", "learner"]),
   pace: z.nullable(pace),
-  hands: z.literal([1, 2], { error: "expected 1 or 2 pairs of hands" }),
+  hands: z.literal([1, 2], { error: oneOrTwo }),
   people: z.optional(people),
   secondPace: z.optional(z.nullable(pace)),
   breaks: list(rest, counts.breaks, "breaks"),

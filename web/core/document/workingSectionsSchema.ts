@@ -8,13 +8,13 @@ export const workingSectionsSchema = z.strictObject({
   dividers: list(
     z.strictObject({ id, parting: list(point, counts.partingPoints, "points") }),
     counts.dividers,
-    "dividing partings",
+    "dividers",
   ),
   /** Working sections by a place in each, in the order they are worked; an empty name is the one by rule. */
   named: list(
     z.strictObject({ at: point, name: line(letters.name) }),
     counts.workingSections,
-    "working sections",
+    "working-sections",
   ),
 })
 

@@ -1,31 +1,23 @@
 import { mapReach } from "../../../geometry/scalp/headSurface"
 import type { SurfacePoint } from "../../../geometry/surface/frames"
-import type { Limit } from "./limits"
+import { expected } from "./expected"
+import type { Limit, ListedThing } from "./limits"
 import { z } from "./zod"
 
-/** The leaves of the schema. Each refuses with the words "expected ...", to which the door adds where and what it found. */
+/** The leaves of the schema. Each refuses with the code of what it expects, to which the door adds where and what it found. */
 
 export function number(limit: Limit) {
-  const error = `expected ${limit.low} to ${limit.high} ${limit.unit}`.trimEnd()
+  const error = expected({ code: "number", ...limit })
   return z.number({ error }).check(z.minimum(limit.low, { error }), z.maximum(limit.high, { error }))
 }
 
 export function wholeNumber(limit: Limit) {
-  const error = `expected a whole number from ${limit.low} to ${limit.high}`
+  const error = expected({ code: "whole-number", low: limit.low, high: limit.high })
   return z.int({ error }).check(z.minimum(limit.low, { error }), z.maximum(limit.high, { error }))
 }
 
-export function choice<const Words extends readonly [string, ...string[]]>(words: Words) {
-  return z.enum(words, { error: `expected ${joinWords(words)}` })
-}
-
-const joinWords = (words: readonly string[]) =>
-  words.length === 1
-    ? `"${words[0]}"`
-    : `${words
-        .slice(0, -1)
-        .map((word) => `"${word}"`)
-        .join(", ")} or "${words.at(-1)}"`
+export const choice = <const Choices extends readonly string[]>(choices: Choices) =>
+  z.enum(choices, { error: expected({ code: "choice", choices }) })
 
 const letterSplitter = new Intl.Segmenter()
 /** Letters as a reader counts them: an accented letter or a joined emoji is one. */
@@ -33,37 +25,37 @@ const countLetters = (text: string) => [...letterSplitter.segment(text)].length
 
 /** One line of words in any script. Nothing in it is ever interpreted. */
 export function line(most: number) {
-  const error = `expected one line of at most ${most} letters`
+  const error = expected({ code: "line", most })
+  const plain = expected({ code: "plain-line", most })
   return z.string({ error }).check(
-    z.maxLength(most * 8, { error }),
-    z.regex(/^[^\p{Cc}\p{Cs}\p{Zl}\p{Zp}]*$/u, { error: `${error}, without control characters` }),
+    // Letters are costly to count, and a text this long has too many whatever they are: nothing else is asked of it.
+    z.maxLength(most * 8, { error, abort: true }),
+    z.regex(/^[^\p{Cc}\p{Cs}\p{Zl}\p{Zp}]*$/u, { error: plain }),
     z.refine((text) => text.length <= most || countLetters(text) <= most, { error }),
   )
 }
 
 /** Several lines of words in any script. */
 export function lines(most: number) {
-  const error = `expected at most ${most} letters`
+  const error = expected({ code: "lines", most })
+  const plain = expected({ code: "plain-lines", most })
   return z
     .string({ error })
-    .check(
-      z.maxLength(most, { error }),
-      z.regex(/^(?:\n|[^\p{Cc}\p{Cs}])*$/u, { error: `${error}, without control characters` }),
-    )
+    .check(z.maxLength(most, { error, abort: true }), z.regex(/^(?:\n|[^\p{Cc}\p{Cs}])*$/u, { error: plain }))
 }
 
-const idError = "expected 1 to 64 letters, digits, hyphens or underscores"
+const idError = expected({ code: "id" })
 export const id = z
   .string({ error: idError })
   .check(z.regex(/^[A-Za-z0-9][A-Za-z0-9_-]{0,63}$/, { error: idError }))
 
-const mixError = 'expected one capital letter, such as "A"'
+const mixError = expected({ code: "mix-letter" })
 export const mixLetter = z.string({ error: mixError }).check(z.regex(/^[A-Z]$/, { error: mixError }))
 
-export const day = z.iso.date({ error: 'expected a day written as "2026-03-09"' })
+export const day = z.iso.date({ error: expected({ code: "day" }) })
 
-const pointError = "expected a point of the scalp map, two numbers of radians"
-const coordinateError = `expected a number of radians from -${mapReach} to ${mapReach}`
+const pointError = expected({ code: "point" })
+const coordinateError = expected({ code: "coordinate", reach: mapReach })
 const coordinate = z
   .number({ error: coordinateError })
   .check(z.minimum(-mapReach, { error: coordinateError }), z.maximum(mapReach, { error: coordinateError }))
@@ -77,9 +69,9 @@ export const point = z.readonly(
 export function list<T>(
   element: z.ZodMiniType<T>,
   { low, high }: { low: number; high: number },
-  what: string,
+  of: ListedThing,
 ) {
-  const error = `expected ${low ? `${low} to` : "at most"} ${high} ${what}`
+  const error = expected({ code: "list", low, high, of })
   const sized = z
     .array(z.unknown(), { error })
     .check(z.minLength(low, { error }), z.maxLength(high, { error }))
@@ -90,5 +82,5 @@ export function list<T>(
 export const group = <Shape extends z.core.$ZodShape>(shape: Shape) =>
   z.strictObject(shape, {
     error: ({ code }) =>
-      code === "invalid_type" ? `expected a group of ${Object.keys(shape).join(", ")}` : undefined,
+      code === "invalid_type" ? expected({ code: "group", fields: Object.keys(shape) }) : undefined,
   })

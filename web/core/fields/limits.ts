@@ -2,9 +2,61 @@
  * What a plan may hold. These are the ends of what is possible on a head, not advice:
  * advice lives in the presets and the cautions. Panels offer no more than this, the file door takes no more.
  */
-export type Limit = { low: number; high: number; unit: string }
+export type Limit = { low: number; high: number; unit: LimitUnit }
 
-const limit = (low: number, high: number, unit = ""): Limit => ({ low, high, unit })
+export type LimitUnit =
+  | "none"
+  | "mm"
+  | "cm"
+  | "um"
+  | "cm2"
+  | "hairs-per-cm2"
+  | "degrees"
+  | "celsius"
+  | "g"
+  | "vol"
+  | "levels"
+  | "minutes"
+  | "milliseconds"
+  | "weeks"
+  | "years"
+  | "parts"
+  | "parts-of-developer"
+  | "foils"
+
+/** What the lists of a document hold. */
+export type ListedThing =
+  | "points"
+  | "mixes"
+  | "sections"
+  | "dividers"
+  | "working-sections"
+  | "moves"
+  | "zones"
+  | "histories"
+  | "alert-tests"
+  | "strand-tests"
+  | "overrides"
+  | "names"
+  | "breaks"
+  | "rows"
+  | "services"
+  | "taps"
+  | "notes"
+  | "alarms"
+  | "foils"
+  | "product-sheets"
+  | "developers"
+  | "bowls"
+  | "toners"
+  | "bottles"
+  | "additives"
+  | "learnt-figures"
+  | "weighings"
+  | "steps"
+  | "spots"
+
+const limit = (low: number, high: number, unit: LimitUnit = "none"): Limit => ({ low, high, unit })
 
 export const limits = {
   // Surveyed adults run from 535 to 640 mm around (ANSUR 1988, 2012): room below for the young, above for hair.
@@ -19,9 +71,9 @@ export const limits = {
   // From beside the middle to the recession.
   offCentreMm: limit(5, 60, "mm"),
   // Counted scalps run from 95 to 300 hairs a cm2; below 40 there is nothing to section.
-  densityPerCm2: limit(40, 400, "hairs per cm²"),
+  densityPerCm2: limit(40, 400, "hairs-per-cm2"),
   // Single fibres run from 15 to 120 µm; this is the mean of a head.
-  fibreUm: limit(30, 120, "µm"),
+  fibreUm: limit(30, 120, "um"),
   hairLengthCm: limit(1, 150, "cm"),
   // Under half a millimetre no comb parts; 60 mm is a whole side of the head.
   depthMm: limit(0.5, 60, "mm"),
@@ -43,14 +95,14 @@ export const limits = {
   // Half of the sections a technique may hold.
   pair: limit(1, 100),
   // The strongest developer sold is 40 volume; weaker ones are often blended down.
-  developerVolume: limit(1, 40, "volume"),
+  developerVolume: limit(1, 40, "vol"),
   // Ten hours is more than any chair is booked for.
   bookingMin: limit(15, 600, "minutes"),
   visitMin: limit(0, 1440, "minutes"),
   // Nothing is left on hair for longer than two hours.
   heldMin: limit(1, 120, "minutes"),
   // Warm air is felt from 30; above 60 skin burns at once.
-  heatC: limit(30, 60, "°C"),
+  heatC: limit(30, 60, "celsius"),
   placeMin: limit(0.1, 60, "minutes"),
   serviceMs: limit(0, 86_400_000, "milliseconds"),
   // A device that lay in a drawer for ten years.
@@ -61,9 +113,9 @@ export const limits = {
   upkeepWeeks: limit(1, 104, "weeks"),
   ratioPart: limit(0.1, 20, "parts"),
   // What a product sheet may print; see presets/sheetLimits.ts.
-  sheetParts: limit(0.01, 10, "parts of developer"),
+  sheetParts: limit(0.01, 10, "parts-of-developer"),
   // A toner without developer takes none.
-  tonerParts: limit(0, 10, "parts of developer"),
+  tonerParts: limit(0, 10, "parts-of-developer"),
   liftLevels: limit(0, 9, "levels"),
   sheetHeatMin: limit(0, 120, "minutes"),
   price: limit(0, 1_000_000),
@@ -73,11 +125,11 @@ export const limits = {
   weighings: limit(0, 100_000),
   bowlG: limit(0, 5000, "g"),
   // Counted from 0; nobody mixes a hundred in one visit.
-  bowl: limit(0, 99, ""),
+  bowl: limit(0, 99),
   // Finer than any scale of a salon, and as coarse as would still weigh the smallest bowl.
   scaleStepG: limit(0.01, 10, "g"),
   panels: limit(0, 500, "foils"),
-  strandAreaCm2: limit(0, 1_000_000, "cm²"),
+  strandAreaCm2: limit(0, 1_000_000, "cm2"),
   // Landmarks are counted from centre front to centre nape, negative on the left.
   landmark: limit(-7, 7),
   // The top of a large head lies under 200 mm from every edge; a little outside, because a hairline is a model.

@@ -1,5 +1,5 @@
 import { isFoil } from "../../../geometry/section/section"
-import { type SectionNameCode, sectionNameOf } from "../placement/places"
+import { type SectionNameCode, sectionNameOf } from "../document/sectionNameCode"
 import type { Measured } from "./measured"
 
 /** How much less the totals are than the rows together, grams of product, and by which pairs the hair is taken twice; `more` are not named. */

@@ -1,16 +1,24 @@
 import { headProblems } from "../checks/headProblems"
 import { partingProblems } from "../checks/partingProblems"
 import { planRules } from "../checks/planRules"
-import { firstProblems, type Problem, problemsOf } from "../checks/problem"
+import { firstProblems, problemsOf } from "../checks/problem"
 import { roundNumbers } from "../checks/roundNumbers"
 import { planKind, planVersion } from "../document/planKind"
 import { type Plan, planSchema } from "../document/schema"
+import type { Problem } from "../fields/problem"
 import { liftToPresent } from "./migrations"
 import { type DocumentKind, readDocument } from "./readDocument"
 
 export type Opened = { ok: true; plan: Plan } | { ok: false; problems: Problem[] }
 
-const planDocument: DocumentKind = { name: "plan", kind: planKind, version: planVersion, mostMb: 5 }
+export const mostPlanMb = 5
+
+const planDocument: DocumentKind = {
+  name: "plan",
+  kind: planKind,
+  version: planVersion,
+  mostMb: mostPlanMb,
+}
 
 /**
  * The only way into the program for a plan: the text of a file gives a plan to trust, or a list of what is wrong with it.

@@ -1,4 +1,5 @@
 import type { CarrierKind, FoilLie, Section, SectionKind } from "../../../geometry/section/section"
+import { expected } from "../fields/expected"
 import { choice, group, id, line, lines, list, mixLetter, number, point, wholeNumber } from "../fields/fields"
 import { counts, leastStrandShare, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
@@ -10,7 +11,7 @@ const band = {
   parting: list(point, counts.partingPoints, "points"),
   taken: choice(["front", "behind"]),
   depthMm: group({ start: number(limits.depthMm), end: number(limits.depthMm) }),
-  mayCross: z.optional(z.literal(true, { error: "expected true, or the field left out" })),
+  mayCross: z.optional(z.literal(true, { error: expected({ code: "true-or-left-out" }) })),
   note: lines(letters.note),
   /** The id of its mirror image, which names it back: the two are changed together. */
   twin: z.optional(id),
@@ -19,7 +20,7 @@ const band = {
 const strand = group({ from: number(limits.strandShare), to: number(limits.strandShare) }).check(
   z.refine(({ from, to }) => to - from >= leastStrandShare - 1e-9, {
     path: ["from"],
-    error: `expected less than "to"; the root is 0, the ends are 1`,
+    error: expected({ code: "less-than-to" }),
   }),
 )
 
@@ -31,7 +32,7 @@ export const treatment = {
   name: z.optional(line(letters.name)),
   rootDistanceMm: number(limits.rootDistanceMm),
   strand,
-  faces: z.literal([1, 2], { error: "expected 1 or 2" }),
+  faces: z.literal([1, 2], { error: expected({ code: "one-or-two" }) }),
   carrier: group({
     kind: choice(carriers),
     widthMm: number(limits.carrierWidthMm),
@@ -66,5 +67,5 @@ const schemas = {
 export const sectionSchema = z.discriminatedUnion(
   "kind",
   [schemas.slice, schemas.weave, schemas.backcomb, schemas["left-out"]],
-  { error: `expected a section of kind "slice", "weave", "backcomb" or "left-out"` },
+  { error: expected({ code: "kind", of: "section", kinds: Object.keys(schemas) }) },
 ) satisfies z.ZodMiniType<Section>

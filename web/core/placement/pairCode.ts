@@ -1,7 +1,8 @@
 import type { Section } from "../../../geometry/section/section"
 import { twinOf } from "../document/pairs"
 import type { Plan } from "../document/schema"
-import { type SectionNameCode, type Side, sectionNameOf, sideOf } from "./places"
+import { type SectionNameCode, sectionNameOf } from "../document/sectionNameCode"
+import { type Side, sideOf } from "./places"
 
 /** The section that another makes a pair with, and the client's side that it lies on. */
 export type PairCode = { other: SectionNameCode; side: Side }

@@ -2,7 +2,7 @@ import { type Direction, directionOf } from "../../../geometry/parting/direction
 import type { LandmarkName } from "../../../geometry/scalp/hairlineLandmarks"
 import type { Head } from "../../../geometry/scalp/head"
 import { nearestLandmark } from "../../../geometry/scalp/nearestLandmark"
-import { isFoil, type Section } from "../../../geometry/section/section"
+import type { Section } from "../../../geometry/section/section"
 import type { SurfacePoint } from "../../../geometry/surface/frames"
 
 /** Where things lie on a head, told in codes by the client's own sides and the landmarks of the hairline. */
@@ -16,9 +16,6 @@ export type LandmarkCode = { landmark: LandmarkName; side: Side }
 export type PlaceCode =
   | ({ code: "at-landmark" } & LandmarkCode)
   | { code: "behind-hairline"; behindMm: number; side: Side }
-
-/** What a section is called: by its number on the map, or, where it is hair left out, by the name it was given, or none. */
-export type SectionNameCode = { code: "foil"; number: number } | { code: "left-out"; name: string }
 
 /** A point told by the hairline: how far behind it (in front where negative), near which landmark, how far from centre front; mm. */
 export type HairlinePointCode = LandmarkCode & { behindMm: number; alongMm: number }
@@ -59,9 +56,6 @@ export function hairlinePointOf(at: SurfacePoint, head: Head): HairlinePointCode
     alongMm: Math.round(Math.abs(alongMm)),
   }
 }
-
-export const sectionNameOf = (section: Section): SectionNameCode =>
-  isFoil(section) ? { code: "foil", number: section.mapNumber } : { code: "left-out", name: section.name }
 
 const directions = new WeakMap<Head, WeakMap<Section["parting"], Direction>>()
 

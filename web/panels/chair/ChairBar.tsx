@@ -2,7 +2,7 @@ import { chairSaid } from "../../session/chair/chairSaid"
 import { chairStore, tap } from "../../session/chair/chairStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useChair, useService } from "../../session/chair/useChair"
-import { useWords } from "../../session/words"
+import { notKeptWords, useWords } from "../../session/words"
 import { leaveChair } from "./chairActions"
 
 type Props = { stage: "start" | "running" | "end"; onAlarm: () => void }
@@ -57,7 +57,7 @@ function Said() {
       {what && <p className={refused ? "said refused" : "said"}>{chairSaid(what, w)}</p>}
       {notKept && (
         <p className="said refused" role="alert">
-          {w.bar.notKept(notKept)}
+          {w.bar.notKept(notKeptWords(notKept))}
         </p>
       )}
     </>

@@ -12,7 +12,7 @@ import { wakeSound } from "../../session/chair/signals"
 import { commit } from "../../session/commit"
 import { planStore } from "../../session/planStore"
 import { sessionStore } from "../../session/sessionStore"
-import { words } from "../../session/words"
+import { problemWords, words } from "../../session/words"
 import { desk, openFromShelf } from "../plans/shelfActions"
 
 type Timed = Extract<TimedPlan, { ok: true }>
@@ -47,7 +47,8 @@ export async function goToChair() {
   const { planId } = chairStore.getState()
   if (planId !== null && planId !== planStore.getState().present.id) {
     const opened = await openFromShelf(desk, planId)
-    if (!opened.ok) return announceRefusal(words().chair.elsewhere.notOpened(opened.problems[0].expected))
+    if (!opened.ok)
+      return announceRefusal(words().chair.elsewhere.notOpened(problemWords(opened.problems[0])))
   }
   sessionStore.setState({ screen: "chair" })
 }

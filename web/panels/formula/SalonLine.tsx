@@ -5,7 +5,7 @@ import { isSameSalon } from "../../core/weighing/sameSalon"
 import { commit } from "../../session/commit"
 import { usePlan } from "../../session/usePlan"
 import { useSalon } from "../../session/useSalon"
-import { useWords } from "../../session/words"
+import { notKeptWords, useWords } from "../../session/words"
 
 /** Says when the plan goes by other sheets, bottles, prices or learnt figures than the salon does now. */
 export function SalonLine() {
@@ -16,7 +16,7 @@ export function SalonLine() {
   if (fault)
     return (
       <p className="fault" role="alert">
-        {fault}
+        {notKeptWords(fault)}
       </p>
     )
   if (isEmptySalon(own) || isSameSalon(own, ruling)) return null

@@ -2,7 +2,7 @@ import { useStore } from "zustand"
 import { copyOf } from "../../core/document/newPlan"
 import { saveStatus } from "../../session/autosave"
 import { openInto, planStore } from "../../session/planStore"
-import { changedElsewhere, removedElsewhere } from "../../storage/shelfWords"
+import { notKeptWords } from "../../session/words"
 import { savePlanToFile } from "./savePlanToFile"
 
 /** Whether the plan on the screen is on the disk; when it is not, why, and what to do. */
@@ -10,11 +10,11 @@ export function KeptStatus() {
   const status = useStore(saveStatus)
   if (status.state !== "not-saved")
     return <span className="kept">{status.state === "saved" ? "Saved" : "Saving…"}</span>
-  const isElsewhere = status.why === changedElsewhere || status.why === removedElsewhere
+  const isElsewhere = status.why.code === "changed-elsewhere" || status.why.code === "removed-elsewhere"
   return (
     <div className="kept not-kept">
       <p role="alert">
-        <b>Not saved.</b> {status.why}
+        <b>Not saved.</b> {notKeptWords(status.why)}
       </p>
       {isElsewhere && (
         <button type="button" className="button" onClick={keepAsCopy}>

@@ -1,8 +1,9 @@
+import { problemAt } from "../../core/checks/problem"
 import { copyOf, newPlan } from "../../core/document/newPlan"
 import type { Plan } from "../../core/document/schema"
 import { setPlanDetails } from "../../core/edits/plan/setPlanDetails"
 import { letters } from "../../core/fields/limits"
-import { type Opened, openPlan } from "../../core/file/planFile"
+import { mostPlanMb, type Opened, openPlan } from "../../core/file/planFile"
 import { isEmptySalon, salonForPlans } from "../../core/weighing/salonOfPlan"
 import { commit } from "../../session/commit"
 import { openInto, type PlanStore, planStore } from "../../session/planStore"
@@ -38,17 +39,19 @@ export async function openFromFile({ store, shelf }: Desk, file: Blob): Promise<
 const tooLarge = ({ size }: Blob): Opened => ({
   ok: false,
   problems: [
-    {
-      path: "file",
-      expected: `expected a plan of at most 5 MB, found ${Math.round(size / 1024 / 1024)} MB; is it another file?`,
-    },
+    problemAt([], {
+      code: "too-large",
+      document: "plan",
+      mostMb: mostPlanMb,
+      foundMb: Math.round(size / 1024 / 1024),
+    }),
   ],
 })
 
 /** Puts a copy beside a plan of the shelf; the plan on the screen stays there. */
 export async function duplicate(desk: Desk, id: string): Promise<Kept> {
   const opened = await openKept(desk.shelf, id)
-  if (!opened.ok) return { state: "not-saved", why: opened.problems[0].expected }
+  if (!opened.ok) return { state: "not-saved", why: { code: "unreadable", problem: opened.problems[0] } }
   const { plan } = opened
   const kept = await keepPlan(desk.shelf, { ...copyOf(plan), name: copyName(plan.name) })
   await keepAsLast(desk)

@@ -1,9 +1,10 @@
 import { useCallback, useEffect, useState } from "react"
-import type { Problem } from "../../core/checks/problem"
+import type { Problem } from "../../core/fields/problem"
 import type { Opened } from "../../core/file/planFile"
+import { notKeptWords } from "../../session/words"
+import { whyNotKept } from "../../storage/notKept"
 import type { Kept } from "../../storage/shelf"
 import { listAside, listPlans, type ShelfEntry } from "../../storage/shelfList"
-import { whyNotKept } from "../../storage/shelfWords"
 import { type Desk, duplicate, openFromFile, openFromShelf, remove, rename } from "./shelfActions"
 
 export type ShelfOnScreen = {
@@ -35,7 +36,7 @@ export function useShelf(desk: Desk): ShelfOnScreen {
   const orFault = useCallback(
     <T>(work: Promise<T>): Promise<T | null> =>
       work.catch((error) => {
-        setFault(whyNotKept(error))
+        setFault(notKeptWords(whyNotKept(error)))
         return null
       }),
     [],
@@ -60,7 +61,7 @@ export function useShelf(desk: Desk): ShelfOnScreen {
   }
   const keeping = async (work: Promise<Kept>) => {
     const kept = await attempt(work)
-    if (kept?.state === "not-saved") setFault(kept.why)
+    if (kept?.state === "not-saved") setFault(notKeptWords(kept.why))
   }
   const removing = async (id: string, title: string) => {
     const putBack = await attempt(remove(desk, id))

@@ -4,9 +4,11 @@ import { laterVisit } from "../../core/document/laterVisit"
 import type { Plan } from "../../core/document/schema"
 import { bringBack } from "../../core/edits/plan/keepForAnotherDay"
 import { setTiming } from "../../core/edits/plan/setTiming"
+import type { NotKept } from "../../core/fields/notKept"
 import { announceRefusal } from "../../session/announcements"
 import { commit } from "../../session/commit"
-import { whyNotKept } from "../../storage/shelfWords"
+import { notKeptWords, problemWords } from "../../session/words"
+import { whyNotKept } from "../../storage/notKept"
 import { desk, openFromShelf, planTitle } from "../plans/shelfActions"
 import { moveToOwnVisit } from "./moveToOwnVisit"
 
@@ -48,7 +50,8 @@ function AnotherDay({ plan }: { plan: Plan }) {
   )
 }
 
-const notMoved = (why: string) => announceRefusal(`The foils stay here: their own plan was not kept. ${why}`)
+const notMoved = (why: NotKept) =>
+  announceRefusal(`The foils stay here: their own plan was not kept. ${notKeptWords(why)}`)
 
 const OwnPlan = ({ id, name }: { id: string; name: string }) => (
   <div className="search">
@@ -61,7 +64,7 @@ const OwnPlan = ({ id, name }: { id: string; name: string }) => (
 
 async function openOwn(id: string) {
   const opened = await openFromShelf(desk, id)
-  if (!opened.ok) announceRefusal(`That plan was not opened: ${opened.problems[0].expected}`)
+  if (!opened.ok) announceRefusal(`That plan was not opened: ${problemWords(opened.problems[0])}`)
 }
 
 /** Bowls that a person, or a cure, wanted mixed afresh; the first bowl of a mix is fresh anyway. */

@@ -1,6 +1,7 @@
 import { laterVisit } from "../../core/document/laterVisit"
 import type { Plan } from "../../core/document/schema"
 import { letGoOf } from "../../core/edits/plan/keepForAnotherDay"
+import type { NotKept } from "../../core/fields/notKept"
 import { announce } from "../../session/announcements"
 import { edit } from "../../session/planStore"
 import { takeIn } from "../../storage/shelf"
@@ -8,7 +9,7 @@ import { keepSetting } from "../../storage/shelfList"
 import { type Desk, planTitle } from "../plans/shelfActions"
 
 /** The plan on the shelf that took over the foils of another day; or why there is none. */
-export type OwnVisit = { ok: true; id: string; name: string } | { ok: false; why: string }
+export type OwnVisit = { ok: true; id: string; name: string } | { ok: false; why: NotKept }
 
 const label = "Move the foils of another day to a plan of their own"
 

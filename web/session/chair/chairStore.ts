@@ -3,12 +3,12 @@ import type { Tap } from "../../core/chair/chair"
 import { type Answer, passTime, tapChair } from "../../core/chair/chairClock"
 import { type LiveService, liveServiceOf } from "../../core/chair/liveService"
 import { newId } from "../../core/document/newId"
+import type { NotKept } from "../../core/fields/notKept"
 import { browserShelf } from "../../storage/browserShelf"
 import { type ChairLock, holdChair } from "../../storage/chairLock"
 import { forget, note, noted } from "../../storage/chairNote"
 import { forgetTime, goesOnFrom, noteTime, withNotedTime } from "../../storage/chairTimeNote"
 import { keepService, readService } from "../../storage/shelfServices"
-import { changedElsewhere } from "../../storage/shelfWords"
 import { announce, announceRefusal } from "../announcements"
 import { words } from "../words"
 import { chairSaid, type Said } from "./chairSaid"
@@ -22,7 +22,7 @@ export type ChairState = {
   /** The last thing the clock had to say, and whether it refused a tap. */
   said: { what: readonly Said[]; refused: boolean } | null
   /** Why the service is not on the disk. */
-  notKept: string | null
+  notKept: NotKept | null
 }
 
 const closed: ChairState = { planId: null, hold: "opening", live: null, said: null, notKept: null }
@@ -144,9 +144,12 @@ export function keep() {
   else noteTime(live, rev)
   void keepService(browserShelf, service, knownRevs).then((kept) => {
     const notKept = kept.state === "saved" ? null : kept.why
-    if (notKept === null || notKept === changedElsewhere) forget(service)
-    if (notKept === chairStore.getState().notKept) return
-    chairStore.setState({ notKept, ...(notKept === changedElsewhere && { hold: "elsewhere" as const }) })
+    if (notKept === null || notKept?.code === "changed-elsewhere") forget(service)
+    if (notKept?.code === chairStore.getState().notKept?.code) return
+    chairStore.setState({
+      notKept,
+      ...(notKept?.code === "changed-elsewhere" && { hold: "elsewhere" as const }),
+    })
   })
 }
 

@@ -100,7 +100,7 @@ describe("a consultation in a plan's file", () => {
   it("names what cannot be in it", () => {
     const text = savePlan(asked(full)).replace('"ageYears": 34', '"ageYears": 340')
     const opened = openPlan(text)
-    expect(opened.ok ? [] : opened.problems.map(({ expected }) => expected)).toEqual([
+    expect(opened.ok ? [] : opened.problems.map(en.problems.clause)).toEqual([
       "consultation, age: expected 1 to 120 years, found 340",
     ])
   })

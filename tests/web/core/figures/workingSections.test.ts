@@ -99,7 +99,7 @@ describe("working sections", () => {
     const built = divided("radial", divided("profile"))
     expect(names(built)).toEqual(names(four))
     expect(refusal(startWorkingSections(start("four-section")), built)).toBe(
-      "“four-section” is on the head already.",
+      "“Four sections” is on the head already.",
     )
     expect(dividingOf(divided("four-section", divided("profile"))).dividers).toHaveLength(2)
   })
@@ -269,7 +269,7 @@ describe("a dividing parting", () => {
   it("is not moved to where it divides nothing", () => {
     const triangle = divided("triangle")
     const off = dragWorkingParting("d1", surfacePoint(0, 0.5), surfacePoint(0, 1.6))
-    expect(refusal(off, triangle)).toMatch(/^Dividing parting 1: expected/)
+    expect(refusal(off, triangle)).toMatch(/^Section line 1: expected/)
   })
   it("follows another hairline, from form to form and back", () => {
     const plan = divided("four-with-triangle")
@@ -306,32 +306,34 @@ describe("the file door refuses a dividing parting that", () => {
     const opened = openPlan(savePlan(raw))
     return opened.ok ? null : opened.problems[0]
   }
+  const sentence = (...places: Parameters<typeof problem>) => {
+    const found = problem(...places)
+    return found && en.problems.sentence(found)
+  }
   it("reaches no edge", () => {
     expect(problem([-0.1, 0.8], [0.1, 0.7])).toEqual({
       path: "workingSections.dividers[1].parting",
-      expected:
-        "working sections, dividing parting 2, parting: expected a line from edge to edge, found one that divides nothing; draw it on to the hairline or to another dividing parting, or take it out",
+      code: "divider-divides-nothing",
     })
+    expect(sentence([-0.1, 0.8], [0.1, 0.7])).toBe(
+      "Sections of the head, section line 2, parting: expected a line from edge to edge, found one that divides nothing: draw it on to the hairline or to another section line, or remove it.",
+    )
   })
   it("goes on past the last edge", () => {
-    expect(problem([0, 1.3], [0, 0.6], [0, -0.6])?.expected).toMatch(
-      /^working sections, dividing parting 2, parting, point 3: expected the line to end on an edge, found it \d+ mm past the last; end it there, or draw it on to the next$/,
+    expect(sentence([0, 1.3], [0, 0.6], [0, -0.6])).toMatch(
+      /^Sections of the head, section line 2, parting, point 3: expected the line to end on an edge, found it \d+ mm past the last: end it there, or draw it on to the next\.$/,
     )
   })
   it("crosses itself", () => {
-    expect(problem([0, 1.3], [0, 0], [0.5, 0], [-0.5, 0.7])?.expected).toMatch(
-      /does not cross itself; draw it again/,
-    )
+    expect(sentence([0, 1.3], [0, 0], [0.5, 0], [-0.5, 0.7])).toMatch(/does not cross itself: draw it again/)
   })
   it("is no line", () => {
-    expect(problem([0.2, 0.5], [0.2, 0.5])?.expected).toMatch(
-      /at least 4 mm long, found 0.0 mm; draw it again/,
-    )
+    expect(sentence([0.2, 0.5], [0.2, 0.5])).toMatch(/at least 4 mm long, found 0 mm: draw it again/)
   })
   it("lies on another", () => {
     const [{ parting }] = dividingOf(divided("radial")).dividers
-    expect(problem(...parting.map(([u, v]): [number, number] => [u, v + 0.005]))?.expected).toMatch(
-      /found one that lies on dividing parting 1; move it, or take it out$/,
+    expect(sentence(...parting.map(([u, v]): [number, number] => [u, v + 0.005]))).toMatch(
+      /found one that lies on section line 1: move it or remove it\.$/,
     )
   })
   it("is named twice, or has a field of another's", () => {
@@ -340,16 +342,17 @@ describe("the file door refuses a dividing parting that", () => {
     const opened = openPlan(JSON.stringify(twice))
     expect(!opened.ok && opened.problems[0]).toEqual({
       path: "workingSections.dividers[1].id",
-      expected:
-        "working sections, dividing parting 2, id: expected one of its own, but d1 is taken in number 1 of the list",
+      code: "taken",
+      value: "d1",
+      firstPlace: 1,
     })
   })
   it("has no points", () => {
     const opened = openPlan(
       JSON.stringify({ ...four, workingSections: { dividers: [{ id: "d1", parting: [] }], named: [] } }),
     )
-    expect(!opened.ok && opened.problems[0].expected).toBe(
-      "working sections, dividing parting 1, parting: expected 2 to 200 points, found a list of 0",
+    expect(!opened.ok && en.problems.sentence(opened.problems[0])).toBe(
+      "Sections of the head, section line 1, parting: expected 2 to 200 points, found a list of 0.",
     )
   })
 })
@@ -358,6 +361,6 @@ it("adds a dividing parting drawn from edge to edge, and refuses one that is not
   const across = [-1.35, 0, 1.35].map((u) => surfacePoint(u, 0.6))
   expect(workingSectionsOf(done(addWorkingPartings(across), emptyPlan))).toHaveLength(2)
   expect(refusal(addWorkingPartings([surfacePoint(0, 0), surfacePoint(0, 0.2)]), emptyPlan)).toMatch(
-    /^Dividing parting 1: expected a line from edge to edge/,
+    /^Section line 1: expected a line from edge to edge/,
   )
 })

@@ -5,6 +5,7 @@ import { techniques } from "../../../../presets/techniques/techniques"
 import { crc32 } from "../../../../web/core/file/crc32"
 import { packTechnique } from "../../../../web/core/file/techniqueFile"
 import { fragmentOf, isTechniqueLink, readFragment } from "../../../../web/core/file/techniqueLink"
+import { en } from "../../../support/words"
 
 const frame = techniqueOf(techniques[0])
 const damaged = /cut short or altered on its way/
@@ -19,7 +20,7 @@ async function fragment() {
 
 async function refusal(link: string) {
   const opened = await readFragment(link)
-  return opened.ok ? "opened" : opened.problems[0].expected
+  return opened.ok ? "opened" : en.problems.clause(opened.problems[0])
 }
 
 /** A link as a stranger would forge it: any text, with the checksum that belongs to it. */

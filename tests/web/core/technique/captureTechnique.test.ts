@@ -11,6 +11,7 @@ import { fragmentOf, readFragment } from "../../../../web/core/file/techniqueLin
 import { captureSections } from "../../../../web/core/technique/captureTechnique"
 import { draftSteps } from "../../../../web/core/text/draftSteps"
 import { done, samplePlan } from "../../../support/samples"
+import { en } from "../../../support/words"
 
 const captured = (plan: Plan): Technique => ({
   id: "own",
@@ -29,7 +30,7 @@ describe.each([
   ["a pair among others", done(mirrorSections("s1", "s4"), samplePlan)],
 ])("sections saved as a technique: %s", (_, plan) => {
   const opened = openTechnique(saveTechnique(captured(plan)))
-  if (!opened.ok) throw new Error(opened.problems[0].expected)
+  if (!opened.ok) throw new Error(en.problems.sentence(opened.problems[0]))
   const laid = techniqueSections(opened.technique, emptied(plan))
 
   it("lie on their own head where they were, to 0.01 mm", () => {

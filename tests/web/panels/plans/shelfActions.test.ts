@@ -1,3 +1,4 @@
+import { en } from "../../../support/words"
 import "fake-indexeddb/auto"
 import { beforeEach, describe, expect, it } from "vitest"
 import { newId } from "../../../../web/core/document/newId"
@@ -102,7 +103,7 @@ describe("a plan from a file", () => {
   it("that is far too large is not read", async () => {
     const large = new Blob([new Uint8Array(21 * 1024 * 1024)])
     const opened = await openFromFile(desk, large)
-    expect(opened.ok ? "" : opened.problems[0].expected).toContain("found 21 MB")
+    expect(opened.ok ? "" : en.problems.sentence(opened.problems[0])).toContain("found 21 MB")
   })
 })
 

@@ -17,7 +17,7 @@ import { readFont, sheetFonts, sheetOptions } from "../../../support/sheetFonts"
 
 const laidOf = (preset: typeof fullHairline): Plan => {
   const laid = layTechnique(techniqueOf(preset))({ ...newPlan(new Date(2026, 2, 9)), name: preset.name })
-  if ("refused" in laid) throw new Error(laid.refused)
+  if ("refused" in laid) throw new Error(laid.refused.code)
   return laid
 }
 const lay = (plan: Plan, paper: (typeof papers)[keyof typeof papers] = papers.a4) =>

@@ -1,7 +1,7 @@
 import { fitParting, otherSide } from "../../../../geometry/placing/technique"
 import type { Section } from "../../../../geometry/section/section"
 import type { Technique, TechniqueSection } from "../../../../presets/techniques/technique"
-import type { Edit } from "../../document/edit"
+import { type Edit, refuse } from "../../document/edit"
 import { newSection } from "../../document/newSection"
 import type { Plan } from "../../document/schema"
 import { headOf } from "../../figures/measured"
@@ -14,7 +14,7 @@ export const layTechnique =
     const sections = techniqueSections(technique, plan)
     return sections.length > 0
       ? addSections(...sections)(plan)
-      : { refused: `This head has no room for the technique “${technique.name}”.` }
+      : refuse({ code: "no-room-for-technique", name: technique.name })
   }
 
 /** What a technique puts on a plan's head, numbered on from what is there; a parting without room is left out. */

@@ -3,11 +3,12 @@ import type { StackWay } from "../../../../geometry/placing/stackStart"
 import type { Section, SectionKind } from "../../../../geometry/section/section"
 import { lengthMm } from "../../../../geometry/surface/surfacePath"
 import { shortestStackedMm } from "../../../../presets/placement/stacking"
-import type { Edit } from "../../document/edit"
+import { type Edit, refuse } from "../../document/edit"
 import { twinOf } from "../../document/pairs"
+import type { RefusalCode } from "../../document/refusal"
 import type { Plan } from "../../document/schema"
+import { sectionNameOf } from "../../document/sectionNameCode"
 import { headOf } from "../../figures/measured"
-import { sectionName } from "../../text/sectionName"
 import { addSections } from "../sections/addSections"
 import { asKind } from "../sections/changeKind"
 import { renewed } from "../sections/pieceOf"
@@ -77,13 +78,11 @@ export const stackBehind =
     if (!first) return plan
     const rows = stackRows(first, plan, wish)(count)
     const fits = rows.length / sidesBehind(first, plan)
-    return fits < count ? { refused: fitWords(first, fits, count) } : addSections(...rows)(plan)
+    return fits < count ? refuse(stackRefusal(first, fits, count)) : addSections(...rows)(plan)
   }
 
 /** Why a stack is shorter than was asked for. */
-export function fitWords(first: Section, fits: number, asked: number): string {
-  const behind = `behind ${sectionName(first).toLowerCase()}`
-  return fits === 0
-    ? `There is no room ${behind}: move it forward, or follow the hairline.`
-    : `Only ${fits} of ${asked} fit ${behind}: there the hair ends.`
+export function stackRefusal(first: Section, fits: number, asked: number): RefusalCode {
+  const section = sectionNameOf(first)
+  return fits === 0 ? { code: "no-room-for-stack", section } : { code: "stack-ends", section, fits, asked }
 }

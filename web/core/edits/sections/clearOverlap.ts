@@ -1,6 +1,6 @@
 import { overlapCm2 } from "../../../../geometry/section/overlap"
 import type { Section } from "../../../../geometry/section/section"
-import type { Edit } from "../../document/edit"
+import { type Edit, refuse } from "../../document/edit"
 import { limits } from "../../fields/limits"
 import { headOf } from "../../figures/measured"
 import { leastOverlapCm2 } from "../../figures/overlaps"
@@ -21,7 +21,7 @@ export const clearOverlap =
       if (overlapCm2(thinner, other, head) < leastOverlapCm2)
         return replaceSections([id], (each) => ({ ...each, depthMm: thinner.depthMm }))(plan)
     }
-    return { refused: "Thinning does not part the two: move one of them." }
+    return refuse({ code: "thinning-does-not-part" })
   }
 
 function thinned(section: Section, byMm: number): Section | null {

@@ -9,7 +9,7 @@ import { announce, announceRefusal } from "../../../session/announcements"
 import { commit } from "../../../session/commit"
 import { hairlineStore, sidesInHand } from "../../../session/hairlineStore"
 import { planStore } from "../../../session/planStore"
-import { words } from "../../../session/words"
+import { refusalWords, words } from "../../../session/words"
 
 /** What hands and keys do to a landmark. The move under a hand is shown, and enters the plan once, when it is let go. */
 
@@ -35,7 +35,7 @@ export function showLandmarkAt(landmark: SidedLandmark, at: SurfacePoint | null)
   const sides = sidesInHand(landmark, together)
   const move = moveUnder(landmark, at)
   const tried = headInHand(plan, hairlineWith(plan.head.hairline, landmark.name, sides, move))
-  if ("refused" in tried) refuse(tried.refused)
+  if ("refused" in tried) refuse(refusalWords(tried.refused))
   else hairlineStore.setState({ draft: { head: tried.head, move, refused: null } })
 }
 

@@ -1,7 +1,7 @@
 import type { KeyboardEvent } from "react"
 import { isFoil, type Section } from "../../../../geometry/section/section"
+import { sectionNameOf } from "../../../core/document/sectionNameCode"
 import { placeBeside } from "../../../core/edits/sections/reorderSection"
-import { sectionNameOf } from "../../../core/placement/places"
 import { commit } from "../../../session/commit"
 import { planStore } from "../../../session/planStore"
 import { mirrorSelected, removeSelected } from "../../../session/selected"

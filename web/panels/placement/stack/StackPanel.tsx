@@ -3,15 +3,16 @@ import { useEffect, useMemo, useRef, useState } from "react"
 import { isFoil, type Section } from "../../../../geometry/section/section"
 import { stackCount, usualGapMm } from "../../../../presets/placement/stacking"
 import type { Plan } from "../../../core/document/schema"
+import { sectionNameOf } from "../../../core/document/sectionNameCode"
 import { sidesBehind } from "../../../core/edits/lay/pairBehind"
-import { fitWords, type StackWish, stackBehind, stackRows } from "../../../core/edits/lay/stackBehind"
+import { type StackWish, stackBehind, stackRefusal, stackRows } from "../../../core/edits/lay/stackBehind"
 import { headOf } from "../../../core/figures/measured"
-import { directionIn, sectionNameOf } from "../../../core/placement/places"
+import { directionIn } from "../../../core/placement/places"
 import { announce } from "../../../session/announcements"
 import { commit } from "../../../session/commit"
 import { type StackInHand, stackStore } from "../../../session/stackStore"
 import { usePlan } from "../../../session/usePlan"
-import { type Done, useWords } from "../../../session/words"
+import { type Done, refusalWords, useWords } from "../../../session/words"
 import { CountField } from "./CountField"
 import { StackFields } from "./StackFields"
 import { usePreview } from "./usePreview"
@@ -52,7 +53,7 @@ export function StackPanel({ first, onClose }: Props) {
       <h2 id="stack-title">{w.title(section)}</h2>
       <CountField count={count} onChange={setCount} />
       <p aria-live="polite">
-        {fits < count ? fitWords(first, fits, count) : w.allFit(count)}
+        {fits < count ? refusalWords(stackRefusal(first, fits, count)) : w.allFit(count)}
         {wish.gapMm === 0 && ` ${w.touching}`}
         {sides === 2 && shown.length > 0 && ` ${w.bothSides(total)}`}
       </p>

@@ -1,8 +1,9 @@
 import { useEffect, useRef, useState } from "react"
 import { useStore } from "zustand"
-import type { Problem } from "../../../core/checks/problem"
+import type { Problem } from "../../../core/fields/problem"
 import { countText } from "../../../core/text/figureText"
 import { putBack, removedStore, takeInFile } from "../../../session/ownTechniques"
+import { notKeptWords } from "../../../session/words"
 import { FileProblems } from "../../fields/FileProblems"
 import { OpenFileButton } from "../../fields/OpenFileButton"
 import { useTechniques } from "./useTechniques"
@@ -26,7 +27,7 @@ export function FilesAndFaults() {
       {problems.length > 0 && <FileProblems problems={problems} />}
       {fault && (
         <p className="fault" role="alert">
-          {fault}
+          {notKeptWords(fault)}
         </p>
       )}
       {unreadable > 0 && (

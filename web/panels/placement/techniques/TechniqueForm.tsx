@@ -4,6 +4,7 @@ import { letters } from "../../../core/fields/limits"
 import { checkTechnique } from "../../../core/file/techniqueFile"
 import { keepOwn } from "../../../session/ownTechniques"
 import { techniqueStore } from "../../../session/techniqueShelf"
+import { notKeptWords, problemWords } from "../../../session/words"
 
 type Props = {
   technique: Technique
@@ -17,10 +18,10 @@ export function TechniqueForm({ technique, onLeave }: Props) {
   const keep = async (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault()
     const checked = checkTechnique({ ...technique, ...wordsOf(new FormData(event.currentTarget)) })
-    if (!checked.ok) setFaults(checked.problems.map(({ expected }) => expected))
+    if (!checked.ok) setFaults(checked.problems.map(problemWords))
     else if (await keepOwn(checked.technique)) onLeave()
     // What was typed stays on the screen.
-    else setFaults([techniqueStore.getState().fault])
+    else setFaults([techniqueStore.getState().fault].flatMap((fault) => fault ?? []).map(notKeptWords))
   }
   return (
     <form className="editor" onSubmit={(event) => void keep(event)}>

@@ -1,10 +1,10 @@
 import type { Section } from "../../../../geometry/section/section"
+import { sectionNameOf } from "../../../core/document/sectionNameCode"
 import {
   letCross,
   splitAtWorkingPartings,
   trimToWorkingSection,
 } from "../../../core/edits/working/trimToWorkingSection"
-import { sectionNameOf } from "../../../core/placement/places"
 import { commit } from "../../../session/commit"
 import { useWords } from "../../../session/words"
 

@@ -1,5 +1,5 @@
+import { sectionNameOf } from "../../../core/document/sectionNameCode"
 import type { Crossing } from "../../../core/figures/workingSectionsBelonging"
-import { sectionNameOf } from "../../../core/placement/places"
 import { useWords } from "../../../session/words"
 
 /** How much of a section lies in another working section than its own. */

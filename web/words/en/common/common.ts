@@ -4,13 +4,8 @@ import type { CarrierKind, FoilLie, SectionKind } from "../../../../geometry/sec
 import type { WorkingKind, WorkingSide } from "../../../../geometry/working/workingSectionKind"
 import type { StrandPart, Zone } from "../../../core/document/consultation"
 import type { Sides } from "../../../core/document/hairlineMoves"
-import type {
-  HairlinePointCode,
-  LandmarkCode,
-  PlaceCode,
-  SectionNameCode,
-  Side,
-} from "../../../core/placement/places"
+import type { SectionNameCode } from "../../../core/document/sectionNameCode"
+import type { HairlinePointCode, LandmarkCode, PlaceCode, Side } from "../../../core/placement/places"
 import type { WorkingNameCode } from "../../../core/placement/workingName"
 import type { MinuteCode } from "../../../core/schedule/minuteCode"
 import { type Sentences, say } from "../../say"

@@ -1,7 +1,7 @@
 import type { DirectionName } from "../../../../geometry/parting/direction"
 import type { LandmarkName } from "../../../../geometry/scalp/hairlineLandmarks"
 import type { SectionKind } from "../../../../geometry/section/section"
-import type { SectionNameCode } from "../../../core/placement/places"
+import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { NudgeWay } from "../../../core/placement/tools"
 import { say } from "../../say"
 import type { Tools } from "../../tools"

@@ -1,5 +1,5 @@
 import type { SectionKind } from "../../../../geometry/section/section"
-import type { SectionNameCode } from "../../../core/placement/places"
+import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
 import type { CommonWords } from "../common/common"

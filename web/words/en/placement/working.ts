@@ -1,5 +1,5 @@
 import type { WorkingStartId } from "../../../../presets/placement/workingSections"
-import type { SectionNameCode } from "../../../core/placement/places"
+import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { WorkingNameCode } from "../../../core/placement/workingName"
 import { say } from "../../say"
 import type { Tools } from "../../tools"

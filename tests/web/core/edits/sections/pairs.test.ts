@@ -23,6 +23,7 @@ import { measured } from "../../../../../web/core/figures/measured"
 import { openPlan, savePlan } from "../../../../../web/core/file/planFile"
 import { pairWords } from "../../../../../web/core/text/words"
 import { done, emptyPlan, refusal, samplePlan } from "../../../../support/samples"
+import { en } from "../../../../support/words"
 
 /** s1, a slice on the right, and its image s5; s2, a weave, is single. */
 const plan = done(mirrorSections("s1"))
@@ -119,7 +120,7 @@ describe("a pair", () => {
 
   it("is not mirrored again", () => {
     expect(refusal(mirrorSections("s1", "s5"), plan)).toBe(
-      "Foil 1 is one of a pair already: break the pair to mirror it again.",
+      "Foil 1 is one of a pair already. Break the pair to mirror it again.",
     )
     expect(done(mirrorSections("s1", "s2"), plan).sections.map(({ id }) => id)).toContain("s6")
   })
@@ -192,7 +193,7 @@ describe("a pair", () => {
 describe("at the file door", () => {
   const opened = (change: (text: string) => string) => {
     const result = openPlan(change(savePlan(plan)))
-    return result.ok ? result.plan : result.problems.map(({ expected }) => expected)
+    return result.ok ? result.plan : result.problems.map(en.problems.clause)
   }
   it("a pair comes back as it went", () => {
     expect(opened((text) => text)).toMatchObject({ sections: [{ twin: "s5" }, {}, {}, {}, { twin: "s1" }] })
