@@ -129,7 +129,7 @@ it("draws with a pen, and from then on a finger only moves the page until the sw
   await finger()
   expect(await options(page).count()).toBe(1)
   await page.getByRole("button", { name: "Whole head" }).click()
-  await page.getByRole("checkbox", { name: "Pen only" }).uncheck()
+  await page.getByRole("checkbox", { name: "Draw with pen only" }).uncheck()
   await finger()
   expect(await options(page).count()).toBe(2)
   expect(problems).toEqual([])

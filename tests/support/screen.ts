@@ -5,7 +5,7 @@ import { fixedViews, fromView, toView, type ViewName } from "../../geometry/surf
 import { fitCamera, toScreen } from "../../web/canvas/paint/camera"
 import { newPlan } from "../../web/core/document/newPlan"
 import { headOf } from "../../web/core/figures/measured"
-import { viewFrame } from "../../web/drawing/labelRings"
+import { hairlineFrame } from "../../web/drawing/workFrame"
 
 /** The screen by what a person sees on it: words, roles and places on the head. */
 
@@ -47,7 +47,7 @@ export const options = (page: Page): Locator =>
 
 const axes = headOf(newPlan(new Date())).axes
 
-/** Where a place of the large view (mm of its page, default head) lies on the screen. */
+/** Where a place of the large view (mm of its page, default head) lies on the screen while it shows the hairline. */
 export async function onLargeView(
   page: Page,
   view: ViewName,
@@ -56,7 +56,7 @@ export async function onLargeView(
 ): Promise<[number, number]> {
   const box = await page.locator(".pane.large .pane-paper").boundingBox()
   if (!box) throw new Error("the large view is not on the screen")
-  const [left, top] = toScreen(fitCamera(viewFrame(view, axes), box.width, box.height), viewPoint(x, y))
+  const [left, top] = toScreen(fitCamera(hairlineFrame(view, axes), box.width, box.height), viewPoint(x, y))
   return [box.x + left, box.y + top]
 }
 

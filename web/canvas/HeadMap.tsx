@@ -1,45 +1,80 @@
-import { type ComponentType, useEffect } from "react"
+import { type ComponentType, Suspense, useEffect } from "react"
 import { type ViewName, viewNames } from "../../geometry/surface/views"
 import type { OverlaidPane } from "../drawing/paneOverlay"
 import { sessionStore } from "../session/sessionStore"
-import { useSession } from "../session/usePlan"
+import { usePlan, useSession } from "../session/usePlan"
 import { useWords } from "../session/words"
 import { turnBy } from "./hand/turn"
 import { onceHere } from "./onceHere"
 import { ViewPane } from "./ViewPane"
 
-/** The head from all sides: one view large, the others beside it; each can be drawn on, each can be made the large one. */
+/**
+ * The head from all sides: one view large, the others beside it; each can be drawn on, each can be made the large one.
+ * The head is drawn before any word is here; each name comes to its place by itself.
+ */
 export function HeadMap({ Overlay }: { Overlay: ComponentType<{ pane: OverlaidPane }> | null }) {
-  const w = useWords().placement.map
   const enlarged = useSession((session) => session.enlarged) ?? "front"
   useEffect(() => onceHere(import("./hand/keyboard"), ({ listenToKeys }) => listenToKeys(window)), [])
-  const enlarge = (name: ViewName) => sessionStore.setState({ enlarged: name })
   return (
-    <section className="map" aria-label={w.title}>
+    <section className="map" aria-labelledby="map-title">
       <div className="pane large">
-        <h2 className="pane-name">{w.views[enlarged]}</h2>
+        <Suspense>
+          <LargeWords name={enlarged} />
+        </Suspense>
         <ViewPane key={enlarged} name={enlarged} enlarged Overlay={Overlay} />
-        {enlarged === "turned" ? <TurnButtons /> : <EdgeWords edges={w.edges[enlarged]} />}
       </div>
       <div className="strip">
         {viewNames
           .filter((name) => name !== enlarged)
           .map((name) => (
             <div className="pane" key={name}>
-              <button
-                type="button"
-                className="button pane-name"
-                aria-label={w.enlarge(name)}
-                onClick={() => enlarge(name)}
-              >
-                {w.views[name]}
-              </button>
+              <Suspense>
+                <EnlargeButton name={name} />
+              </Suspense>
               <ViewPane name={name} enlarged={false} Overlay={Overlay} />
             </div>
           ))}
       </div>
     </section>
   )
+}
+
+/** What is written on the large view: its name, its edges or how to turn it, and what to do while nothing is drawn. */
+function LargeWords({ name }: { name: ViewName }) {
+  const w = useWords().placement.map
+  return (
+    <>
+      <h2 id="map-title" className="pane-name">
+        {w.views[name]}
+      </h2>
+      <FirstStroke />
+      {name === "turned" ? <TurnButtons /> : <EdgeWords edges={w.edges[name]} />}
+    </>
+  )
+}
+
+function EnlargeButton({ name }: { name: ViewName }) {
+  const w = useWords().placement.map
+  return (
+    <button
+      type="button"
+      className="button pane-name"
+      aria-label={w.enlarge(name)}
+      onClick={() => sessionStore.setState({ enlarged: name })}
+    >
+      {w.views[name]}
+    </button>
+  )
+}
+
+/** Goes with the first foil, and comes only where a drag along the hairline would make one. */
+function FirstStroke() {
+  const isEmpty = usePlan(({ sections }) => sections.length === 0)
+  const draws = useSession(
+    ({ tool, way }) => (tool === "slice" || tool === "weave" || tool === "backcomb") && way === "hairline",
+  )
+  const w = useWords().placement.map
+  return isEmpty && draws ? <p className="first-stroke">{w.firstStroke}</p> : null
 }
 
 function EdgeWords({ edges }: { edges: readonly [string, string] | null }) {

@@ -23,6 +23,8 @@ export type Session = {
   groupList: boolean
   /** The view that fills the page, or null when all stand side by side. */
   enlarged: ViewName | null
+  /** How much of the head the large view shows: the hairline where all that is drawn lies in it, unless one is chosen. */
+  framing: "auto" | "hairline" | "whole"
   /** The turntable, radians: see turnedView. */
   yaw: number
   pitch: number
@@ -54,6 +56,7 @@ export const startSession = (): Session => ({
   dividerId: null,
   groupList: true,
   enlarged: null,
+  framing: "auto",
   yaw: 0.7,
   pitch: 0.3,
   mapMin: null,

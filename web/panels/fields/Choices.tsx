@@ -1,8 +1,8 @@
-import { useId, useRef } from "react"
+import { type ReactNode, useId, useRef } from "react"
 
 type Props<Value extends string> = {
   legend: string
-  options: readonly { value: Value; label: string }[]
+  options: readonly { value: Value; label: string; mark?: ReactNode }[]
   value: Value | null
   onChange: (value: Value) => void
   /** Where it may be left open: a touch on what is chosen takes it back. */
@@ -41,7 +41,10 @@ export function Choices<Value extends string>({ legend, options, value, onChange
                 onClear()
               }}
             />
-            <span>{option.label}</span>
+            <span>
+              {option.mark}
+              {option.label}
+            </span>
           </label>
         ))}
       </div>

@@ -7,6 +7,7 @@ import { limits } from "../../core/fields/limits"
 import { figuresOf, headOf } from "../../core/figures/measured"
 import { directionIn, placeOf } from "../../core/placement/places"
 import { commit } from "../../session/commit"
+import { sessionStore } from "../../session/sessionStore"
 import { usePlan, useSession } from "../../session/usePlan"
 import { type Done, useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
@@ -15,6 +16,7 @@ import { labelledOptions, namedOptions } from "../fields/options"
 import { FoilDetails } from "./FoilDetails"
 import { NameAndPair } from "./NameAndPair"
 import { PlaceFields } from "./PlaceFields"
+import { SharedFields } from "./SharedFields"
 import { rootOptions, rootPatch, rootWordOf, stitchOptions, stitchWordOf } from "./sectionChoices"
 import { CrossingNote } from "./working/CrossingNote"
 
@@ -27,11 +29,21 @@ export function FoilEditor() {
   if (selected.length === 0) return null
   return (
     <section className="editor" aria-labelledby="editor-title">
+      <button
+        type="button"
+        className="button sheet-close"
+        onClick={() => sessionStore.setState({ selectedIds: [] })}
+      >
+        {w.close}
+      </button>
       <CrossingNote sections={selected} plan={plan} />
       {selected.length === 1 ? (
         <OneSection section={selected[0]} plan={plan} />
       ) : (
-        <h2 id="editor-title">{w.several(selected.length)}</h2>
+        <>
+          <h2 id="editor-title">{w.several(selected.length)}</h2>
+          <SharedFields sections={selected} plan={plan} />
+        </>
       )}
     </section>
   )

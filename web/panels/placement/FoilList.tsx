@@ -1,6 +1,8 @@
 import "./list/list.css"
-import { useEffect, useRef } from "react"
+import { useEffect, useMemo, useRef } from "react"
 import { isFoil } from "../../../geometry/section/section"
+import { headOf } from "../../core/figures/measured"
+import { ranksBehind } from "../../core/placement/rankBehind"
 import { usePlan, useSession } from "../../session/usePlan"
 import { useWords } from "../../session/words"
 import { FoilRow, optionId } from "./list/FoilRow"
@@ -23,6 +25,7 @@ export function FoilList() {
   }, [selected])
 
   const foils = plan.sections.filter(isFoil)
+  const ranks = useMemo(() => ranksBehind(plan.sections, headOf(plan)), [plan])
   const placeOf = new Map(foils.map(({ id }, i) => [id, i + 1]))
   return (
     <section aria-labelledby="foils-title">
@@ -52,6 +55,7 @@ export function FoilList() {
                 section={section}
                 plan={plan}
                 place={placeOf.get(section.id) ?? null}
+                rank={ranks.get(section.id) ?? null}
                 selected={selectedIds.includes(section.id)}
                 several={several}
               />

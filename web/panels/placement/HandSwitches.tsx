@@ -11,8 +11,8 @@ export function HandSwitches() {
   const w = useWords().placement.toolRail
   const [isShowingKeys, showKeys] = useKeysSheet()
   return (
-    <fieldset className="switches">
-      <legend>{w.hand}</legend>
+    <details className="switches">
+      <summary>{w.hand}</summary>
       <div className="choices">
         <Switch
           label={w.leftHanded}
@@ -25,7 +25,7 @@ export function HandSwitches() {
         </button>
       </div>
       {isShowingKeys && <KeysDialog onClose={() => showKeys(false)} />}
-    </fieldset>
+    </details>
   )
 }
 

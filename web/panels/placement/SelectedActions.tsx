@@ -1,4 +1,4 @@
-import { lazy, Suspense, useState } from "react"
+import { lazy, type ReactNode, Suspense, useState } from "react"
 import type { Section } from "../../../geometry/section/section"
 import { usualGapMm } from "../../../presets/placement/stacking"
 import type { Edit } from "../../core/document/edit"
@@ -27,6 +27,7 @@ function Actions({ selected }: { selected: readonly Section[] }) {
   const w = useWords().placement.actions
   const [stackedId, stack] = useState<string | null>(null)
   const [first, second, ...more] = selected
+  const ids = selected.map(({ id }) => id)
   const isOne = first !== undefined && second === undefined
   const isTwo = second !== undefined && more.length === 0
   // A pair goes on behind as one does, for what is made behind the one is made behind the other.
@@ -36,36 +37,51 @@ function Actions({ selected }: { selected: readonly Section[] }) {
   return (
     <>
       <section className="selected-actions actions" aria-label={w.title}>
-        {leads && (
-          <Action
-            label={w.repeatBehind}
-            done={first.twin ? "repeat-behind-both" : "repeat-behind"}
-            change={repeatBehind(first.id, usualGapMm.value)}
-          />
+        {first && (
+          <Group>
+            {leads && (
+              <Action
+                label={w.repeatBehind}
+                done={first.twin ? "repeat-behind-both" : "repeat-behind"}
+                change={repeatBehind(first.id, usualGapMm.value)}
+              />
+            )}
+            <Press label={w.mirror} onClick={mirrorSelected} />
+            {leads && (
+              <button
+                type="button"
+                className="button"
+                aria-expanded={isStacking}
+                onClick={() => stack(isStacking ? null : first.id)}
+              >
+                {w.stackBehind}
+              </button>
+            )}
+            <Press label={w.copy} onClick={copySelected} />
+          </Group>
         )}
-        {first && <Reshaping ids={selected.map(({ id }) => id)} />}
-        {leads && (
-          <button
-            type="button"
-            className="button"
-            aria-expanded={isStacking}
-            onClick={() => stack(isStacking ? null : first.id)}
-          >
-            {w.stackBehind}
-          </button>
+        {first && (
+          <Group>
+            <Reshaping ids={ids} />
+          </Group>
         )}
-        {isTwo && !isPair && (
-          <Action
-            label={w.leaveBetween}
-            done="leave-between"
-            change={leaveBetween(selected.map(({ id }) => id))}
-          />
+        {isOne && (
+          <Group>
+            <Press label={w.earlier} onClick={() => applyBy(-1)} />
+            <Press label={w.later} onClick={() => applyBy(1)} />
+          </Group>
         )}
-        <LeavingOut ids={selected.map(({ id }) => id)} />
-        {first && <Press label={w.copy} onClick={copySelected} />}
-        {isOne && <Press label={w.earlier} onClick={() => applyBy(-1)} />}
-        {isOne && <Press label={w.later} onClick={() => applyBy(1)} />}
-        {first && <Press label={w.delete} onClick={removeSelected} />}
+        <Group>
+          {isTwo && !isPair && (
+            <Action label={w.leaveBetween} done="leave-between" change={leaveBetween(ids)} />
+          )}
+          <LeavingOut ids={ids} />
+        </Group>
+        {first && (
+          <Group>
+            <Press label={w.delete} onClick={removeSelected} />
+          </Group>
+        )}
       </section>
       <Suspense>
         {isStacking && <StackPanel key={first.id} first={first} onClose={() => stack(null)} />}
@@ -73,6 +89,9 @@ function Actions({ selected }: { selected: readonly Section[] }) {
     </>
   )
 }
+
+/** What belongs together stands together: repeat, shape, order, leave out, remove. */
+const Group = ({ children }: { children: ReactNode }) => <div className="action-group">{children}</div>
 
 /** One tap, one change; taps with the same key are taken back together. */
 function Action({
@@ -127,7 +146,6 @@ function Reshaping({ ids }: { ids: readonly string[] }) {
         change={thickenSections(ids, depthStepMm)}
         merge={`depth:${key}`}
       />
-      <Press label={w.mirror} onClick={mirrorSelected} />
       <Action
         label={w.towardsHairline}
         done="towards-hairline"

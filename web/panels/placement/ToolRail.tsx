@@ -6,6 +6,7 @@ import { useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { labelledOptions } from "../fields/options"
 import { depthOptions, depthWordOf } from "./sectionChoices"
+import { ToolMark } from "./ToolMark"
 
 const SnapFields = lazy(async () => ({ default: (await import("./SnapFields")).SnapFields }))
 const LandmarkSides = lazy(async () => ({
@@ -23,7 +24,17 @@ export function ToolRail() {
   const setNext = (change: Partial<typeof next>) => sessionStore.setState({ next: { ...next, ...change } })
   return (
     <div className="tools">
-      <Choices legend={w.draw} options={labelledOptions(w.tools)} value={tool} onChange={takeTool} />
+      <div className="tool-choices">
+        <Choices
+          legend={w.draw}
+          options={labelledOptions(w.tools).map((option) => ({
+            ...option,
+            mark: <ToolMark tool={option.value} />,
+          }))}
+          value={tool}
+          onChange={takeTool}
+        />
+      </div>
       <Suspense>{tool === "hairline" && <LandmarkSides />}</Suspense>
       {tool !== "select" && tool !== "hairline" && (
         <>

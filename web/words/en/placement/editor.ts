@@ -41,6 +41,7 @@ export const editor = (t: Tools, names: CommonWords) => {
       const named = name ? `${name}: ${what}` : what
       return number === null ? named : `${t.whole(number)} ${named}`
     },
+    close: "Close",
     kind: "Section type",
     figures: {
       direction: "Direction",
@@ -73,6 +74,7 @@ export const editor = (t: Tools, names: CommonWords) => {
 
     taken: "Hair taken",
     takenFrom: { front: "In front", behind: "Behind the parting" },
+    depthOfAll: "Depth",
     depthAtStart: "Depth at the start",
     depthAtEnd: "Depth at the end",
     depths,

@@ -9,8 +9,11 @@ import type { CommonWords } from "../common/common"
 
 /** The foils in the order they are applied, and the totals of them. */
 export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: CommonWords) => {
-  const whatAndWhere = ({ kind, at }: { kind: SectionKind; at: PlaceCode }) =>
-    `${t.capital(kinds[kind])}, ${say<PlaceCode>(place, at)}`
+  /** `rank` tells sections of one kind at one place apart, from the hairline back. */
+  const whatAndWhere = ({ kind, at, rank }: { kind: SectionKind; at: PlaceCode; rank: number | null }) => {
+    const what = `${t.capital(kinds[kind])}, ${say<PlaceCode>(place, at)}`
+    return rank === null ? what : `${what}, ${ordinal(rank)}`
+  }
   const ordinal = (n: number) => t.ordinal(n, { one: "#st", two: "#nd", few: "#rd", other: "#th" })
   const count = (sections: number) => t.count(sections, { one: "# section", other: "# sections" })
   return {
@@ -23,8 +26,11 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
     ordinal,
     dragHint: "Drag to apply earlier or later",
     whatAndWhere,
-    leftOut: ({ name, at }: { name: string; at: PlaceCode }) =>
-      `${name || t.capital(kinds["left-out"])}, ${say<PlaceCode>(place, at)}`,
+    leftOut: ({ name, at, rank }: { name: string; at: PlaceCode; rank: number | null }) => {
+      const what = `${name || t.capital(kinds["left-out"])}, ${say<PlaceCode>(place, at)}`
+      return rank === null ? what : `${what}, ${ordinal(rank)}`
+    },
+    mix: (mix: string) => `mix ${mix}`,
     noProduct: "no product",
     lengthAndDepth: ({ lengthMm, startMm, endMm }: { lengthMm: number; startMm: number; endMm: number }) =>
       startMm === endMm

@@ -29,6 +29,10 @@ export const map = (t: Tools, { clientSide, directions }: CommonWords) => {
       unrolled: [left, right],
     } satisfies Record<ViewName, readonly [string, string] | null>,
     enlarge: (view: ViewName) => `${views[view]}: make it the large view`,
+    /** How much of the head the large view shows. */
+    framings: { hairline: "Hairline", whole: "Whole head" },
+    /** What to do on an empty head; goes with the first foil. */
+    firstStroke: "Drag along the dotted line",
     turn: "Turn the head",
     turns: { left: "← Left", right: "Right →", higher: "↑ Higher", lower: "↓ Lower" },
     strokeCancelled: "Stroke cancelled",
