@@ -2,7 +2,7 @@ import type { Locator, Page } from "playwright-core"
 import { hairlineParting } from "../../geometry/parting/parting"
 import { viewPoint } from "../../geometry/surface/frames"
 import { fixedViews, fromView, toView, type ViewName } from "../../geometry/surface/views"
-import { fitCamera, toScreen } from "../../web/canvas/paint/camera"
+import { fitCamera, shareAboveHairline, toScreen } from "../../web/canvas/paint/camera"
 import { newPlan } from "../../web/core/document/newPlan"
 import { headOf } from "../../web/core/figures/measured"
 import { hairlineFrame } from "../../web/drawing/workFrame"
@@ -56,7 +56,10 @@ export async function onLargeView(
 ): Promise<[number, number]> {
   const box = await page.locator(".pane.large .pane-paper").boundingBox()
   if (!box) throw new Error("the large view is not on the screen")
-  const [left, top] = toScreen(fitCamera(hairlineFrame(view, axes), box.width, box.height), viewPoint(x, y))
+  const [left, top] = toScreen(
+    fitCamera(hairlineFrame(view, axes), box.width, box.height, shareAboveHairline),
+    viewPoint(x, y),
+  )
   return [box.x + left, box.y + top]
 }
 

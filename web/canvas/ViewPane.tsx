@@ -21,7 +21,7 @@ import { useWords } from "../session/words"
 import { MinutesLayer } from "./MinutesLayer"
 import { OverlapLayer } from "./OverlapLayer"
 import { onceHere } from "./onceHere"
-import { type Camera, fitCamera, fromScreen, toScreen } from "./paint/camera"
+import { type Camera, fitCamera, fromScreen, shareAboveHairline, toScreen } from "./paint/camera"
 import { drawInHand, drawSettled } from "./paint/drawPane"
 import { pictureOf } from "./paint/headPicture"
 import { sceneOf } from "./paint/nativeContext"
@@ -61,7 +61,9 @@ export function ViewPane({ name, enlarged, Overlay }: Props) {
     () =>
       moved
         ? { ...moved, width, height }
-        : fitCamera(isFalling ? viewFrame(name, head.axes, plan.hair) : framing.frame, width, height),
+        : isFalling || framing.shown === "whole"
+          ? fitCamera(viewFrame(name, head.axes, isFalling ? plan.hair : undefined), width, height)
+          : fitCamera(framing.frame, width, height, shareAboveHairline),
     [moved, name, head, width, height, isFalling, plan.hair, framing],
   )
   const pane: PaneState = {

@@ -74,7 +74,7 @@ function RowWords({ section, plan, rank }: Pick<Props, "section" | "plan" | "ran
 /** What goes on a foil, and the mix in its ink; hair left out takes none. */
 function RowGrams({ section, plan }: Pick<Props, "section" | "plan">) {
   const { common, placement } = useWords()
-  if (!isFoil(section)) return <span className="grams aside">{placement.list.noProduct}</span>
+  if (!isFoil(section)) return <span className="grams none">{placement.list.noProduct}</span>
   const { productG } = figuresOf(section, plan)
   const place = plan.mixes.findIndex(({ id }) => id === section.mix)
   return (

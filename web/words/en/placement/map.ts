@@ -4,8 +4,8 @@ import type { Tools } from "../../tools"
 import type { CommonWords } from "../common/common"
 
 /** Words on the map and beside the hand. */
-export const map = (t: Tools, { clientSide, directions }: CommonWords) => {
-  const [left, right] = [t.capital(clientSide.left), t.capital(clientSide.right)]
+export const map = (t: Tools, { directions }: CommonWords) => {
+  const [left, right] = ["Client’s left", "Client’s right"]
   const views: Record<ViewName, string> = {
     front: "Front",
     left,

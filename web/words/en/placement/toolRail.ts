@@ -25,7 +25,7 @@ export const toolRail = (t: Tools, { kinds }: CommonWords) => ({
   depth: "Depth",
   snap: "Snap",
   gapToLast: "Gap to the last",
-  hand: "Hand and keys",
+  hand: "Settings",
   leftHanded: "Left-handed",
   penOnly: "Draw with pen only",
   keys: "Keys ?",
