@@ -20,10 +20,10 @@ export const mix: Verb = {
     const read = readPlan(request)
     if (!read.ok) return refuse(...read.problems)
     const mixes = mixesOfPlan(read.plan)
-    const { cautions, formula } = request.words
+    const { cautions, formula, timing } = request.words
     const problems = mixes.flatMap(({ problems, untimed }) => [
       ...problems.map((problem) => say(formula.mixing.problem, problem)),
-      ...untimed,
+      ...untimed.map((problem) => say(timing.problems, problem)),
     ])
     if (problems.length > 0) return refuse(...problems)
     const { bottles } = read.plan.salon ?? newSalon()

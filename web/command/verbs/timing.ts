@@ -1,14 +1,17 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
-import { productSheets, sheetOf } from "../../core/document/salon"
-import type { Plan, Refusal } from "../../core/document/schema"
+import { productSheets } from "../../core/document/salon"
+import type { Plan } from "../../core/document/schema"
 import { findFixes } from "../../core/fixes/fixes"
 import { goalRefusal, type LiftGoal } from "../../core/lift/scheduleReady"
 import { choicesOfPlan } from "../../core/schedule/choicesOfPlan"
 import { findConflicts } from "../../core/schedule/conflicts"
-import { longestMin, type ServiceChoices, serviceOf } from "../../core/schedule/scheduleFromPlan"
+import { type ServiceChoices, serviceOf } from "../../core/schedule/scheduleFromPlan"
 import type { Service } from "../../core/schedule/scheduleInput"
 import { serviceProblems } from "../../core/schedule/scheduleProblems"
+import { sheetsAssumed } from "../../core/schedule/timedPlan"
 import { planService, type Schedule } from "../../core/schedule/timing"
+import type { Words } from "../../words/en/words"
+import { say } from "../../words/say"
 import { readPlan } from "../input/openFile"
 import { done, refuse, type Verb } from "../input/verb"
 
@@ -33,22 +36,23 @@ export const timing: Verb = {
     booking: "minutes booked for the chair; the plan's booking if not given",
   },
   run(request) {
-    const chosen = choicesOf(request.options)
+    const { timing: w } = request.words
+    const chosen = choicesOf(request.options, w)
     if (!chosen.ok) return refuse(...chosen.problems)
     const read = readPlan(request)
     if (!read.ok) return refuse(...read.problems)
     const choices = { ...choicesOfPlan(read.plan), ...chosen.choices }
     const refused = choices.goal && goalRefusal(choices.goal)
-    if (refused) return refuse(refused.refused)
+    if (refused) return refuse(say(w.problems, refused))
     const service = serviceOf(read.plan, productSheets(read.plan), choices)
     const problems = serviceProblems(service)
-    if (problems.length > 0) return refuse(...problems)
-    return { ...done(objectOf(service, planService(service))), problems: notesOn(read.plan, choices) }
+    if (problems.length > 0) return refuse(...problems.map((problem) => say(w.problems, problem)))
+    return { ...done(objectOf(service, planService(service), w)), problems: notesOn(read.plan, choices, w) }
   },
 }
 
 /** Minutes of the service end in "AtMin", save where there is nothing else they could be; `readyMin` is minutes on. */
-function objectOf(service: Service, schedule: Schedule) {
+function objectOf(service: Service, schedule: Schedule, w: TimingWords) {
   const { foils, bowls, looksAtMin, firstOnMin, lastOnMin, rinseMin, chairMin, heat, steps } = schedule
   return {
     foils: foils.map(({ id, onAtMin, readyMin, limitAtMin, offAtMin, onMin }) => ({
@@ -67,34 +71,29 @@ function objectOf(service: Service, schedule: Schedule) {
     chairMin,
     heat,
     steps,
-    conflicts: findConflicts(service, schedule).map(({ rule, why, foils: sections }) => ({
-      rule,
-      why,
-      sections,
-      cures: findFixes(service, rule).map(({ label }) => label),
+    conflicts: findConflicts(service, schedule).map((clash) => ({
+      rule: clash.code,
+      why: say(w.clashes, clash),
+      sections: clash.foils,
+      cures: findFixes(service, clash.code).map((fix) => say(w.fixes, fix)),
     })),
   }
 }
 
+type TimingWords = Words["timing"]
+
 /** What the clock had to assume. */
-const notesOn = (plan: Plan, { goal }: ServiceChoices) => [
-  goal
-    ? "When a foil may be ready is an estimate from the lift its sheet prints. A strand test narrows it; look, and take off what is ready."
-    : "Without --from and --to foils are taken as ready when most are (common practice). Look, and take off what is ready.",
-  ...plan.mixes
-    .filter(({ product }) => sheetOf(product, plan) === null)
-    .map(
-      ({ id, product }) =>
-        `Mix ${id}: there is no sheet for "${product}"; ${longestMin(undefined)} minutes are taken as its longest time.`,
-    ),
+const notesOn = (plan: Plan, { goal }: ServiceChoices, w: TimingWords) => [
+  goal ? w.command.lift : w.command.noLift,
+  ...sheetsAssumed(plan).map((assumed) => say(w.assumed, assumed)),
 ]
 
 /** What the options say; the rest is the plan's to say. */
 type Chosen = { ok: true; choices: Partial<ServiceChoices> } | { ok: false; problems: string[] }
 
-function choicesOf(options: Readonly<Record<string, string>>): Chosen {
+function choicesOf(options: Readonly<Record<string, string>>, w: TimingWords): Chosen {
   const { pace, hands, rinse, booking } = options
-  const goal = goalOf(options)
+  const goal = goalOf(options, w)
   const problems = [
     ...(isMinutes(pace) ? [] : [`--pace: expected minutes a foil above 0, found "${pace}".`]),
     ...(hands === undefined || hands === "1" || hands === "2"
@@ -105,7 +104,7 @@ function choicesOf(options: Readonly<Record<string, string>>): Chosen {
       : [`--rinse: expected each or together, found "${rinse}".`]),
     ...(isMinutes(booking) ? [] : [`--booking: expected minutes above 0, found "${booking}".`]),
   ]
-  if (goal && "refused" in goal) problems.push(goal.refused)
+  if (goal && "problem" in goal) problems.push(goal.problem)
   if (problems.length > 0) return { ok: false, problems }
   return {
     ok: true,
@@ -119,12 +118,16 @@ function choicesOf(options: Readonly<Record<string, string>>): Chosen {
   }
 }
 
-function goalOf({ from, to }: Readonly<Record<string, string>>): LiftGoal | Refusal | null {
+function goalOf(
+  { from, to }: Readonly<Record<string, string>>,
+  w: TimingWords,
+): LiftGoal | { problem: string } | null {
   if (from === undefined && to === undefined) return null
   if (from === undefined || to === undefined)
-    return { refused: "--from and --to: expected both levels, or neither." }
+    return { problem: "--from and --to: expected both levels, or neither." }
   const goal = { fromLevel: Number(from), toLevel: Number(to) }
-  return goalRefusal(goal) ?? goal
+  const refused = goalRefusal(goal)
+  return refused ? { problem: say(w.problems, refused) } : goal
 }
 
 const isMinutes = (typed: string | undefined) =>

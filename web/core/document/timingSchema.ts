@@ -45,6 +45,8 @@ export const timingSchema = z.strictObject({
   heatC: z.optional(z.nullable(number(limits.heatC))),
   freshAt: z.optional(list(id, counts.sections, "foils")),
   bookingMin: z.nullable(number(limits.bookingMin)),
+  isDried: z.optional(z.boolean()),
+  assistantSide: z.optional(choice(["left", "right"])),
   lift: z.nullable(z.strictObject({ fromLevel: number(limits.level), toLevel: number(limits.level) })),
   strandTest: z.nullable(strandTest),
 }) satisfies z.ZodMiniType<TimingChoices>

@@ -1,7 +1,7 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
 import { levelScale, levelSeenSd, strandTestRows } from "../../../presets/timing/lift"
 import type { LiftConditions, LiftTraits } from "./lift"
-import { levelsGained } from "./lift"
+import { isOnScale, levelsGained } from "./lift"
 import type { Weighted } from "./liftGrid"
 import { gainedRange, readyRange, weighByRows } from "./liftGrid"
 
@@ -83,5 +83,3 @@ function rowFault(
   if (!isOnScale(level)) return { code: "row-off-scale", row, level, ...levelScale }
   return level < before.level ? { code: "darker", row, level, beforeLevel: before.level } : null
 }
-
-const isOnScale = (level: number) => level >= levelScale.darkest && level <= levelScale.lightest

@@ -6,19 +6,18 @@ import { useChair } from "../../session/chair/useChair"
 import { nowHere } from "../../session/nowHere"
 import { useWords } from "../../session/words"
 import { say } from "../../words/say"
-import { spanText } from "../timing/minutes"
 import { startService } from "./chairActions"
 
 /** Before minute 0: what is to come, and what holds it. */
 export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
   const hold = useChair((state) => state.hold)
-  const { chair: w, cautions } = useWords()
+  const { chair: w, cautions, timing } = useWords()
   if (!timed.ok)
     return (
       <section className="chair-page">
         {timed.problems.map((problem) => (
-          <p className="large" key={problem}>
-            {problem}
+          <p className="large" key={problem.code}>
+            {say(timing.problems, problem)}
           </p>
         ))}
       </section>
@@ -28,7 +27,11 @@ export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
   return (
     <section className="chair-page">
       <p className="large">
-        {w.start.ahead({ foils: foils.length, bowls: bowls.length, span: spanText(timed.schedule.chairMin) })}
+        {w.start.ahead({
+          foils: foils.length,
+          bowls: bowls.length,
+          span: timing.figures.span(timed.schedule.chairMin),
+        })}
       </p>
       {stops.map(({ rule, mixes, why }) => (
         <p className="said refused" key={`${rule}${mixes ?? ""}`}>

@@ -3,7 +3,7 @@ import { type Foil, isFoil } from "../../../geometry/section/section"
 import { standingOf } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
 import { headOf } from "../../core/figures/measured"
-import { kindWords, whereOf } from "../../core/text/words"
+import { placeOf } from "../../core/placement/places"
 import { accent, black } from "../../drawing/inks"
 import { type ChairState, chairStore, tap } from "../../session/chair/chairStore"
 import { restStore } from "../../session/chair/restStore"
@@ -11,6 +11,7 @@ import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
 import { useWords } from "../../session/words"
 import type { ChairWords } from "../../words/en/chair/chair"
+import { say } from "../../words/say"
 import { HeadFigure } from "../fields/HeadFigure"
 import { type FoilView, foilViews } from "../timing/chart/foilShapes"
 
@@ -18,9 +19,10 @@ import { type FoilView, foilViews } from "../timing/chart/foilShapes"
 export function NextFoil({ plan }: { plan: Plan }) {
   const id = useService((chair) => standingOf(chair).nextId)
   const foil = plan.sections.filter(isFoil).find((each) => each.id === id)
-  const where = useMemo(() => foil && whereOf(foil, headOf(plan)), [foil, plan])
-  const w = useWords().chair.floor
-  if (!foil) return <p className="large">{w.allOn}</p>
+  const place = useMemo(() => foil && placeOf(foil, headOf(plan)), [foil, plan])
+  const { chair, common } = useWords()
+  const w = chair.floor
+  if (!foil || !place) return <p className="large">{w.allOn}</p>
   return (
     <>
       <div className="next-foil">
@@ -28,7 +30,8 @@ export function NextFoil({ plan }: { plan: Plan }) {
           <p className="label">{w.nextFoil}</p>
           <p className="next-number">{foil.mapNumber}</p>
           <p className="large">
-            {kindWords[foil.kind]}, {where}, <b className="nowrap">{w.mix(foil.mix)}</b>
+            {w.what({ kind: common.kinds[foil.kind], place: say(common.place, place) })},{" "}
+            <b className="nowrap">{w.mix(foil.mix)}</b>
           </p>
           <p>
             <Ticking of={chairStore} words={(state) => whenWords(state, foil.id, w)} />
@@ -83,6 +86,7 @@ function OnTaps({ foil: { id, mapNumber }, timing }: { foil: Foil; timing: Plan[
 const Where = memo(function Where({ plan, id }: { plan: Plan; id: string }) {
   const views = useMemo(() => foilViews(plan), [plan])
   const view = bestView(views, id)
+  const { views: names } = useWords().timing.head
   if (!view) return null
   return (
     <div className="where">
@@ -98,7 +102,7 @@ const Where = memo(function Where({ plan, id }: { plan: Plan; id: string }) {
           />
         ))}
       </HeadFigure>
-      <p className="label">{viewWords[view.name]}</p>
+      <p className="label">{names[view.name]}</p>
     </div>
   )
 })
@@ -107,14 +111,6 @@ function bestView(views: readonly FoilView[], id: string): FoilView | undefined 
   const widths = views.map(({ shapes }) => widthOf(shapes.find((shape) => shape.id === id)?.path ?? ""))
   return views[widths.indexOf(Math.max(...widths))]
 }
-
-const viewWords = {
-  front: "From the front",
-  right: "Client’s right",
-  left: "Client’s left",
-  back: "From the back",
-  top: "From above",
-} as const
 
 /** How far a shape reaches, mm: the larger it stands in a view, the better that view shows it. */
 function widthOf(path: string): number {

@@ -11,7 +11,7 @@ import { BowlRow } from "./BowlRow"
 
 /** How much of a mix the foils want, and the bowls to weigh for it, each with its minute. */
 export function MixFigures({ mix }: { mix: Mix }) {
-  const { cautions, formula } = useWords()
+  const { cautions, formula, timing } = useWords()
   const w = formula.mixing
   const plan = usePlan((open) => open)
   const planned = mixesOfPlan(plan).find((each) => each.mix === mix)
@@ -22,7 +22,7 @@ export function MixFigures({ mix }: { mix: Mix }) {
         {planned?.users === 0 && <p>{w.unused(mix.id)}</p>}
         {[
           ...(planned?.problems ?? []).map((problem) => say(w.problem, problem)),
-          ...(planned?.untimed ?? []),
+          ...(planned?.untimed ?? []).map((problem) => say(timing.problems, problem)),
         ].map((sentence) => (
           <p className="fault" key={sentence}>
             {sentence}

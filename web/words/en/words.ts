@@ -14,7 +14,7 @@ import { record } from "./record"
 import { sheets } from "./sheets"
 import { teaching } from "./teaching"
 import { techniques } from "./techniques"
-import { timing } from "./timing"
+import { timing } from "./timing/timing"
 import { weighing } from "./weighing"
 
 /** British English, by the chapters of the visit: the catalogue that every other language must match. */

@@ -5,8 +5,8 @@ import type { Chair, Tap } from "../../../../web/core/chair/chair"
 import { startChair, tapChair } from "../../../../web/core/chair/chairClock"
 import { dueWithin, soFarOf } from "../../../../web/core/chair/chairDue"
 import { dueCalls } from "../../../../web/core/chair/dueCalls"
+import { heatRefusal } from "../../../../web/core/schedule/heatRefusal"
 import { hastened, heatFactor } from "../../../../web/core/schedule/scheduleHeat"
-import { heatRefusal } from "../../../../web/core/schedule/scheduleProblems"
 import { planService } from "../../../../web/core/schedule/timing"
 import { always, foilsAlike, timedMix, timedService } from "../../../support/timedService"
 
@@ -71,7 +71,7 @@ describe("a service with heat", () => {
     expect(planService({ ...heated(40), mixes: [timedMix("A")] })).toEqual(without)
   })
   it("is refused above 40 C", () => {
-    expect(heatRefusal(heated(41))).toBe("No heat: no lift is worked out above 40 °C, and 41 °C was given.")
+    expect(heatRefusal(heated(41))).toEqual({ code: "too-warm", ceilingC: 40, warmthC: 41 })
     expect(heatRefusal(heated(40))).toBeNull()
   })
   it("is planned again from when the heat was really on", () => {

@@ -11,6 +11,7 @@ import { black } from "../../../drawing/inks"
 import { sessionStore } from "../../../session/sessionStore"
 import { usePlan, useSession } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
+import { say } from "../../../words/say"
 
 const scrubTo = (mapMin: number | null) => sessionStore.setState({ mapMin })
 
@@ -26,7 +27,10 @@ export function MapMinutes() {
   const lastMin = timed.ok ? Math.ceil(timed.schedule.rinseMin) : 0
   const atMin = Math.min(mapMin, lastMin)
   const foils = timed.ok ? foilsAt(timed.schedule, atMin) : new Map<string, FoilAt>()
-  const words = timed.ok ? common.minute(minuteOf(atMin, foils)) : timed.problems.join(" ")
+  const { problems } = useWords().timing
+  const words = timed.ok
+    ? common.minute(minuteOf(atMin, foils))
+    : timed.problems.map((problem) => say(problems, problem)).join(" ")
   return (
     <section
       className="map-foot map-minutes"

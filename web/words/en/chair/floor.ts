@@ -6,6 +6,7 @@ export const floor = (t: Tools) => ({
   next: "Next",
   nextFoil: "Next foil",
   allOn: "Every foil is on.",
+  what: ({ kind, place }: { kind: string; place: string }) => `${t.capital(kind)}, ${place}`,
   mix: (letter: string) => `mix ${letter}`,
   now: "Now",
   atMinute: (min: number) => `At minute ${t.whole(min)}`,

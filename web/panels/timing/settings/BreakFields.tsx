@@ -1,30 +1,29 @@
-import type { Break, TimingChoices } from "../../core/document/timingChoices"
-import { counts, limits } from "../../core/fields/limits"
-import { Choices } from "../fields/Choices"
-import { NumberField } from "../fields/NumberField"
+import type { Break, TimingChoices } from "../../../core/document/timingChoices"
+import { counts, limits } from "../../../core/fields/limits"
+import { useWords } from "../../../session/words"
+import { Choices } from "../../fields/Choices"
+import { NumberField } from "../../fields/NumberField"
+import type { ChangeTiming } from "./changeTiming"
 
-type Props = { timing: TimingChoices; change: (label: string, part: Partial<TimingChoices>) => boolean }
+type Props = { timing: TimingChoices; change: ChangeTiming }
 
 const usualBreak: Break = { fromMin: 30, toMin: 45 }
 
-const resting = [
-  { value: "both", label: "Nobody works" },
-  { value: "1", label: "First pair rests" },
-  { value: "2", label: "Second pair rests" },
-] as const
+const resting = ["both", "1", "2"] as const
 
-/** Minutes in which nobody works, or one pair of hands does not. */
+/** Minutes in which nobody works, or one of the two does not. */
 export function BreakFields({ timing: { breaks, hands }, change }: Props) {
+  const w = useWords().timing.settings
   const set = (index: number, part: Partial<Break>) =>
-    change("Change a break", { breaks: breaks.with(index, { ...breaks[index], ...part }) })
+    change("set-breaks", { breaks: breaks.with(index, { ...breaks[index], ...part }) })
   return (
     <fieldset>
-      <legend>Breaks</legend>
+      <legend>{w.breaks}</legend>
       {breaks.map(({ fromMin, toMin, of }, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: breaks have no name of their own and keep their places
         <div className="with-fields" key={index}>
           <NumberField
-            name="From minute"
+            name={w.fromMin}
             unit=""
             value={fromMin}
             range={limits.visitMin}
@@ -32,7 +31,7 @@ export function BreakFields({ timing: { breaks, hands }, change }: Props) {
             onCommit={(min) => set(index, { fromMin: min })}
           />
           <NumberField
-            name="To minute"
+            name={w.toMin}
             unit=""
             value={toMin}
             range={limits.visitMin}
@@ -41,8 +40,8 @@ export function BreakFields({ timing: { breaks, hands }, change }: Props) {
           />
           {hands === 2 && (
             <Choices
-              legend="Who rests"
-              options={resting}
+              legend={w.whoRests}
+              options={resting.map((value) => ({ value, label: w.rests[value] }))}
               value={of === undefined ? "both" : of === 1 ? "1" : "2"}
               onChange={(who) => set(index, { of: who === "both" ? undefined : who === "1" ? 1 : 2 })}
             />
@@ -50,9 +49,9 @@ export function BreakFields({ timing: { breaks, hands }, change }: Props) {
           <button
             type="button"
             className="button quiet"
-            onClick={() => change("Take a break out", { breaks: breaks.toSpliced(index, 1) })}
+            onClick={() => change("set-breaks", { breaks: breaks.toSpliced(index, 1) })}
           >
-            Take out
+            {w.removeBreak}
           </button>
         </div>
       ))}
@@ -60,9 +59,9 @@ export function BreakFields({ timing: { breaks, hands }, change }: Props) {
         <button
           type="button"
           className="button"
-          onClick={() => change("Add a break", { breaks: [...breaks, nextBreak(breaks)] })}
+          onClick={() => change("set-breaks", { breaks: [...breaks, nextBreak(breaks)] })}
         >
-          Add a break
+          {w.addBreak}
         </button>
       )}
     </fieldset>
