@@ -272,14 +272,15 @@ describe("a service that cannot be timed", () => {
 })
 
 describe("how fast", () => {
-  it("plans 120 foils again within 5 ms", () => {
+  it("plans 120 foils again within 5 ms of the processor, whatever else the machine does", () => {
     const service = timedService(foilsAlike(120), { wipingMin: always(0.5), hands: [person(), person()] })
-    const times = Array.from({ length: 45 }, () => {
-      const start = performance.now()
+    const times = Array.from({ length: 60 }, () => {
+      const before = process.cpuUsage()
       planService(service)
-      return performance.now() - start
+      const { user, system } = process.cpuUsage(before)
+      return (user + system) / 1000
     })
-    // The faster quarter: the others may have shared the machine with another test.
-    expect(times.sort((a, b) => a - b)[11]).toBeLessThan(5)
+    // The faster quarter: the first are not compiled yet.
+    expect(times.sort((a, b) => a - b)[15]).toBeLessThan(5)
   })
 })
