@@ -29,18 +29,25 @@ export async function openHost(first: ServedBuild): Promise<TestHost> {
 export const thisBuild = () => readBuild("dist")
 
 /** The same app under another title, with the worker that belongs to it. */
-export function buildTitled(title: string): ServedBuild {
-  const build = new Map(thisBuild())
+export const buildTitled = (title: string): ServedBuild =>
+  withFirstPage(thisBuild(), (page) => page.replace(/<title>[^<]*/, `<title>${title}`))
+
+/** A build with another first page, a probe where one is given, and the worker that belongs to both. */
+export function withFirstPage(
+  build: ServedBuild,
+  change: (page: string) => string,
+  probe?: ServedFile,
+): ServedBuild {
   const first = build.get("index.html") as ServedFile
-  const page = servedFile(
-    "index.html",
-    Buffer.from(String(first.bytes).replace(/<title>[^<]*/, `<title>${title}`)),
-  )
-  // The worker of the build as it stands, with the name and the one hash that differ.
+  const page = servedFile("index.html", Buffer.from(change(String(first.bytes))))
+  const probed = probe ? `[\`probe.js\`,\`${sha256(probe.bytes)}\`],` : ""
+  // The worker of the build as it stands, with the name and the hashes that differ.
   const worker = String(build.get("sw.js")?.bytes)
     .replace(sha256(first.bytes), sha256(page.bytes))
-    .replace(/id:`\w+`/, `id:\`${title.replace(/\W/g, "")}\``)
-  return build.set("index.html", page).set("sw.js", servedFile("sw.js", Buffer.from(worker)))
+    .replace(/id:`\w+`,files:\[/, `id:\`${sha256(page.bytes).replace(/\W/g, "")}\`,files:[${probed}`)
+  const changed = new Map(build).set("index.html", page)
+  if (probe) changed.set("probe.js", probe)
+  return changed.set("sw.js", servedFile("sw.js", Buffer.from(worker)))
 }
 
 const sha256 = (bytes: Buffer) => createHash("sha256").update(bytes).digest("base64")

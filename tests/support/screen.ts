@@ -47,7 +47,18 @@ export const options = (page: Page): Locator =>
 
 const axes = headOf(newPlan(new Date())).axes
 
-/** Where a place of the large view (mm of its page, default head) lies on the screen while it shows the hairline. */
+/** Where a place of a view (mm of its page, default head) lies on the screen, in the box of its pane, while it shows the hairline. */
+export function placeInPane(view: ViewName, box: Box, x: number, y: number): [number, number] {
+  const [left, top] = toScreen(
+    fitCamera(hairlineFrame(view, axes), box.width, box.height, shareAboveHairline),
+    viewPoint(x, y),
+  )
+  return [box.x + left, box.y + top]
+}
+
+export type Box = { x: number; y: number; width: number; height: number }
+
+/** Where a place of the large view lies on the screen. */
 export async function onLargeView(
   page: Page,
   view: ViewName,
@@ -56,11 +67,7 @@ export async function onLargeView(
 ): Promise<[number, number]> {
   const box = await page.locator(".pane.large .pane-paper").boundingBox()
   if (!box) throw new Error("the large view is not on the screen")
-  const [left, top] = toScreen(
-    fitCamera(hairlineFrame(view, axes), box.width, box.height, shareAboveHairline),
-    viewPoint(x, y),
-  )
-  return [box.x + left, box.y + top]
+  return placeInPane(view, box, x, y)
 }
 
 /** Draw with the mouse through places of the front view, mm. Lifts at the end unless told to hold. */

@@ -2,8 +2,9 @@ import { useState } from "react"
 import type { Plan } from "../core/document/schema"
 import { fileName } from "../core/file/fileName"
 import { announce, announceRefusal } from "../session/announcements"
-import { saveFile } from "../session/saveFile"
+import { canShare, isCalledOff, isInstalled, saveFile } from "../session/saveFile"
 import type { SheetName } from "../session/sessionStore"
+import { makePdf, usePdfAhead } from "./pdfAhead"
 import type { Fonts } from "./pens/fontFile"
 import type { Page } from "./pens/page"
 
@@ -15,28 +16,33 @@ const type = "application/pdf"
 export function SheetActions({ sheet, pages, plan, fonts }: Props) {
   const [isBusy, setIsBusy] = useState(false)
   const name = fileName(plan, sheet === "placement" ? "pdf" : `${sheet}.pdf`)
+  const shares = canShare(new File([], name, { type }))
+  const ahead = usePdfAhead({ pages, plan, fonts }, shares)
+  const isComing = isInstalled() && ahead.isComing
   const withPdf = async (use: (bytes: Uint8Array<ArrayBuffer>) => void | Promise<void>) => {
     setIsBusy(true)
     try {
-      // The PDF code is heavy and few visits to this screen need it.
-      const { toPdf } = await import("./printPlan")
-      await use(Uint8Array.from(toPdf(pages, plan, fonts)))
+      await use(ahead.bytes ?? (await makePdf({ pages, plan, fonts })))
     } catch (error) {
       if (!isCalledOff(error)) announceRefusal("The PDF could not be made. Reload the page and try again.")
     } finally {
       setIsBusy(false)
     }
   }
-  const save = (bytes: Uint8Array<ArrayBuffer>) => {
-    saveFile(bytes, name, type)
-    announce(`${name} saved`)
+  const save = async (bytes: Uint8Array<ArrayBuffer>) => {
+    if (await saveFile(bytes, name, type)) announce(`${name} saved`)
   }
   return (
     <div className="actions">
-      <button type="button" className="button strong" disabled={isBusy} onClick={() => withPdf(save)}>
+      <button
+        type="button"
+        className="button strong"
+        disabled={isBusy || isComing}
+        onClick={() => withPdf(save)}
+      >
         Save PDF
       </button>
-      {canShare(name) && (
+      {shares && (
         <button
           type="button"
           className="button"
@@ -49,8 +55,3 @@ export function SheetActions({ sheet, pages, plan, fonts }: Props) {
     </div>
   )
 }
-
-const canShare = (name: string) => navigator.canShare?.({ files: [new File([], name, { type })] }) ?? false
-
-/** Whoever closes the system's share sheet has changed their mind; that is no fault. */
-const isCalledOff = (error: unknown) => error instanceof DOMException && error.name === "AbortError"

@@ -52,7 +52,9 @@ export function ShelfList({ shelf, openId, onOpened }: Props) {
           <button
             type="button"
             className="button"
-            onClick={() => saveFile(JSON.stringify(aside, null, 1), "set-aside.json", "application/json")}
+            onClick={() =>
+              void saveFile(JSON.stringify(aside, null, 1), "set-aside.json", "application/json")
+            }
           >
             Save what was set aside
           </button>

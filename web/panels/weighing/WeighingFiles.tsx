@@ -58,7 +58,7 @@ export function WeighingFiles({ weighings }: { weighings: readonly KeptWeighing[
             <button
               type="button"
               className="button"
-              onClick={() => saveFile(weighingsFile(weighings), "weighings.csv", "text/csv")}
+              onClick={() => void saveFile(weighingsFile(weighings), "weighings.csv", "text/csv")}
             >
               {w.save}
             </button>
