@@ -17,7 +17,7 @@ it("asks once, after the first change that is on the disk", () => {
   askAfterFirstSave(status, async () => {
     asked += 1
   })
-  status.setState({ state: "not-saved", why: "full" }, true)
+  status.setState({ state: "not-saved", why: { code: "removed-elsewhere" } }, true)
   expect(asked).toBe(0)
   status.setState({ state: "saved" }, true)
   status.setState({ state: "saving" }, true)
