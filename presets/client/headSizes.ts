@@ -109,8 +109,8 @@ export const startingHeadSize: HeadSize = {
  * 1988), larger than the 95th of men (601 mm, ANSUR II); the other tapes in proportion to the mean woman's. Assumption.
  */
 export const triedHeads = {
-  small: { name: "Small, 52 cm", size: { kind: "tape", aroundMm: 520, overMm: 322, frontToNapeMm: 345 } },
-  average: { name: "Average", size: startingHeadSize },
-  large: { name: "Large, 62 cm", size: { kind: "tape", aroundMm: 620, overMm: 378, frontToNapeMm: 405 } },
-} satisfies Record<string, { name: string; size: HeadSize }>
+  small: { size: { kind: "tape", aroundMm: 520, overMm: 322, frontToNapeMm: 345 } },
+  average: { size: startingHeadSize },
+  large: { size: { kind: "tape", aroundMm: 620, overMm: 378, frontToNapeMm: 405 } },
+} satisfies Record<string, { size: HeadSize }>
 export type TriedHead = keyof typeof triedHeads

@@ -1,7 +1,5 @@
 import "fake-indexeddb/auto"
 import { beforeEach, describe, expect, it } from "vitest"
-import { techniqueOf } from "../../../presets/techniques/technique"
-import { techniques } from "../../../presets/techniques/techniques"
 import { newId } from "../../../web/core/document/newId"
 import {
   keepTechnique,
@@ -10,6 +8,7 @@ import {
   techniqueStore,
 } from "../../../web/session/techniqueShelf"
 import { openShelf, type Shelf } from "../../../web/storage/shelf"
+import { usualTechnique } from "../../support/techniques"
 
 let name: string
 let shelf: Shelf
@@ -18,7 +17,7 @@ beforeEach(() => {
   shelf = openShelf(name)
 })
 
-const own = { ...techniqueOf(techniques[0]), id: "own-1", name: "Soft corner" }
+const own = { ...usualTechnique("bright-frame"), id: "own-1", name: "Soft corner" }
 const names = () => techniqueStore.getState().own.map((each) => each.name)
 
 describe("techniques of one's own", () => {

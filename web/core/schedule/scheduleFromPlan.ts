@@ -135,7 +135,8 @@ function handsOf(foils: readonly TimedFoil[], choices: ServiceChoices): Person[]
   return hands === 1 ? [first] : [first, { paceShare: secondShare, breaks: restsOf(2) }]
 }
 
-function placing(kind: FoilKind, foils: number, { paceMin, learntMin }: ServiceChoices): Range {
+/** Minutes to place so many foils of a kind side by side, by the pace of the plan. */
+export function placing(kind: FoilKind, foils: number, { paceMin, learntMin }: ServiceChoices): Range {
   const learnt = learntMin?.[kind]
   const minutes = (end: keyof Range) =>
     learnt ? learnt[end] * foils : paceMin[end] * foils + pace.extraMin[kind][end]

@@ -1,6 +1,7 @@
 import type { Plan } from "../../core/document/schema"
 import { aimOf, faultsOf, selfChecks, timingOf, toolsOf } from "../../core/teaching/teachingPlan"
 import { techniqueLaid } from "../../core/teaching/techniqueLaid"
+import { houseTechnique } from "../../words/every/houseTechnique"
 import type { Fonts } from "../pens/fontFile"
 import type { Page } from "../pens/page"
 import { toPrintablePlan } from "../pens/printable"
@@ -54,7 +55,8 @@ export function handout(unchecked: Plan, { paper, mirror, ...said }: SheetOption
 
 /** Aim and tools; where a technique of the house is laid as it stands, its own words and its steps in short. */
 function opening(plan: Plan, width: number, press: Press): Block[] {
-  const laid = techniqueLaid(plan)
+  const found = techniqueLaid(plan)
+  const laid = found && houseTechnique(found.house, press.words.techniques, found.values)
   const half = (width - columnGapMm) / 2
   const tools = toolsOf(plan).map((text) => dotted(text, half, press))
   const middle = Math.ceil(tools.length / 2)

@@ -13,7 +13,7 @@ import { problems } from "./problems/problems"
 import { record } from "./record"
 import { sheets } from "./sheets"
 import { teaching } from "./teaching"
-import { techniques } from "./techniques"
+import { techniques } from "./techniques/techniques"
 import { timing } from "./timing/timing"
 import { weighing } from "./weighing"
 

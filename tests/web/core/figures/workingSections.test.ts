@@ -7,8 +7,6 @@ import { bandAreaCm2 } from "../../../../geometry/section/cellAreas"
 import { isFoil, type Section } from "../../../../geometry/section/section"
 import { surfacePoint } from "../../../../geometry/surface/frames"
 import { workingStarts } from "../../../../presets/placement/workingSections"
-import { techniqueOf } from "../../../../presets/techniques/technique"
-import { techniques } from "../../../../presets/techniques/techniques"
 import { newSection } from "../../../../web/core/document/newSection"
 import type { Plan } from "../../../../web/core/document/schema"
 import { layTechnique } from "../../../../web/core/edits/lay/layTechnique"
@@ -50,6 +48,7 @@ import { openPlan, savePlan } from "../../../../web/core/file/planFile"
 import { sideOf } from "../../../../web/core/placement/places"
 import type { WorkingNameCode } from "../../../../web/core/placement/workingName"
 import { done, emptyPlan, refusal } from "../../../support/samples"
+import { usualTechnique } from "../../../support/techniques"
 import { en } from "../../../support/words"
 
 const start = (id: string) => {
@@ -126,7 +125,7 @@ describe("a name and a place in the order", () => {
     expect(names(done(renameWorkingSection(1, " "), named))).toEqual(names(four))
   })
   it("take their foils along, and leave the map numbers", () => {
-    const laid = done(layTechnique(techniqueOf(techniques[0])), four)
+    const laid = done(layTechnique(usualTechnique("temple-to-temple")), four)
     const moved = done(moveWorkingSection(1, -1), laid)
     expect(names(moved)).toEqual(["Front left", "Front right", "Back right", "Back left"])
     expect(moved.sections.map(sideOf)).toEqual(["left", "left", "left", "right", "right", "right"])
@@ -214,7 +213,7 @@ describe("cutting at the dividing parting", () => {
 })
 
 describe("order by working section", () => {
-  const laid = done(layTechnique(techniqueOf(techniques[4])), four)
+  const laid = done(layTechnique(usualTechnique("fan-frame")), four)
   it("numbers section by section and side by side", () => {
     const shuffled = { ...laid, sections: laid.sections.toReversed() }
     const numbered = done(numberByWorkingSection, shuffled)

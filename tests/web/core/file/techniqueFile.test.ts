@@ -1,13 +1,12 @@
 import { readFileSync } from "node:fs"
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
-import { techniqueOf } from "../../../../presets/techniques/technique"
-import { techniques } from "../../../../presets/techniques/techniques"
 import { openTechnique, saveTechnique } from "../../../../web/core/file/techniqueFile"
 import { techniqueJsonSchema } from "../../../../web/core/file/techniqueSchema"
 import { en } from "../../../support/words"
+import { usualTechnique, usualTechniques } from "../../../support/techniques"
 
-const frame = techniqueOf(techniques[0])
+const frame = usualTechnique("bright-frame")
 const sample = saveTechnique(frame)
 
 type Json = Record<string | number, unknown>
@@ -26,7 +25,7 @@ function refusals(text: string): string[] {
 }
 
 describe("a technique's file", () => {
-  it.each(techniques.map((preset) => techniqueOf(preset)))("gives back $name as it was", (technique) => {
+  it.each(usualTechniques)("gives back $name as it was", (technique) => {
     expect(openTechnique(saveTechnique(technique))).toEqual({ ok: true, technique })
   })
 

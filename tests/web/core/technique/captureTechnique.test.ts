@@ -8,8 +8,8 @@ import { headOf } from "../../../../web/core/figures/measured"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { openTechnique, saveTechnique } from "../../../../web/core/file/techniqueFile"
 import { fragmentOf, readFragment } from "../../../../web/core/file/techniqueLink"
+import { draftStepsOf } from "../../../../web/core/placement/draftStep"
 import { captureSections } from "../../../../web/core/technique/captureTechnique"
-import { draftSteps } from "../../../../web/core/text/draftSteps"
 import { done, samplePlan } from "../../../support/samples"
 import { en } from "../../../support/words"
 
@@ -18,7 +18,7 @@ const captured = (plan: Plan): Technique => ({
   name: "Own",
   aim: "",
   notes: "",
-  steps: draftSteps(plan.sections, headOf(plan)),
+  steps: draftStepsOf(plan.sections, headOf(plan)).map(en.techniques.draft),
   sections: captureSections(plan.sections, headOf(plan)),
 })
 
@@ -88,7 +88,7 @@ it("takes nothing of the client along", () => {
 })
 
 it("begins the steps in words, one a section", () => {
-  const steps = draftSteps(samplePlan.sections, headOf(samplePlan))
+  const steps = draftStepsOf(samplePlan.sections, headOf(samplePlan)).map(en.techniques.draft)
   expect(steps.length).toBe(samplePlan.sections.length)
   for (const step of steps) expect(step).toMatch(/^Part .* long.*\. (Take|Weave|Leave) .*\.$/)
 })

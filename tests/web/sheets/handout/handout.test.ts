@@ -1,7 +1,5 @@
 import { describe, expect, it } from "vitest"
-import { fullHairline } from "../../../../presets/techniques/fullHairline"
-import { halfHeadWeave } from "../../../../presets/techniques/halfHeadWeave"
-import { techniqueOf } from "../../../../presets/techniques/technique"
+import type { Technique } from "../../../../presets/techniques/technique"
 import { newPlan } from "../../../../web/core/document/newPlan"
 import type { Plan } from "../../../../web/core/document/schema"
 import { layTechnique } from "../../../../web/core/edits/lay/layTechnique"
@@ -14,12 +12,15 @@ import { printPlan } from "../../../../web/sheets/printPlan"
 import { spanOf, texts } from "../../../support/pageTexts"
 import { readPdfText } from "../../../support/pdfText"
 import { readFont, sheetFonts, sheetOptions } from "../../../support/sheetFonts"
+import { usualTechnique } from "../../../support/techniques"
 
-const laidOf = (preset: typeof fullHairline): Plan => {
-  const laid = layTechnique(techniqueOf(preset))({ ...newPlan(new Date(2026, 2, 9)), name: preset.name })
+const laidOf = (technique: Technique): Plan => {
+  const laid = layTechnique(technique)({ ...newPlan(new Date(2026, 2, 9)), name: technique.name })
   if ("refused" in laid) throw new Error(laid.refused.code)
   return laid
 }
+const fullHairline = usualTechnique("full-hairline")
+const partialWeave = usualTechnique("partial-weave")
 const lay = (plan: Plan, paper: (typeof papers)[keyof typeof papers] = papers.a4) =>
   handout(plan, sheetOptions({ paper, stops: "NOT CLEARED" }), sheetFonts)
 const words = (plan: Plan) =>
@@ -30,7 +31,7 @@ const words = (plan: Plan) =>
 describe("the technique handout", () => {
   it("keeps all of it inside the margins of either paper, in 11 points or more", () => {
     for (const paper of Object.values(papers))
-      for (const plan of [examplePlan(), laidOf(fullHairline), laidOf(halfHeadWeave)])
+      for (const plan of [examplePlan(), laidOf(fullHairline), laidOf(partialWeave)])
         for (const item of texts(lay(plan, paper))) {
           const [left, right] = spanOf(item)
           expect(item.sizePt).toBeGreaterThanOrEqual(11)
@@ -53,7 +54,7 @@ describe("the technique handout", () => {
       example.sections.length,
     )
     expect(steps.filter(({ isPair }) => isPair)).toHaveLength(5)
-    const stacked = teachingSteps(laidOf(halfHeadWeave))
+    const stacked = teachingSteps(laidOf(partialWeave))
     expect(stacked).toHaveLength(1)
     expect(stacked[0].rows).toHaveLength(5)
     expect(stacked[0].gapMm).toBeCloseTo(4, 0)
@@ -61,7 +62,7 @@ describe("the technique handout", () => {
   })
   it("takes the words of a technique laid as it stands, and none once it was changed", () => {
     const laid = laidOf(fullHairline)
-    expect(techniqueLaid(laid)?.id).toBe("full-hairline")
+    expect(techniqueLaid(laid)?.house.id).toBe("full-hairline")
     expect(words(laid)).toContain("Fine slices all the way round")
     const changed = { ...laid, sections: laid.sections.slice(1) }
     expect(techniqueLaid(changed)).toBeNull()

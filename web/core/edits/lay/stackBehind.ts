@@ -13,6 +13,7 @@ import { addSections } from "../sections/addSections"
 import { asKind } from "../sections/changeKind"
 import { renewed } from "../sections/pieceOf"
 import { pairOf, partingBeside, sidesBehind } from "./pairBehind"
+import { pieceBeside } from "./wornSides"
 
 /** How sections are to follow behind one: the way back, how deep each is, and what every second one is taken up as. */
 export type StackWish = Pick<StackWay, "follow" | "gapMm" | "shiftMm"> & {
@@ -57,9 +58,11 @@ function stackPartings(first: Section, plan: Plan, wish: StackWish) {
   const twin = twinOf(first, plan)
   const besides = twin && stackOf(twin)
   return (row: number) => {
-    const parting = stack.partingAt(row)
+    const whole = stack.partingAt(row)
+    const parting = whole && pieceBeside(whole, first, plan)
     if (!parting || !twin) return parting && { parting, beside: null }
-    const beside = partingBeside(first, twin, head, () => besides?.partingAt(row) ?? null)(parting)
+    const wholeBeside = partingBeside(first, twin, head, () => besides?.partingAt(row) ?? null)(parting)
+    const beside = wholeBeside && pieceBeside(wholeBeside, twin, plan)
     return beside && { parting, beside }
   }
 }

@@ -1,8 +1,6 @@
 import { describe, expect, it } from "vitest"
 import { isFoil, type Section } from "../../../../../geometry/section/section"
 import { mirrored, surfacePoint } from "../../../../../geometry/surface/frames"
-import { techniqueOf } from "../../../../../presets/techniques/technique"
-import { techniques } from "../../../../../presets/techniques/techniques"
 import type { Plan } from "../../../../../web/core/document/schema"
 import { layTechnique } from "../../../../../web/core/edits/lay/layTechnique"
 import { repeatBehind } from "../../../../../web/core/edits/lay/repeatBehind"
@@ -24,6 +22,7 @@ import { openPlan, savePlan } from "../../../../../web/core/file/planFile"
 import { pairWords } from "../../../../../web/core/text/words"
 import { done, emptyPlan, refusal, samplePlan } from "../../../../support/samples"
 import { en } from "../../../../support/words"
+import { usualTechnique } from "../../../../support/techniques"
 
 /** s1, a slice on the right, and its image s5; s2, a weave, is single. */
 const plan = done(mirrorSections("s1"))
@@ -179,7 +178,7 @@ describe("a pair", () => {
   })
 
   it("is made of each section that a technique lays on both sides", () => {
-    const laid = done(layTechnique(techniqueOf(techniques[0])), emptyPlan)
+    const laid = done(layTechnique(usualTechnique("temple-to-temple")), emptyPlan)
     const paired = laid.sections.filter(({ twin }) => twin)
     expect(paired.length).toBe(laid.sections.length)
     for (const section of paired) {

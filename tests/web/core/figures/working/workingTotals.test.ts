@@ -1,7 +1,5 @@
 import { describe, expect, it } from "vitest"
 import { workingStarts } from "../../../../../presets/placement/workingSections"
-import { techniqueOf } from "../../../../../presets/techniques/technique"
-import { techniques } from "../../../../../presets/techniques/techniques"
 import { layTechnique } from "../../../../../web/core/edits/lay/layTechnique"
 import { startWorkingSections } from "../../../../../web/core/edits/working/addWorkingPartings"
 import { moveWorkingSection } from "../../../../../web/core/edits/working/orderWorkingSections"
@@ -9,9 +7,10 @@ import { measured } from "../../../../../web/core/figures/measured"
 import { workingTotals } from "../../../../../web/core/figures/working/workingTotals"
 import { timedPlan } from "../../../../../web/core/schedule/timedPlan"
 import { done, emptyPlan } from "../../../../support/samples"
+import { usualTechnique } from "../../../../support/techniques"
 
 const plan = done(
-  layTechnique(techniqueOf(techniques[0])),
+  layTechnique(usualTechnique("temple-to-temple")),
   done(startWorkingSections(workingStarts[0]), emptyPlan),
 )
 
