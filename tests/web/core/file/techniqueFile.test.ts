@@ -3,8 +3,8 @@ import fc from "fast-check"
 import { describe, expect, it } from "vitest"
 import { openTechnique, saveTechnique } from "../../../../web/core/file/techniqueFile"
 import { techniqueJsonSchema } from "../../../../web/core/file/techniqueSchema"
-import { en } from "../../../support/words"
 import { usualTechnique, usualTechniques } from "../../../support/techniques"
+import { en } from "../../../support/words"
 
 const frame = usualTechnique("bright-frame")
 const sample = saveTechnique(frame)

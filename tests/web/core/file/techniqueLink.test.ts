@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest"
 import { crc32 } from "../../../../web/core/file/crc32"
 import { packTechnique } from "../../../../web/core/file/techniqueFile"
 import { fragmentOf, isTechniqueLink, readFragment } from "../../../../web/core/file/techniqueLink"
-import { en } from "../../../support/words"
 import { usualTechnique, usualTechniques } from "../../../support/techniques"
+import { en } from "../../../support/words"
 
 const frame = usualTechnique("bright-frame")
 const damaged = /cut short or altered on its way/

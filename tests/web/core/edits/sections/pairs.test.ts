@@ -21,8 +21,8 @@ import { measured } from "../../../../../web/core/figures/measured"
 import { openPlan, savePlan } from "../../../../../web/core/file/planFile"
 import { pairWords } from "../../../../../web/core/text/words"
 import { done, emptyPlan, refusal, samplePlan } from "../../../../support/samples"
-import { en } from "../../../../support/words"
 import { usualTechnique } from "../../../../support/techniques"
+import { en } from "../../../../support/words"
 
 /** s1, a slice on the right, and its image s5; s2, a weave, is single. */
 const plan = done(mirrorSections("s1"))
