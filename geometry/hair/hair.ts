@@ -5,7 +5,7 @@ import type { Vec3 } from "../surface/vec3"
 import type { Range, TradeFigures } from "./tradeFigures"
 
 /**
- * A head of hair: hairs per cm2 where it is thickest, the fibre as the diameter in micrometres of the circle with its
+ * A head of hair: hairs per cm2, the mean over the head, the fibre as the diameter in micrometres of the circle with its
  * mean cross-section, and how long it is at the front hairline, at the sides and at the back, cm.
  */
 export type Hair = {

@@ -2,7 +2,16 @@ import type { Head } from "../../geometry/scalp/head"
 import { type SurfacePoint, surfacePoint } from "../../geometry/surface/frames"
 import type { Surface } from "../../geometry/surface/surface"
 import { areaElement } from "../../geometry/surface/surfacePatch"
-import { cross, distance, dot, lerp, normalize, subtract, type Vec3 } from "../../geometry/surface/vec3"
+import {
+  cross,
+  distance,
+  dot,
+  lerp,
+  normalize,
+  scale,
+  subtract,
+  type Vec3,
+} from "../../geometry/surface/vec3"
 
 /**
  * What a band covers, by a fine mesh of the scalp and none of the ways of the program: every cell of the mesh is asked
@@ -61,14 +70,23 @@ type Line = { points: Vec3[]; tangents: Vec3[]; normals: Vec3[]; runMm: number[]
 
 function tangentLine(surface: Surface, path: readonly SurfacePoint[]): Line {
   const points = path.map((at): Vec3 => surface.pointAt(at))
+  const last = points.length - 1
   const tangents = points.map((_, i) =>
-    normalize(subtract(points[Math.min(points.length - 1, i + 1)], points[Math.max(0, i - 1)])),
+    i === 0
+      ? endTangent(points[0], points[1], points[2])
+      : i === last
+        ? scale(endTangent(points[last], points[last - 1], points[last - 2]), -1)
+        : normalize(subtract(points[i + 1], points[i - 1])),
   )
   const normals = path.map((at) => normalize(cross(...surface.tangentsAt(at))))
   const runMm = [0]
   for (let i = 1; i < points.length; i++) runMm.push(runMm[i - 1] + distance(points[i - 1], points[i]))
   return { points, tangents, normals, runMm }
 }
+
+/** The way a line sets out from its end, by the parabola through three points at even steps. */
+const endTangent = (end: Vec3, next: Vec3, third: Vec3): Vec3 =>
+  normalize(subtract(scale(subtract(next, end), 4), subtract(third, end)))
 
 const isNear = ({ points }: Line, point: Vec3, reachMm: number) => {
   for (let i = 0; i < points.length; i += 4) if (distance(points[i], point) < reachMm + 4) return true
