@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest"
 import { emergencies } from "../../../presets/chair/emergencies"
 import type { CallCode } from "../../../web/core/chair/callCode"
-import type { ChairRefusal } from "../../../web/core/chair/chairClock"
 import type { ClockNote, TapNote } from "../../../web/core/document/serviceRecord"
+import type { Said } from "../../../web/session/chair/chairSaid"
 import { alarmWords } from "../../../web/words/en/chair/alarmWords"
 import { type Coded, type Sentences, say } from "../../../web/words/say"
 import { toolsOf } from "../../../web/words/tools"
@@ -17,13 +17,21 @@ const calls: Samples<CallCode> = {
   "heat-ahead": { code: "heat-ahead", inMs: 30_000 },
   "heat-past": { code: "heat-past", byMs: 30_000 },
   "take-off": { code: "take-off", foils },
+  "at-goal": { code: "at-goal", foils },
+  "planned-ahead": { code: "planned-ahead", foils, inMs: 30_000 },
+  "planned-off": { code: "planned-off", foils, byMs: 90_000 },
+  "toner-ahead": { code: "toner-ahead", zone: "mids", inMs: 30_000 },
+  "toner-off": { code: "toner-off", zone: "hairline", byMs: 5_000 },
+  "toner-limit-ahead": { code: "toner-limit-ahead", zone: "mids", inMs: 30_000 },
+  "toner-limit": { code: "toner-limit", zone: "root-melt", byMs: 5_000 },
   "limit-ahead": { code: "limit-ahead", foils: [3], inMs: 180_000 },
   "limit-past": { code: "limit-past", foils, byMs: 60_000 },
   "check-ahead": { code: "check-ahead", foils, inMs: 15_000 },
   "check-now": { code: "check-now", foils },
   "check-late": { code: "check-late", foils, byMs: 120_000 },
 }
-const refusals: Samples<ChairRefusal | { code: "held-in-another-window" }> = {
+type Refusal = Exclude<Said, TapNote | ClockNote>
+const refusals: Samples<Refusal> = {
   "changed-in-another-window": { code: "changed-in-another-window" },
   "held-in-another-window": { code: "held-in-another-window" },
   "nothing-to-undo": { code: "nothing-to-undo" },
@@ -33,6 +41,10 @@ const refusals: Samples<ChairRefusal | { code: "held-in-another-window" }> = {
   "never-on": { code: "never-on", foil: 2 },
   "heat-never-on": { code: "heat-never-on" },
   "no-heat-planned": { code: "no-heat-planned" },
+  "toner-over": { code: "toner-over", zone: "mids" },
+  "toner-on-since": { code: "toner-on-since", zone: "mids", atMin: 70 },
+  "toner-never-on": { code: "toner-never-on", zone: "mids" },
+  "second-tap": { code: "second-tap" },
   "heat-once": { code: "heat-once", state: "on", atMin: 3 },
 }
 const notes: Samples<TapNote> = {

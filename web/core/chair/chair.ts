@@ -1,4 +1,11 @@
-import type { ChairTap, ClockNote, RecordedBowl, TapNote } from "../document/serviceRecord"
+import type {
+  ChairTap,
+  ClockNote,
+  RecordedBowl,
+  RecordedFoil,
+  RecordedToner,
+  TapNote,
+} from "../document/serviceRecord"
 import type { Moment } from "./chairTime"
 
 /** A service as it happens. Plain data: it can be stored after every tap and taken up again. */
@@ -9,6 +16,8 @@ export type Chair = {
   heatMin?: number | undefined
   /** In the order they are mixed. */
   bowls?: readonly ChairBowl[] | undefined
+  /** In the order they go on after the rinse. */
+  toners?: readonly ChairToner[] | undefined
   /** Time of the service up to the last reading of the clocks. */
   elapsedMs: number
   last: Moment
@@ -19,7 +28,10 @@ export type Chair = {
   /** Counts the taps taken, so that two windows cannot both go on from the same state. */
   revision: number
 }
-export type ChairFoil = { id: string; mapNumber: number; limitMin: number; firstLookMin: number }
+/** A foil as it was planned; only what every service has kept must be known. */
+export type ChairFoil = Pick<RecordedFoil, "id" | "mapNumber" | "limitMin" | "firstLookMin"> &
+  Partial<RecordedFoil>
+export type ChairToner = Omit<RecordedToner, "onAtMs" | "offAtMs">
 /** A bowl as it is to be made; what it is made of is not known of services begun in an earlier Partline. */
 export type ChairBowl = Pick<RecordedBowl, "mix" | "foils" | "potLifeMin"> &
   Partial<Omit<RecordedBowl, "mixedAtMs" | "leftG">>

@@ -1,8 +1,9 @@
-import type { ClockNote, TapNote } from "../document/serviceRecord"
+import type { ClockNote, TapNote, ToneZoneName } from "../document/serviceRecord"
 import type { Chair, ChairBowl, ChairFoil, Tap } from "./chair"
 import { foilRecords, heatOf } from "./chairRecord"
 import type { Moment } from "./chairTime"
 import { timeBetween } from "./chairTime"
+import { tonerTimes } from "./tonerTimes"
 
 /** The chair after a tap, and what is said of it: why it was refused, or what to know. */
 export type Answer = { chair: Chair; said: readonly ChairSaid[]; refused: boolean }
@@ -19,6 +20,9 @@ export type ChairRefusal =
   | { code: "heat-never-on" }
   | { code: "no-heat-planned" }
   | { code: "heat-once"; state: "on" | "off"; atMin: number }
+  | { code: "toner-over"; zone: ToneZoneName }
+  | { code: "toner-on-since"; zone: ToneZoneName; atMin: number }
+  | { code: "toner-never-on"; zone: ToneZoneName }
 
 export const startChair = (
   foils: readonly ChairFoil[],
@@ -59,7 +63,8 @@ export function tapChair(
 }
 
 function record(chair: Chair, tap: Tap): Answer {
-  const refused = "foil" in tap ? foilRefusal(chair, tap) : heatTapRefusal(chair, tap)
+  const refused =
+    "foil" in tap ? foilRefusal(chair, tap) : (heatTapRefusal(chair, tap) ?? tonerRefusal(chair, tap))
   if (refused) return refuse(chair, refused)
   const note = "foil" in tap ? missedNote(chair, tap) : null
   const onAtMs = "foil" in tap ? firstContact(chair, tap) : null
@@ -100,6 +105,16 @@ function heatTapRefusal(chair: Chair, { kind }: Tap): ChairRefusal | null {
   if (chair.heatMin === undefined) return { code: "no-heat-planned" }
   if (heat === null) return null
   return { code: "heat-once", state: isOn ? "on" : "off", atMin: toMin(heat.offAtMs ?? heat.onAtMs) }
+}
+
+function tonerRefusal(chair: Chair, tap: Tap): ChairRefusal | null {
+  if (!("zone" in tap)) return null
+  const { zone, kind } = tap
+  const toner = tonerTimes(chair).find((each) => each.zone === zone)
+  if (!toner || toner.offAtMs !== null) return { code: "toner-over", zone }
+  if (kind === "toner-on")
+    return toner.onAtMs === null ? null : { code: "toner-on-since", zone, atMin: toMin(toner.onAtMs) }
+  return toner.onAtMs === null ? { code: "toner-never-on", zone } : null
 }
 
 /** What to know of a foil whose first tap was missed, or comes out of turn. */

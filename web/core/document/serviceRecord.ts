@@ -32,6 +32,8 @@ export type RecordedFoil = {
   mix?: string | undefined
   /** Whose lane it was in, where two worked: 1 the colourist, 2 the assistant. */
   lane?: 1 | 2 | undefined
+  /** The level it is to be lifted to; none where nobody said. */
+  goalLevel?: number | undefined
   limitMin: number
   firstLookMin: number
   plannedOnMin: number
@@ -112,8 +114,8 @@ export const comforts = ["ok", "warm", "burning"] as const
 export type ToneZoneName = (typeof toneZoneNames)[number]
 
 export type ChairTap =
-  /** `by` is who placed it, where there are two: 1 the colourist, 2 the assistant. */
-  | { kind: (typeof foilTaps)[number]; foil: string; by?: 1 | 2 | undefined }
+  /** `by` is who placed it, where there are two: 1 the colourist, 2 the assistant; chosen out of its turn where it says so. */
+  | { kind: (typeof foilTaps)[number]; foil: string; by?: 1 | 2 | undefined; outOfTurn?: true | undefined }
   | { kind: "looked"; foil: string; seen: LookSeen }
   /** Several foils checked at once, and left on. */
   | { kind: "carried-on"; foils: readonly string[] }

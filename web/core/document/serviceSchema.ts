@@ -35,7 +35,12 @@ const alarm = {
 const tap = z.discriminatedUnion(
   "kind",
   [
-    z.strictObject({ kind: choice(foilTaps), foil: id, by: z.optional(pair) }),
+    z.strictObject({
+      kind: choice(foilTaps),
+      foil: id,
+      by: z.optional(pair),
+      outOfTurn: z.optional(z.literal(true, { error: "expected true, or the field left out" })),
+    }),
     z.strictObject({
       kind: z.literal("looked"),
       foil: id,
@@ -109,6 +114,7 @@ const foil = z.strictObject({
   kind: z.optional(choice(foilKinds)),
   mix: z.optional(mixLetter),
   lane: z.optional(pair),
+  goalLevel: z.optional(number(limits.level)),
   limitMin: minute,
   firstLookMin: minute,
   plannedOnMin: minute,

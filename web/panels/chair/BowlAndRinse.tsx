@@ -1,4 +1,5 @@
-import { heatOf, mixedTimes, standingOf } from "../../core/chair/chairRecord"
+import { useState } from "react"
+import { heatOf, mixedTimes, notReadyOf, standingOf } from "../../core/chair/chairRecord"
 import { tap } from "../../session/chair/chairStore"
 import { restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
@@ -28,17 +29,43 @@ export function BowlAndRinse() {
         </button>
       )}
       <HeatTap />
-      {onNow > 0 && (
-        <button type="button" className="touch" onClick={() => tap({ kind: "rinsed" })}>
-          {w.rinseNow}
-          <small>{w.allOfThem(onNow)}</small>
-        </button>
-      )}
+      {onNow > 0 && <Rinse onNow={onNow} />}
       {(isAllOff || onNow === 0) && (
         <button type="button" className={isAllOff ? "touch giant" : "touch"} onClick={endService}>
           {w.end}
         </button>
       )}
+    </div>
+  )
+}
+
+/** All that is on rinsed at once; asks once where some have not had their planned time. */
+function Rinse({ onNow }: { onNow: number }) {
+  const w = useWords().chair.floor
+  const [asks, ask] = useState(false)
+  const early = useService((chair) => notReadyOf(chair)) ?? []
+  const rinse = () => {
+    ask(false)
+    tap({ kind: "rinsed" })
+  }
+  if (!asks || early.length === 0)
+    return (
+      <button type="button" className="touch" onClick={() => (early.length > 0 ? ask(true) : rinse())}>
+        {w.rinseNow}
+        <small>{w.allOfThem(onNow)}</small>
+      </button>
+    )
+  return (
+    <div className="asks" role="alert">
+      <p className="large">{w.notReady(early)}</p>
+      <div className="touches">
+        <button type="button" className="touch" onClick={() => ask(false)}>
+          {w.notYet}
+        </button>
+        <button type="button" className="touch strong" onClick={rinse}>
+          {w.rinseAll}
+        </button>
+      </div>
     </div>
   )
 }

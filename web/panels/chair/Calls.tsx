@@ -4,7 +4,7 @@ import { useShallow } from "zustand/react/shallow"
 import { chairHabits } from "../../../presets/chair/emergencies"
 import { callCode } from "../../core/chair/callCode"
 import type { Chair } from "../../core/chair/chair"
-import { callsShown, type DueCall, dueCalls } from "../../core/chair/dueCalls"
+import { callsShown, type DueCall, dueCalls, isDanger, isOff } from "../../core/chair/dueCalls"
 import { announce } from "../../session/announcements"
 import { chairStore, tap } from "../../session/chair/chairStore"
 import { type Signal, sound } from "../../session/chair/signals"
@@ -62,21 +62,47 @@ function Call({ callKey, onChoose }: { callKey: string; onChoose: (foil: string)
   const w = useWords().chair.calls
   const call = callOf(callKey)
   if (!call) return null
-  const { stage, ids, bowl } = call
+  const { stage, ids, bowl, zone } = call
+  const look = isDanger(call) ? "danger" : stage === "ahead" ? "ahead" : "due"
   const answer = () =>
-    ids.length > 0 ? onChoose(ids[0]) : tap(bowl ? { kind: "mixed", bowl: bowl.at } : heatOff)
+    ids.length > 0
+      ? onChoose(ids[0])
+      : tap(bowl ? { kind: "mixed", bowl: bowl.at } : zone ? { kind: "toner-off", zone } : heatOff)
   return (
-    <button type="button" className={`touch call ${stage}`} onClick={answer}>
-      <Ticking
-        of={chairStore}
-        words={() => {
-          const now = callOf(callKey)
-          return now ? say(w.shown, callCode(now)) : ""
-        }}
-      />
-      {bowl && <small>{w.freshBowl}</small>}
-    </button>
+    <div className={`call ${look}`}>
+      <button type="button" className="touch call-words" onClick={answer}>
+        <Ticking
+          of={chairStore}
+          words={() => {
+            const now = callOf(callKey)
+            return now ? say(w.shown, callCode(now)) : ""
+          }}
+        />
+        {bowl && <small>{w.freshBowl}</small>}
+      </button>
+      <Deeds call={call} />
+    </div>
   )
+}
+
+const mostOff = 4
+
+/** What answers a call in one tap: all foils of a check carried on, or each foil off. */
+function Deeds({ call }: { call: DueCall }) {
+  const w = useWords().chair.calls
+  const { kind, ids, foils } = call
+  if (kind === "look")
+    return (
+      <button type="button" className="touch" onClick={() => tap({ kind: "carried-on", foils: ids })}>
+        {w.carryOn(foils)}
+      </button>
+    )
+  if (!isOff(call)) return null
+  return ids.slice(0, mostOff).map((foil, at) => (
+    <button key={foil} type="button" className="touch" onClick={() => tap({ kind: "off", foil })}>
+      {w.off(foils[at])}
+    </button>
+  ))
 }
 
 const signals: Record<DueCall["stage"], Signal> = { ahead: "soon", now: "now", late: "late" }
@@ -95,7 +121,7 @@ export function useCallOut() {
       for (const call of callsNow().calls) {
         const key = keyOf(call)
         const before = called.current.get(key)
-        const isOver = call.kind !== "look" && call.kind !== "bowl" && call.stage !== "ahead"
+        const isOver = isDanger(call) && call.stage !== "ahead"
         const isAgain =
           isOver && before !== undefined && nowMs - before >= chairHabits.callAgainSeconds * 1000
         if (before !== undefined && !isAgain) continue

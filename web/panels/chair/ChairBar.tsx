@@ -16,6 +16,7 @@ export function ChairBar({ stage, onAlarm }: Props) {
         {w.leave}
         {stage === "running" && <small>{w.alarmsStay}</small>}
       </button>
+      {stage !== "start" && <Initials />}
       {stage !== "start" && <Elapsed />}
       {stage === "running" && <UndoTap />}
       <button type="button" className="touch red" onClick={onAlarm}>
@@ -24,6 +25,12 @@ export function ChairBar({ stage, onAlarm }: Props) {
       <Said />
     </header>
   )
+}
+
+/** Whose service it is: on the screen of a salon there may be two. */
+function Initials() {
+  const initials = useChair(({ live }) => live?.initials ?? "")
+  return initials ? <p className="initials">{initials}</p> : null
 }
 
 function Elapsed() {

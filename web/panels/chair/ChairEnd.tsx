@@ -2,12 +2,18 @@ import type { Plan } from "../../core/document/schema"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
 import { useWords } from "../../session/words"
 import { ChairLessons } from "../timing/ChairLessons"
+import { NextTime } from "../timing/NextTime"
 import { PlannedAndReal } from "../timing/PlannedAndReal"
 import { startService } from "./chairActions"
+import { NextVisit } from "./NextVisit"
+import { WeighLeft } from "./WeighLeft"
 
-/** After the last foil: what had been planned, and what happened. */
+/** After the end: what is left in the bowls, the next visit, and what had been planned beside what happened. */
 export const ChairEnd = ({ plan, timed }: { plan: Plan; timed: TimedPlan }) => (
   <section className="chair-page page">
+    <WeighLeft plan={plan} />
+    <NextVisit plan={plan} />
+    <NextTime plan={plan} />
     <PlannedAndReal plan={plan} />
     <ChairLessons plan={plan} />
     {timed.ok && <Again plan={plan} timed={timed} />}

@@ -2,6 +2,7 @@ import "./chair.css"
 import "./chairFloor.css"
 import "./alarm.css"
 import { useEffect, useState } from "react"
+import type { EmergencyName } from "../../../presets/chair/emergencies"
 import { timedPlan } from "../../core/schedule/timedPlan"
 import { isRunning, openChair } from "../../session/chair/chairStore"
 import { useChair } from "../../session/chair/useChair"
@@ -13,6 +14,12 @@ import { ChairStart } from "./ChairStart"
 import { followPlan, goToChair, leaveChair } from "./chairActions"
 import { RedButton } from "./RedButton"
 import { Running } from "./Running"
+import { useTwiceGuard } from "./twiceGuard"
+
+/** What the red button is open for; nothing chosen yet where it is about null. */
+type Alarm = { about: { what: EmergencyName; foils: readonly string[] } | null } | null
+
+const burning = (foil: string) => ({ what: "burning" as const, foils: [foil] })
 
 /** The service as it happens, on one screen that can be read from two metres and tapped with gloves on. */
 export function ChairScreen() {
@@ -21,18 +28,21 @@ export function ChairScreen() {
   const hold = useChair((state) => state.hold)
   const isOther = useChair((state) => state.planId !== plan.id && isRunning(state))
   const stage = useChair(({ live }) => (live === null ? "start" : live.endedAt ? "end" : "running"))
-  const [isAlarm, setAlarm] = useState(false)
+  const [alarm, setAlarm] = useState<Alarm>(null)
+  const guard = useTwiceGuard()
   const { title } = useWords().chair
-  useEffect(() => followPlan(plan.id, timed), [plan.id, timed])
-  if (isAlarm) return <RedButton plan={plan} about={null} onBack={() => setAlarm(false)} />
-  if (isOther) return <OtherService onAlarm={() => setAlarm(true)} />
+  useEffect(() => followPlan(plan, timed), [plan, timed])
+  if (alarm) return <RedButton plan={plan} about={alarm.about} onBack={() => setAlarm(null)} />
+  if (isOther) return <OtherService onAlarm={() => setAlarm({ about: null })} />
   return (
-    <main className="chair">
+    <main className="chair" onClickCapture={guard}>
       <h1 className="unseen">{title}</h1>
-      <ChairBar stage={stage} onAlarm={() => setAlarm(true)} />
+      <ChairBar stage={stage} onAlarm={() => setAlarm({ about: null })} />
       {hold === "elsewhere" && <Elsewhere planId={plan.id} />}
       {hold !== "opening" && stage === "start" && <ChairStart plan={plan} timed={timed} />}
-      {stage === "running" && <Running plan={plan} timed={timed} />}
+      {stage === "running" && (
+        <Running plan={plan} timed={timed} onBurning={(foil) => setAlarm({ about: burning(foil) })} />
+      )}
       {stage === "end" && <ChairEnd plan={plan} timed={timed} />}
     </main>
   )

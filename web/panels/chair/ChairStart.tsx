@@ -1,3 +1,4 @@
+import type { NotKnown } from "../../core/cautions/notKnown"
 import { checkPlan } from "../../core/cautions/visitOfPlan"
 import type { Plan } from "../../core/document/schema"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
@@ -6,6 +7,7 @@ import { useChair } from "../../session/chair/useChair"
 import { nowHere } from "../../session/nowHere"
 import { useWords } from "../../session/words"
 import { say } from "../../words/say"
+import { AskAloud } from "./AskAloud"
 import { startService } from "./chairActions"
 
 /** Before minute 0: what is to come, and what holds it. */
@@ -22,7 +24,8 @@ export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
         ))}
       </section>
     )
-  const { stops } = checkPlan(plan, nowHere())
+  const { stops, notKnown } = checkPlan(plan, nowHere())
+  const notAsked = notKnown.filter(isHealth)
   const { foils, bowls } = timed.schedule
   return (
     <section className="chair-page">
@@ -39,14 +42,22 @@ export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
         </p>
       ))}
       {stops.length > 0 && <p className="large">{w.start.stopped}</p>}
-      <button
-        type="button"
-        className="touch giant"
-        disabled={stops.length > 0 || hold !== "held"}
-        onClick={() => startService(plan, timed)}
-      >
-        {w.start.begin}
-      </button>
+      {notAsked.length > 0 && stops.length === 0 ? (
+        <AskAloud
+          things={notAsked.map((thing) => say(cautions.notKnown, thing))}
+          isHeld={hold === "held"}
+          onAsked={(by) => startService(plan, timed, by)}
+        />
+      ) : (
+        <button
+          type="button"
+          className="touch giant"
+          disabled={stops.length > 0 || hold !== "held"}
+          onClick={() => startService(plan, timed)}
+        >
+          {w.start.begin}
+        </button>
+      )}
       <p>{w.start.clock}</p>
       <p>{w.start.reach}</p>
       {deviceLacks(thisDevice()).map((lack) => (
@@ -55,3 +66,6 @@ export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
     </section>
   )
 }
+
+/** What can hurt while nobody has asked it. */
+const isHealth = ({ code }: NotKnown) => code === "age" || code === "scalp" || code === "question"

@@ -3,6 +3,7 @@ import type { Plan } from "../../core/document/schema"
 import { tap } from "../../session/chair/chairStore"
 import { useService } from "../../session/chair/useChair"
 import { useWords } from "../../session/words"
+import { burningAt } from "./chairActions"
 import { LookPad } from "./LookPad"
 
 type Props = {
@@ -11,10 +12,11 @@ type Props = {
   isLooking: boolean
   onLook: (looks: boolean) => void
   onDone: () => void
+  onBurning: (foil: string) => void
 }
 
 /** What can be done with the foil that is chosen. */
-export function FoilActions({ foil, plan, isLooking, onLook, onDone }: Props) {
+export function FoilActions({ foil, plan, isLooking, onLook, onDone, onBurning }: Props) {
   const number = useService((chair) => onNow(chair, foil)?.mapNumber)
   const w = useWords().chair.floor
   if (!foil || !number) return <p className="large hint">{w.tapFoil}</p>
@@ -26,6 +28,7 @@ export function FoilActions({ foil, plan, isLooking, onLook, onDone }: Props) {
         foil={foil}
         name={name}
         plan={plan}
+        onBurning={onBurning}
         onClose={() => {
           onLook(false)
           onDone()
@@ -47,6 +50,9 @@ export function FoilActions({ foil, plan, isLooking, onLook, onDone }: Props) {
       </button>
       <button type="button" className="touch" onClick={() => did("re-coated")}>
         {w.reCoated}
+      </button>
+      <button type="button" className="touch red" onClick={() => burningAt(foil, null, onBurning)}>
+        {w.burning}
       </button>
     </fieldset>
   )

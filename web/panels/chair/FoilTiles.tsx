@@ -3,7 +3,6 @@ import type { Chair } from "../../core/chair/chair"
 import { type FoilRecord, standingOf } from "../../core/chair/chairRecord"
 import { isOver, minutesOn } from "../../core/chair/chairTiles"
 import { chairStore } from "../../session/chair/chairStore"
-import { type RestState, restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
 import { useWords } from "../../session/words"
@@ -19,10 +18,10 @@ export const FoilTiles = memo(function FoilTiles({ chosen, onChoose }: Props) {
   if (onNow.length === 0) return <p className="large">{w.noneOn}</p>
   return (
     <ul className="tiles" aria-label={w.foilsOn}>
-      {onNow.map(({ id, mapNumber, onAtMs, limitMs, isTapped }) => (
+      {onNow.map(({ id, mapNumber, onAtMs, limitMs, plannedMs, isTapped, mustOff }) => (
         <Tile
           key={id}
-          {...{ id, mapNumber, onAtMs, limitMs, isTapped, onChoose }}
+          {...{ id, mapNumber, onAtMs, limitMs, plannedMs, isTapped, mustOff, onChoose }}
           isChosen={id === chosen}
           isPast={past.includes(id)}
         />
@@ -36,19 +35,31 @@ const pastNow = (chair: Chair) =>
     .onNow.filter((foil) => isOver(foil, chair.elapsedMs))
     .map(({ id }) => id)
 
-type TileProps = Pick<FoilRecord, "id" | "mapNumber" | "onAtMs" | "limitMs" | "isTapped"> & {
+type TileProps = Pick<
+  FoilRecord,
+  "id" | "mapNumber" | "onAtMs" | "limitMs" | "plannedMs" | "isTapped" | "mustOff"
+> & {
   isChosen: boolean
   isPast: boolean
   onChoose: (foil: string) => void
 }
 
-const Tile = memo(function Tile({ id, mapNumber, isTapped, isChosen, isPast, onChoose, ...on }: TileProps) {
+const Tile = memo(function Tile({
+  id,
+  mapNumber,
+  isTapped,
+  mustOff,
+  isChosen,
+  isPast,
+  onChoose,
+  ...on
+}: TileProps) {
   const w = useWords().chair.floor
   return (
     <li>
       <button
         type="button"
-        className={isPast ? "tile over" : "tile"}
+        className={isPast || mustOff === "danger" ? "tile over" : mustOff ? "tile off-now" : "tile"}
         aria-pressed={isChosen}
         onClick={() => onChoose(id)}
       >
@@ -63,8 +74,10 @@ const Tile = memo(function Tile({ id, mapNumber, isTapped, isChosen, isPast, onC
         <small>
           {isPast ? (
             w.offNow(on.limitMs / 60_000)
+          ) : mustOff ? (
+            w.offStop
           ) : isTapped ? (
-            <Ticking of={restStore} words={(state) => offWords(state, id, w)} />
+            <Ticking of={chairStore} words={({ live }) => leftWords(on, live?.chair.elapsedMs ?? 0, w)} />
           ) : (
             w.countedFromEarliest
           )}
@@ -74,7 +87,11 @@ const Tile = memo(function Tile({ id, mapNumber, isTapped, isChosen, isPast, onC
   )
 })
 
-function offWords({ rest }: RestState, id: string, { offAbout }: ChairWords["floor"]): string {
-  const atMin = rest?.offAtMin[id]
-  return atMin === undefined ? "" : offAbout(atMin)
+type OnSince = Pick<FoilRecord, "onAtMs" | "plannedMs">
+
+/** Time left to the planned minute: it counts down, and then up; it never slides ahead. */
+function leftWords({ onAtMs, plannedMs }: OnSince, elapsedMs: number, w: ChairWords["floor"]): string {
+  if (onAtMs === null || plannedMs === null) return ""
+  const leftMs = onAtMs + plannedMs - elapsedMs
+  return leftMs >= 0 ? w.offIn(leftMs) : w.offOver(-leftMs)
 }

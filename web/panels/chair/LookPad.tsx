@@ -6,15 +6,23 @@ import { comforts, type LookSeen, stretches } from "../../core/document/serviceR
 import { goalOfPlan } from "../../core/lift/liftOfPlan"
 import { chairStore, tap } from "../../session/chair/chairStore"
 import { useWords } from "../../session/words"
+import { burningAt } from "./chairActions"
 
-type Props = { foil: string; name: string; plan: Plan; onClose: () => void }
+type Props = {
+  foil: string
+  name: string
+  plan: Plan
+  onClose: () => void
+  onBurning: (foil: string) => void
+}
 
 const levelStep = 0.5
 const unknownLevel = 7
 
 /** One look: the level seen, stretch, how the scalp feels, still moist. Nothing is taken as fine that was not said. */
-export function LookPad({ foil, name, plan, onClose }: Props) {
+export function LookPad({ foil, name, plan, onClose, onBurning }: Props) {
   const [level, setLevel] = useState(() => lastLevel(foil) ?? goalOfPlan(plan)?.fromLevel ?? unknownLevel)
+  const [isLevelSaid, sayLevel] = useState(false)
   const [stretch, setStretch] = useState<LookSeen["stretch"] | null>(null)
   const [comfort, setComfort] = useState<LookSeen["comfort"] | null>(null)
   const [wet, setWet] = useState<"yes" | "no" | null>(null)
@@ -23,22 +31,51 @@ export function LookPad({ foil, name, plan, onClose }: Props) {
   useEffect(() => {
     pad.current?.scrollIntoView({ block: "nearest" })
   }, [])
-  const move = (step: number) =>
+  const move = (step: number) => {
+    sayLevel(true)
     setLevel(Math.min(levelScale.lightest, Math.max(levelScale.darkest, level + step)))
+  }
+  const seen: LookSeen = {
+    level: isLevelSaid ? level : null,
+    stretch,
+    comfort,
+    moist: wet === null ? null : wet === "yes",
+  }
+  const isSaid = Object.values(seen).some((value) => value !== null)
   const write = () => {
-    if (stretch === null || comfort === null || wet === null) return
-    tap({ kind: "looked", foil, seen: { level, stretch, comfort, moist: wet === "yes" } })
+    tap({ kind: "looked", foil, seen })
+    onClose()
+  }
+  const feel = (next: LookSeen["comfort"]) => {
+    if (next !== "burning") return setComfort(next)
+    burningAt(foil, seen, onBurning)
+    onClose()
+  }
+  const putOff = () => {
+    tap({ kind: "not-checked", foils: [foil] })
     onClose()
   }
   return (
     <section ref={pad} className="look-pad" aria-label={w.seen(name)}>
       <fieldset className="touches">
         <legend className="label">{w.level(name)}</legend>
-        <button type="button" className="touch" aria-label={w.darker} onClick={() => move(-levelStep)}>
+        <button
+          type="button"
+          className="touch"
+          data-again
+          aria-label={w.darker}
+          onClick={() => move(-levelStep)}
+        >
           −
         </button>
         <output className="level-seen">{level}</output>
-        <button type="button" className="touch" aria-label={w.lighter} onClick={() => move(levelStep)}>
+        <button
+          type="button"
+          className="touch"
+          data-again
+          aria-label={w.lighter}
+          onClick={() => move(levelStep)}
+        >
           +
         </button>
       </fieldset>
@@ -48,12 +85,7 @@ export function LookPad({ foil, name, plan, onClose }: Props) {
         value={stretch}
         onChange={setStretch}
       />
-      <Touches
-        legend={w.scalp}
-        options={optionsOf(comforts, w.comforts)}
-        value={comfort}
-        onChange={setComfort}
-      />
+      <Touches legend={w.scalp} options={optionsOf(comforts, w.comforts)} value={comfort} onChange={feel} />
       <Touches
         legend={w.product}
         options={optionsOf(wets, { yes: w.moist, no: w.dry })}
@@ -61,15 +93,10 @@ export function LookPad({ foil, name, plan, onClose }: Props) {
         onChange={setWet}
       />
       <div className="touches">
-        <button
-          type="button"
-          className="touch strong"
-          disabled={stretch === null || comfort === null || wet === null}
-          onClick={write}
-        >
+        <button type="button" className="touch strong" disabled={!isSaid} onClick={write}>
           {w.save}
         </button>
-        <button type="button" className="touch" onClick={onClose}>
+        <button type="button" className="touch" onClick={putOff}>
           {w.notNow}
         </button>
       </div>

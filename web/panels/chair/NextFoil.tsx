@@ -1,4 +1,4 @@
-import { memo, useMemo } from "react"
+import { memo, useMemo, useState } from "react"
 import { type Foil, isFoil } from "../../../geometry/section/section"
 import { standingOf } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
@@ -15,19 +15,40 @@ import { say } from "../../words/say"
 import { HeadFigure } from "../fields/HeadFigure"
 import { type FoilView, foilViews } from "../timing/chart/foilShapes"
 
-/** The foil to place next, where it is on the head, and the one tap for it. */
+/** The foil to place next in each lane: one for a colourist alone, one a side where two work. */
 export function NextFoil({ plan }: { plan: Plan }) {
-  const id = useService((chair) => standingOf(chair).nextId)
-  const foil = plan.sections.filter(isFoil).find((each) => each.id === id)
+  const isTwo = useService((chair) => chair.foils.some(({ lane }) => lane !== undefined)) ?? false
+  const w = useWords().chair.floor
+  const [first, second] = plan.timing?.people ?? []
+  if (!isTwo) return <Lane plan={plan} lane={1} by={undefined} who={null} />
+  return (
+    <div className="lanes">
+      <Lane plan={plan} lane={1} by={1} who={first?.trim() || w.colourist} />
+      <Lane plan={plan} lane={2} by={2} who={second?.trim() || w.assistant} />
+    </div>
+  )
+}
+
+type LaneProps = { plan: Plan; lane: 1 | 2; by: 1 | 2 | undefined; who: string | null }
+
+/** The next foil of a lane, where it is on the head, the one tap for it, and the others of its queue. */
+function Lane({ plan, lane, by, who }: LaneProps) {
+  const queue = useService((chair) => standingOf(chair).queues[lane].map(({ id }) => id)) ?? []
+  const [chosen, choose] = useState<string | null>(null)
+  const foils = plan.sections.filter(isFoil)
+  const id = chosen !== null && queue.includes(chosen) ? chosen : queue[0]
+  const foil = foils.find((each) => each.id === id)
   const place = useMemo(() => foil && placeOf(foil, headOf(plan)), [foil, plan])
   const { chair, common } = useWords()
   const w = chair.floor
-  if (!foil || !place) return <p className="large">{w.allOn}</p>
+  if (!foil || !place) return <p className="large">{who ? `${w.lane(who)}: ${w.laneDone}` : w.allOn}</p>
+  const outOfTurn = id !== queue[0] && { outOfTurn: true as const }
+  const others = foils.filter((each) => queue.includes(each.id) && each.id !== id)
   return (
-    <>
+    <section className="lane" aria-label={who ? w.lane(who) : w.nextFoil}>
       <div className="next-foil">
         <div>
-          <p className="label">{w.nextFoil}</p>
+          <p className="label">{who ? w.lane(who) : w.nextFoil}</p>
           <p className="next-number">{foil.mapNumber}</p>
           <p className="large">
             {w.what({ kind: common.kinds[foil.kind], place: say(common.place, place) })},{" "}
@@ -39,11 +60,45 @@ export function NextFoil({ plan }: { plan: Plan }) {
         </div>
         <Where plan={plan} id={foil.id} />
       </div>
-      <OnTaps foil={foil} timing={plan.timing} />
-      <button type="button" className="touch" onClick={() => tap({ kind: "missed-on", foil: foil.id })}>
+      <button
+        type="button"
+        className={by ? "touch giant half" : "touch giant"}
+        onClick={() => tap({ kind: "on", foil: foil.id, ...(by && { by }), ...outOfTurn })}
+      >
+        {w.isOn(foil.mapNumber)}
+      </button>
+      <button
+        type="button"
+        className="touch"
+        onClick={() => tap({ kind: "missed-on", foil: foil.id, ...(by && { by }) })}
+      >
         {w.wentOnEarlier}
       </button>
-    </>
+      {others.length > 0 && <Queue foils={others} onChoose={choose} />}
+    </section>
+  )
+}
+
+/** The foils of a lane that wait: any of them may come first. */
+function Queue({ foils, onChoose }: { foils: readonly Foil[]; onChoose: (id: string) => void }) {
+  const w = useWords().chair.floor
+  return (
+    <details className="queue">
+      <summary>{w.otherFoil}</summary>
+      <div className="touches">
+        {foils.map(({ id, mapNumber }) => (
+          <button
+            key={id}
+            type="button"
+            className="touch"
+            aria-label={w.foilName(mapNumber)}
+            onClick={() => onChoose(id)}
+          >
+            {mapNumber}
+          </button>
+        ))}
+      </div>
+    </details>
   )
 }
 
@@ -52,34 +107,6 @@ const whenWords = ({ live }: ChairState, id: string, w: ChairWords["floor"]) => 
   const atMin = restStore.getState().rest?.onAtMin[id]
   if (!live || atMin === undefined) return ""
   return live.chair.elapsedMs / 60_000 + 0.5 > atMin ? w.now : w.atMinute(atMin)
-}
-
-/** One tap for the foil; with two pairs of hands one for each, so that each one's pace is learnt. */
-function OnTaps({ foil: { id, mapNumber }, timing }: { foil: Foil; timing: Plan["timing"] }) {
-  const w = useWords().chair.floor
-  const words = w.isOn(mapNumber)
-  if (timing?.hands !== 2)
-    return (
-      <button type="button" className="touch giant" onClick={() => tap({ kind: "on", foil: id })}>
-        {words}
-      </button>
-    )
-  const [first, second] = timing.people ?? []
-  return (
-    <div className="touches">
-      {([1, 2] as const).map((by) => (
-        <button
-          key={by}
-          type="button"
-          className="touch giant half"
-          onClick={() => tap({ kind: "on", foil: id, by })}
-        >
-          {words}
-          <small>{w.by((by === 1 ? first : second)?.trim() || (by === 1 ? w.colourist : w.assistant))}</small>
-        </button>
-      ))}
-    </div>
-  )
 }
 
 /** The foil on the head, in the view that shows the most of it. */

@@ -1,6 +1,8 @@
 import { useEffect, useRef, useState } from "react"
 import { type EmergencyName, emergencies } from "../../../presets/chair/emergencies"
+import { foilNumbers } from "../../core/chair/alarmsOfPlan"
 import type { Plan } from "../../core/document/schema"
+import { useService } from "../../session/chair/useChair"
 import { useWords } from "../../session/words"
 import { AlarmTimes } from "./AlarmTimes"
 import { logAlarm } from "./chairActions"
@@ -17,6 +19,7 @@ export function RedButton({ plan, about, onBack }: Props) {
   const [chosen, choose] = useState<EmergencyName | null>(about?.what ?? null)
   const heading = useRef<HTMLHeadingElement>(null)
   const w = useWords().chair.emergencies
+  const foils = useService((chair) => (about ? foilNumbers(about, chair.foils) : [])) ?? []
   // biome-ignore lint/correctness/useExhaustiveDependencies: each page of steps begins at its heading
   useEffect(() => heading.current?.focus(), [chosen])
   const start = (what: EmergencyName) => {
@@ -38,7 +41,8 @@ export function RedButton({ plan, about, onBack }: Props) {
       <h1 ref={heading} tabIndex={-1}>
         {chosen ? w.names[chosen] : w.whatIsWrong}
       </h1>
-      {chosen ? <Steps what={chosen} /> : <Kinds onChoose={start} />}
+      {foils.length > 0 && <p className="large">{w.about(foils)}</p>}
+      {chosen ? <Steps what={chosen} foils={about?.foils ?? []} /> : <Kinds onChoose={start} />}
       <AlarmTimes plan={plan} />
     </main>
   )
@@ -59,7 +63,7 @@ function Kinds({ onChoose }: { onChoose: (what: EmergencyName) => void }) {
   )
 }
 
-function Steps({ what }: { what: EmergencyName }) {
+function Steps({ what, foils }: { what: EmergencyName; foils: readonly string[] }) {
   const [done, setDone] = useState<readonly string[]>([])
   const w = useWords().chair.emergencies
   const steps = Object.entries(w.steps[what])
@@ -76,7 +80,7 @@ function Steps({ what }: { what: EmergencyName }) {
               disabled={done.includes(step)}
               aria-label={w.stepDone(words)}
               onClick={() => {
-                void logAlarm({ what, step })
+                void logAlarm({ what, step, ...(foils.length > 0 && { foils }) })
                 setDone([...done, step])
               }}
             >

@@ -1,6 +1,6 @@
 import "./serviceBar.css"
 import { callCode } from "../../core/chair/callCode"
-import { nextCall } from "../../core/chair/dueCalls"
+import { isDanger, nextCall } from "../../core/chair/dueCalls"
 import { isRunning } from "../../session/chair/chairStore"
 import { useChair, useService } from "../../session/chair/useChair"
 import { useChairKeeper } from "../../session/chair/useChairKeeper"
@@ -22,13 +22,20 @@ export function ServiceBar() {
 function Bar() {
   const { bar, calls } = useWords().chair
   const elapsed = useService((chair) => bar.clock(chair.elapsedMs))
-  const [stage, words] = useService((chair) => {
+  const [look, words] = useService((chair) => {
     const call = nextCall(chair)
-    return call ? [call.stage, say(calls.shown, callCode(call))] : ["ahead", bar.nothingOn]
+    return call
+      ? [
+          isDanger(call) ? "danger" : call.stage === "ahead" ? "ahead" : "due",
+          say(calls.shown, callCode(call)),
+        ]
+      : ["ahead", bar.nothingOn]
   }) ?? ["ahead", ""]
+  const initials = useChair(({ live }) => live?.initials ?? "")
   const isElsewhere = useChair(({ hold }) => hold === "elsewhere")
   return (
-    <aside className={stage === "ahead" ? "service-bar" : "service-bar now"} aria-label={bar.service}>
+    <aside className={`service-bar ${look}`} aria-label={bar.service}>
+      {initials && <b className="service-initials">{initials}</b>}
       <b className="service-clock">{elapsed}</b>
       <span className="service-call">
         {words}

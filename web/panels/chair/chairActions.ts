@@ -1,7 +1,7 @@
 import { standingOf } from "../../core/chair/chairRecord"
-import { beginService, recordOfService, withFoilsOf } from "../../core/chair/liveService"
+import { beginService, doneService, withFoilsOf } from "../../core/chair/liveService"
 import type { Plan } from "../../core/document/schema"
-import type { AlarmTap } from "../../core/document/serviceRecord"
+import type { AlarmTap, LookSeen } from "../../core/document/serviceRecord"
 import { addAlarm } from "../../core/edits/plan/addAlarm"
 import { setService } from "../../core/edits/plan/setService"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
@@ -18,16 +18,16 @@ import { desk, openFromShelf } from "../plans/shelfActions"
 type Timed = Extract<TimedPlan, { ok: true }>
 
 /** Minute 0: the first parting is combed. */
-export function startService(plan: Plan, timed: Timed) {
+export function startService(plan: Plan, timed: Timed, askedBy: string | null = null) {
   wakeSound()
-  setLive(beginService(plan, timed, readClocks()))
+  setLive(beginService(plan, timed, readClocks(), askedBy))
 }
 
 /** The running service with the foils as they are drawn now. */
-export function followPlan(planId: string, timed: TimedPlan) {
+export function followPlan(plan: Plan, timed: TimedPlan) {
   const { live, hold } = chairStore.getState()
-  if (!live || live.planId !== planId || live.endedAt || hold !== "held" || !timed.ok) return
-  const followed = withFoilsOf(live, timed)
+  if (!live || live.planId !== plan.id || live.endedAt || hold !== "held" || !timed.ok) return
+  const followed = withFoilsOf(live, plan, timed)
   if (followed !== live) setLive(followed)
 }
 
@@ -38,8 +38,10 @@ export function endService() {
   if (!live) return
   const { onNow } = standingOf(live.chair)
   if (onNow.length > 0) return announceRefusal(words().chair.stillOn(onNow.map(({ mapNumber }) => mapNumber)))
-  if (!commit({ chapter: "chair", code: "keep-service" }, setService(recordOfService(live)))) return
-  setLive({ ...live, endedAt: new Date().toISOString() })
+  const ended = { ...live, endedAt: new Date().toISOString() }
+  const done = doneService(ended, planStore.getState().present)
+  if (!commit({ chapter: "chair", code: "keep-service" }, setService(done))) return
+  setLive(ended)
 }
 
 /** Back to the running service, with its own plan. */
@@ -65,3 +67,12 @@ export async function logAlarm(alarm: Omit<AlarmTap, "kind">) {
 }
 
 export const leaveChair = () => sessionStore.setState({ screen: "timing" })
+
+/** Acts at its tap: the record keeps it with what was seen so far, the foil is named, and the steps open. */
+export function burningAt(foil: string, seen: LookSeen | null, onBurning: (foil: string) => void) {
+  tap({ kind: "looked", foil, seen: { ...(seen ?? notSeen), comfort: "burning" } })
+  void logAlarm({ what: "burning", foils: [foil] })
+  onBurning(foil)
+}
+
+export const notSeen: LookSeen = { level: null, stretch: null, comfort: null, moist: null }

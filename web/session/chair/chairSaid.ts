@@ -4,7 +4,7 @@ import type { ChairWords } from "../../words/en/chair/chair"
 import { say } from "../../words/say"
 
 /** What the clock had to say, and what this window had to. */
-export type Said = ChairSaid | { code: "held-in-another-window" }
+export type Said = ChairSaid | { code: "held-in-another-window" } | { code: "second-tap" }
 
 /** What was said, in the words of the screen. */
 export const chairSaid = (what: readonly Said[], words: ChairWords): string =>

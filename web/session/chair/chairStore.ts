@@ -111,6 +111,9 @@ export function tap(what: Tap | { kind: "undo" }) {
   keep()
 }
 
+/** A second tap on the same spot was not taken. */
+export const saySecondTap = () => say({ what: [{ code: "second-tap" }], refused: false })
+
 /** Lets the time go by; what the device's clock did meanwhile is said, and kept. */
 export function tick() {
   const { live } = chairStore.getState()

@@ -74,7 +74,7 @@ describe("what is called out at the chair", () => {
   })
   it("is to take off when a look said stop, before everything else", () => {
     const [call] = callsAt(46, look("f3", 44, "stop"))
-    expect(callWords(call)).toBe("Foil 3: off now, the last check said stop")
+    expect(callWords(call)).toBe("Foil 3: off now, a check said stop")
   })
 })
 
@@ -87,7 +87,7 @@ describe("the next call", () => {
     expect(words(4)).toBe("Foils 7, 3: check in 8:00"))
   it("is the most urgent one once it is due", () => {
     expect(words(47.5, look("f7", 46), look("f3", 46))).toBe("Foil 7: off now, 0:30 past max time")
-    expect(words(30, look("f7", 29, "stop"))).toBe("Foil 7: off now, the last check said stop")
+    expect(words(30, look("f7", 29, "stop"))).toBe("Foil 7: off now, a check said stop")
   })
   it("is none while nothing is on", () => expect(nextCall(startChair(foils, at(0)))).toBeNull())
 })

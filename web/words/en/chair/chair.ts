@@ -2,7 +2,7 @@ import type { ChairRefusal } from "../../../core/chair/chairClock"
 import type { ClockNote, TapNote } from "../../../core/document/serviceRecord"
 import type { Sentences } from "../../say"
 import type { Tools } from "../../tools"
-import { calls } from "./calls"
+import { calls, toners } from "./calls"
 import { emergencies } from "./emergencies"
 import { floor } from "./floor"
 
@@ -13,6 +13,7 @@ export const chair = (t: Tools) => ({
   done: {
     "keep-service": "Save the service",
     "keep-alarm": "Save what went wrong",
+    "weigh-left": "Save what is left in a bowl",
   },
 
   /** Before minute 0. */
@@ -22,6 +23,11 @@ export const chair = (t: Tools) => ({
       `${t.count(foils, { one: "# foil", other: "# foils" })}, ${t.count(bowls, { one: "# bowl", other: "# bowls" })}, ${span} in the chair.`,
     stopped: "Stop: do not mix. Resolve it under Formula first.",
     begin: "Start the clock",
+    notAsked: (count: number) =>
+      t.count(count, { one: "# thing not asked: ask it now.", other: "# things not asked: ask them now." }),
+    askedAloud: "Asked aloud, no to all",
+    askedBy: "Your name",
+    answer: "Enter the answers",
     clock: "The clock goes on through reload and sleep. Tap each foil as the product first touches the hair.",
     reach: "The maker’s maximum time is the limit. Stay in reach of the client while product is on.",
   },
@@ -75,7 +81,12 @@ export const chair = (t: Tools) => ({
     "no-heat-planned": "No heat is planned.",
     "heat-once": ({ state, atMin }) =>
       `The heat has been ${state === "on" ? "on" : "off"} since minute ${t.number(atMin, 1)}. It is used once.`,
-  } satisfies Sentences<ChairRefusal | { code: "held-in-another-window" }>,
+    "toner-over": ({ zone }) => `${toners[zone]}: rinsed off already.`,
+    "toner-on-since": ({ zone, atMin }) =>
+      `${toners[zone]}: on since minute ${t.number(atMin, 1)}; its time runs from there.`,
+    "toner-never-on": ({ zone }) => `${toners[zone]}: tap “${toners[zone]} on” first.`,
+    "second-tap": "Second tap in the same place within a second: ignored.",
+  } satisfies Sentences<ChairRefusal | { code: "held-in-another-window" } | { code: "second-tap" }>,
 
   /** What to know of a tap that was taken. */
   notes: {

@@ -16,6 +16,11 @@ export const floor = (t: Tools) => ({
   colourist: "colourist",
   assistant: "assistant",
   wentOnEarlier: "It went on earlier",
+  /** A lane: who works in it, and on which side. */
+  lane: (who: string) => t.capital(who),
+  laneDone: "All of this side are on.",
+  /** Foils of a lane that may be taken before their turn. */
+  otherFoil: "Another foil first",
 
   onNow: "On now",
   foilsOn: "Foils that are on",
@@ -24,11 +29,15 @@ export const floor = (t: Tools) => ({
   foilName: (foil: number) => `Foil ${foil}`,
   foilNames: (foils: readonly number[]) => foilsWords(t, foils),
   minutes: "min",
-  offAbout: (min: number) => `off at about ${t.whole(min)}:00`,
+  /** Time left to the planned minute, and past it: it never slides ahead. */
+  offIn: (ms: number) => `planned off in ${t.clock(ms)}`,
+  offOver: (ms: number) => `planned off ${t.clock(ms)} ago`,
+  offStop: "off now",
   offNow: (limitMin: number) => `max ${t.whole(limitMin)}: off now`,
   countedFromEarliest: "counted from earliest",
 
   tapFoil: "Tap a foil: checked, off, re-coated.",
+  burning: "Burning",
   checked: "Checked",
   off: "Off",
   reCoated: "Re-coated",
@@ -38,7 +47,21 @@ export const floor = (t: Tools) => ({
   bowlFor: ({ bowl, of }: { bowl: number; of: number }) => `bowl ${bowl} of ${of}, for minute`,
   rinseNow: "Rinse now",
   allOfThem: (count: number) => t.count(count, { one: "the # that is on", other: "all # that are on" }),
+  notReady: (foils: readonly number[]) =>
+    `${foilsWords(t, foils)}: not at the planned time yet. Rinse all the same?`,
+  rinseAll: "Rinse all",
+  notYet: "Not yet",
   end: "End the service",
+  tonerOn: (toner: string) => `${toner} on`,
+  tonerChecked: "Checked",
+  tonerOff: "Rinsed off",
+  tonerPlan: ({ product, minutes }: { product: string | null; minutes: number }) =>
+    product === null ? `${t.minutes(minutes)}; choose the toner` : `${product}, ${t.minutes(minutes)}`,
+  tonerTime: ({ onMs, plannedMin }: { onMs: number; plannedMin: number }) =>
+    `${t.clock(onMs)} of ${t.minutes(plannedMin)}`,
+  tonerDone: "rinsed off",
+  skipToners: "Without toner",
+  after: "After the rinse",
   heatOn: "Heat on",
   heatFor: (minutes: number) => `${t.minutes(minutes)}, then check`,
   heatOff: "Heat off",
@@ -48,6 +71,19 @@ export const floor = (t: Tools) => ({
     `On current pace: last foil on at minute ${t.whole(lastOnMin)}, all off at minute ${t.whole(rinseMin)}.`,
 
   again: "Start another service of this plan",
+  weigh: {
+    title: "Weigh what is left",
+    bowl: ({ bowl, mix }: { bowl: number; mix: string }) => `Bowl ${bowl}, mix ${mix}`,
+    made: ({ lightenerG, developerG }: { lightenerG: number; developerG: number }) =>
+      `made ${t.gramsNumber(lightenerG)} + ${t.grams(developerG)}`,
+    left: "Left",
+    used: (grams: number) => `${t.grams(grams)} used`,
+  },
+  nextVisit: {
+    title: "Next visit",
+    when: ({ from, to }: { from: string; to: string }) => `Between ${t.date(from)} and ${t.date(to)}.`,
+    test: (day: string) => `Patch test on by ${t.date(day)}.`,
+  },
 
   /** One check: what was seen. */
   check: {
