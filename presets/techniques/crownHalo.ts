@@ -2,6 +2,8 @@ import { across, leftOut, measure, once, weave } from "./build"
 import type { TechniquePreset } from "./technique"
 
 const veilDepthMm = 8
+/** Rows follow each other over the crown, some 15 mm apart: a landmark there is far from the next. */
+const [stepsBack, deeperMm] = [0.1, 1.2]
 
 /** Weaves over the crown under a veil that stays natural. */
 export const crownHalo = {
@@ -15,7 +17,7 @@ export const crownHalo = {
     sections: [
       once(leftOut(across(2, 74), veilDepthMm, "veil")),
       ...Array.from({ length: count }, (_, i) => {
-        const [side, behindMm] = [2.35 + 0.35 * i, 78 + 4 * i]
+        const [side, behindMm] = [2.35 + stepsBack * i, 78 + deeperMm * i]
         return once(weave(across(side, behindMm), depthMm, stitch))
       }),
     ],

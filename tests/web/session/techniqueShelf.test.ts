@@ -44,7 +44,7 @@ describe("techniques of one's own", () => {
       database.put("techniques", { id: "odd", text: '{"kind":"partline-technique","version":4}' }),
     )
     await keepTechnique(own, shelf)
-    expect(techniqueStore.getState()).toMatchObject({ own: [own], unreadable: 1, fault: "" })
+    expect(techniqueStore.getState()).toMatchObject({ own: [own], unreadable: 1, fault: null })
     const kept = await shelf.connection.run((database) => database.getAll("techniques"))
     expect(kept.map(({ id }) => id)).toEqual(["odd", "own-1"])
   })
@@ -55,6 +55,6 @@ describe("techniques of one's own", () => {
       connection: { run: () => Promise.reject(new DOMException("", "QuotaExceededError")), close() {} },
     }
     expect(await keepTechnique(own, broken)).toBe(false)
-    expect(techniqueStore.getState().fault).toMatch(/no room left\. Save the technique to a file/)
+    expect(techniqueStore.getState().fault).toEqual({ code: "full", what: "technique" })
   })
 })

@@ -9,7 +9,7 @@ export const frames = (t: Tools, { stitches, mm }: ReturnType<typeof stepWords>)
       name: "Bright frame",
       aim: "A light edge round the face that loosens as it goes back.",
       notes:
-        "For a frame that shows when the hair is down and tied back. Way one puts the most light at the very edge; way two keeps the edge woven and grows out softer. Fine hair at the temple lifts first: check there first. Leave baby hairs out.",
+        "For a frame that shows when the hair is down and tied back. Brightest at the edge puts a slice at the very hairline; softest at the edge weaves it and grows out softer. Fine hair at the temple lifts first: check there first. Leave baby hairs out.",
       steps: ({ isSoft, stitch, gapMm, firstMm, edgeDepthMm, depthMm, wovenMm, driftMm }) => [
         `Comb the baby hairs forward. Part from beside centre front to the recession, ${mm(firstMm)} behind the hairline.`,
         isSoft
@@ -61,11 +61,14 @@ export const frames = (t: Tools, { stitches, mm }: ReturnType<typeof stepWords>)
       name: "Fan frame",
       aim: "Rows over the forehead and a fan of partings that opens down each side.",
       notes:
-        "For more cover than a frame at the edge, with the back left as it is. The fan starts close behind the recession and opens towards the sideburn, so that the light spreads as the hair falls. Way two backcombs all but the first foil for a longer melt.",
+        "For more cover than a frame at the edge, with the back left as it is. The fan starts close behind the recession and opens towards the sideburn, so that the light spreads as the hair falls. The backcombed melt backcombs all but the first foil and blurs farther.",
       steps: ({ isMelted, stitch, count, gapMm, depthMm, wovenMm, foreheadMm, opensMm }) => [
         "Part off the front from ear to ear and clip the back away; it stays as it is.",
         `Over the forehead part ${mm(foreheadMm)} behind the hairline, from recession to recession but not past it, and weave ${stitches(stitch)} out of ${mm(wovenMm)}.`,
-        `${t.count(count, { one: "One row is enough: # lies there.", other: "Leave # rows there in all" })}${count > 1 ? `, with ${mm(gapMm)} between.` : ""}`,
+        t.count(count, {
+          one: "One row is enough. Leave the hair behind it as it is.",
+          other: `Go on until # rows lie there, with ${mm(gapMm)} between.`,
+        }),
         `At one side, from behind the recession to below the temple, take a slice of ${mm(depthMm)} along the hairline: the first rib of the fan.`,
         isMelted
           ? `Each rib behind it starts ${mm(gapMm)} farther back and opens ${mm(opensMm)} more at its lower end. Weave ${stitches(stitch)}, backcomb about half of each stitch towards the root in two to four strokes, and start product past the cushion.`
