@@ -11,7 +11,7 @@ describe.each(sizes)("on a %s", (_, size) => {
     const { page, problems, close } = await visit(size)
     await options(page).first().waitFor()
     await options(page).nth(1).click()
-    await page.getByText("Add by words").click()
+    await page.getByText("Add by typing").click()
     expect(await faults(page)).toEqual([])
     await page.getByRole("button", { name: "Stack behind…" }).click()
     await page.getByRole("heading", { name: /^Stack behind/ }).waitFor()

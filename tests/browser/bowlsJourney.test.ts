@@ -40,7 +40,7 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
   await page.getByRole("button", { name: /^All asked: no to the other/ }).tap()
 
   await goTo(page, "Placement")
-  await unfold(page, /^Add by words/)
+  await unfold(page, /^Add by typing/)
   for (const behindMm of ["30", "36", "42", "48"]) {
     await type(page, "Behind the hairline where it starts", behindMm)
     await page.getByRole("button", { name: "Add slice" }).tap()

@@ -17,7 +17,7 @@ async function go(page: Page, name: RegExp, key = "Tab") {
 async function drawTwoFoils(page: Page) {
   await startNewPlanByKeys(page)
   await go(page, /^Placement$/)
-  await go(page, /Add by words/)
+  await go(page, /Add by typing/)
   await go(page, /^Add slice/)
   await tabTo(page, /^Foils in order/, 80, "Shift+Tab")
   await page.keyboard.press("m")

@@ -45,7 +45,7 @@ it("carries the whole job on a phone by finger, from an empty plan through the c
   await expect.poll(() => options(page).count()).toBe(1)
   await touch(page, /^Mirror/)
   await expect.poll(() => options(page).count()).toBe(2)
-  await touch(page, /^Same again behind/)
+  await touch(page, /^Repeat behind/)
   await expect.poll(() => options(page).count()).toBe(4)
   await touch(page, "Formula")
   await touch(page, "Timing")

@@ -70,7 +70,7 @@ it("carries the job from an empty plan to the printed map by pointer", () =>
       [-14, 108],
       [-60, 84],
     ])
-    await takeTool(page, "Left out")
+    await takeTool(page, "Leave out")
     await page.getByRole("radio", { name: "Freehand" }).check()
     await drawOnFront(page, [
       [-8, 104],
@@ -192,7 +192,7 @@ it("shows what is drawn in one view in every other that faces it", () =>
     await drawOnFront(page, rightFrame)
     await page.waitForTimeout(100)
     expect(await inkOf("Top")).toBeGreaterThan(5)
-    expect(await inkOf("Client’s right")).toBeGreaterThan(5)
+    expect(await inkOf("The client’s right")).toBeGreaterThan(5)
     expect(await inkOf("Turntable")).toBeGreaterThan(5)
     expect(await inkOf("Scalp laid flat")).toBeGreaterThan(5)
     expect(await inkOf("Back")).toBe(0)
@@ -202,9 +202,9 @@ it("lays a technique with one touch and takes it up with one undo", () =>
   withVisit(async ({ page }) => {
     await options(page).first().waitFor()
     await startNewPlan(page)
-    await page.getByRole("button", { name: /^Hairline frame of three/ }).click()
+    await page.getByRole("button", { name: /^Bright frame/ }).click()
     expect(await options(page).count()).toBe(6)
     expect(await options(page).nth(3).textContent()).toMatch(/4Slice, left/)
-    await page.getByRole("button", { name: /^Undo: Lay the technique/ }).click()
+    await page.getByRole("button", { name: /^Undo: Place the technique/ }).click()
     expect(await page.getByText("None yet.").isVisible()).toBe(true)
   }))

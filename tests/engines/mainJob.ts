@@ -52,7 +52,7 @@ async function drawOnEmptyPlan(engine: Engine, hand: PointerKind) {
   await press(engine, "header button", "Plans…")
   await press(engine, "dialog button", "^New plan")
   await until(`${engine.name}: an empty plan`, async () => (await count(engine, foils)) === 0)
-  await press(engine, "button", "Hairline frame of three")
+  await press(engine, "button", "Bright frame")
   await until(`${engine.name}: the technique`, async () => (await count(engine, foils)) === 6)
   await press(engine, ".tools label", "^Slice")
   const box = await boxOf(engine, ".pane.large .pane-paper")

@@ -39,7 +39,7 @@ export const goTo = (page: Page, screen: "Client" | "Placement" | "Formula" | "T
 /** Choose what the hand does. */
 export const takeTool = (
   page: Page,
-  name: "Select" | "Slice" | "Weave" | "Backcomb" | "Left out" | "Divide",
+  name: "Select" | "Slice" | "Weave" | "Backcomb" | "Leave out" | "Divide",
 ) => page.locator(".tools").getByRole("radio", { name, exact: true }).check()
 
 export const options = (page: Page): Locator =>
