@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs"
+import { papers } from "../../presets/sheets/papers"
 import { fontFiles, loadFonts } from "../../web/sheets/pens/loadFonts"
-import { papers } from "../../web/sheets/pens/page"
-import type { Press } from "../../web/sheets/setting/press"
+import { type Press, pressOf } from "../../web/sheets/setting/press"
 import type { SheetOptions } from "../../web/sheets/setting/sheetOptions"
 import { en } from "./words"
 
@@ -12,7 +12,7 @@ export const readFont = async (weight: keyof typeof fontFiles) =>
 export const sheetFonts = await loadFonts(readFont)
 
 /** What sheets are set with in British English. */
-export const british: Press = { fonts: sheetFonts, words: en, language: "en-GB" }
+export const british: Press = pressOf({ words: en, language: "en-GB" }, sheetFonts)
 
 /** A sheet as most tests ask for it. */
 export const sheetOptions = (options: Partial<SheetOptions> = {}): SheetOptions => ({

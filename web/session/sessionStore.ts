@@ -1,12 +1,11 @@
 import { createStore } from "zustand/vanilla"
 import type { ViewName } from "../../geometry/surface/views"
 import { usualGapMm } from "../../presets/placement/stacking"
+import type { SheetName } from "../../presets/sheets/sheetNames"
 import { usualSection } from "../core/document/newSection"
 import type { NextSection } from "../core/kinds/kindRecord"
 import type { PartingWay, ToolName } from "../core/placement/tools"
 
-/** The sheets of paper, by the names the command knows them by. */
-export type SheetName = "placement" | "technique" | "take-home" | "record"
 export type ScreenName = "client" | "placement" | "formula" | "timing" | "chair" | "sheets"
 
 /** How the plan is looked at and what is in hand. Never saved, never undone. */

@@ -84,6 +84,14 @@ export function toolsOf(locale: string) {
     capital: (text: string) => text.slice(0, 1).toLocaleUpperCase(locale) + text.slice(1),
     /** A day, "YYYY-MM-DD", as it is written: 9 March 2026. */
     date: (iso: string) => day(iso, { day: "numeric", month: "long", year: "numeric" }),
+    /** From one day to another: 6–20 April 2026. */
+    days: (from: string, to: string) =>
+      new Intl.DateTimeFormat(locale, {
+        timeZone: "UTC",
+        day: "numeric",
+        month: "long",
+        year: "numeric",
+      }).formatRange(new Date(`${from}T12:00:00Z`), new Date(`${to}T12:00:00Z`)),
     /** A day with the name of its weekday: Monday 9 March. */
     weekday: (iso: string) => day(iso, { weekday: "long", day: "numeric", month: "long" }),
   }

@@ -58,14 +58,14 @@ describe("the other sheets as PDF", () => {
     for (const paper of ["a4", "letter"] as const) {
       const pages = await printSheet("take-home", paper)
       expect(pages).toHaveLength(1)
-      expect(pages[0]).toContain("4 May to 1 June 2026")
-      expect(pages[0]).toContain("call the emergency number at once")
+      expect(pages[0]).toContain("4 May – 1 June 2026")
+      expect(pages[0]).toContain("call your emergency number")
       expect(pages[0]).not.toMatch(/sensitive|lenses|volume|\d g\b|Softer root|Splash/)
     }
   })
   it("hold on the record card what was answered, seen and written down", async () => {
     const text = (await printSheet("record")).join("\n")
-    for (const said of ["Scalp sensitive; yes: Contact lenses in today?", "28 min on", "Product in the eye"])
+    for (const said of ["Scalp sensitive; age not asked; yes: Contact lenses in today?", "28 min on", "Product in the eye"])
       expect(text).toContain(said)
     expect(text).toContain("Softer root on the left.")
   })

@@ -13,19 +13,16 @@ import { trustCode, weighingsAsked } from "../../core/weighing/trust"
 import { readWeighings } from "../../core/weighing/weighingCsv"
 import { weighingsNeeded } from "../../core/weighing/weighingsNeeded"
 import { say } from "../../words/say"
-import { done, type Request, refuse, type Verb } from "../input/verb"
+import { done, type Request, refuse, refuseTyped, type Verb } from "../input/verb"
 
 export const calibrate: Verb = {
   usage: "FILE.csv",
-  summary:
-    "Grams a foil, soak and coat learnt from weighed foils or bowls (columns hairG,strandAreaCm2,productG and, for bowls, foils), with 80 % ranges.",
   takesFile: true,
-  options: {},
+  options: [],
   run(request) {
     const w = request.words.weighing
     const text = readText(request)
-    if (text === null)
-      return refuse(`"${request.file}" cannot be read: expected the path of a list of weighings, CSV.`)
+    if (text === null) return refuseTyped(request, [{ code: "cannot-read-list", file: request.file }])
     const read = readWeighings(text)
     if (!read.ok) return refuse(...read.problems.map((problem) => say(w.list.problem, problem)))
     const prior = priorBelief(tradeFigures)

@@ -2,20 +2,18 @@ import type { Finding } from "../../core/cautions/cautions"
 import { checkPlan } from "../../core/cautions/visitOfPlan"
 import { nowHere } from "../../session/nowHere"
 import type { Words } from "../../words/en/words"
-import { loadWords } from "../../words/every/languages"
 import { say } from "../../words/say"
 import { readPlan } from "../input/openFile"
 import { refuse, type Verb } from "../input/verb"
 
 export const check: Verb = {
   usage: "FILE",
-  summary: "The stops that hold the mix and the cautions beside it; exit 1 when there is a stop.",
   takesFile: true,
-  options: {},
-  async run(request) {
+  options: [],
+  run(request) {
     const read = readPlan(request)
     if (!read.ok) return refuse(...read.problems)
-    const words = await loadWords("en-GB")
+    const { words } = request
     const told = findingOf(words)
     const { stops, cautions, notKnown } = checkPlan(read.plan, nowHere())
     return {

@@ -7,10 +7,8 @@ import { done, refuse, type Verb } from "../input/verb"
 
 export const measure: Verb = {
   usage: "FILE",
-  summary:
-    "The figures of every section of a plan, in the order of application, and their totals, with no hair counted twice.",
   takesFile: true,
-  options: {},
+  options: [],
   run(request) {
     const read = readPlan(request)
     return read.ok ? done(measuresOf(read.plan)) : refuse(...read.problems)

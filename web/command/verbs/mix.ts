@@ -13,9 +13,8 @@ import { done, refuse, type Verb } from "../input/verb"
 
 export const mix: Verb = {
   usage: "FILE",
-  summary: "What to mix for the plan: strength, grams wanted, and each bowl with its minute.",
   takesFile: true,
-  options: {},
+  options: [],
   run(request) {
     const read = readPlan(request)
     if (!read.ok) return refuse(...read.problems)

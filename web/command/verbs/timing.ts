@@ -1,4 +1,5 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
+import type { ArgumentProblem } from "../../core/command/argumentProblem"
 import { productSheets } from "../../core/document/salon"
 import type { Plan } from "../../core/document/schema"
 import { findFixes } from "../../core/fixes/fixes"
@@ -13,31 +14,16 @@ import { planService, type Schedule } from "../../core/schedule/timing"
 import type { Words } from "../../words/en/words"
 import { say } from "../../words/say"
 import { readPlan } from "../input/openFile"
-import { done, refuse, type Verb } from "../input/verb"
+import { done, type Request, refuse, type Verb } from "../input/verb"
 
 export const timing: Verb = {
   usage:
     "FILE [--pace MINUTES] [--hands N] [--rinse each|together] [--from LEVEL --to LEVEL] [--booking MINUTES]",
-  summary:
-    "When each foil goes on, may be ready and comes off, the bowls and looks, and what cannot be kept.",
-  details: [
-    "Prints foils, bowls, looks, firstOnMin, lastOnMin, rinseMin and conflicts; beyond them chairMin (the whole visit, a",
-    "range), heat (when it is on and off, or null), steps (rinse, detangle, toner by zone, dry) and, for each bowl, its mix and",
-    "sections. An end of readyMin is null where the goal is not reached in time. Rules of conflicts: over-run,",
-    "under-processed, pot-life, booking, and hairline-ahead (one rinse, and the hairline ready well before the back).",
-  ],
   takesFile: true,
-  options: {
-    pace: "minutes a foil, from one to the next; the plan's pace if not given",
-    hands: "pairs of hands, 1 or 2; as the plan says if not given",
-    rinse: "each: every foil off when it is ready; together: one rinse; as the plan says if not given",
-    from: "level of the hair now, 1 to 10; with --to; the plan's levels if not given",
-    to: "level to lift to; without any foils are ready when most are",
-    booking: "minutes booked for the chair; the plan's booking if not given",
-  },
+  options: ["pace", "hands", "rinse", "from", "to", "booking"],
   run(request) {
     const { timing: w } = request.words
-    const chosen = choicesOf(request.options, w)
+    const chosen = choicesOf(request)
     if (!chosen.ok) return refuse(...chosen.problems)
     const read = readPlan(request)
     if (!read.ok) return refuse(...read.problems)
@@ -91,20 +77,18 @@ const notesOn = (plan: Plan, { goal }: ServiceChoices, w: TimingWords) => [
 /** What the options say; the rest is the plan's to say. */
 type Chosen = { ok: true; choices: Partial<ServiceChoices> } | { ok: false; problems: string[] }
 
-function choicesOf(options: Readonly<Record<string, string>>, w: TimingWords): Chosen {
+function choicesOf({ options, words }: Request): Chosen {
   const { pace, hands, rinse, booking } = options
-  const goal = goalOf(options, w)
-  const problems = [
-    ...(isMinutes(pace) ? [] : [`--pace: expected minutes a foil above 0, found "${pace}".`]),
-    ...(hands === undefined || hands === "1" || hands === "2"
-      ? []
-      : [`--hands: expected 1 or 2, found "${hands}".`]),
-    ...(rinse === undefined || rinse === "each" || rinse === "together"
-      ? []
-      : [`--rinse: expected each or together, found "${rinse}".`]),
-    ...(isMinutes(booking) ? [] : [`--booking: expected minutes above 0, found "${booking}".`]),
+  const goal = goalOf(options)
+  const typed: ArgumentProblem[] = [
+    ...minutesProblem("pace", pace),
+    ...choiceProblem("hands", ["1", "2"], hands),
+    ...choiceProblem("rinse", ["each", "together"], rinse),
+    ...minutesProblem("booking", booking),
   ]
-  if (goal && "problem" in goal) problems.push(goal.problem)
+  if (goal && "typed" in goal) typed.push(goal.typed)
+  const problems = typed.map((problem) => say(words.command.problems, problem))
+  if (goal && "refused" in goal) problems.push(say(words.timing.problems, goal.refused))
   if (problems.length > 0) return { ok: false, problems }
   return {
     ok: true,
@@ -118,18 +102,26 @@ function choicesOf(options: Readonly<Record<string, string>>, w: TimingWords): C
   }
 }
 
-function goalOf(
-  { from, to }: Readonly<Record<string, string>>,
-  w: TimingWords,
-): LiftGoal | { problem: string } | null {
+type Wrong = { typed: ArgumentProblem } | { refused: NonNullable<ReturnType<typeof goalRefusal>> }
+
+function goalOf({ from, to }: Readonly<Record<string, string>>): LiftGoal | Wrong | null {
   if (from === undefined && to === undefined) return null
-  if (from === undefined || to === undefined)
-    return { problem: "--from and --to: expected both levels, or neither." }
+  if (from === undefined || to === undefined) return { typed: { code: "levels-together" } }
   const goal = { fromLevel: Number(from), toLevel: Number(to) }
   const refused = goalRefusal(goal)
-  return refused ? { problem: say(w.problems, refused) } : goal
+  return refused ? { refused } : goal
 }
 
-const isMinutes = (typed: string | undefined) =>
+const minutesProblem = (option: "pace" | "booking", typed: string | undefined): ArgumentProblem[] =>
   typed === undefined || (Number(typed) > 0 && Number.isFinite(Number(typed)))
+    ? []
+    : [{ code: "minutes-unusable", option, found: typed }]
+
+const choiceProblem = (
+  option: string,
+  known: readonly string[],
+  typed: string | undefined,
+): ArgumentProblem[] =>
+  typed === undefined || known.includes(typed) ? [] : [{ code: "not-a-choice", option, known, found: typed }]
+
 const always = (minutes: number): Range => ({ low: minutes, mid: minutes, high: minutes })

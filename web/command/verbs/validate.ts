@@ -1,12 +1,11 @@
 import { openPlan } from "../../core/file/planFile"
-import { english, readFile } from "../input/openFile"
+import { readFile } from "../input/openFile"
 import { done, refuse, type Verb } from "../input/verb"
 
 export const validate: Verb = {
   usage: "FILE",
-  summary: "Whether a file is a plan that can be opened, and what is wrong with it if not.",
   takesFile: true,
-  options: {},
+  options: [],
   run(request) {
     const read = readFile(request)
     if (!read.ok) return refuse(read.problem)
@@ -14,7 +13,7 @@ export const validate: Verb = {
     if (opened.ok) return done({ ok: true, version: opened.plan.version, problems: [] })
     const problems = opened.problems.map((problem) => ({
       ...problem,
-      sentence: english.problems.sentence(problem),
+      sentence: request.words.problems.sentence(problem),
     }))
     return {
       exit: 2,

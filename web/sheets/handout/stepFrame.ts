@@ -2,9 +2,10 @@ import type { Section } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import { headOf } from "../../core/figures/measured"
 import { workingSectionsOf } from "../../core/figures/workingSections"
+import { stepLines, stepTitle } from "../../core/teaching/stepLines"
 import { type TeachingStep, teachingSteps } from "../../core/teaching/teachingSteps"
-import { type StepLine, stepLines, stepTitle } from "../../core/teaching/teachingWords"
 import type { PaperView } from "../../drawing/headDrawing"
+import { say } from "../../words/say"
 import type { Block } from "../setting/block"
 import { labelledRow } from "../setting/labelledRow"
 import type { Press } from "../setting/press"
@@ -13,6 +14,7 @@ import { letters, rule, rulePt, type Type, type, wrap } from "../setting/typeset
 import { bareOf, headViews, twoViews } from "./stepViews"
 
 export type FrameSetting = { widthMm: number; mirror: boolean; press: Press }
+type StepLine = { label: string; text: string }
 type Frame = {
   title: string
   lines: readonly StepLine[]
@@ -48,14 +50,23 @@ function framesOf(plan: Plan, press: Press): Frame[] {
         step,
         steps.slice(0, i).flatMap(({ sections }) => sections),
         plan,
+        press,
       ),
     ),
   ]
 }
 
-const stepFrame = (step: TeachingStep, before: readonly Section[], plan: Plan): Frame => ({
-  title: stepTitle(step),
-  lines: stepLines(step, plan),
+const stepFrame = (
+  step: TeachingStep,
+  before: readonly Section[],
+  plan: Plan,
+  { words: { teaching } }: Press,
+): Frame => ({
+  title: say(teaching.stepTitles, stepTitle(step)),
+  lines: stepLines(step, plan).map((line) => ({
+    label: teaching.stepLabels(line),
+    text: say(teaching.stepLines, line),
+  })),
   views: twoViews(step.rows[0], headOf(plan)),
   plan: { ...bareOf(plan), sections: [...step.sections] },
   before,
@@ -66,7 +77,7 @@ function dividingFrame(plan: Plan, { words }: Press): Frame[] {
   if (working.length === 0) return []
   return [
     {
-      title: "Divide the head",
+      title: words.teaching.divide,
       lines: working.map(({ numeral, name }) => ({
         label: numeral,
         text: words.common.workingTitle(name),

@@ -12,7 +12,7 @@ import { letters, type } from "../setting/typesetting"
 import { viewDrawing } from "../views/viewBlock"
 import { frameOf, type ViewFrame } from "../views/viewFrame"
 
-/** A plan with nothing on it of the client: no parting she wears, no whorl, no working sections. */
+/** A plan with nothing on it of the client: no usual parting, no whorl, no working sections. */
 export const bareOf = (plan: Plan): Plan => ({
   ...plan,
   sections: [],
@@ -44,7 +44,7 @@ const captionMm = 5.6
 function oneView(
   name: PaperView,
   { plan, before }: { plan: Plan; before: readonly Section[] },
-  { widthMm, scale, mirror }: ViewsSetting,
+  { widthMm, scale, mirror, press }: ViewsSetting,
 ): Block {
   const picture = pictureOf(headOf(plan), name)
   const frame = closeFrame(frameOf(name, picture, { scale, names: 0 }))
@@ -57,7 +57,7 @@ function oneView(
     items: [
       faded(light.drawing),
       drawing,
-      letters(viewWords(name, flipped), [widthMm / 2, heightMm + 4], type.strong, "center"),
+      letters(viewWords(name, flipped, press), [widthMm / 2, heightMm + 4], type.strong, "center"),
     ],
   }
 }
@@ -93,11 +93,8 @@ function faded(item: Item): Item {
   }
 }
 
-function viewWords(name: PaperView, flipped: boolean): string {
-  if (name === "left" || name === "right") return `Client’s ${name}`
-  if (name === "front") return flipped ? "Front, in the mirror" : "Front"
-  return name === "top" ? "Top" : "Back"
-}
+const viewWords = (name: PaperView, flipped: boolean, { words }: Press): string =>
+  flipped ? words.sheets.views.frontInMirror : words.sheets.views.captions[name]
 
 const choices: readonly PaperView[] = ["front", "right", "left", "back", "top"]
 

@@ -8,7 +8,7 @@ import type { Block } from "../setting/block"
 import { cautionBlock } from "../setting/cautions"
 import { bodyMm } from "../setting/headedPages"
 import { heading, headingMm } from "../setting/heading"
-import type { Press } from "../setting/press"
+import { pressOf } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
 import { beside, lowered, split, stack, sumMm } from "../setting/stack"
 import { type FoilTable, foilTable } from "../table/foilTable"
@@ -32,12 +32,9 @@ const rowMm = { least: 6.4, most: 9 }
 const fewestRows = 3
 
 /** The placement and formula map as pages: one where all fits, else the views first and the table on pages after. */
-export function placementMap(
-  unchecked: Plan,
-  { paper, mirror, stops, ...said }: SheetOptions,
-  fonts: Fonts,
-): Page[] {
-  const press: Press = { fonts, ...said }
+export function placementMap(unchecked: Plan, options: SheetOptions, fonts: Fonts): Page[] {
+  const { paper, mirror, stops } = options
+  const press = pressOf(options, fonts)
   const { plan, isWhole } = toPrintablePlan(unchecked, fonts)
   const figures = measured(plan)
   const views = chooseViews(plan.sections, figures.head)
@@ -58,8 +55,8 @@ export function placementMap(
 
 function setPage({ blocks, foot }: Body, setting: MapSetting, page: { number: number; count: number }): Page {
   const { plan, paper, mirror, press } = setting
-  const facing = mirror ? "front as seen in the mirror" : "front as you face the client"
-  const about = ["Placement and formula map", facing, wornWords(plan.head)].filter(Boolean).join(", ")
+  const said = press.words.sheets.map
+  const about = [mirror ? said.aboutMirror : said.about, wornWords(plan.head)].filter(Boolean).join(", ")
   const footTop = paper.heightMm - paper.marginMm - (foot?.heightMm ?? 0)
   return {
     paper,

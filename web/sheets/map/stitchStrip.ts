@@ -2,7 +2,6 @@ import type { Stitching } from "../../../geometry/section/section"
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
 import { foilsText } from "../setting/foilsText"
-import { millimetres } from "../setting/numbers"
 import type { Press } from "../setting/press"
 import { beside } from "../setting/stack"
 import { ink, letters, rectangle, rulePt, strokes, type } from "../setting/typesetting"
@@ -36,12 +35,8 @@ function stitchCell({ stitchMm, gapMm, dipMm, foils }: Stitches, width: number, 
     items: [
       strokes([parting], rulePt.medium),
       ...teeth,
-      letters(stitchText({ stitchMm, gapMm, dipMm }), [textLeft, 3], type.strong),
+      letters(press.words.sheets.map.ruler.stitch({ stitchMm, gapMm, dipMm }), [textLeft, 3], type.strong),
       letters(foilsText(foils, room, type.small, press), [textLeft, 7.2], type.small),
     ],
   }
 }
-
-/** Stitch and gap, and how deep the tail of the comb dips, mm. */
-const stitchText = ({ stitchMm, gapMm, dipMm }: Stitching) =>
-  `${millimetres(stitchMm)}/${millimetres(gapMm)}, dip ${millimetres(dipMm)}`

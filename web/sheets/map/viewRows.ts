@@ -51,7 +51,7 @@ export function frontRow(
   setting: MapSetting,
 ): [row: Block, rest: Block[]] {
   const front = viewRow(["front"], scale, setting)
-  const bar = scaleBar(scale)
+  const bar = scaleBar(scale, setting.press)
   const roomMm = front.heightMm - bar.heightMm
   const count = split(apart(side), roomMm)[0].length
   const [fitting, rest] = [side.slice(0, count), side.slice(count)]

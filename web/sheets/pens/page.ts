@@ -2,6 +2,8 @@ import type { Pair } from "../../../geometry/surface/frames"
 
 /** A sheet of paper as data. All places and lengths in mm from the top left corner, y down; sizes of type in points. */
 export type Page = { paper: Paper; items: readonly Item[] }
+/** A laid-out sheet: its pages, and what its file says of itself. */
+export type Sheet = { pages: readonly Page[]; title: string; date: string; language: string }
 export type Item = TextItem | LinesItem | AreaItem | HatchItem | ClippedItem
 
 export type TextItem = {
@@ -26,11 +28,6 @@ export type Weight = "regular" | "semibold"
 export type Align = "left" | "center" | "right"
 
 export type Paper = { name: string; widthMm: number; heightMm: number; marginMm: number }
-export const papers = {
-  a4: { name: "A4", widthMm: 210, heightMm: 297, marginMm: 8 },
-  letter: { name: "Letter", widthMm: 215.9, heightMm: 279.4, marginMm: 8 },
-} as const satisfies Record<string, Paper>
-export type PaperName = keyof typeof papers
 
 export const mmPerPt = 25.4 / 72
 

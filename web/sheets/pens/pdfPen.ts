@@ -1,14 +1,12 @@
 import { jsPDF } from "jspdf"
 import type { Fonts } from "./fontFile"
-import { mmPerPt, type Page, type Paper, type Path, type Weight } from "./page"
+import { mmPerPt, type Page, type Path, type Sheet, type Weight } from "./page"
 import type { Pen, PenStyle } from "./pen"
-
-export type About = { title: string; date: string; fileId: string }
 
 const names: Record<Weight, string> = { regular: "PartlineSans-Regular", semibold: "PartlineSans-SemiBold" }
 
 /** A PDF of one paper size: a pen for its page, another page, the finished file. Same input, same bytes. */
-export function openPdf(paper: Paper, about: About, fonts: Fonts) {
+export function openPdf({ pages: [{ paper }], title, date, language }: Sheet, fileId: string, fonts: Fonts) {
   const pdf = new jsPDF({
     unit: "mm",
     format: [paper.widthMm, paper.heightMm],
@@ -16,10 +14,10 @@ export function openPdf(paper: Paper, about: About, fonts: Fonts) {
     floatPrecision: 3,
     putOnlyUsedFonts: true,
   })
-  pdf.setCreationDate(`D:${about.date.replaceAll("-", "")}000000+00'00'`)
-  pdf.setFileId(about.fileId)
-  pdf.setLanguage("en-GB")
-  pdf.setProperties({ title: about.title, creator: "Partline" })
+  pdf.setCreationDate(`D:${date.replaceAll("-", "")}000000+00'00'`)
+  pdf.setFileId(fileId)
+  pdf.setLanguage(language as Parameters<jsPDF["setLanguage"]>[0])
+  pdf.setProperties({ title: title, creator: "Partline" })
   pdf.viewerPreferences({ DisplayDocTitle: true, PrintScaling: "None" })
   for (const weight of ["regular", "semibold"] as const) {
     pdf.addFileToVFS(`${weight}.ttf`, toBase64(fonts[weight].bytes))

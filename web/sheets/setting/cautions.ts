@@ -3,22 +3,12 @@ import type { Press } from "./press"
 import { letters, rule, rulePt, type Type, type, wrap } from "./typesetting"
 
 /**
- * What a placement map must say, in the fewest words. Gloves and eyes: label words required by Regulation (EC)
+ * What a placement map must say. Gloves and eyes: label words required by Regulation (EC)
  * 1223/2009, Annex III. Air and powder: HSE, COSHH Essentials SR11. Heat, metal, pain: Bouschon et al., Ann Dermatol
- * Venereol 2018;145:359. Warmth: Moritz and Henriques 1947. Looks: common practice. Dryness: J Cosmet Sci 2021;72.
+ * Venereol 2018;145:359. Warmth: Moritz and Henriques 1947. Checks: common practice. Dryness: J Cosmet Sci 2021;72.
+ * Its words are `cautions` of the chapter of sheets.
  */
-const cautions = [
-  "The maker’s directions come first. This sheet only plans.",
-  "Gloves on. Keep off eyes and brows; rinse an eye at once.",
-  "Mix powder in fresh air. A lid on the bowl, never sealed.",
-  "No heat unless the product’s sheet allows it. No metal.",
-  "Ask the client to speak up at any warmth, tingling or pain.",
-  "Hot or swelling foil, burning skin: off and rinse well, at once.",
-  "Look every 5 to 10 minutes. Stop at the planned level, the longest time or dryness, whichever is first.",
-  "Hairs and grams are estimates, so they carry a range.",
-  "Local rule: ______________________________",
-] as const
-const missingLetters = "Some letters cannot be printed. Each of them shows as □."
+const ruleToWriteOn = "______________________________"
 
 const topMm = 3.4
 const gutterMm = 6
@@ -35,17 +25,20 @@ export function cautionBlock(width: number, words: CautionWords, press: Press): 
   const { stops, lettersMissing, setting: body = type.small } = words
   const lineMm = body.sizePt * lineMmPerPt
   const columnMm = (width - gutterMm) / 2
-  const sentences = lettersMissing ? [...cautions, missingLetters] : cautions
-  const half = Math.ceil(sentences.length / 2)
+  const said = press.words.sheets.cautions
+  const sentences = [
+    ...said.all,
+    `${said.localRule} ${ruleToWriteOn}`,
+    ...(lettersMissing ? [said.missingLetters] : []),
+  ]
   const linesOf = (text: string, setting: Type): Line[] =>
     wrap(text, columnMm - indentMm, setting, press).map((part, i) => ({
       text: part,
       isFirst: i === 0,
       setting,
     }))
-  const set = (column: readonly string[]) => column.flatMap((sentence) => linesOf(sentence, body))
-  const held = stops ? linesOf(stops, type.smallStrong) : []
-  const columns = [[...held, ...set(sentences.slice(0, half))], set(sentences.slice(half))]
+  const held = stops ? [linesOf(stops, type.smallStrong)] : []
+  const columns = evenColumns([...held, ...sentences.map((sentence) => linesOf(sentence, body))])
   const items = columns.flatMap((lines, column) =>
     lines.flatMap(({ text, isFirst, setting }, i) => {
       const [x, y] = [column * (columnMm + gutterMm), topMm + 3.2 + i * lineMm]
@@ -59,4 +52,12 @@ export function cautionBlock(width: number, words: CautionWords, press: Press): 
     heightMm: topMm + Math.max(...columns.map(({ length }) => length)) * lineMm,
     items: [rule([0, 0], [width, 0], rulePt.fine), ...items],
   }
+}
+
+/** Sentences in two columns, broken between them where the higher one is lowest. */
+function evenColumns(sentences: readonly (readonly Line[])[]): (readonly Line[])[] {
+  const columnsAt = (at: number) => [sentences.slice(0, at).flat(), sentences.slice(at).flat()]
+  const highest = (at: number) => Math.max(...columnsAt(at).map(({ length }) => length))
+  const places = sentences.map((_, i) => i + 1)
+  return columnsAt(places.reduce((best, at) => (highest(at) < highest(best) ? at : best)))
 }

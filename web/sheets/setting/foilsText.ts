@@ -3,6 +3,7 @@ import { type Type, widthMm } from "./typesetting"
 
 /** Which foils are meant, by number where the room allows it, else how many. */
 export function foilsText(foils: readonly number[], room: number, setting: Type, press: Press): string {
-  const named = `${foils.length === 1 ? "foil" : "foils"} ${foils.join(", ")}`
-  return widthMm(named, setting, press) <= room ? named : `${foils.length} foils`
+  const { foils: numbered, foilCount } = press.words.common
+  const named = numbered(foils)
+  return widthMm(named, setting, press) <= room ? named : foilCount(foils.length)
 }

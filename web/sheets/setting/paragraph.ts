@@ -2,14 +2,14 @@ import type { Item } from "../pens/page"
 import type { Block } from "./block"
 import type { Press } from "./press"
 import { lowered, stack } from "./stack"
-import { letters, rule, rulePt, type, wrap } from "./typesetting"
+import { letters, rule, rulePt, type Type, type, wrap } from "./typesetting"
 
 export const lineMm = 4.7
 const titleMm = 7.4
 const gapMm = 4
 
 /** Words over the whole of a width. */
-export function paragraph(text: string, width: number, press: Press, setting = type.body): Block {
+export function paragraph(text: string, width: number, press: Press, setting: Type = type.body): Block {
   const lines = wrap(text, width, setting, press)
   return {
     heightMm: lines.length * lineMm + 0.8,

@@ -8,7 +8,7 @@ import type { Mark } from "../../drawing/mark"
 import { hairlineMarks, planMarks } from "../../drawing/marks"
 import { overlapMarks } from "../../drawing/overlapMarks"
 import { wornMarks } from "../../drawing/wornMarks"
-import type { Item } from "../pens/page"
+import type { Align, Item } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Press } from "../setting/press"
 import { letters, rectangle, type } from "../setting/typesetting"
@@ -91,18 +91,23 @@ export function viewDrawing({ plan, overlaps, picture, frame, scale, flipped, wi
 const below = 3.6
 
 /** What the view is, and which side of the client is where, in words in the corners that the head leaves free. */
-function captions({ name, flipped, outer, widthMm }: ViewSetting, heightMm: number): Item[] {
-  const outerX = outer === "left" ? 0 : widthMm
+function captions({ name, flipped, outer, widthMm, press }: ViewSetting, heightMm: number): Item[] {
+  const said = press.words.sheets.views
+  const title = said.titles[name]
   if (name === "left" || name === "right")
-    return [letters(`CLIENT’S ${name.toUpperCase()}`, [outerX, below], type.strong, outer)]
+    return [letters(title, [outer === "left" ? 0 : widthMm, below], type.strong, outer)]
   const rightFirst = (name === "front") !== flipped
-  const [first, second] = rightFirst ? ["RIGHT", "LEFT"] : ["LEFT", "RIGHT"]
+  const [first, second] = rightFirst
+    ? [said.sides.right, said.sides.left]
+    : [said.sides.left, said.sides.right]
+  const corner = ([above, below]: readonly string[], x: number, align: Align) => [
+    letters(above, [x, heightMm - 5], type.strong, align),
+    letters(below, [x, heightMm], type.strong, align),
+  ]
   return [
-    letters(name.toUpperCase(), [0, below], type.strong),
-    ...(flipped ? [letters("IN THE MIRROR", [0, below + 5], type.strong)] : []),
-    letters("CLIENT’S", [0, heightMm - 5], type.strong),
-    letters(first, [0, heightMm], type.strong),
-    letters("CLIENT’S", [widthMm, heightMm - 5], type.strong, "right"),
-    letters(second, [widthMm, heightMm], type.strong, "right"),
+    letters(title, [0, below], type.strong),
+    ...(flipped ? [letters(said.inMirror, [0, below + 5], type.strong)] : []),
+    ...corner(first, 0, "left"),
+    ...corner(second, widthMm, "right"),
   ]
 }

@@ -66,7 +66,7 @@ function labelOf(section: Section, { plan, scene, press }: Setting): Label[] {
   const setting = isFoil(section) ? type.number : type.smallStrong
   const lines = isFoil(section)
     ? [String(section.mapNumber)]
-    : wrap(section.name || "left out", nameMm, setting, press).slice(0, 2)
+    : wrap(section.name || press.words.sheets.views.leftOut, nameMm, setting, press).slice(0, 2)
   return [
     {
       anchor: viewPoint((near[0] + far[0]) / 2, (near[1] + far[1]) / 2),
@@ -80,7 +80,7 @@ function labelOf(section: Section, { plan, scene, press }: Setting): Label[] {
 
 /** The word for hair that two sections take: the cross-hatch alone says it in a crowd. */
 function twiceLabel(anchor: ViewPoint, { press }: Setting): Label {
-  const [setting, text] = [type.smallStrong, "twice"]
+  const [setting, text] = [type.smallStrong, press.words.sheets.views.twice]
   return { anchor, lines: [text], setting, widthMm: widthMm(text, setting, press), heightMm: capMm(setting) }
 }
 

@@ -1,12 +1,14 @@
 import { describe, expect, it } from "vitest"
+import { papers } from "../../../../presets/sheets/papers"
 import { newConsultation } from "../../../../web/core/document/consultation"
 import type { Plan } from "../../../../web/core/document/schema"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { takeHome } from "../../../../web/sheets/cards/takeHome"
-import { type Page, papers } from "../../../../web/sheets/pens/page"
+import type { Page } from "../../../../web/sheets/pens/page"
 import { spanOf, texts } from "../../../support/pageTexts"
 import { servedPlan } from "../../../support/servedPlan"
 import { sheetFonts, sheetOptions } from "../../../support/sheetFonts"
+import { en } from "../../../support/words"
 
 const example: Plan = {
   ...examplePlan(),
@@ -42,13 +44,13 @@ describe("the sheet to take home", () => {
   })
   it("names what was used, the days to come back, and what to do about skin and breath", () => {
     const said = words(lay()).join(" ")
-    expect(said).toContain("Lightened with House powder (invented).")
-    expect(said).toContain("Toned with House toner (invented).")
-    expect(said).toContain("6 April to 20 April 2026")
+    expect(said).toContain("To be lightened with House powder (invented).")
+    expect(said).toContain("To be toned with House toner (invented).")
+    expect(said).toContain("6 – 20 April 2026")
     expect(said).toContain("by 4 April 2026")
     const winter = words(lay({ ...example, date: "2026-12-01" })).join(" ")
-    expect(winter).toContain("29 December 2026 to 12 January 2027")
-    expect(said).toContain("call the emergency number at once")
+    expect(winter).toContain("29 December 2026 – 12 January 2027")
+    expect(said).toContain("call your emergency number (_________) at once")
   })
   it("prints no gram, no volume, no stop and no health answer", () => {
     const said = words(lay()).join(" ")
@@ -64,7 +66,7 @@ describe("the sheet to take home", () => {
     expect(drawn({ ...example, ...servedPlan() })).not.toEqual(drawn(example))
   })
   it("prints a plan without foils too", () => {
-    expect(words(lay({ ...example, sections: [] })).join(" ")).toContain("Your skin")
+    expect(words(lay({ ...example, sections: [] })).join(" ")).toContain(en.sheets.cards.takeHome.skin)
   })
   it("is the same drawing turned left to right as in the mirror, whatever the map's front is", () => {
     const drawn = (mirror: boolean) => JSON.stringify(takeHome(example, sheetOptions({ mirror }), sheetFonts))

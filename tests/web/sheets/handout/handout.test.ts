@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest"
+import { papers } from "../../../../presets/sheets/papers"
 import type { Technique } from "../../../../presets/techniques/technique"
 import { newPlan } from "../../../../web/core/document/newPlan"
 import type { Plan } from "../../../../web/core/document/schema"
@@ -7,12 +8,11 @@ import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { teachingSteps } from "../../../../web/core/teaching/teachingSteps"
 import { techniqueLaid } from "../../../../web/core/teaching/techniqueLaid"
 import { handout } from "../../../../web/sheets/handout/handout"
-import { papers } from "../../../../web/sheets/pens/page"
 import { printPlan } from "../../../../web/sheets/printPlan"
 import { spanOf, texts } from "../../../support/pageTexts"
 import { readPdfText } from "../../../support/pdfText"
 import { readFont, sheetFonts, sheetOptions } from "../../../support/sheetFonts"
-import { usualTechnique } from "../../../support/techniques"
+import { usualTechnique, usualTechniques } from "../../../support/techniques"
 
 const laidOf = (technique: Technique): Plan => {
   const laid = layTechnique(technique)({ ...newPlan(new Date(2026, 2, 9)), name: technique.name })
@@ -44,21 +44,24 @@ describe("the technique handout", () => {
     const said = words({ ...examplePlan(), note: "asthma in childhood" })
     expect(said).not.toMatch(/E\.V\.|2026|asthma|NOT CLEARED|House powder|Falls over the top foil/)
     expect(said).not.toMatch(/\b(safe|guaranteed?|no damage)\b/i)
-    expect(said).toContain("Mix A: powder lightener, 20 volume, 1 : 2")
+    expect(said).toContain("Mix A: powder lightener, 20 vol, 1 : 2")
     expect(said).toContain("I can see light through slices 1, 2, 3, 5, 6 and 7.")
   })
-  it("shows a pair as one step, and equal rows behind each other as one step", () => {
-    const example = examplePlan()
-    const steps = teachingSteps(example)
-    expect(steps.map(({ sections }) => sections.length).reduce((sum, count) => sum + count)).toBe(
-      example.sections.length,
-    )
-    expect(steps.filter(({ isPair }) => isPair)).toHaveLength(5)
+  it("tells one order with the map, the list and the clock", () => {
+    for (const plan of [examplePlan(), ...usualTechniques.map(laidOf)])
+      expect(teachingSteps(plan).flatMap(({ sections }) => sections)).toEqual(plan.sections)
+  })
+  it("shows a pair that follows one another as one step, and equal rows behind each other as one step", () => {
     const stacked = teachingSteps(laidOf(partialWeave))
     expect(stacked).toHaveLength(1)
     expect(stacked[0].rows).toHaveLength(5)
     expect(stacked[0].gapMm).toBeCloseTo(4, 0)
-    expect(teachingSteps(laidOf(fullHairline))).toHaveLength(5)
+    const example = examplePlan()
+    const pair = example.sections.filter(({ twin }) => twin).slice(0, 1)
+    const twin = example.sections.filter(({ id }) => id === pair[0].twin)
+    const [step, ...others] = teachingSteps({ ...example, sections: [...pair, ...twin] })
+    expect(others).toEqual([])
+    expect([step.isPair, step.isEachRow]).toEqual([true, true])
   })
   it("takes the words of a technique laid as it stands, and none once it was changed", () => {
     const laid = laidOf(fullHairline)

@@ -28,7 +28,7 @@ describe("the comb at life size", () => {
     const teeth = items.filter((item) => item.kind === "lines").find(({ weightPt }) => weightPt > 1)
     expect(teeth?.paths.map(([[x]]) => x)).toEqual([3.5, 12])
     const words = items.flatMap((item) => (item.kind === "text" ? [item.text] : []))
-    expect(words).toEqual(expect.arrayContaining(["3.5 mm", "foils 1, 4", "12 mm", "foil 2"]))
+    expect(words).toEqual(expect.arrayContaining(["3.5 mm", "foils 1 and 4", "12 mm", "foil 2"]))
   })
 
   it("shows stitches at their true width, gap and dip", () => {
