@@ -65,7 +65,11 @@ describe("the other sheets as PDF", () => {
   })
   it("hold on the record card what was answered, seen and written down", async () => {
     const text = (await printSheet("record")).join("\n")
-    for (const said of ["Scalp sensitive; age not asked; yes: Contact lenses in today?", "28 min on", "Product in the eye"])
+    for (const said of [
+      "Scalp sensitive; age not asked; yes: Contact lenses in today?",
+      "28 min on",
+      "Product in the eye",
+    ])
       expect(text).toContain(said)
     expect(text).toContain("Softer root on the left.")
   })
