@@ -5,7 +5,16 @@ import type { Words } from "../words/en/words"
 import type { SheetOptions } from "./setting/sheetOptions"
 
 /** What a sheet says of the hour and the place it is printed at. */
-export function stopsAtPrintTime(plan: Plan, { cautions }: Words): Pick<SheetOptions, "stops" | "zone"> {
+export function stopsAtPrintTime(
+  plan: Plan,
+  { cautions, sheets }: Words,
+): Pick<SheetOptions, "stops" | "alert" | "zone"> {
   const now = nowHere()
-  return { stops: cautions.onSheet.stops(publicStops(plan, now)), zone: now.zone }
+  const told = publicStops(plan, now)
+  const { alerts } = sheets.map
+  return {
+    stops: cautions.onSheet.stops(told),
+    alert: told.stops > 0 ? alerts.stop : !told.isAsked || told.notKnown > 0 ? alerts.notAsked : "",
+    zone: now.zone,
+  }
 }

@@ -143,7 +143,7 @@ describe("the placement map as PDF", () => {
 
   it("reads line by line from its places on the page, each row of the table whole", async () => {
     const lines = await readLines(await print(), 1)
-    const row = /^1 right Slice 1 \d+ 2–3\.5 parallel to hairline/
+    const row = /^1 right Slice 1 \d+ 2–3\.5 parallel 6 /
     expect(lines.filter((line) => row.test(line))).toHaveLength(1)
   })
 

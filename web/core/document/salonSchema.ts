@@ -71,6 +71,9 @@ export const foilKind = choice(["slice", "weave", "backcomb"])
 export const salonFields = {
   sheets: list(productSheetSchema, counts.sheets, "product-sheets"),
   bottles: list(number(limits.developerVolume), counts.developers, "bottles"),
+  contact: z.optional(
+    z.strictObject({ name: line(letters.name), phone: line(letters.name), emergency: line(letters.moment) }),
+  ),
   scaleStepG: z.optional(number(limits.scaleStepG)),
   developerPrice: z.nullable(price),
   prices: pricesSchema,

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "react"
 import { type EmergencyName, emergencies } from "../../../presets/chair/emergencies"
 import { foilNumbers } from "../../core/chair/alarmsOfPlan"
+import { noContact } from "../../core/document/salon"
 import type { Plan } from "../../core/document/schema"
 import { useService } from "../../session/chair/useChair"
 import { useWords } from "../../session/words"
@@ -41,10 +42,23 @@ export function RedButton({ plan, about, onBack }: Props) {
       <h1 ref={heading} tabIndex={-1}>
         {chosen ? w.names[chosen] : w.whatIsWrong}
       </h1>
+      <Numbers plan={plan} />
       {foils.length > 0 && <p className="large">{w.about(foils)}</p>}
       {chosen ? <Steps what={chosen} foils={about?.foils ?? []} /> : <Kinds onChoose={start} />}
       <AlarmTimes plan={plan} />
     </main>
+  )
+}
+
+/** The local emergency number, and the salon’s own phone for whoever calls. */
+function Numbers({ plan }: { plan: Plan }) {
+  const w = useWords().chair.emergencies
+  const { emergency, phone } = plan.salon?.contact ?? noContact
+  return (
+    <p className="large">
+      <strong>{emergency ? w.number(emergency) : w.numberUnknown}</strong>
+      {phone && ` ${w.salonPhone(phone)}`}
+    </p>
   )
 }
 

@@ -9,6 +9,7 @@ import { useWords } from "../../session/words"
 import { Chips } from "../fields/Chips"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
+import { ContactFields } from "./ContactFields"
 
 /** Which developers stand on the shelf, what the scale shows, and what the salon asks for its work. Kept in this browser. */
 export function ShelfPanel() {
@@ -18,6 +19,7 @@ export function ShelfPanel() {
     <details>
       <summary>{w.title}</summary>
       <div className="column salon">
+        <ContactFields contact={salon.contact} />
         <Bottles salon={salon} />
         <ScaleStep salon={salon} />
         <div className="pairs">

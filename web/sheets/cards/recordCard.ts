@@ -16,7 +16,7 @@ import type { Block } from "../setting/block"
 import { type Flowing, flow } from "../setting/flow"
 import { bodyMm, headedPages } from "../setting/headedPages"
 import { labelledRow, writingLines, writingMm } from "../setting/labelledRow"
-import { underTitle } from "../setting/paragraph"
+import { paragraph, underTitle } from "../setting/paragraph"
 import { type Press, pressOf } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
 import { beside, stack, sumMm } from "../setting/stack"
@@ -49,7 +49,8 @@ export function recordCard(unchecked: Plan, options: SheetOptions, fonts: Fonts)
   })
   const note = unchecked.note.split("\n").map((line) => row(null, line))
   const blocks: Flowing[] = [
-    ...(plan.consultation ? [{ heightMm: 6.4, items: [letters(said.private, [0, 4], type.strong)] }] : []),
+    ...(plan.consultation ? [paragraph(said.private, width, press, type.strong)] : []),
+    paragraph(said.defers, width, press, type.small),
     ...titled(said.hair, client),
     ...titled(said.mixed, mixed(plan, width, press)),
     ...foilTable(recordFoils(plan), width, press),

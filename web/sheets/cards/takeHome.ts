@@ -1,5 +1,6 @@
 import { homeCare, skinSigns } from "../../../presets/sheets/aftercare"
 import { visitLimits } from "../../../presets/timing/visitLimits"
+import { type Contact, noContact } from "../../core/document/salon"
 import type { Plan } from "../../core/document/schema"
 import { measured } from "../../core/figures/measured"
 import { type DoneToday, doneToday, foilsDone } from "../../core/record/doneToday"
@@ -14,6 +15,7 @@ import type { Block } from "../setting/block"
 import { flow } from "../setting/flow"
 import { bodyMm, headedPages } from "../setting/headedPages"
 import { type Reading, readingBlock, underRule } from "../setting/largePrint"
+import { paragraph } from "../setting/paragraph"
 import { type Press, pressOf } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
 import { beside, spreadGroups } from "../setting/stack"
@@ -21,9 +23,9 @@ import { letters, type } from "../setting/typesetting"
 import { viewDrawing } from "../views/viewBlock"
 import { frameOf } from "../views/viewFrame"
 
-const figureMm = 56
+const figureMm = 46
 const gapMm = 6
-const scale = 0.22
+const scale = 0.175
 
 /** What the client takes home, in large print: no gram, no formula and no health answer is on it. */
 export function takeHome(unchecked: Plan, options: SheetOptions, fonts: Fonts): Page[] {
@@ -31,6 +33,7 @@ export function takeHome(unchecked: Plan, options: SheetOptions, fonts: Fonts): 
   const press = pressOf(options, fonts)
   const { plan } = toPrintablePlan(unchecked, fonts)
   const done = doneToday(unchecked, zone)
+  const contact = unchecked.salon?.contact ?? noContact
   const width = paper.widthMm - 2 * paper.marginMm
   const part = (title: string, readings: readonly Reading[], wide = width) =>
     readingBlock(
@@ -53,16 +56,19 @@ export function takeHome(unchecked: Plan, options: SheetOptions, fonts: Fonts): 
     ),
     part(
       said.skin,
-      skinSigns.map((sign) => ({ text: sign === "breathing" ? said.breathing("") : said.signs[sign] })),
+      skinSigns.map((sign) => ({
+        text: sign === "breathing" ? said.breathing(contact.emergency) : said.signs[sign],
+      })),
     ),
     part(
       said.care,
       homeCare.map((care) => ({ label: said.careWhen[care], text: said.careText[care] })),
     ),
-    part(said.back, returnReadings(returnDates(done.day, done.isToned), press.words)),
+    part(said.back, returnReadings(returnDates(done.day, done.isToned), contact, press.words)),
   ]
+  const defers = underRule(paragraph(said.defers, width, press), width)
   const bodies = flow(
-    blocks.map((block, i) => (i === 0 ? block : underRule(block, width))),
+    [...blocks.map((block, i) => (i === 0 ? block : underRule(block, width))), defers],
     bodyMm(paper),
   )
   const sheet = { plan: { ...plan, date: done.day }, paper, press, about: said.about }
@@ -74,13 +80,17 @@ const doneReadings = ({ lines, isDone }: DoneToday, { sheets, record }: Words): 
   { text: sheets.cards.takeHome.picture },
 ]
 
-function returnReadings({ toner, frame, testBy }: Returns, { sheets }: Words): Reading[] {
+function returnReadings(
+  { toner, frame, testBy }: Returns,
+  { name, phone }: Contact,
+  { sheets }: Words,
+): Reading[] {
   const said = sheets.cards.takeHome
   return [
     ...(toner ? [{ label: said.toner, text: said.days(toner.from, toner.to) }] : []),
     { label: said.frame, text: said.regrowth(frame.from, frame.to) },
     { label: said.test, text: said.testBy(visitLimits.alertTestHours, testBy) },
-    { label: said.questions, text: said.ask("", "") },
+    { label: said.questions, text: said.ask(name, phone) },
   ]
 }
 

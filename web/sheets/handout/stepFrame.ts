@@ -95,10 +95,10 @@ function frameBlock(
   setting: FrameSetting,
 ): Block {
   const { widthMm, mirror, press } = setting
-  const titleLines = wrap(title, widthMm - numberMm, type.heading, press).slice(0, 2)
+  const titleLines = wrap(title, widthMm - numberMm, type.heading, press)
   const top = titleLines.length > 1 ? 4.6 : 7.4
   const head: Block = {
-    heightMm: titleMm,
+    heightMm: titleMm + Math.max(0, titleLines.length - 2) * 4.9,
     items: [
       rule([0, 0], [widthMm, 0], rulePt.medium),
       letters(String(number), [0, 9], stepNumber),

@@ -7,7 +7,7 @@ import { toPrintablePlan } from "../pens/printable"
 import type { Block } from "../setting/block"
 import { cautionBlock } from "../setting/cautions"
 import { bodyMm } from "../setting/headedPages"
-import { heading, headingMm } from "../setting/heading"
+import { alertBlock, heading, headingMm } from "../setting/heading"
 import { pressOf } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
 import { beside, lowered, split, stack, sumMm } from "../setting/stack"
@@ -33,14 +33,16 @@ const fewestRows = 3
 
 /** The placement and formula map as pages: one where all fits, else the views first and the table on pages after. */
 export function placementMap(unchecked: Plan, options: SheetOptions, fonts: Fonts): Page[] {
-  const { paper, mirror, stops } = options
+  const { paper, mirror, stops, alert = "" } = options
   const press = pressOf(options, fonts)
   const { plan, isWhole } = toPrintablePlan(unchecked, fonts)
   const figures = measured(plan)
   const views = chooseViews(plan.sections, figures.head)
   const named = nameSections(views, plan.sections, figures.head)
-  const setting: MapSetting = { plan, figures, paper, press, mirror, named }
-  const cautions = cautionBlock(innerMm(setting), { stops, lettersMissing: !isWhole }, press)
+  const setting: MapSetting = { plan, figures, paper, press, mirror, named, alert: alertBlock(alert) }
+  const { tests } = press.words.sheets.map
+  const fills = [tests.strand, tests.patch]
+  const cautions = cautionBlock(innerMm(setting), { stops, lettersMissing: !isWhole, fills }, press)
   const table = foilTable(figures, innerMm(setting), press)
   const clock = clockChart(plan, innerMm(setting), press)
   const bodies =
@@ -48,10 +50,13 @@ export function placementMap(unchecked: Plan, options: SheetOptions, fonts: Font
     withClock(
       onOnePage(setting, table, cautions, null) ?? onSeveralPages(setting, table, cautions, clock),
       clock,
-      bodyMm(paper),
+      roomMm(setting),
     )
   return bodies.map((body, i) => setPage(body, setting, { number: i + 1, count: bodies.length }))
 }
+
+/** The height below the heading of a page and what it says in its head, mm. */
+const roomMm = ({ paper, alert }: MapSetting) => bodyMm(paper) - alert.heightMm
 
 function setPage({ blocks, foot }: Body, setting: MapSetting, page: { number: number; count: number }): Page {
   const { plan, paper, mirror, press } = setting
@@ -62,7 +67,7 @@ function setPage({ blocks, foot }: Body, setting: MapSetting, page: { number: nu
     paper,
     items: [
       ...heading(plan, { paper, about, press, ...page }),
-      ...moved(stack(blocks).items, paper.marginMm, paper.marginMm + headingMm),
+      ...moved(stack([setting.alert, ...blocks]).items, paper.marginMm, paper.marginMm + headingMm),
       ...moved(foot?.items ?? [], paper.marginMm, footTop),
     ],
   }
@@ -77,7 +82,7 @@ function onOnePage(
   const rows = table.rows(rowMm.least)
   const after = clock ? wholeClock(clock) : []
   const tableMm = sumMm([table.head, ...rows, table.total, ...after])
-  const map = mapOf(setting, rowsOf(setting), bodyMm(setting.paper) - tableMm - cautions.heightMm - 2 * gapMm)
+  const map = mapOf(setting, rowsOf(setting), roomMm(setting) - tableMm - cautions.heightMm - 2 * gapMm)
   if (!map || map.left.length > 0) return null
   return [
     { blocks: [...map.blocks, lowered(table.head, gapMm), ...rows, table.total, ...after], foot: cautions },
@@ -86,13 +91,13 @@ function onOnePage(
 
 function onSeveralPages(setting: MapSetting, table: FoilTable, cautions: Block, clock: Clock | null): Body[] {
   const [front, sides, ...extra] = rowsOf(setting)
-  const highMm = bodyMm(setting.paper) - cautions.heightMm - gapMm
+  const highMm = roomMm(setting) - cautions.heightMm - gapMm
   const map = mapOf(setting, [front, sides], highMm, crowdedScales)
   if (!map) throw new Error(`the paper ${setting.paper.name} is too small for two rows of views`)
   const more = extra.map((row) => lowered(viewRow(row, map.scale, setting), gapMm))
   return [
     { blocks: map.blocks, foot: cautions },
-    ...closeRows(table, [...more, ...map.left], { roomMm: bodyMm(setting.paper), clock }),
+    ...closeRows(table, [...more, ...map.left], { roomMm: roomMm(setting), clock }),
   ]
 }
 

@@ -1,6 +1,7 @@
+import { moved } from "../pens/page"
 import type { Block } from "./block"
 import type { Press } from "./press"
-import { letters, rule, rulePt, type Type, type, wrap } from "./typesetting"
+import { letters, rule, rulePt, type Type, type, widthMm, wrap } from "./typesetting"
 
 /**
  * What a placement map must say. Gloves and eyes: label words required by Regulation (EC)
@@ -8,29 +9,31 @@ import { letters, rule, rulePt, type Type, type, wrap } from "./typesetting"
  * Venereol 2018;145:359. Warmth: Moritz and Henriques 1947. Checks: common practice. Dryness: J Cosmet Sci 2021;72.
  * Its words are `cautions` of the chapter of sheets.
  */
-const ruleToWriteOn = "______________________________"
-
 const topMm = 3.4
 const gutterMm = 6
+const fillMm = 6.4
+const fillGapMm = 3
 const lineMmPerPt = 4.15 / 9.5
 const bullet = "·"
 const indentMm = 2.6
 
 /** `setting` is the type they are set in: small on the map, where every line counts. */
-export type CautionWords = { stops: string; lettersMissing: boolean; setting?: Type }
+export type CautionWords = {
+  stops: string
+  lettersMissing: boolean
+  setting?: Type
+  /** What is filled in by hand under the cautions, before the local rule. */
+  fills?: readonly string[]
+}
 type Line = { text: string; isFirst: boolean; setting: Type }
 
 /** Whether the mix is held, then the cautions, in two columns under a rule. */
 export function cautionBlock(width: number, words: CautionWords, press: Press): Block {
-  const { stops, lettersMissing, setting: body = type.small } = words
+  const { stops, lettersMissing, setting: body = type.small, fills = [] } = words
   const lineMm = body.sizePt * lineMmPerPt
   const columnMm = (width - gutterMm) / 2
   const said = press.words.sheets.cautions
-  const sentences = [
-    ...said.all,
-    `${said.localRule} ${ruleToWriteOn}`,
-    ...(lettersMissing ? [said.missingLetters] : []),
-  ]
+  const sentences = [...said.all, ...(lettersMissing ? [said.missingLetters] : [])]
   const linesOf = (text: string, setting: Type): Line[] =>
     wrap(text, columnMm - indentMm, setting, press).map((part, i) => ({
       text: part,
@@ -48,10 +51,29 @@ export function cautionBlock(width: number, words: CautionWords, press: Press): 
       ]
     }),
   )
+  const bottomMm = topMm + Math.max(...columns.map(({ length }) => length)) * lineMm
+  const toFill = fillLine([...fills, said.localRule], width, body, press)
   return {
-    heightMm: topMm + Math.max(...columns.map(({ length }) => length)) * lineMm,
-    items: [rule([0, 0], [width, 0], rulePt.fine), ...items],
+    heightMm: bottomMm + toFill.heightMm,
+    items: [rule([0, 0], [width, 0], rulePt.fine), ...items, ...moved(toFill.items, 0, bottomMm)],
   }
+}
+
+/** Labels along a line, each with a rule to write on as far as the next. */
+function fillLine(labels: readonly string[], width: number, setting: Type, press: Press): Block {
+  const labelsMm = labels.map((label) => widthMm(label, setting, press) + 2)
+  const ruleMm = (width - labelsMm.reduce((sum, mm) => sum + mm, 0)) / labels.length - fillGapMm
+  let left = 0
+  const items = labels.flatMap((label, i) => {
+    const x = left
+    left += labelsMm[i] + ruleMm + fillGapMm
+    const from = x + labelsMm[i]
+    return [
+      letters(label, [x, fillMm - 1.4], setting),
+      rule([from, fillMm - 1], [from + ruleMm, fillMm - 1], rulePt.hair),
+    ]
+  })
+  return { heightMm: fillMm, items }
 }
 
 /** Sentences in two columns, broken between them where the higher one is lowest. */

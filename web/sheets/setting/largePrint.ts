@@ -7,9 +7,9 @@ import { letters, rule, rulePt, type, wrap } from "./typesetting"
 export type Reading = { label?: string; text: string }
 type Column = { width: number; press: Press }
 
-const headingMm = 10
-const lineMm = 6
-const betweenMm = 1.3
+const headingMm = 9
+const lineMm = 5.8
+const betweenMm = 1.1
 const underMm = 2.6
 const labelMm = 37
 /** From a line's foot up to its base line. */

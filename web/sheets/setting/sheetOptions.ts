@@ -10,6 +10,8 @@ export type SheetOptions = {
   paper: Paper
   mirror: boolean
   stops: string
+  /** What the map says in its head while the plan is not cleared, empty when it is. */
+  alert?: string
   zone: string
   language: Language
   words: Words

@@ -107,7 +107,7 @@ describe("the placement map", () => {
   it("carries cautions, and neither notes nor anything about health", () => {
     const shown = words(lay()).join(" ")
     expect(shown).toContain("Maker’s directions first, then local law")
-    expect(shown).toContain("No heat unless the maker’s directions allow it.")
+    expect(shown).toContain("No heat unless the directions allow it.")
     // The plan is of foils: "No metal" could not be obeyed.
     expect(shown).toContain("No metal bowls or clips.")
     expect(shown).not.toMatch(/No metal\./)

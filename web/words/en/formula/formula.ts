@@ -26,6 +26,7 @@ export const formula = (t: Tools, shared: FoilNames) => ({
     "save-sheet": ({ product }: { product: string }) => `Save the product sheet of ${product}`,
     "remove-sheet": ({ product }: { product: string }) => `Remove the product sheet of ${product}`,
     "change-bottles": "Change the developers in stock",
+    "change-contact": "Change the salon’s contact",
     "change-scale": "Change the scale resolution",
     "change-price": "Change a price",
     "change-developer-price": "Change the price of developer",

@@ -3,7 +3,12 @@ import type { Tools } from "../../tools"
 /** What the salon has in stock, its scale and its prices. */
 export const stock = (t: Tools) => ({
   salon: "Your salon",
-  title: "Your stock, scale and prices",
+  title: "Your salon: phone, stock, scale and prices",
+  contact: {
+    name: "Salon’s name",
+    phone: "Salon’s phone",
+    emergency: "Local emergency number",
+  },
   developers: "Developers in stock",
   otherDeveloper: "or another strength",
   blended:

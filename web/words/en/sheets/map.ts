@@ -8,6 +8,9 @@ export const map = (t: Tools, common: Names) => ({
   about: "Placement and formula map",
   aboutMirror: "Placement and formula map, front as seen in the mirror",
 
+  /** In the head, as large as the numbers of the foils. */
+  alerts: { stop: "NOT CLEARED: DO NOT MIX", notAsked: "NOT CLEARED: health not asked" },
+
   /** To be filled in by hand; the rule to write on is drawn. */
   tests: { strand: "Strand test done:", patch: "Patch test read clear on:" },
 
