@@ -18,7 +18,7 @@ import { type Reading, readingBlock, underRule } from "../setting/largePrint"
 import { paragraph } from "../setting/paragraph"
 import { type Press, pressOf } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
-import { beside, spreadGroups } from "../setting/stack"
+import { beside, lowered, spreadGroups } from "../setting/stack"
 import { letters, type } from "../setting/typesetting"
 import { viewDrawing } from "../views/viewBlock"
 import { frameOf } from "../views/viewFrame"
@@ -66,7 +66,7 @@ export function takeHome(unchecked: Plan, options: SheetOptions, fonts: Fonts): 
     ),
     part(said.back, returnReadings(returnDates(done.day, done.isToned), contact, press.words)),
   ]
-  const defers = underRule(paragraph(said.defers, width, press), width)
+  const defers = underRule(lowered(paragraph(said.defers, width, press), 1.6), width)
   const bodies = flow(
     [...blocks.map((block, i) => (i === 0 ? block : underRule(block, width))), defers],
     bodyMm(paper),
