@@ -1,7 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs"
 import { join } from "node:path"
-import type { SheetName } from "../../web/session/sessionStore"
-import { sheetNames } from "../../web/sheets/sheetKinds"
+import { type SheetName, sheetNames } from "../../presets/sheets/sheetNames"
 import type { TestHost } from "../support/offlineHost"
 import { readPdfText } from "../support/pdfText"
 import { placeInPane } from "../support/screen"

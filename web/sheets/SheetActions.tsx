@@ -38,7 +38,12 @@ export function SheetActions({ name, sheet, plan, fonts }: Props) {
     navigator.share({ files: [new File([bytes], file, { type })] })
   return (
     <div className="actions">
-      <button type="button" className="button strong" disabled={isBusy || isComing} onClick={() => withPdf(save)}>
+      <button
+        type="button"
+        className="button strong"
+        disabled={isBusy || isComing}
+        onClick={() => withPdf(save)}
+      >
         {screen.save}
       </button>
       <button type="button" className="button" onClick={() => window.print()}>

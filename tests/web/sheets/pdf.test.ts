@@ -94,7 +94,7 @@ describe("the placement map as PDF", () => {
   })
 
   it("holds every number and figure as text that can be searched", async () => {
-    const [text] = await readText(await print())
+    const text = (await readText(await print())).join("\n")
     for (const section of framePlan.sections) {
       const { partingMm, productG } = figuresOf(section, framePlan)
       expect(text).toContain(String(Math.round(partingMm)))
@@ -142,7 +142,7 @@ describe("the placement map as PDF", () => {
   })
 
   it("reads line by line from its places on the page, each row of the table whole", async () => {
-    const lines = await readLines(await print(), 1)
+    const lines = await readLines(await print(), 2)
     const row = /^1 right Slice 1 \d+ 2–3\.5 parallel 6 /
     expect(lines.filter((line) => row.test(line))).toHaveLength(1)
   })

@@ -15,10 +15,9 @@ import type { Block } from "../setting/block"
 import { flow } from "../setting/flow"
 import { bodyMm, headedPages } from "../setting/headedPages"
 import { type Reading, readingBlock, underRule } from "../setting/largePrint"
-import { paragraph } from "../setting/paragraph"
 import { type Press, pressOf } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
-import { beside, lowered, spreadGroups } from "../setting/stack"
+import { beside, spreadGroups } from "../setting/stack"
 import { letters, type } from "../setting/typesetting"
 import { viewDrawing } from "../views/viewBlock"
 import { frameOf } from "../views/viewFrame"
@@ -66,9 +65,8 @@ export function takeHome(unchecked: Plan, options: SheetOptions, fonts: Fonts): 
     ),
     part(said.back, returnReadings(returnDates(done.day, done.isToned), contact, press.words)),
   ]
-  const defers = underRule(lowered(paragraph(said.defers, width, press), 1.6), width)
   const bodies = flow(
-    [...blocks.map((block, i) => (i === 0 ? block : underRule(block, width))), defers],
+    blocks.map((block, i) => (i === 0 ? block : underRule(block, width))),
     bodyMm(paper),
   )
   const sheet = { plan: { ...plan, date: done.day }, paper, press, about: said.about }
@@ -91,6 +89,7 @@ function returnReadings(
     { label: said.frame, text: said.regrowth(frame.from, frame.to) },
     { label: said.test, text: said.testBy(visitLimits.alertTestHours, testBy) },
     { label: said.questions, text: said.ask(name, phone) },
+    { label: said.mind, text: said.defers },
   ]
 }
 

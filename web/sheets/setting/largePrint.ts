@@ -7,10 +7,10 @@ import { letters, rule, rulePt, type, wrap } from "./typesetting"
 export type Reading = { label?: string; text: string }
 type Column = { width: number; press: Press }
 
-const headingMm = 9
-const lineMm = 5.8
-const betweenMm = 1.1
-const underMm = 2.6
+const headingMm = 8.6
+const lineMm = 5.7
+const betweenMm = 1
+const underMm = 2
 const labelMm = 37
 /** From a line's foot up to its base line. */
 const descentMm = 1.5
@@ -19,7 +19,7 @@ const descentMm = 1.5
 export function readingBlock(title: string, readings: readonly Reading[], { width, press }: Column): Block {
   const left = readings.some(({ label }) => label !== undefined) ? labelMm : 0
   const block = stack([
-    { heightMm: headingMm, items: [letters(title, [0, 7.2], type.largeHeading)] },
+    { heightMm: headingMm, items: [letters(title, [0, 6.6], type.largeHeading)] },
     ...readings.map((reading) => readingRow(reading, left, { width, press })),
     { heightMm: underMm, items: [] },
   ])

@@ -12,7 +12,7 @@ export const cards = (t: Tools) => ({
     skin: "Watch your skin and scalp today and for three days",
     signs: {
       irritation:
-        "Itching, redness or a rash: rinse with plenty of lukewarm water for 20 minutes, put nothing else on it, and call us. If it does not settle within a day, ask a pharmacist or doctor.",
+        "Itching, redness or a rash: rinse with plenty of lukewarm water for 20 minutes, put nothing else on it, and call us. Not better within a day: ask a pharmacist or doctor.",
       burn: "Blisters, weeping skin or lasting pain: see a doctor the same day. Burns can show later.",
       breathing: "Trouble breathing, or swelling of face, lips, tongue or throat:",
       "take-along": "Take this sheet with you: it names the products and the date.",
@@ -48,8 +48,8 @@ export const cards = (t: Tools) => ({
     questions: "Questions?",
     ask: (salon: string, phone: string) =>
       [salon || "Salon ______________", phone || "phone ______________"].join(", "),
-    defers:
-      "Follow the directions on every product: they come before this sheet. Your salon works by the maker’s directions, local law and licence rules. Keep this sheet.",
+    mind: "Mind",
+    defers: "Follow the directions on every product; they and local rules come before this sheet. Keep it.",
   },
 
   record: {
