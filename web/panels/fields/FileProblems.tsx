@@ -3,10 +3,10 @@ import { useWords } from "../../session/words"
 
 /** Everything that keeps a file from being opened, each with its place in the file. */
 export function FileProblems({ problems }: { problems: readonly Problem[] }) {
-  const words = useWords().problems
+  const { common, problems: words } = useWords()
   return (
     <div className="problems" role="alert">
-      <h3>This was not opened. The plan on the screen is as it was.</h3>
+      <h3>{common.fields.notOpened}</h3>
       <ul>
         {problems.map((problem) => (
           <li key={`${problem.path} ${problem.code}`}>

@@ -66,6 +66,17 @@ export const common = (t: Tools) => {
       undo: "Undo",
       redo: "Redo",
     },
+    fields: {
+      /** What a number may be; `examples` tell how it is written where that is not by decimals. */
+      expected: ({ name, low, high, unit, examples }: Expected) => {
+        const span = `${name}: expected ${low} to ${high} ${unit}`.trimEnd()
+        return examples ? `${span}, typed as ${examples}.` : `${span}.`
+      },
+      notKnown: "Not known",
+      openFile: "Open from a file…",
+      planFile: "Plan file",
+      notOpened: "This was not opened. The plan on the screen is as it was.",
+    },
     answers: { yes: "Yes", no: "No", notSet: "Not set", notAsked: "Not asked" },
 
     sides,
@@ -213,5 +224,7 @@ const workingKinds: Record<WorkingKind, string> = {
   around: "sides and back",
   back: "back",
 }
+
+type Expected = { name: string; low: string; high: string; unit: string; examples: string }
 
 export type CommonWords = ReturnType<typeof common>
