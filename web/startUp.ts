@@ -4,7 +4,9 @@ import { announceRefusal } from "./session/announcements"
 import { startAutosave } from "./session/autosave"
 import { openInto, type PlanStore, planStore } from "./session/planStore"
 import { sessionStore } from "./session/sessionStore"
-import { problemWords, wordsHere } from "./session/words"
+import { problemWords, words, wordsHere } from "./session/words"
+import { retryAside } from "./storage/aside"
+import { emptyBin } from "./storage/bin"
 import { browserShelf } from "./storage/browserShelf"
 import { openLast, type Shelf } from "./storage/shelf"
 import { readSetting } from "./storage/shelfList"
@@ -18,6 +20,7 @@ export async function startUp(store: PlanStore = planStore, shelf: Shelf = brows
   const { present: before, past } = store.getState()
   const isUntouched = () => past.length === 0 && store.getState().present === before
   startAutosave(store, shelf)
+  await retryAside(shelf).catch(() => 0)
   const plan = await firstPlan(shelf)
   if (plan && isUntouched()) {
     openInto(plan, store)
@@ -25,6 +28,7 @@ export async function startUp(store: PlanStore = planStore, shelf: Shelf = brows
   }
   const { keepToScale } = await import("./panels/plans/keepToScale")
   keepToScale(store, shelf)
+  await emptyBin(shelf, Date.now()).catch(() => {})
 }
 
 /** A service that was going on goes on: the chair is the first thing seen after a reload. */
@@ -44,7 +48,7 @@ async function firstPlan(shelf: Shelf): Promise<Plan | null> {
     const last = await openLast(shelf)
     if (last.ok) return last.plan
     await wordsHere()
-    announceRefusal(`The last plan could not be opened: ${problemWords(last.problems[0])}`)
+    announceRefusal(words().plans.lastNotOpened(problemWords(last.problems[0])))
     return null
   } catch {
     // No shelf here, as in some private windows: autosave says so once the example is on the screen.

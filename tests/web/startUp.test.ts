@@ -5,9 +5,10 @@ import { newPlan } from "../../web/core/document/newPlan"
 import { examplePlan } from "../../web/core/file/examplePlan"
 import { createPlanStore, openInto, type PlanStore } from "../../web/session/planStore"
 import { startUp } from "../../web/startUp"
+import { removePlan } from "../../web/storage/bin"
 import { keepPlan, openShelf, type Shelf } from "../../web/storage/shelf"
 import { connect } from "../../web/storage/shelfDatabase"
-import { listPlans, removePlan } from "../../web/storage/shelfList"
+import { listPlans } from "../../web/storage/shelfList"
 
 let databaseName: string
 let shelf: Shelf

@@ -5,7 +5,7 @@ import type { Plan } from "../core/document/schema"
 import { announce, announceRefusal } from "./announcements"
 import { edit, planStore, redo, undo } from "./planStore"
 import { sessionStore } from "./sessionStore"
-import { type Done, doneWords, refusalWords } from "./words"
+import { type Done, doneWords, refusalWords, words } from "./words"
 
 /** Make a change and say so; a refusal is said instead. Selects what the change made. True when it was made. */
 export function commit(label: Done | string, change: Edit, key?: string): boolean {
@@ -36,12 +36,12 @@ function inHand(made: readonly Section[]): readonly Section[] {
 export function undoAloud() {
   const label = undoLabel(planStore.getState())
   undo()
-  if (label) announce(`Undone: ${doneWords(label)}`)
+  if (label) announce(words().plans.undone(doneWords(label)))
 }
 
 /** Make the change again that was taken back last, and say which. */
 export function redoAloud() {
   const label = redoLabel(planStore.getState())
   redo()
-  if (label) announce(`Done again: ${doneWords(label)}`)
+  if (label) announce(words().plans.doneAgain(doneWords(label)))
 }

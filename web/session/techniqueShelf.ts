@@ -4,8 +4,8 @@ import type { NotKept } from "../core/fields/notKept"
 import { openTechnique, saveTechnique } from "../core/file/techniqueFile"
 import { browserShelf } from "../storage/browserShelf"
 import { whyNotKept } from "../storage/notKept"
+import type { TechniqueRecord } from "../storage/records"
 import type { Shelf } from "../storage/shelf"
-import type { TechniqueRecord } from "../storage/shelfDatabase"
 
 /** The techniques of this browser by name, as this window last read them; how many cannot be read; why the last change was not kept. */
 export const techniqueStore = createStore<TechniquesKept>(() => ({ own: [], unreadable: 0, fault: null }))

@@ -18,9 +18,15 @@ const wordsStore = createStore<{ language: Language; loading: Promise<Words>; wo
 
 function load(language: Language): Promise<Words> {
   const loading = loadWords(language)
-  void loading.then((words) => {
-    if (wordsStore.getState().loading === loading) wordsStore.setState({ words })
-  })
+  loading.then(
+    (words) => {
+      if (wordsStore.getState().loading !== loading) return
+      wordsStore.setState({ words })
+      showLanguage(language, words)
+    },
+    // Whoever waits for them hears of it.
+    () => {},
+  )
   return loading
 }
 
@@ -29,6 +35,15 @@ export function words(): Words {
   const { words: here } = wordsStore.getState()
   if (!here) throw new Error("the words of the screen were asked for before they came")
   return here
+}
+
+/** The words of the screen, or null while they are on their way: for whoever must be able to speak without them. */
+export const wordsIfHere = (): Words | null => wordsStore.getState().words
+
+/** Asks again for words that did not come. */
+export function retryWords() {
+  const { language, words: here } = wordsStore.getState()
+  if (!here) wordsStore.setState({ loading: load(language) })
 }
 
 /** Resolves once the words of the screen are here. */
@@ -47,12 +62,18 @@ export async function chooseLanguage(language: Language) {
   const loading = loadWords(language)
   const words = await loading
   wordsStore.setState({ language, loading, words })
-  document.documentElement.lang = language
+  showLanguage(language, words)
   try {
     localStorage.setItem(key, language)
   } catch {
     // It holds until the window closes.
   }
+}
+
+function showLanguage(language: Language, words: Words) {
+  if (typeof document === "undefined") return
+  document.documentElement.lang = language
+  document.title = words.plans.pageTitle
 }
 
 function chosen(): Language | undefined {

@@ -1,5 +1,5 @@
 import { type LiveService, liveServiceOf } from "../core/chair/liveService"
-import type { KeptService } from "./shelfDatabase"
+import type { KeptService } from "./records"
 
 /**
  * What is being written of a chair, noted down at once: a page that goes away in the moment of a tap may take the

@@ -5,6 +5,7 @@ export function whyNotKept(error: unknown, what: KeptThing = "plan"): NotKept {
   const name = error instanceof Error || error instanceof DOMException ? error.name : ""
   if (error instanceof NotKeptError) return error.why
   if (name === "QuotaExceededError") return { code: "full", what }
+  if (name === "BlockedError") return { code: "blocked", what }
   if (name === "VersionError") return { code: "newer-shelf", what }
   if (name === "ReferenceError" || name === "SecurityError") return { code: "private-window", what }
   return { code: "refused-by-browser", what, error: name }

@@ -1,9 +1,10 @@
 import type { Plan } from "../core/document/schema"
 import { openPlan } from "../core/file/planFile"
 import { NotKeptError, whyNotKept } from "./notKept"
+import { isRecord } from "./planRecord"
+import type { KeptService } from "./records"
 import type { Kept, Shelf } from "./shelf"
-import type { Database, KeptService } from "./shelfDatabase"
-import { isRecord } from "./shelfRecords"
+import type { Database } from "./shelfDatabase"
 
 const writing = { durability: "strict" } as const
 
@@ -32,11 +33,12 @@ export async function listRunning({ connection }: Shelf): Promise<KeptService[]>
 
 /** The plans of the shelf at whose chair a service has been recorded; one that cannot be read teaches nothing. */
 export async function listServed({ connection }: Shelf): Promise<Plan[]> {
-  const records = await connection.run((database) => database.getAll("plans"))
+  const entries = await connection.run((database) => database.getAll("entries"))
+  const ids = entries.filter(({ served }) => served).map(({ id }) => id)
+  const records = await connection.run((database) => Promise.all(ids.map((id) => database.get("plans", id))))
   return records.flatMap((record) => {
-    if (!isRecord(record) || !record.text.includes('"service"')) return []
-    const opened = openPlan(record.text, () => [])
-    return opened.ok && opened.plan.service ? [opened.plan] : []
+    const opened = isRecord(record) ? openPlan(record.text, () => []) : null
+    return opened?.ok && opened.plan.service ? [opened.plan] : []
   })
 }
 

@@ -52,7 +52,11 @@ describe("techniques of one's own", () => {
   it("say so when the browser cannot keep them", async () => {
     const broken: Shelf = {
       ...shelf,
-      connection: { run: () => Promise.reject(new DOMException("", "QuotaExceededError")), close() {} },
+      connection: {
+        run: () => Promise.reject(new DOMException("", "QuotaExceededError")),
+        look: async () => [],
+        close() {},
+      },
     }
     expect(await keepTechnique(own, broken)).toBe(false)
     expect(techniqueStore.getState().fault).toEqual({ code: "full", what: "technique" })

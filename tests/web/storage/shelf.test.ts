@@ -2,6 +2,8 @@ import "fake-indexeddb/auto"
 import { openDB } from "idb"
 import { beforeEach, describe, expect, it } from "vitest"
 import { newId } from "../../../web/core/document/newId"
+import { listAside } from "../../../web/storage/aside"
+import { removePlan } from "../../../web/storage/bin"
 import {
   holds,
   keepPlan,
@@ -11,7 +13,7 @@ import {
   type Shelf,
   takeIn,
 } from "../../../web/storage/shelf"
-import { listAside, listPlans, removePlan, renamePlan } from "../../../web/storage/shelfList"
+import { listPlans, renamePlan } from "../../../web/storage/shelfList"
 import { emptyPlan, samplePlan } from "../../support/samples"
 
 const saved = { state: "saved" }
@@ -149,7 +151,7 @@ describe("a connection that was cut", () => {
   })
   it("lets a newer Partline in another tab have the database", async () => {
     await keepPlan(shelf, emptyPlan)
-    const newer = await openDB(name, 4)
+    const newer = await openDB(name, 5)
     newer.close()
     const kept = await keepPlan(shelf, { ...emptyPlan, name: "Old" })
     expect(kept.state === "not-saved" && kept.why).toEqual({ code: "newer-shelf", what: "plan" })

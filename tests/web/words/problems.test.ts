@@ -116,6 +116,9 @@ const refusals: Samples<RefusalCode> = {
 const notKept: Samples<NotKept> = {
   "changed-elsewhere": { code: "changed-elsewhere" },
   "removed-elsewhere": { code: "removed-elsewhere" },
+  "service-running": { code: "service-running" },
+  "keeper-missing": { code: "keeper-missing" },
+  blocked: { code: "blocked", what: "plan" },
   full: { code: "full", what: "technique" },
   "newer-shelf": { code: "newer-shelf", what: "plan" },
   "private-window": { code: "private-window", what: "salon" },

@@ -24,6 +24,7 @@ const trust: Samples<TrustCode> = {
 }
 const cell = { line: 3, column: "hairG", found: "x" }
 const slips: Samples<ListProblem> = {
+  "file-too-large": { code: "file-too-large", mostMb: 5 },
   "header-empty": { code: "header-empty" },
   "header-separator": { code: "header-separator", separator: "tabs" },
   "columns-missing": { code: "columns-missing", columns: ["hairG", "productG"] },

@@ -1,6 +1,6 @@
 import { emergencyNames } from "../../../presets/chair/emergencies"
 import { expected } from "../fields/expected"
-import { choice, id, line, lines, list, mixLetter, number, wholeNumber } from "../fields/fields"
+import { choice, id, line, lines, list, mixLetter, moment, number, wholeNumber } from "../fields/fields"
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
 import {
@@ -20,7 +20,6 @@ import { minute, oneOrTwo, people } from "./timingSchema"
 /** What happened at the chair, as it is written to a file. */
 
 const milliseconds = number(limits.serviceMs)
-const moment = line(letters.moment)
 const ids = list(id, counts.sections, "foils")
 const pair = z.literal([1, 2], { error: oneOrTwo })
 const maybe = <T extends z.ZodMiniType>(schema: T) => z.nullable(schema)

@@ -65,6 +65,15 @@ export const point = z.readonly(
   z.tuple([coordinate, coordinate], { error: pointError }),
 ) as unknown as z.ZodMiniType<SurfacePoint>
 
+const momentError = expected({ code: "moment" })
+const momentForm = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d+)?)?(Z|[+-]\d{2}:\d{2})$/
+
+/** A moment of the clock: ISO 8601 with its offset, on a day that there is. */
+export const moment = z.string({ error: momentError }).check(
+  z.maxLength(40, { error: momentError, abort: true }),
+  z.refine((text) => momentForm.test(text) && !Number.isNaN(Date.parse(text)), { error: momentError }),
+)
+
 /** A list whose length is looked at before anything in it, so that a list of thousands gives one problem. */
 export function list<T>(
   element: z.ZodMiniType<T>,

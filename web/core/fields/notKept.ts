@@ -7,6 +7,12 @@ export type KeptThing = "plan" | "technique" | "salon" | "service"
 export type NotKept =
   | { code: "changed-elsewhere" }
   | { code: "removed-elsewhere" }
+  /** Nothing is deleted whose service is going on. */
+  | { code: "service-running" }
+  /** The part that saves has not been loaded. */
+  | { code: "keeper-missing" }
+  /** Another window holds an older shelf open. */
+  | { code: "blocked"; what: KeptThing }
   | { code: "full"; what: KeptThing }
   | { code: "newer-shelf"; what: KeptThing }
   | { code: "private-window"; what: KeptThing }

@@ -38,12 +38,22 @@ export function openPlan(text: string, check: (plan: Plan) => Problem[] = partin
 
 const refuse = (problems: readonly Problem[]) => ({ ok: false as const, problems: firstProblems(problems) })
 
+/** The text of a plan's file, once it is known that it would be opened again; else the first thing that is wrong with it. */
+export function writePlan(plan: Plan): { ok: true; text: string } | { ok: false; problem: Problem } {
+  const raw = roundNumbers(plan)
+  const parsed = planSchema.safeParse(raw)
+  if (!parsed.success) return { ok: false, problem: problemsOf(parsed.error.issues[0], raw)[0] }
+  const [problem] = [...planRules(parsed.data), ...headProblems(parsed.data)]
+  return problem ? { ok: false, problem } : { ok: true, text: textOf(parsed.data) }
+}
+
 /** The plan with its numbers as a file keeps them. */
 export const roundPlan = (plan: Plan): Plan => planSchema.parse(roundNumbers(plan))
 
 /** The text of a plan's file: fields always in the order of the schema, a point a line, a newline at the end. */
-export const savePlan = (plan: Plan): string =>
-  `${JSON.stringify(roundPlan(plan), null, 1).replace(pairOfNumbers, "[$1, $2]")}\n`
+export const savePlan = (plan: Plan): string => textOf(roundPlan(plan))
+
+const textOf = (plan: Plan) => `${JSON.stringify(plan, null, 1).replace(pairOfNumbers, "[$1, $2]")}\n`
 
 // A raw newline cannot stand inside a JSON string, so this finds points only.
 const pairOfNumbers = /\[\n\s*(-?[\d.e-]+),\n\s*(-?[\d.e-]+)\n\s*\]/g

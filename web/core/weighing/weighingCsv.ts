@@ -8,6 +8,7 @@ export type ReadWeighings =
 
 /** A slip in a list of weighings. Columns, cells and what to write in their place are as in the list. */
 export type ListProblem =
+  | { code: "file-too-large"; mostMb: number }
   | { code: "header-empty" }
   | { code: "header-separator"; separator: "semicolons" | "tabs" }
   | { code: "columns-missing"; columns: readonly string[] }
@@ -30,6 +31,13 @@ const known = [...neededColumns, "foils"] as const
 type Column = (typeof known)[number]
 
 const mostListed = 20
+
+/** A list of weighings is small: nothing of a larger file is read. */
+export const mostListMb = 5
+export const tooLargeList = (): ReadWeighings => ({
+  ok: false,
+  problems: [{ code: "file-too-large", mostMb: mostListMb }],
+})
 
 /** Reads comma separated text: a header, then one weighed foil or bowl a line. */
 export function readWeighings(text: string): ReadWeighings {

@@ -2,9 +2,10 @@ import { followScale } from "../../core/weighing/followScale"
 import { announce } from "../../session/announcements"
 import { edit, type PlanStore } from "../../session/planStore"
 import { readSalon } from "../../session/salonShelf"
+import { type Done, doneWords, wordsHere } from "../../session/words"
 import type { Shelf } from "../../storage/shelf"
 
-const label = "Go by what the scale has taught"
+const label: Done = { chapter: "plans", code: "follow-scale" }
 
 /** Brings each plan that comes to the screen to what the scale has taught by now, as one change that can be undone. */
 export function keepToScale(store: PlanStore, shelf: Shelf) {
@@ -16,8 +17,8 @@ export function keepToScale(store: PlanStore, shelf: Shelf) {
 
 async function keepThis(store: PlanStore, shelf: Shelf) {
   const { id } = store.getState().present
-  const salon = await readSalon(shelf)
+  const [salon] = await Promise.all([readSalon(shelf), wordsHere()])
   const { present } = store.getState()
   const change = present.id === id ? followScale(present, salon) : null
-  if (change && edit(label, change, null, store) === null) announce(label)
+  if (change && edit(label, change, null, store) === null) announce(doneWords(label))
 }

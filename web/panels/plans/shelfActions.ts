@@ -8,9 +8,11 @@ import { isEmptySalon, salonForPlans } from "../../core/weighing/salonOfPlan"
 import { commit } from "../../session/commit"
 import { openInto, type PlanStore, planStore } from "../../session/planStore"
 import { readSalon } from "../../session/salonShelf"
+import { words } from "../../session/words"
+import { removePlan } from "../../storage/bin"
 import { browserShelf } from "../../storage/browserShelf"
 import { type Kept, keepPlan, openKept, type Shelf, takeIn } from "../../storage/shelf"
-import { keepSetting, listPlans, removePlan, renamePlan } from "../../storage/shelfList"
+import { keepSetting, listPlans, renamePlan } from "../../storage/shelfList"
 
 /** What the plan on the screen and the plans on the shelf do to each other. */
 export type Desk = { store: PlanStore; shelf: Shelf }
@@ -59,15 +61,20 @@ export async function duplicate(desk: Desk, id: string): Promise<Kept> {
 }
 
 /** The name with "copy" after it, cut so that it stays a name. */
-export const copyName = (name: string) => {
-  const ending = name.trim() === "" ? "Copy" : " copy"
-  return `${[...name].slice(0, letters.name - ending.length).join("")}${ending}`
+export function copyName(name: string): string {
+  const { copyOf: named } = words().plans.list
+  const letters = [...name]
+  let kept = letters.length
+  while (named(letters.slice(0, kept).join("")).length > most) kept--
+  return named(letters.slice(0, kept).join(""))
 }
+
+const most = letters.name
 
 /** Gives a plan another name: by an edit when it is on the screen, else on the shelf. */
 export async function rename(desk: Desk, id: string, name: string): Promise<Kept> {
   if (desk.store.getState().present.id === id) {
-    commit("Rename the plan", setPlanDetails({ name }))
+    commit({ chapter: "plans", code: "rename" }, setPlanDetails({ name }))
     return { state: "saved" }
   }
   const kept = await renamePlan(desk.shelf, id, name)
@@ -101,4 +108,4 @@ export async function freshPlan({ shelf }: Desk): Promise<Plan> {
 /** Reading and writing another plan made it the last one; the one on the screen is. */
 const keepAsLast = ({ store, shelf }: Desk) => keepSetting(shelf, "lastPlan", store.getState().present.id)
 
-export const planTitle = ({ name }: Pick<Plan, "name">) => name.trim() || "Plan without a name"
+export const planTitle = ({ name }: Pick<Plan, "name">) => name.trim() || words().plans.untitled

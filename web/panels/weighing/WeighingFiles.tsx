@@ -1,7 +1,7 @@
 import { useState } from "react"
 import { newId } from "../../core/document/newId"
 import type { KeptWeighing } from "../../core/weighing/salonRecord"
-import { type ListProblem, readWeighings } from "../../core/weighing/weighingCsv"
+import { type ListProblem, mostListMb, readWeighings, tooLargeList } from "../../core/weighing/weighingCsv"
 import { weighingsFile } from "../../core/weighing/weighingsFile"
 import { nowHere } from "../../session/nowHere"
 import { saveFile } from "../../session/saveFile"
@@ -16,12 +16,12 @@ export function WeighingFiles({ weighings }: { weighings: readonly KeptWeighing[
   const product = usePlan((plan) => plan.mixes[0].product)
   const [problems, setProblems] = useState<readonly ListProblem[]>([])
   const open = async (file: File) => {
-    const read = readWeighings(await file.text())
+    const read = file.size > mostListMb * 1024 * 1024 ? tooLargeList() : readWeighings(await file.text())
     setProblems(read.ok ? [] : read.problems)
     if (!read.ok) return
     const added = read.rows.map(({ line, ...row }) => ({
       ...row,
-      ...fromFile(w.line({ file: file.name.slice(0, 60), line }), product),
+      ...fromFile(w.line({ file: [...file.name].slice(0, 40).join(""), line }), product),
     }))
     await changeSalonHere({ chapter: "weighing", code: "add-list" }, (salon) => ({
       ...salon,

@@ -1,5 +1,5 @@
 import { createStore } from "zustand/vanilla"
-import { saveStatus } from "../autosave"
+import { saveStatus } from "../saveStatus"
 
 /** Whether the browser spares what is kept here when space runs short; "unknown" where it does not say. */
 export type Persistence = "unknown" | "granted" | "refused"

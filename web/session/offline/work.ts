@@ -1,6 +1,6 @@
-import { saveStatus } from "../autosave"
 import { chairStore, isRunning } from "../chair/chairStore"
 import { draftStore } from "../draftStore"
+import { saveStatus } from "../saveStatus"
 import { sessionStore } from "../sessionStore"
 
 /** At the chair, or while a service goes on under another screen: nobody is asked about the app then. */

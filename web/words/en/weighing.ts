@@ -129,6 +129,8 @@ const listProblems = (t: Tools) => {
   const at = ({ line, column }: { line: number; column: string }) => `Line ${t.whole(line)}, ${column}`
   const found = (cell: { found: string }) => (cell.found === "" ? "it is empty" : `found "${cell.found}"`)
   return {
+    "file-too-large": ({ mostMb }) =>
+      `A list of weighings has at most ${t.whole(mostMb)} MB. Is this another file?`,
     "header-empty": `Line 1 is empty: ${columns}.`,
     "header-separator": ({ separator }) =>
       separator === "tabs"

@@ -15,11 +15,14 @@ import {
   rename,
 } from "../../../../web/panels/plans/shelfActions"
 import { createPlanStore, openInto } from "../../../../web/session/planStore"
+import { wordsHere } from "../../../../web/session/words"
 import { keepPlan, openLast, openShelf } from "../../../../web/storage/shelf"
 import { listPlans } from "../../../../web/storage/shelfList"
 
 const named = (name: string): Plan => ({ ...newPlan(new Date()), name })
 const [halo, frame] = [named("Halo"), named("Frame")]
+
+await wordsHere()
 
 let desk: Desk
 beforeEach(async () => {
