@@ -29,6 +29,18 @@ export function noted(planId: string): { rev: string; value: LiveService } | nul
   return value ? { rev: service.rev, value } : null
 }
 
+type Found = { rev: string; value: LiveService }
+
+/** What was noted or what is in the database, whichever the chair got to last: a note may be left of a writing long overtaken. */
+export function laterOf(note: Found | null, kept: Found | null): Found | null {
+  if (!note || !kept) return note ?? kept
+  const [a, b] = [note.value, kept.value]
+  if (a.startedAt !== b.startedAt) return Date.parse(a.startedAt) > Date.parse(b.startedAt) ? note : kept
+  if (a.chair.revision !== b.chair.revision) return a.chair.revision > b.chair.revision ? note : kept
+  if ((a.endedAt === null) !== (b.endedAt === null)) return a.endedAt === null ? kept : note
+  return a.chair.elapsedMs >= b.chair.elapsedMs ? note : kept
+}
+
 function read(planId: string): KeptService | null {
   try {
     return JSON.parse(localStorage.getItem(nameOf(planId)) ?? "null")

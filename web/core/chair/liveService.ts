@@ -6,6 +6,7 @@ import type {
   RecordedToner,
   ServiceRecord,
 } from "../document/serviceRecord"
+import { serviceSchema } from "../document/serviceSchema"
 import { liftRecord1 } from "../file/liftService1"
 import type { TimedPlan } from "../schedule/timedPlan"
 import type { Chair, LogEntry } from "./chair"
@@ -169,7 +170,19 @@ export const chairOfRecord = ({ foils, log }: ServiceRecord) => ({
 /** What a database gave back, where it is a service: a window of another version may have written it. */
 export function liveServiceOf(value: unknown): LiveService | null {
   if (!isLiveService(value)) return null
-  return { ...value, chair: liftRecord1(value.chair) as Chair }
+  const live = { ...value, chair: liftRecord1(value.chair) as Chair }
+  return isSound(live) ? live : null
+}
+
+/** Passes the door that its record passes in a file, and its clock can go on. */
+function isSound(live: LiveService): boolean {
+  try {
+    const { elapsedMs, last, revision } = live.chair
+    const isGoing = [elapsedMs, last.wallMs, last.monotonicMs, revision].every(Number.isFinite)
+    return isGoing && serviceSchema.safeParse(recordOfService(live)).success
+  } catch {
+    return false
+  }
 }
 
 const isLiveService = (value: unknown): value is LiveService =>

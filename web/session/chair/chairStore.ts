@@ -6,7 +6,7 @@ import { newId } from "../../core/document/newId"
 import type { NotKept } from "../../core/fields/notKept"
 import { browserShelf } from "../../storage/browserShelf"
 import { type ChairLock, holdChair } from "../../storage/chairLock"
-import { forget, note, noted } from "../../storage/chairNote"
+import { forget, laterOf, note, noted } from "../../storage/chairNote"
 import { forgetTime, goesOnFrom, noteTime, withNotedTime } from "../../storage/chairTimeNote"
 import { keepService, readService } from "../../storage/shelfServices"
 import { announce, announceRefusal } from "../announcements"
@@ -87,12 +87,12 @@ export async function watchChair(planId: string) {
 async function readKept(planId: string): Promise<LiveService | null> {
   const kept = await readService(browserShelf, planId).catch(() => undefined)
   if (kept) knownRevs.add(kept.rev)
-  const found = noted(planId) ?? kept
-  const live = found && liveServiceOf(found.value)
-  if (!live) return null
+  const value = kept && liveServiceOf(kept.value)
+  const found = laterOf(noted(planId), value ? { rev: kept.rev, value } : null)
+  if (!found) return null
   knownRevs.add(found.rev)
   rev = found.rev
-  return withNotedTime(live, rev)
+  return withNotedTime(found.value, rev)
 }
 
 /** Puts a service on the screen and on the disk in the same tick. */

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest"
 import { createStore } from "zustand/vanilla"
-import type { SaveStatus } from "../../../../web/session/autosave"
+import type { SaveStatus } from "../../../../web/session/saveStatus"
 import {
   askAfterFirstSave,
   askToPersist,
