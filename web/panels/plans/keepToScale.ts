@@ -17,8 +17,10 @@ export function keepToScale(store: PlanStore, shelf: Shelf) {
 
 async function keepThis(store: PlanStore, shelf: Shelf) {
   const { id } = store.getState().present
-  const [salon] = await Promise.all([readSalon(shelf), wordsHere()])
+  const salon = await readSalon(shelf)
   const { present } = store.getState()
   const change = present.id === id ? followScale(present, salon) : null
-  if (change && edit(label, change, null, store) === null) announce(doneWords(label))
+  if (!change || edit(label, change, null, store) !== null) return
+  await wordsHere()
+  announce(doneWords(label))
 }

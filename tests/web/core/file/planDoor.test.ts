@@ -34,12 +34,12 @@ describe("the door of a plan", () => {
   })
 
   it("counts no letters of a text that is far too long: 100 MB of it are refused at once", () => {
-    const start = performance.now()
+    const start = process.cpuUsage()
     const written = writePlan({ ...samplePlan, name: "é".repeat(100_000) })
     expect(!written.ok && written.problem).toMatchObject({ path: "name", code: "line" })
     const opened = openPlan(JSON.stringify({ ...samplePlan, name: "👩‍🦰".repeat(400_000) }))
     expect(opened.ok).toBe(false)
-    expect(performance.now() - start).toBeLessThan(1000)
+    expect(process.cpuUsage(start).user / 1000).toBeLessThan(1000)
   })
 
   it("is asked before a plan is written", () => {
