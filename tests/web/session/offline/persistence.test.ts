@@ -1,12 +1,12 @@
 import { expect, it } from "vitest"
 import { createStore } from "zustand/vanilla"
-import type { SaveStatus } from "../../../../web/session/saveStatus"
 import {
   askAfterFirstSave,
   askToPersist,
   persistenceStore,
   readPersistence,
 } from "../../../../web/session/offline/persistence"
+import type { SaveStatus } from "../../../../web/session/saveStatus"
 
 const storage = (persisted: boolean, persists = persisted) =>
   ({ persisted: async () => persisted, persist: async () => persists }) as StorageManager
