@@ -1,6 +1,6 @@
 import type { RecordFoil } from "../../core/record/recordFoils"
 import { say } from "../../words/say"
-import type { Item } from "../pens/page"
+import { type Item, tagged } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Press } from "../setting/press"
 import { letters, rectangle, rule, rulePt, shorten, strokes, type, wrap } from "../setting/typesetting"
@@ -39,19 +39,22 @@ export function recordRow(foil: RecordFoil, width: number, press: Press): Block 
   const y = 5
   return {
     heightMm: rowMm,
-    items: [
-      letters(String(foil.number), [at.number, y], type.strong, "right"),
-      letters(
-        shorten(press.words.record.foil(foil), at.mix - at.what - 5, type.body, press),
-        [at.what, y],
-        type.body,
-      ),
-      letters(foil.mix, [at.mix, y], type.strong, "center"),
-      ...times(at.on, foil.planned?.onMin, foil.real?.onMin, y),
-      ...times(at.off, foil.planned?.offMin, foil.real?.offMin ?? undefined, y),
-      ...looks.map((line, i) => letters(line, [at.looks, y + i * lineMm], type.body)),
-      rule([0, rowMm], [width, rowMm], rulePt.hair),
-    ],
+    items: tagged(
+      [
+        letters(String(foil.number), [at.number, y], type.strong, "right"),
+        letters(
+          shorten(press.words.record.foil(foil), at.mix - at.what - 5, type.body, press),
+          [at.what, y],
+          type.body,
+        ),
+        letters(foil.mix, [at.mix, y], type.strong, "center"),
+        ...times(at.on, foil.planned?.onMin, foil.real?.onMin, y),
+        ...times(at.off, foil.planned?.offMin, foil.real?.offMin ?? undefined, y),
+        ...looks.map((line, i) => letters(line, [at.looks, y + i * lineMm], type.body)),
+        rule([0, rowMm], [width, rowMm], rulePt.hair),
+      ],
+      "P",
+    ),
   }
 }
 

@@ -1,3 +1,4 @@
+import { isFoil } from "../../../geometry/section/section"
 import { homeCare, skinSigns } from "../../../presets/sheets/aftercare"
 import { visitLimits } from "../../../presets/timing/visitLimits"
 import { type Contact, noContact } from "../../core/document/salon"
@@ -9,7 +10,7 @@ import { pictureOf } from "../../drawing/headDrawing"
 import type { Words } from "../../words/en/words"
 import { say } from "../../words/say"
 import type { Fonts } from "../pens/fontFile"
-import type { Page } from "../pens/page"
+import { type Page, tagged } from "../pens/page"
 import { toPrintable, toPrintablePlan } from "../pens/printable"
 import type { Block } from "../setting/block"
 import { flow } from "../setting/flow"
@@ -108,11 +109,19 @@ function figureOf(whole: Plan, { words }: Press): Block {
     flipped: true,
     widthMm: figureMm,
   })
+  const foils = plan.sections.filter(isFoil).map(({ mapNumber }) => mapNumber)
   const caption = letters(
     words.sheets.cards.takeHome.mirror,
     [figureMm / 2, heightMm + 4],
     type.small,
     "center",
   )
-  return { heightMm: heightMm + 7, items: [drawing, caption] }
+  return {
+    heightMm: heightMm + 7,
+    items: tagged(
+      [drawing, caption],
+      "Figure",
+      words.sheets.pictures.view(words.sheets.views.frontInMirror, foils),
+    ),
+  }
 }

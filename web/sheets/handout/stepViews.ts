@@ -1,10 +1,10 @@
 import type { Head } from "../../../geometry/scalp/head"
-import type { Section } from "../../../geometry/section/section"
+import { isFoil, type Section } from "../../../geometry/section/section"
 import { facing, fixedViews } from "../../../geometry/surface/views"
 import type { Plan } from "../../core/document/schema"
 import { headOf } from "../../core/figures/measured"
 import { type PaperView, pictureOf } from "../../drawing/headDrawing"
-import type { Item } from "../pens/page"
+import { type Item, tagged } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Press } from "../setting/press"
 import { beside } from "../setting/stack"
@@ -54,11 +54,18 @@ function oneView(
   const light = viewDrawing({ ...setting, plan: { ...bareOf(plan), sections: [...before] } })
   return {
     heightMm: heightMm + captionMm,
-    items: [
-      faded(light.drawing),
-      drawing,
-      letters(viewWords(name, flipped, press), [widthMm / 2, heightMm + 4], type.strong, "center"),
-    ],
+    items: tagged(
+      [
+        faded(light.drawing),
+        drawing,
+        letters(viewWords(name, flipped, press), [widthMm / 2, heightMm + 4], type.strong, "center"),
+      ],
+      "Figure",
+      press.words.sheets.pictures.view(
+        viewWords(name, flipped, press),
+        plan.sections.filter(isFoil).map(({ mapNumber }) => mapNumber),
+      ),
+    ),
   }
 }
 

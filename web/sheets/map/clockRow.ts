@@ -3,7 +3,7 @@ import type { FoilTimes } from "../../core/schedule/timing"
 import { mixColors } from "../../drawing/inks"
 import { hatchSlants } from "../../drawing/sectionMarks"
 import type { Words } from "../../words/en/words"
-import type { Item } from "../pens/page"
+import { type Item, tagged } from "../pens/page"
 import type { Block } from "../setting/block"
 import { capMm, letters, rectangle, rule, rulePt, strokes, type, white } from "../setting/typesetting"
 
@@ -40,16 +40,19 @@ export function clockRow(
   const readyTo = Math.min(readyAtMin.high, limitAtMin)
   return {
     heightMm: clockRowMm,
-    items: [
-      ...texts.map((text, i) =>
-        letters(text, [clockColumns[i].rightMm, y], i === 0 ? type.strong : type.body, "right"),
-      ),
-      ...looksAtMin.map((min) => look(at(min))),
-      ...bar(at(onAtMin), at(offAtMin), mix % mixColors.length),
-      ...(readyTo > readyAtMin.low ? readyBox(at(readyAtMin.low), at(readyTo)) : []),
-      rule([at(limitAtMin), 0.5], [at(limitAtMin), clockRowMm - 0.5], 2.4),
-      rule([0, clockRowMm], [width, clockRowMm], rulePt.hair),
-    ],
+    items: tagged(
+      [
+        ...texts.map((text, i) =>
+          letters(text, [clockColumns[i].rightMm, y], i === 0 ? type.strong : type.body, "right"),
+        ),
+        ...looksAtMin.map((min) => look(at(min))),
+        ...bar(at(onAtMin), at(offAtMin), mix % mixColors.length),
+        ...(readyTo > readyAtMin.low ? readyBox(at(readyAtMin.low), at(readyTo)) : []),
+        rule([at(limitAtMin), 0.5], [at(limitAtMin), clockRowMm - 0.5], 2.4),
+        rule([0, clockRowMm], [width, clockRowMm], rulePt.hair),
+      ],
+      "P",
+    ),
   }
 }
 

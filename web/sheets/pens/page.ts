@@ -4,7 +4,17 @@ import type { Pair } from "../../../geometry/surface/frames"
 export type Page = { paper: Paper; items: readonly Item[] }
 /** A laid-out sheet: its pages, and what its file says of itself. */
 export type Sheet = { pages: readonly Page[]; title: string; date: string; language: string }
-export type Item = TextItem | LinesItem | AreaItem | HatchItem | ClippedItem
+export type Item = (TextItem | LinesItem | AreaItem | HatchItem | ClippedItem) & Tagged
+
+/** What items of one thing that is read have in common: they share the very same tag. A figure has words in its place. */
+export type Tag = { role: "H1" | "H2" | "P" | "Figure"; alt?: string }
+type Tagged = { tag?: Tag }
+
+/** Items as one thing that is read, except those that are part of another already. */
+export function tagged<T extends Item>(items: readonly T[], role: Tag["role"], alt?: string): T[] {
+  const tag: Tag = alt ? { role, alt } : { role }
+  return items.map((item) => (item.tag ? item : { ...item, tag }))
+}
 
 export type TextItem = {
   kind: "text"

@@ -1,6 +1,7 @@
 import { jsPDF } from "jspdf"
 import type { Fonts } from "./fontFile"
 import { mmPerPt, type Page, type Path, type Sheet, type Weight } from "./page"
+import { type PdfInternal, tagsOf } from "./pdfTags"
 import type { Pen, PenStyle } from "./pen"
 
 const names: Record<Weight, string> = { regular: "PartlineSans-Regular", semibold: "PartlineSans-SemiBold" }
@@ -25,14 +26,19 @@ export function openPdf({ pages: [{ paper }], title, date, language }: Sheet, fi
   }
   pdf.setLineCap("round")
   pdf.setLineJoin("round")
+  const tags = tagsOf(pdf.internal as unknown as PdfInternal)
   return {
-    pen: pdfPen(pdf),
+    pen: { ...pdfPen(pdf), mark: tags.mark },
     nextPage(page: Page) {
+      tags.close()
       pdf.addPage([page.paper.widthMm, page.paper.heightMm])
       pdf.setLineCap("round")
       pdf.setLineJoin("round")
     },
-    bytes: () => new Uint8Array(pdf.output("arraybuffer")),
+    bytes() {
+      tags.close()
+      return new Uint8Array(pdf.output("arraybuffer"))
+    },
   }
 }
 
@@ -48,7 +54,8 @@ function pdfPen(pdf: jsPDF): Pen {
       trace(pdf, path, true)
       pdf.clip().discardPath()
     },
-    text: (text, [x, y], align) => void pdf.text(text, x, y, { align }),
+    // A space after a line, that it is not read as one word with the next.
+    text: (text, [x, y], align) => void pdf.text(align === "left" ? `${text} ` : text, x, y, { align }),
     save: () => void pdf.saveGraphicsState(),
     restore: () => void pdf.restoreGraphicsState(),
   }

@@ -1,4 +1,4 @@
-import { moved } from "../pens/page"
+import { moved, type Tag } from "../pens/page"
 import type { Block } from "./block"
 import type { Press } from "./press"
 import { letters, rule, rulePt, type Type, type, widthMm, wrap } from "./typesetting"
@@ -25,7 +25,7 @@ export type CautionWords = {
   /** What is filled in by hand under the cautions, before the local rule. */
   fills?: readonly string[]
 }
-type Line = { text: string; isFirst: boolean; setting: Type }
+type Line = { text: string; isFirst: boolean; setting: Type; tag: Tag }
 
 /** Whether the mix is held, then the cautions, in two columns under a rule. */
 export function cautionBlock(width: number, words: CautionWords, press: Press): Block {
@@ -34,20 +34,24 @@ export function cautionBlock(width: number, words: CautionWords, press: Press): 
   const columnMm = (width - gutterMm) / 2
   const said = press.words.sheets.cautions
   const sentences = [...said.all, ...(lettersMissing ? [said.missingLetters] : [])]
-  const linesOf = (text: string, setting: Type): Line[] =>
-    wrap(text, columnMm - indentMm, setting, press).map((part, i) => ({
+  const linesOf = (text: string, setting: Type): Line[] => {
+    // One sentence is one thing that is read, however many lines it takes.
+    const tag: Tag = { role: "P" }
+    return wrap(text, columnMm - indentMm, setting, press).map((part, i) => ({
       text: part,
       isFirst: i === 0,
       setting,
+      tag,
     }))
+  }
   const held = stops ? [linesOf(stops, type.smallStrong)] : []
   const columns = evenColumns([...held, ...sentences.map((sentence) => linesOf(sentence, body))])
   const items = columns.flatMap((lines, column) =>
-    lines.flatMap(({ text, isFirst, setting }, i) => {
+    lines.flatMap(({ text, isFirst, setting, tag }, i) => {
       const [x, y] = [column * (columnMm + gutterMm), topMm + 3.2 + i * lineMm]
       return [
-        ...(isFirst ? [letters(bullet, [x, y], { ...setting, weight: "semibold" })] : []),
-        letters(text, [x + indentMm, y], setting),
+        ...(isFirst ? [{ ...letters(bullet, [x, y], { ...setting, weight: "semibold" }), tag }] : []),
+        { ...letters(text, [x + indentMm, y], setting), tag },
       ]
     }),
   )

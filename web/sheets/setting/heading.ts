@@ -1,6 +1,6 @@
 import type { Plan } from "../../core/document/schema"
 import type { Words } from "../../words/en/words"
-import type { Item, Paper } from "../pens/page"
+import { type Item, type Paper, tagged } from "../pens/page"
 import type { Block } from "./block"
 import type { Press } from "./press"
 import { letters, rule, rulePt, shorten, type Type, type, widthMm, wrap } from "./typesetting"
@@ -39,7 +39,7 @@ export function heading(
   const room = right - left - widthMm(client, type.heading, press) - 8
   const when = plan.date ? said.datedPage(plan.date, number, count) : said.page(number, count)
   return [
-    ...titleItems(titleOf(plan, press.words), left, top + 6.2, room, press),
+    ...tagged(titleItems(titleOf(plan, press.words), left, top + 6.2, room, press), "H1"),
     ...(client ? [letters(client, [right, top + 6.2], type.heading, "right")] : []),
     letters(
       shorten(about, right - left - widthMm(when, type.body, press) - 8, type.body, press),

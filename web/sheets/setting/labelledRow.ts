@@ -1,3 +1,4 @@
+import { tagged } from "../pens/page"
 import type { Block } from "./block"
 import { lineMm } from "./paragraph"
 import type { Press } from "./press"
@@ -19,10 +20,13 @@ export function labelledRow(
   const lines = wrap(text, width - left, type.body, press)
   return {
     heightMm: Math.max(1, lines.length) * lineMm + 0.5,
-    items: [
-      ...(label ? [letters(label, [0, 3.6], type.strong)] : []),
-      ...lines.map((line, i) => letters(line, [left, 3.6 + i * lineMm], type.body)),
-    ],
+    items: tagged(
+      [
+        ...(label ? [letters(label, [0, 3.6], type.strong)] : []),
+        ...lines.map((line, i) => letters(line, [left, 3.6 + i * lineMm], type.body)),
+      ],
+      "P",
+    ),
   }
 }
 

@@ -1,3 +1,4 @@
+import { tagged } from "../pens/page"
 import type { Block } from "./block"
 import type { Press } from "./press"
 import { stack } from "./stack"
@@ -19,7 +20,7 @@ const descentMm = 1.5
 export function readingBlock(title: string, readings: readonly Reading[], { width, press }: Column): Block {
   const left = readings.some(({ label }) => label !== undefined) ? labelMm : 0
   const block = stack([
-    { heightMm: headingMm, items: [letters(title, [0, 6.6], type.largeHeading)] },
+    { heightMm: headingMm, items: tagged([letters(title, [0, 6.6], type.largeHeading)], "H2") },
     ...readings.map((reading) => readingRow(reading, left, { width, press })),
     { heightMm: underMm, items: [] },
   ])
@@ -37,9 +38,12 @@ function readingRow({ label, text }: Reading, left: number, { width, press }: Co
   const lines = wrap(text, width - left, type.large, press)
   return {
     heightMm: lines.length * lineMm + betweenMm,
-    items: [
-      ...(label === undefined ? [] : [letters(label, [0, lineMm - descentMm], type.largeStrong)]),
-      ...lines.map((line, i) => letters(line, [left, (i + 1) * lineMm - descentMm], type.large)),
-    ],
+    items: tagged(
+      [
+        ...(label === undefined ? [] : [letters(label, [0, lineMm - descentMm], type.largeStrong)]),
+        ...lines.map((line, i) => letters(line, [left, (i + 1) * lineMm - descentMm], type.large)),
+      ],
+      "P",
+    ),
   }
 }

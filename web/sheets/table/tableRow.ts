@@ -1,5 +1,5 @@
 import type { Pair } from "../../../geometry/surface/frames"
-import type { Item } from "../pens/page"
+import { type Item, tagged } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Press } from "../setting/press"
 import {
@@ -21,10 +21,13 @@ type Setting = { rowMm: number; width: number; press: Press }
 /** One line of the table, `rowMm` high, with a rule under it. */
 export const rowBlock = (row: TableRow, columns: readonly PlacedColumn[], setting: Setting): Block => ({
   heightMm: setting.rowMm,
-  items: [
-    ...(row.fall ? foilItems(row, row.fall, columns, setting.rowMm) : leftOutItems(row, columns, setting)),
-    rule([0, setting.rowMm], [setting.width, setting.rowMm], rulePt.hair),
-  ],
+  items: tagged(
+    [
+      ...(row.fall ? foilItems(row, row.fall, columns, setting.rowMm) : leftOutItems(row, columns, setting)),
+      rule([0, setting.rowMm], [setting.width, setting.rowMm], rulePt.hair),
+    ],
+    "P",
+  ),
 })
 
 function foilItems({ text }: TableRow, fall: Pair, columns: readonly PlacedColumn[], rowMm: number): Item[] {

@@ -1,5 +1,5 @@
 import type { HeadLine } from "../../../geometry/portrait/headLine"
-import type { Section } from "../../../geometry/section/section"
+import { isFoil, type Section } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import type { Overlap } from "../../core/figures/overlaps"
 import type { PaperView, Picture } from "../../drawing/headDrawing"
@@ -8,7 +8,7 @@ import type { Mark } from "../../drawing/mark"
 import { hairlineMarks, planMarks } from "../../drawing/marks"
 import { overlapMarks } from "../../drawing/overlapMarks"
 import { wornMarks } from "../../drawing/wornMarks"
-import type { Align, Item } from "../pens/page"
+import { type Align, type Item, tagged } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Press } from "../setting/press"
 import { letters, rectangle, type } from "../setting/typesetting"
@@ -54,7 +54,10 @@ export function viewBlock(setting: ViewSetting): Block {
     widthMm,
     press,
   })
-  return { heightMm, items: [drawing, ...labels, ...captions(setting, heightMm)] }
+  const { pictures, views } = press.words.sheets
+  const foils = named.filter(isFoil).map(({ mapNumber }) => mapNumber)
+  const alt = pictures.view(views.captions[setting.name], foils)
+  return { heightMm, items: tagged([drawing, ...labels, ...captions(setting, heightMm)], "Figure", alt) }
 }
 
 type Drawn = Pick<ViewSetting, "plan" | "overlaps" | "picture" | "frame" | "scale" | "flipped" | "widthMm">
