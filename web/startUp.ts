@@ -2,6 +2,7 @@ import { copyOf } from "./core/document/newPlan"
 import type { Plan } from "./core/document/schema"
 import { announceRefusal } from "./session/announcements"
 import { startAutosave } from "./session/autosave"
+import { nowHere } from "./session/nowHere"
 import { openInto, type PlanStore, planStore } from "./session/planStore"
 import { sessionStore } from "./session/sessionStore"
 import { problemWords, words, wordsHere } from "./session/words"
@@ -38,7 +39,7 @@ async function returnToChair({ id }: Plan, shelf: Shelf) {
 }
 
 /** The finished example, loaded only by those who meet it. */
-const example = async () => copyOf((await import("./core/file/examplePlan")).examplePlan())
+const example = async () => copyOf((await import("./core/file/exampleVisit")).exampleVisit(nowHere()))
 
 /** The plan to begin with; null for the empty one that is on the screen already. */
 async function firstPlan(shelf: Shelf): Promise<Plan | null> {

@@ -14,7 +14,7 @@ export function stopsAtPrintTime(
   const { alerts } = sheets.map
   return {
     stops: cautions.onSheet.stops(told),
-    alert: told.stops > 0 ? alerts.stop : !told.isAsked || told.notKnown > 0 ? alerts.notAsked : "",
+    alert: told.state === "stop" ? alerts.stop : told.state === "not-asked" ? alerts.notAsked : "",
     zone: now.zone,
   }
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest"
+import type { NotAsked, NotKnown } from "../../../web/core/cautions/asking/notAsked"
 import { rules } from "../../../web/core/cautions/cautions"
-import type { NotKnown } from "../../../web/core/cautions/notKnown"
+import type { Clearance } from "../../../web/core/cautions/clearance"
 import type { AlertTestFault } from "../../../web/core/cautions/rules/alertTest"
 import type { CautionCode } from "../../../web/core/cautions/rules/cautionCode"
 import { say } from "../../../web/words/say"
@@ -19,10 +20,13 @@ const testFaults: { [C in AlertTestFault["code"]]: Extract<AlertTestFault, { cod
   "read-early": { code: "read-early", product, hours: 48 },
   "out-of-date": { code: "out-of-date", product, lastDay: "2026-06-09" },
   "changed-since": { code: "changed-since", product },
+  "other-visit": { code: "other-visit", product, madeFor: "2026-03-09" },
+  "before-henna": { code: "before-henna", product, tattooOn: "2026-03-09" },
+  "henna-undated": { code: "henna-undated", product },
 }
 const found: { [C in CautionCode["code"]]: Extract<CautionCode, { code: C }> } = {
   "under-age": { code: "under-age", youngestYears: 16 },
-  "past-reaction": { code: "past-reaction" },
+  "past-reaction": { code: "past-reaction", product },
   "breathing-reaction": { code: "breathing-reaction" },
   "scalp-hurt": { code: "scalp-hurt", scalp: "broken" },
   "sensitive-scalp": { code: "sensitive-scalp" },
@@ -33,15 +37,19 @@ const found: { [C in CautionCode["code"]]: Extract<CautionCode, { code: C }> } =
   "scalp-condition": { code: "scalp-condition" },
   chemotherapy: { code: "chemotherapy" },
   asthma: { code: "asthma" },
-  allergy: { code: "allergy" },
-  "ask-about-breathing": { code: "ask-about-breathing" },
+  medicines: { code: "medicines" },
+  "mixer-breathing": { code: "mixer-breathing" },
+  "dye-allergy": { code: "dye-allergy" },
+  "other-allergy": { code: "other-allergy" },
+  "scalp-today": { code: "scalp-today" },
+  "unknown-content": { code: "unknown-content" },
+  extensions: { code: "extensions" },
   "black-henna": { code: "black-henna" },
-  "changed-since-test": { code: "changed-since-test" },
   "hairline-loss": { code: "hairline-loss" },
   eyes: { code: "eyes" },
   "metallic-salts": { code: "metallic-salts" },
   henna: { code: "henna" },
-  "strand-test-failed": { code: "strand-test-failed" },
+  "strand-test-failed": { code: "strand-test-failed", product },
   "over-stretched": { code: "over-stretched" },
   "recent-relaxer": { code: "recent-relaxer" },
   "strand-test-first": { code: "strand-test-first" },
@@ -64,21 +72,33 @@ const found: { [C in CautionCode["code"]]: Extract<CautionCode, { code: C }> } =
   "no-sheet": { code: "no-sheet", mix: "A", product },
   "sheet-silent": { code: "sheet-silent", mix: "A", product, gaps: ["longest-time", "pot-life"] },
 }
-const unknown: { [C in NotKnown["code"]]: Extract<NotKnown, { code: C }> | NotKnown } = {
+const unknown: { [C in NotKnown["code"]]: NotKnown } = {
   "target-level": { code: "target-level" },
   finish: { code: "finish" },
   brightest: { code: "brightest" },
   "root-distance": { code: "root-distance" },
   grey: { code: "grey" },
   upkeep: { code: "upkeep" },
-  age: { code: "age" },
-  scalp: { code: "scalp" },
-  question: { code: "question", question: "asthma" },
   level: { code: "level", parts: null },
-  history: { code: "history", parts: ["roots", "ends"] },
   porosity: { code: "porosity", parts: ["midLengths"] },
+}
+const open: { [C in NotAsked["code"]]: NotAsked } = {
+  age: { code: "age" },
+  scalp: { code: "scalp", before: "2026-03-09" },
+  question: { code: "question", question: "asthma", before: null, isOld: true },
+  "which-allergy": { code: "which-allergy" },
+  "black-henna-date": { code: "black-henna-date" },
+  "changed-since": { code: "changed-since", product },
+  history: { code: "history", parts: ["roots", "ends"] },
   stretch: { code: "stretch", parts: null },
 }
+const told = (state: Clearance["state"]) => ({
+  state,
+  day: "2026-03-09",
+  stops: [1, 2],
+  notAsked: [1],
+  by: { answers: 20, tests: 1, letters: 1, overrides: 2, askedBy: "M." },
+})
 
 const whole = (sentence: string) => {
   expect(sentence.trim()).not.toBe("")
@@ -96,6 +116,16 @@ describe.each(everyLanguage)("in %s", (_, { cautions }) => {
 
   it("names all that is not known", () => {
     for (const thing of Object.values(unknown)) whole(say(cautions.notKnown, thing))
+    for (const thing of Object.values(open)) whole(say(cautions.notAsked, thing))
+  })
+
+  it("tells each state of a plan in words of its own", () => {
+    const { pill, head, sentence } = cautions.clearance
+    for (const tell of [pill, head, sentence]) {
+      const each = (["stop", "not-asked", "cleared"] as const).map((state) => tell(told(state)))
+      each.forEach(whole)
+      expect(new Set(each).size).toBe(3)
+    }
   })
 
   it("names every row, who decides and its source", () => {

@@ -33,6 +33,14 @@ const lines: SamplesOf<RecordLine> = {
     result: { outcome: "reacted", readBy: "", read: { day: "2026-03-08", time: "11:30" } },
   },
   "strand-test": { code: "strand-test", product: "A", outcome: "failed" },
+  letter: { code: "letter", rule: "asthma", from: "Dr A.", dated: "2026-03-01" },
+  withdrawn: {
+    code: "withdrawn",
+    rule: "past-reaction",
+    about: "House toner (invented)",
+    at: { day: "2026-03-09", time: "10:00" },
+    by: "M.",
+  },
   override: { code: "override", rule: "heat", mix: "A", about: null, by: "M.", reason: "short" },
 }
 

@@ -28,7 +28,7 @@ export type Desk = {
 }
 
 /** What a verb answers: the object to print, or sentences that say why not, or both. */
-export type Outcome = { exit: 0 | 1 | 2; object?: object; problems?: readonly string[] }
+export type Outcome = { exit: 0 | 1 | 2 | 3; object?: object; problems?: readonly string[] }
 
 export const done = (object: object): Outcome => ({ exit: 0, object })
 export const refuse = (...problems: readonly string[]): Outcome => ({ exit: 2, problems })

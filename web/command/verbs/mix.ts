@@ -1,6 +1,6 @@
 import { type MixInPlan, mixesOfPlan } from "../../core/bowls/mixesOfPlan"
 import { tonersOfPlan } from "../../core/bowls/toners"
-import { checkPlan } from "../../core/cautions/visitOfPlan"
+import { clearanceOf } from "../../core/cautions/clearance"
 import { newSalon } from "../../core/document/salon"
 import type { Plan } from "../../core/document/schema"
 import type { Part } from "../../core/mixing/blend"
@@ -10,6 +10,7 @@ import { nowHere } from "../../session/nowHere"
 import { say } from "../../words/say"
 import { readPlan } from "../input/openFile"
 import { done, refuse, type Verb } from "../input/verb"
+import { clearanceFields } from "./check"
 
 export const mix: Verb = {
   usage: "FILE",
@@ -27,14 +28,18 @@ export const mix: Verb = {
     if (problems.length > 0) return refuse(...problems)
     const { bottles } = read.plan.salon ?? newSalon()
     const costs = mixes.flatMap(({ made }) => (made ? [made.cost] : []))
-    const { stops } = checkPlan(read.plan, nowHere())
+    const told = clearanceOf(read.plan, nowHere())
     return {
       ...done({
+        ...clearanceFields(told, request.words),
         mixes: mixes.flatMap((planned) => mixOf(planned, bottles)),
         ...toners(read.plan),
         ...(costs.length > 0 && costs.every((cost) => cost !== null) ? { cost: totalOf(costs) } : {}),
       }),
-      problems: stops.map(({ why }) => cautions.held(say(cautions.why, why))),
+      problems: [
+        cautions.clearance.sentence(told),
+        ...told.stops.map(({ why }) => cautions.held(say(cautions.why, why))),
+      ],
     }
   },
 }

@@ -1,4 +1,5 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
+import { clearanceOf } from "../../core/cautions/clearance"
 import type { ArgumentProblem } from "../../core/command/argumentProblem"
 import { productSheets } from "../../core/document/salon"
 import type { Plan } from "../../core/document/schema"
@@ -11,10 +12,12 @@ import type { Service } from "../../core/schedule/scheduleInput"
 import { serviceProblems } from "../../core/schedule/scheduleProblems"
 import { sheetsAssumed } from "../../core/schedule/timedPlan"
 import { planService, type Schedule } from "../../core/schedule/timing"
+import { nowHere } from "../../session/nowHere"
 import type { Words } from "../../words/en/words"
 import { say } from "../../words/say"
 import { readPlan } from "../input/openFile"
 import { done, type Request, refuse, type Verb } from "../input/verb"
+import { clearanceFields } from "./check"
 
 export const timing: Verb = {
   usage:
@@ -33,7 +36,11 @@ export const timing: Verb = {
     const service = serviceOf(read.plan, productSheets(read.plan), choices)
     const problems = serviceProblems(service)
     if (problems.length > 0) return refuse(...problems.map((problem) => say(w.problems, problem)))
-    return { ...done(objectOf(service, planService(service), w)), problems: notesOn(read.plan, choices, w) }
+    const told = clearanceOf(read.plan, nowHere())
+    return {
+      ...done({ ...clearanceFields(told, request.words), ...objectOf(service, planService(service), w) }),
+      problems: [request.words.cautions.clearance.sentence(told), ...notesOn(read.plan, choices, w)],
+    }
   },
 }
 

@@ -1,11 +1,12 @@
-import type { Consultation, Pass } from "../document/consultation"
-import { type NotKnown, notKnown } from "./notKnown"
+import type { Consultation, DoctorLetter, Pass } from "../document/consultation"
+import { type NotAsked, type NotKnown, notAsked, notKnown } from "./asking/notAsked"
 import { clientRules } from "./rules/clientRules"
 import { hairRules } from "./rules/hairRules"
 import { mixRules } from "./rules/mixRules"
 import type { Found, Rule, Visit } from "./rules/rule"
+import { testRules } from "./rules/testRules"
 
-const table = { ...clientRules, ...hairRules, ...mixRules }
+const table = { ...clientRules, ...testRules, ...hairRules, ...mixRules }
 
 /** The name of a row, as a pass and a file know it. */
 export type RuleName = keyof typeof table
@@ -18,22 +19,30 @@ export const rules: readonly NamedRule[] = (Object.keys(table) as RuleName[]).ma
 }))
 
 /** What a rule found, with all that is printed beside it. */
-export type Finding = Found & Omit<NamedRule, "finds"> & { pass: Pass | null }
+export type Finding = Found &
+  Omit<NamedRule, "finds"> & {
+    pass: Pass | null
+    /** The doctor's letter that answers it. */
+    answered: DoctorLetter | null
+  }
 
 /**
- * The stops that hold the mix, and what else must be said. A stop that may be passed, and was, with a written
- * reason and a name, moves to the cautions and keeps its reason.
+ * The stops that hold the mix, and what else must be said. A stop that may be overridden, and was, with a written
+ * reason and a name, or that a doctor's letter answers, moves to the cautions and keeps its reason.
  */
 export function checkVisit(visit: Visit): {
   stops: Finding[]
   cautions: Finding[]
+  notAsked: readonly NotAsked[]
   notKnown: readonly NotKnown[]
 } {
   const findings = rules.flatMap((rule) => findingsOf(rule, visit))
-  const isHolding = ({ severity, pass }: Finding) => severity === "stop" && pass === null
+  const isHolding = ({ severity, pass, answered }: Finding) =>
+    severity === "stop" && pass === null && answered === null
   return {
     stops: findings.filter(isHolding),
     cautions: findings.filter((finding) => !isHolding(finding)),
+    notAsked: notAsked(visit.consultation, visit.days),
     notKnown: notKnown(visit.consultation),
   }
 }
@@ -43,6 +52,7 @@ const findingsOf = ({ finds, ...row }: NamedRule, visit: Visit): Finding[] =>
     ...found,
     ...row,
     pass: row.passable ? passOf(row.rule, found, visit.consultation) : null,
+    answered: row.letter ? letterFor(row.rule, visit) : null,
   }))
 
 const passOf = (rule: RuleName, { mixes, about }: Found, { passes }: Consultation) =>
@@ -53,6 +63,16 @@ const passOf = (rule: RuleName, { mixes, about }: Found, { passes }: Consultatio
       (pass.about === undefined || pass.about === about) &&
       pass.reason.trim() !== "" &&
       pass.by.trim() !== "",
+  ) ?? null
+
+/** A letter counts for the visit it was entered for, and never before its own date. */
+const letterFor = (rule: RuleName, { consultation: { letters }, days }: Visit) =>
+  letters.find(
+    (letter) =>
+      letter.rule === rule &&
+      letter.visit === days.visit &&
+      letter.dated <= days.today &&
+      letter.from.trim() !== "",
   ) ?? null
 
 /** The stops that hold one mix: those of the whole visit, and its own. */

@@ -4,10 +4,12 @@ import { newConsultation } from "../document/consultation"
 import { sheetOf } from "../document/salon"
 import type { Plan } from "../document/schema"
 import { newToning, type TonerChoice } from "../document/toning"
+import { takesAtHairline } from "../figures/hairAtHairline"
+import { headOf } from "../figures/measured"
 import { traitsOf } from "../kinds/kindRecords"
-import { zoneOf } from "../schedule/scheduleFromPlan"
+import type { Now } from "../text/zonedTime"
+import { daysOf } from "./asking/questions"
 import { checkVisit } from "./cautions"
-import type { Now } from "./rules/alertTest"
 import { type PlannedMix, tonerIds, type Visit } from "./rules/rule"
 
 /** A plan as the rules of the visit see it. */
@@ -23,7 +25,7 @@ export function visitOf(plan: Plan, now: Now): Visit {
       ratio,
       heatMin: plan.timing?.heatMin ?? 0,
       near: {
-        hairline: own.some((foil) => zoneOf(foil, plan) === "hairline"),
+        hairline: own.some((foil) => takesAtHairline(foil, headOf(plan))),
         scalp: own.some((foil) => foil.rootDistanceMm < rootDistanceMm.tight.range[0]),
         cushion: own.some((foil) => traitsOf(foil).hasCushion),
       },
@@ -33,6 +35,7 @@ export function visitOf(plan: Plan, now: Now): Visit {
     consultation: plan.consultation ?? newConsultation(),
     mixes: [...mixes, ...tonersPlanned(plan)],
     now,
+    days: daysOf(plan, now),
   }
 }
 

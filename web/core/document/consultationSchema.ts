@@ -6,6 +6,7 @@ import {
   finishTones,
   hairHistories,
   questionNames,
+  scalps,
   strandParts,
   zoneNames,
 } from "./consultation"
@@ -22,6 +23,8 @@ const hairState = z.strictObject({
   stretch: z.nullable(choice(["springs-back", "stays-stretched", "breaks"])),
 })
 
+const answer = z.strictObject({ said: yesNo, on: z.nullable(day), visit: z.nullable(day) })
+
 const alertTest = z.strictObject({
   product: line(letters.name),
   place: line(letters.name),
@@ -30,7 +33,8 @@ const alertTest = z.strictObject({
     z.strictObject({ outcome: choice(["clear", "reacted"]), readBy: line(letters.name), readAt: moment }),
   ),
   validUntil: z.nullable(day),
-  changedSince: z.nullable(yesNo),
+  visit: z.nullable(day),
+  changedSince: z.nullable(z.strictObject({ said: yesNo, on: z.nullable(day) })),
 })
 
 export const consultationSchema = z.strictObject({
@@ -43,8 +47,15 @@ export const consultationSchema = z.strictObject({
   rootMeltMm: z.nullable(number(limits.rootDistanceMm)),
   upkeepWeeks: z.nullable(number(limits.upkeepWeeks)),
   ageYears: z.nullable(number(limits.ageYears)),
-  scalp: z.nullable(choice(["calm", "sensitive", "irritated", "broken"])),
-  answers: z.partialRecord(choice(questionNames), yesNo),
+  askedBy: line(letters.name),
+  scalp: z.nullable(z.strictObject({ seen: choice(scalps), on: z.nullable(day) })),
+  answers: z.partialRecord(choice(questionNames), answer),
+  otherAllergy: z.strictObject({
+    which: line(letters.note),
+    when: line(letters.note),
+    how: line(letters.note),
+  }),
+  blackHennaOn: z.nullable(day),
   alertTests: list(alertTest, counts.tests, "alert-tests"),
   strandTests: list(
     z.strictObject({ product: line(letters.name), outcome: choice(["held", "failed"]) }),
@@ -61,5 +72,29 @@ export const consultationSchema = z.strictObject({
     }),
     counts.passes,
     "overrides",
+  ),
+  letters: list(
+    z.strictObject({ rule: line(letters.name), from: line(letters.name), dated: day, visit: day }),
+    counts.passes,
+    "doctors-letters",
+  ),
+  signatures: list(
+    z.strictObject({
+      by: line(letters.name),
+      at: moment,
+      questions: list(choice(questionNames), counts.questions, "questions"),
+    }),
+    counts.passes,
+    "signatures",
+  ),
+  withdrawn: list(
+    z.strictObject({
+      rule: line(letters.name),
+      about: z.optional(line(letters.note)),
+      at: moment,
+      by: line(letters.name),
+    }),
+    counts.passes,
+    "withdrawn-stops",
   ),
 }) satisfies z.ZodMiniType<Consultation>

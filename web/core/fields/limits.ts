@@ -37,6 +37,10 @@ export type ListedThing =
   | "alert-tests"
   | "strand-tests"
   | "overrides"
+  | "doctors-letters"
+  | "signatures"
+  | "withdrawn-stops"
+  | "questions"
   | "names"
   | "breaks"
   | "rows"
@@ -150,6 +154,7 @@ export const counts = {
   histories: { low: 0, high: 6 },
   tests: { low: 0, high: 40 },
   passes: { low: 0, high: 100 },
+  questions: { low: 0, high: 40 },
   people: { low: 0, high: 2 },
   bowls: { low: 0, high: 100 },
   /** The root melt, the mid-lengths and the hairline. */

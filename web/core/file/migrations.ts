@@ -1,4 +1,5 @@
 import { planVersion } from "../document/planKind"
+import { liftConsultation1 } from "./liftConsultation1"
 import { liftService1 } from "./liftService1"
 
 /** Turns the raw contents of one version into the next. Pure; it may trust nothing but the version. */
@@ -6,7 +7,7 @@ export type Lift = (raw: unknown) => unknown
 
 /** The step from each version to the next, by the version it starts from: parts of a plan one after the other. */
 const lifts: Readonly<Record<number, readonly Lift[]>> = {
-  1: [liftService1],
+  1: [liftService1, liftConsultation1],
 }
 
 export function liftToPresent(raw: unknown, version: number): unknown {

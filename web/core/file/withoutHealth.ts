@@ -1,3 +1,4 @@
+import { type Consultation, newConsultation } from "../document/consultation"
 import type { DoneService, Plan } from "../document/schema"
 
 /** A plan for a colleague: the drawing, the hair and the mixes, without what the client said of health or what went wrong. */
@@ -5,7 +6,7 @@ export function withoutHealth({ consultation, alarms: _, service, earlier, ...pl
   return {
     ...plan,
     ...(consultation && {
-      consultation: { ...consultation, ageYears: null, scalp: null, answers: {}, alertTests: [], passes: [] },
+      consultation: wishesOf(consultation),
     }),
     ...(service && { service: withoutAlarms(service) }),
     ...(earlier && { earlier: earlier.map(withoutAlarms) }),
@@ -15,4 +16,18 @@ export function withoutHealth({ consultation, alarms: _, service, earlier, ...pl
 const withoutAlarms = (service: DoneService): DoneService => ({
   ...service,
   log: service.log.filter(({ tap }) => tap.kind !== "alarm"),
+})
+
+/** Of the hair and the wishes all, of everything else nothing: what is added to a consultation later stays behind too. */
+const wishesOf = (known: Consultation): Consultation => ({
+  ...newConsultation(),
+  hair: known.hair,
+  greyShare: known.greyShare,
+  liftToLevel: known.liftToLevel,
+  finish: known.finish,
+  brightest: known.brightest,
+  rootDistanceMm: known.rootDistanceMm,
+  rootMeltMm: known.rootMeltMm,
+  upkeepWeeks: known.upkeepWeeks,
+  strandTests: known.strandTests,
 })

@@ -1,8 +1,10 @@
+import { isAsked } from "../cautions/asking/questions"
 import {
   type Consultation,
   type FinishTone,
   type Question,
   questionNames,
+  type Scalp,
   type StrandResult,
 } from "../document/consultation"
 import type { Plan } from "../document/schema"
@@ -33,7 +35,7 @@ export type RecordLine =
     }
   | {
       code: "health"
-      scalp: Consultation["scalp"]
+      scalp: Scalp | null
       ageYears: number | null
       yes: readonly Question[]
       no: number
@@ -48,6 +50,9 @@ export type RecordLine =
     }
   | { code: "strand-test"; product: string; outcome: StrandResult["outcome"] }
   | { code: "override"; rule: string; mix: string | null; about: string | null; by: string; reason: string }
+  | { code: "letter"; rule: string; from: string; dated: string }
+  /** What stopped the plan once and was taken back. */
+  | { code: "withdrawn"; rule: string; about: string | null; at: DayTime | null; by: string }
 
 /** The hair, what was asked and wanted, and the tests with their results. */
 export function clientLines(plan: Plan, zone: string): RecordLine[] {
@@ -72,6 +77,14 @@ export function clientLines(plan: Plan, zone: string): RecordLine[] {
       by,
       reason,
     })),
+    ...consultation.letters.map(({ rule, from, dated }) => ({ code: "letter" as const, rule, from, dated })),
+    ...consultation.withdrawn.map(({ rule, about = null, at, by }) => ({
+      code: "withdrawn" as const,
+      rule,
+      about,
+      at: dayTime(at, zone),
+      by,
+    })),
   ]
 }
 
@@ -90,10 +103,19 @@ function wanted({ liftToLevel, finish, upkeepWeeks, greyShare }: Consultation): 
 }
 
 /** Every yes by its question; the rest counted. */
-function health({ scalp, ageYears, answers }: Consultation): RecordLine {
-  const yes = questionNames.filter((name) => answers[name] === "yes")
-  const no = questionNames.filter((name) => answers[name] === "no").length
-  return { code: "health", scalp, ageYears, yes, no, open: questionNames.length - yes.length - no }
+function health(known: Consultation): RecordLine {
+  const { scalp, ageYears, answers } = known
+  const yes = questionNames.filter((name) => answers[name]?.said === "yes")
+  const asked = questionNames.filter((name) => isAsked(name, known))
+  const no = questionNames.filter((name) => answers[name]?.said === "no").length
+  return {
+    code: "health",
+    scalp: scalp?.seen ?? null,
+    ageYears,
+    yes,
+    no,
+    open: asked.length - yes.length - no,
+  }
 }
 
 const patchTest = (

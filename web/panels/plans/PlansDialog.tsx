@@ -1,7 +1,8 @@
 import "./plans.css"
 import { copyOf } from "../../core/document/newPlan"
 import type { Plan } from "../../core/document/schema"
-import { examplePlan } from "../../core/file/examplePlan"
+import { exampleVisit } from "../../core/file/exampleVisit"
+import { nowHere } from "../../session/nowHere"
 import { openInto } from "../../session/planStore"
 import { usePlan } from "../../session/usePlan"
 import { useWords } from "../../session/words"
@@ -60,7 +61,7 @@ function Begin({ shelf, plan, onClose }: BeginProps) {
         <button type="button" className="button strong" onClick={async () => show(await freshPlan(desk))}>
           {w.newPlan}
         </button>
-        <button type="button" className="button" onClick={() => show(copyOf(examplePlan()))}>
+        <button type="button" className="button" onClick={() => show(copyOf(exampleVisit(nowHere())))}>
           {w.fromExample}
         </button>
         <OpenFileButton onOpen={async (file) => (await shelf.openFile(file)) && onClose()} />

@@ -8,6 +8,7 @@ import { latePart } from "../parts/latePart"
 import { listenToUndoKeys } from "./undoKeys"
 
 const keptStatus = latePart(async () => (await import("./KeptStatus")).KeptStatus)
+const clearancePill = latePart(async () => (await import("../clearance/ClearancePill")).ClearancePill)
 const plansDialog = latePart(async () => (await import("./PlansDialog")).PlansDialog)
 const none = {}
 
@@ -32,6 +33,7 @@ export function TopBar() {
         <span>{name}</span>
         <span className="aside">{w.bar.plans}</span>
       </button>
+      <Late part={clearancePill} shape="line" given={none} />
       <ScreenNav />
       <UndoSteps />
       <Late part={keptStatus} shape="line" given={none} />

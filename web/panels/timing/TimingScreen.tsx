@@ -6,6 +6,7 @@ import { sessionStore } from "../../session/sessionStore"
 import { usePlan } from "../../session/usePlan"
 import { useWords } from "../../session/words"
 import { say } from "../../words/say"
+import { ClearanceHead } from "../clearance/ClearanceHead"
 import { AfterFoils } from "./AfterFoils"
 import { AlarmLog } from "./AlarmLog"
 import { ChairLessons } from "./ChairLessons"
@@ -28,6 +29,7 @@ export function TimingScreen() {
   return (
     <main className="page timing">
       <h1 className="unseen">{title}</h1>
+      <ClearanceHead />
       {timed.ok ? (
         <OnTheClock plan={plan} timed={timed} />
       ) : (

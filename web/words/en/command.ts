@@ -67,7 +67,8 @@ export const command = (t: Tools) => ({
       options: {},
     },
     check: {
-      summary: "The stops (do not mix) and the cautions; exit 1 when there is a stop.",
+      summary:
+        "Whether the plan may be mixed, with stops and cautions: exit 1 for a stop, 3 for what was not asked, 0 when cleared.",
       details: [],
       options: {},
     },

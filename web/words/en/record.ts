@@ -28,6 +28,8 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
     "patch-test": "Patch test",
     "strand-test": "Strand test",
     override: "Override",
+    letter: "Doctor’s letter",
+    withdrawn: "Stop taken back",
   } satisfies Record<Exclude<RecordLine["code"], "hair">, string>,
   lines: recordLines(t, client),
 
@@ -120,6 +122,9 @@ const recordLines = (t: Tools, client: ClientWords) => {
     "strand-test": ({ product, outcome }) => `${product}: ${strands[outcome]}`,
     override: ({ rule, mix, about, by, reason }) =>
       `${[stopName(rule), ...(mix ? [`mix ${mix}`] : []), ...(about ? [about] : [])].join(", ")}: overridden by ${by}: ${reason}`,
+    letter: ({ rule, from, dated }) => `${stopName(rule)}: ${from}, ${t.date(dated)}`,
+    withdrawn: ({ rule, about, at, by }) =>
+      `${[stopName(rule), ...(about ? [about] : [])].join(", ")}: changed or removed ${when(at)}, ${by === "" ? "name not given" : `by ${by}`}`,
   } satisfies Sentences<RecordLine>
 }
 

@@ -13,12 +13,18 @@ import { figuresOf } from "../../../../web/core/figures/measured"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { openPlan, savePlan } from "../../../../web/core/file/planFile"
 import { zoneOf } from "../../../../web/core/schedule/scheduleFromPlan"
+import { answersOn } from "../../../support/answers"
 import { done } from "../../../support/samples"
 
 const [, , , toner, rootShade] = houseProducts
 const now = { moment: "2026-03-09T10:00:00Z", zone: "Europe/London" }
 const wished = done(
-  setConsultation({ liftToLevel: 9, finish: "cool", rootMeltMm: 25, answers: { breathingReaction: "no" } }),
+  setConsultation({
+    liftToLevel: 9,
+    finish: "cool",
+    rootMeltMm: 25,
+    answers: answersOn("2026-03-09", { breathingReaction: "no" }),
+  }),
   examplePlan(),
 )
 const toned = done(setToning({ toner: usualChoice(toner), rootShade: usualChoice(rootShade) }), wished)
@@ -85,7 +91,8 @@ describe("what is toned with", () => {
         appliedAt: "2026-03-06T10:00:00Z",
         result: { outcome: "clear", readBy: "J", readAt: "2026-03-08T10:30:00Z" },
         validUntil: null,
-        changedSince: "no",
+        visit: "2026-03-09",
+        changedSince: { said: "no", on: "2026-03-09" },
       }),
     )
     expect(checkPlan(done(setConsultation({ alertTests: tests }), toned), now).stops).toEqual([])

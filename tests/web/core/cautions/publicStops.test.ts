@@ -3,6 +3,7 @@ import { publicStops } from "../../../../web/core/cautions/publicStops"
 import { newConsultation } from "../../../../web/core/document/consultation"
 import { newPlan } from "../../../../web/core/document/newPlan"
 import type { Plan } from "../../../../web/core/document/schema"
+import { answersOn } from "../../../support/answers"
 import { en } from "../../../support/words"
 
 const now = { moment: "2026-03-09T12:00:00Z", zone: "Europe/London" }
@@ -22,16 +23,21 @@ it("names the test that is wanting, and tells no answer and nothing that was see
     appliedAt: "2026-03-06T12:00:00Z",
     result: { outcome: "reacted" as const, readBy: "J", readAt: "2026-03-08T13:00:00Z" },
     validUntil: null,
+    visit: null,
     changedSince: null,
   }
   expect(stopsWords(plan, now)).toBe(
-    "NOT CLEARED: 1 stop. Do not mix. The patch test with House toner (invented) is not cleared.",
+    "NOT CLEARED: DO NOT MIX. 1 stop is open. The patch test with House toner (invented) is not cleared.",
   )
   const held = {
     ...plan,
-    consultation: { ...plan.consultation, alertTests: [reacted], answers: { asthma: "yes" as const } },
+    consultation: {
+      ...plan.consultation,
+      alertTests: [reacted],
+      answers: answersOn("2026-03-09", { asthma: "yes" }),
+    },
   }
   expect(stopsWords(held, now)).toBe(
-    "NOT CLEARED: 3 stops. Do not mix. The patch test with House toner (invented) is not cleared.",
+    "NOT CLEARED: DO NOT MIX. 3 stops are open. The patch test with House toner (invented) is not cleared.",
   )
 })

@@ -4,7 +4,7 @@ import { servedPlan } from "../../../support/servedPlan"
 
 /** A plan as version 1 wrote it: what was said and touched in English words. */
 function version1(note: string, what: string): string {
-  const { service, ...plan } = JSON.parse(savePlan(servedPlan()))
+  const { service, consultation: _, ...plan } = JSON.parse(savePlan(servedPlan()))
   const log = service.log.map((entry: { tap: { kind: string } }) =>
     entry.tap.kind === "alarm" ? { ...entry, note, tap: { kind: "alarm", what } } : entry,
   )

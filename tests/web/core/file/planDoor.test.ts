@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest"
 import { lineProblems } from "../../../../web/core/checks/partingProblems"
+import { newConsultation } from "../../../../web/core/document/consultation"
 import { openPlan, savePlan, writePlan } from "../../../../web/core/file/planFile"
 import { withoutHealth } from "../../../../web/core/file/withoutHealth"
+import { answersOn } from "../../../support/answers"
 import { samplePlan } from "../../../support/samples"
 
 const service = {
@@ -51,20 +53,17 @@ describe("the door of a plan", () => {
 
 describe("a plan for a colleague", () => {
   const consultation = {
-    hair: {},
-    greyShare: null,
+    ...newConsultation(),
     liftToLevel: 8,
-    finish: null,
-    brightest: [],
-    rootDistanceMm: null,
-    rootMeltMm: null,
-    upkeepWeeks: null,
+    askedBy: "Ana",
     ageYears: 34,
-    scalp: "irritated" as const,
-    answers: { asthma: "yes" as const },
-    alertTests: [],
-    strandTests: [],
+    scalp: { seen: "irritated" as const, on: "2026-03-09" },
+    answers: answersOn("2026-03-09", { asthma: "yes", otherAllergy: "yes" }),
+    otherAllergy: { which: "nickel", when: "", how: "" },
+    blackHennaOn: "2019-07-01",
     passes: [{ rule: "asthma", reason: "asked the doctor", by: "Ana" }],
+    letters: [{ rule: "asthma", from: "Dr A.", dated: "2026-03-01", visit: "2026-03-09" }],
+    withdrawn: [{ rule: "past-reaction", at: "2026-03-09T10:00:00Z", by: "Ana" }],
   }
 
   it("holds the drawing and the goal, and nothing the client said of health", () => {
@@ -73,6 +72,17 @@ describe("a plan for a colleague", () => {
     expect(openPlan(text, () => []).ok).toBe(true)
     expect(given.consultation?.liftToLevel).toBe(8)
     expect(given.sections).toBe(samplePlan.sections)
-    for (const secret of ["asthma", "doctor", "irritated", "34,"]) expect(text).not.toContain(secret)
+    for (const secret of [
+      "asthma",
+      "doctor",
+      "irritated",
+      "34,",
+      "nickel",
+      "2019",
+      "Dr A.",
+      "past-reaction",
+      "Ana",
+    ])
+      expect(text).not.toContain(secret)
   })
 })

@@ -33,7 +33,7 @@ describe("the record of a service", () => {
     )
     expect(said).toContain("Wanted: Lift to level 9, finish cool")
     expect(said).toContain(
-      "Health: Scalp sensitive; age not asked; yes: Contact lenses in today?; 1 answered no; 13 not asked",
+      "Health: Scalp sensitive; age not asked; yes: Contact lenses in today?; 1 answered no; 17 not asked",
     )
     expect(said).toContain(
       "Patch test: House toner (invented): applied 6 March 2026, 10:00 (behind the ear); clear, read 8 March 2026, 11:30 by M.",

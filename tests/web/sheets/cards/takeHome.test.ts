@@ -5,6 +5,7 @@ import type { Plan } from "../../../../web/core/document/schema"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { takeHome } from "../../../../web/sheets/cards/takeHome"
 import type { Page } from "../../../../web/sheets/pens/page"
+import { answersOn } from "../../../support/answers"
 import { spanOf, texts } from "../../../support/pageTexts"
 import { servedPlan } from "../../../support/servedPlan"
 import { sheetFonts, sheetOptions } from "../../../support/sheetFonts"
@@ -16,8 +17,8 @@ const example: Plan = {
   toning: { toner: { product: "House toner (invented)", developerVolume: 5, parts: 2 }, rootShade: null },
   consultation: {
     ...newConsultation(),
-    scalp: "sensitive" as const,
-    answers: { asthma: "yes" as const },
+    scalp: { seen: "sensitive" as const, on: "2026-03-09" },
+    answers: answersOn("2026-03-09", { asthma: "yes" }),
   },
 }
 const lay = (plan = example, paper: (typeof papers)[keyof typeof papers] = papers.a4) =>

@@ -1,9 +1,6 @@
 import { visitLimits } from "../../../../presets/timing/visitLimits"
 import type { AlertTest } from "../../document/consultation"
-import { addHoursMs, clockIn, dayIn, hoursBetweenMs, momentMs } from "../../text/zonedTime"
-
-/** When it is and where, for clocks. */
-export type Now = { moment: string; zone: string }
+import { addHoursMs, clockIn, dayIn, hoursBetweenMs, momentMs, type Now } from "../../text/zonedTime"
 
 /** Why an alert test does not let a product be used today. Clocks are of the wall here, "YYYY-MM-DDTHH:MM". */
 export type AlertTestFault = { product: string } & (
@@ -18,7 +15,16 @@ export type AlertTestFault = { product: string } & (
   | { code: "read-early"; hours: number }
   | { code: "out-of-date"; lastDay: string }
   | { code: "changed-since" }
+  | { code: "other-visit"; madeFor: string | null }
+  | { code: "before-henna"; tattooOn: string }
+  | { code: "henna-undated" }
 )
+
+/**
+ * When a test is held against: now, the day of the visit, and the day of the latest black henna tattoo ("unknown" where
+ * there was one and nobody said when; null where there was none).
+ */
+export type TestMoment = { now: Now; visitDay: string; hennaOn: string | null }
 
 const hours = visitLimits.alertTestHours
 
@@ -26,10 +32,10 @@ const hours = visitLimits.alertTestHours
 export function alertTestWanting(
   tests: readonly AlertTest[],
   product: string,
-  now: Now,
+  at: TestMoment,
 ): AlertTestFault | null {
   const own = tests.filter((test) => test.product === product)
-  const wanting = own.map((test) => whyNotCounting(test, now))
+  const wanting = own.map((test) => whyNotCounting(test, at))
   if (wanting.includes(null)) return null
   const putOnMs = own.map(({ appliedAt }) => momentMs(appliedAt) ?? 0)
   return wanting[putOnMs.indexOf(Math.max(...putOnMs))] ?? { code: "no-test", product, hours }
@@ -39,7 +45,8 @@ export function alertTestWanting(
 const wholeHours = (fromMs: number, toMs: number) => Math.floor(hoursBetweenMs(fromMs, toMs))
 
 /** Hours alone clear nobody: the test must have stayed its hours, been read after them, and been read clear. */
-export function whyNotCounting(test: AlertTest, now: Now): AlertTestFault | null {
+export function whyNotCounting(test: AlertTest, at: TestMoment): AlertTestFault | null {
+  const { now } = at
   const nowMs = momentMs(now.moment)
   if (nowMs === null) throw new Error(`now is no moment: ${now.moment}`)
   const { product } = test
@@ -51,7 +58,7 @@ export function whyNotCounting(test: AlertTest, now: Now): AlertTestFault | null
     const hoursOn = wholeHours(appliedMs, nowMs)
     return { code: "too-young", product, hoursOn, hours, readFrom: clockIn(now.zone, dueMs) }
   }
-  return whyReadingNotCounting(test, { nowMs, dueMs }) ?? whyOutOfDate(test, dayIn(now.zone, nowMs))
+  return whyReadingNotCounting(test, { nowMs, dueMs }) ?? whyOutOfDate(test, dayIn(now.zone, nowMs), at)
 }
 
 function whyReadingNotCounting(
@@ -66,10 +73,16 @@ function whyReadingNotCounting(
   return readMs < dueMs ? { code: "read-early", product, hours } : null
 }
 
+/** A test counts for the visit it was made for, longer only where the maker's sheet says so, and never past that day. */
 function whyOutOfDate(
-  { product, validUntil, changedSince }: AlertTest,
+  { product, appliedAt, validUntil, visit, changedSince }: AlertTest,
   today: string,
+  { now, visitDay, hennaOn }: TestMoment,
 ): AlertTestFault | null {
   if (validUntil !== null && validUntil < today) return { code: "out-of-date", product, lastDay: validUntil }
-  return changedSince === "yes" ? { code: "changed-since", product } : null
+  if (validUntil === null && visit !== visitDay) return { code: "other-visit", product, madeFor: visit }
+  if (hennaOn === "unknown") return { code: "henna-undated", product }
+  if (hennaOn !== null && dayIn(now.zone, momentMs(appliedAt) ?? 0) <= hennaOn)
+    return { code: "before-henna", product, tattooOn: hennaOn }
+  return changedSince?.said === "yes" ? { code: "changed-since", product } : null
 }

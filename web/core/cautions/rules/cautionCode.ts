@@ -7,9 +7,13 @@ export type ToneWanting = "toner" | "root-shade"
 /** What the rules find, a code with what its sentence needs. A mix goes by its letter or its toner's id. */
 export type CautionCode =
   | { code: "under-age"; youngestYears: number }
-  | { code: "past-reaction" }
+  /** The product whose patch test reacted; null where the client told of it. */
+  | { code: "past-reaction"; product: string | null }
   | { code: "breathing-reaction" }
+  | { code: "mixer-breathing" }
+  | { code: "dye-allergy" }
   | { code: "scalp-hurt"; scalp: "irritated" | "broken" }
+  | { code: "scalp-today" }
   | { code: "sensitive-scalp" }
   | { code: "face-rash" }
   | { code: "alert-test-wanting"; fault: AlertTestFault }
@@ -18,17 +22,18 @@ export type CautionCode =
   | { code: "scalp-condition" }
   | { code: "chemotherapy" }
   | { code: "asthma" }
-  | { code: "allergy" }
-  | { code: "ask-about-breathing" }
+  | { code: "medicines" }
+  | { code: "other-allergy" }
   | { code: "black-henna" }
-  | { code: "changed-since-test" }
   | { code: "hairline-loss" }
   | { code: "eyes" }
   | { code: "metallic-salts" }
   | { code: "henna" }
-  | { code: "strand-test-failed" }
+  | { code: "strand-test-failed"; product: string }
   | { code: "over-stretched" }
   | { code: "recent-relaxer" }
+  | { code: "unknown-content" }
+  | { code: "extensions" }
   | { code: "strand-test-first" }
   | { code: "overlap" }
   | { code: "porous" }

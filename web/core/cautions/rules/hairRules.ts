@@ -1,37 +1,36 @@
 import { hairStates, hasHistory } from "../../document/consultation"
-import { caution, finalStop, type Rule, stop, when } from "./rule"
+import { caution, type Rule, said, stop, when } from "./rule"
 
 /** What the hair has been through. */
 export const hairRules = {
-  "metallic-salts": finalStop({
-    decides: "colourist",
-    isPublic: false,
-    at: "hair",
+  "metallic-salts": stop({
+    decides: "maker",
+    isPublic: true,
+    field: "history",
     source: "common-practice",
     finds: ({ consultation }) => when(hasHistory(consultation, "metallic-salts"), { code: "metallic-salts" }),
   }),
   henna: stop({
     decides: "colourist",
-    isPublic: false,
-    at: "hair",
+    isPublic: true,
+    field: "history",
     source: "common-practice",
     finds: ({ consultation }) => when(hasHistory(consultation, "henna"), { code: "henna" }),
   }),
-  "strand-test-failed": finalStop({
-    decides: "colourist",
-    isPublic: false,
-    at: "tests",
+  "strand-test-failed": stop({
+    decides: "maker",
+    isPublic: true,
+    field: "strand-tests",
     source: "common-practice",
     finds: ({ consultation: { strandTests } }) =>
-      when(
-        strandTests.some(({ outcome }) => outcome === "failed"),
-        { code: "strand-test-failed" },
-      ),
+      strandTests
+        .filter(({ outcome }) => outcome === "failed")
+        .map(({ product }) => ({ why: { code: "strand-test-failed", product }, about: product })),
   }),
-  "over-stretched": finalStop({
-    decides: "colourist",
-    isPublic: false,
-    at: "hair",
+  "over-stretched": stop({
+    decides: "maker",
+    isPublic: true,
+    field: "stretch",
     source: "common-practice",
     finds: ({ consultation }) =>
       when(
@@ -41,16 +40,29 @@ export const hairRules = {
   }),
   "recent-relaxer": stop({
     decides: "colourist",
-    isPublic: false,
-    at: "ask",
+    isPublic: true,
+    field: "question-recentRelaxer",
     source: "common-practice",
-    finds: ({ consultation: { answers } }) =>
-      when(answers.recentRelaxer === "yes", { code: "recent-relaxer" }),
+    finds: (visit) => when(said(visit, "recentRelaxer"), { code: "recent-relaxer" }),
+  }),
+  "unknown-content": stop({
+    decides: "colourist",
+    isPublic: true,
+    field: "question-homeColour",
+    source: "common-practice",
+    finds: (visit) => when(said(visit, "homeColour"), { code: "unknown-content" }),
+  }),
+  extensions: caution({
+    decides: "colourist",
+    isPublic: true,
+    field: "question-extensions",
+    source: "common-practice",
+    finds: (visit) => when(said(visit, "extensions"), { code: "extensions" }),
   }),
   "strand-test-first": caution({
     decides: "colourist",
-    isPublic: false,
-    at: "tests",
+    isPublic: true,
+    field: "strand-tests",
     source: "common-practice",
     finds: ({ consultation }) =>
       when(
@@ -61,15 +73,15 @@ export const hairRules = {
   }),
   overlap: caution({
     decides: "maker",
-    isPublic: false,
-    at: "hair",
+    isPublic: true,
+    field: "history",
     source: "dye-diffusion",
     finds: ({ consultation }) => when(hasHistory(consultation, "lightened"), { code: "overlap" }),
   }),
   porous: caution({
     decides: "colourist",
-    isPublic: false,
-    at: "hair",
+    isPublic: true,
+    field: "porosity",
     source: "common-practice",
     finds: ({ consultation }) =>
       when(

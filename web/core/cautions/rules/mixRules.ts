@@ -3,16 +3,16 @@ import type { ProductSheet } from "../../../../presets/formula/productSheet"
 import { heatHabits } from "../../../../presets/timing/pace"
 import { isOverLegalLimit, labelPercent, onHeadPercent } from "../../mixing/strength"
 import type { SheetGap } from "./cautionCode"
-import { caution, eachMix, finalStop, type PlannedMix, type Rule, stop } from "./rule"
+import { caution, eachMix, type PlannedMix, type Rule, stop } from "./rule"
 
 const { ceilingVolume, hairlineCeilingVolume } = developerHabits
 
 /** What is to be mixed, held against its sheet and the law. */
 export const mixRules = {
-  "over-legal-limit": finalStop({
+  "over-legal-limit": stop({
     decides: "law",
     isPublic: true,
-    at: "formula",
+    field: "formula",
     source: "legal-strength",
     finds: (visit) =>
       eachMix(visit, ({ id, developerVolume, ratio }) => {
@@ -22,22 +22,25 @@ export const mixRules = {
           : null
       }),
   }),
-  "hairline-strength": finalStop({
+  "hairline-strength": stop({
     decides: "colourist",
     isPublic: true,
-    at: "formula",
+    field: "formula",
     source: "common-practice",
     finds: (visit) =>
-      eachMix(visit, ({ id, developerVolume: volume, near }) =>
-        near.hairline && volume > hairlineCeilingVolume
-          ? { code: "hairline-strength", mix: id, volume, mostVolume: hairlineCeilingVolume }
-          : null,
+      eachMix(
+        visit,
+        ({ id, developerVolume: volume, near }) =>
+          near.hairline && volume > hairlineCeilingVolume
+            ? { code: "hairline-strength", mix: id, volume, mostVolume: hairlineCeilingVolume }
+            : null,
+        productAndStrength,
       ),
   }),
   "strong-developer": stop({
     decides: "colourist",
     isPublic: true,
-    at: "formula",
+    field: "formula",
     source: "common-practice",
     finds: (visit) =>
       eachMix(
@@ -52,14 +55,14 @@ export const mixRules = {
   "developer-not-on-sheet": stop({
     decides: "maker",
     isPublic: true,
-    at: "formula",
+    field: "formula",
     source: "product-sheet",
     finds: (visit) => eachMix(visit, developerOffSheet, productAndStrength),
   }),
   "ratio-not-on-sheet": stop({
     decides: "maker",
     isPublic: true,
-    at: "formula",
+    field: "formula",
     source: "product-sheet",
     finds: (visit) =>
       eachMix(visit, ratioOffSheet, ({ product, ratio }) => `${product}, 1 : ${inRatio(ratio)}`),
@@ -67,7 +70,7 @@ export const mixRules = {
   "off-scalp-product": stop({
     decides: "maker",
     isPublic: true,
-    at: "formula",
+    field: "formula",
     source: "product-sheet",
     finds: (visit) =>
       eachMix(visit, ({ id, sheet, near }) =>
@@ -79,7 +82,7 @@ export const mixRules = {
   heat: stop({
     decides: "maker",
     isPublic: true,
-    at: "timing",
+    field: "timing",
     source: "heat-burns",
     finds: (visit) =>
       eachMix(
@@ -94,7 +97,7 @@ export const mixRules = {
   "heat-place": caution({
     decides: "colourist",
     isPublic: true,
-    at: "timing",
+    field: "timing",
     source: "common-practice",
     finds: (visit) =>
       eachMix(visit, (mix) =>
@@ -106,7 +109,7 @@ export const mixRules = {
   "no-sheet": caution({
     decides: "colourist",
     isPublic: true,
-    at: "formula",
+    field: "formula",
     source: "product-sheet",
     finds: (visit) =>
       eachMix(visit, ({ id, product, sheet }) =>
@@ -116,7 +119,7 @@ export const mixRules = {
   "sheet-silent": caution({
     decides: "maker",
     isPublic: true,
-    at: "formula",
+    field: "formula",
     source: "product-sheet",
     finds: (visit) =>
       eachMix(visit, ({ id, sheet }) => {

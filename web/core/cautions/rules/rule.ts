@@ -1,11 +1,12 @@
 import type { ProductSheet } from "../../../../presets/formula/productSheet"
-import type { Consultation } from "../../document/consultation"
+import type { Consultation, Question } from "../../document/consultation"
 import type { MixRatio } from "../../mixing/strength"
-import type { Now } from "./alertTest"
+import type { Now } from "../../text/zonedTime"
+import type { Days } from "../asking/questions"
 import type { CautionCode } from "./cautionCode"
 
 /** Everything the rules look at: the client, what is to be mixed, and when. */
-export type Visit = { consultation: Consultation; mixes: readonly PlannedMix[]; now: Now }
+export type Visit = { consultation: Consultation; mixes: readonly PlannedMix[]; now: Now; days: Days }
 
 /** A mix as the rules see it. A sheet of null: the product is not on the shelf. */
 export type PlannedMix = {
@@ -16,7 +17,7 @@ export type PlannedMix = {
   developerVolume: number
   ratio: MixRatio
   heatMin: number
-  /** What the sections of this mix come near. */
+  /** What the hair taken for this mix comes near. */
   near: { hairline: boolean; scalp: boolean; cushion: boolean }
 }
 
@@ -32,42 +33,62 @@ export type Source =
   | "label-words-and-trade-body"
   | "legal-strength"
   | "alert-test-hours"
-  | "test-every-time"
   | "trade-body"
   | "eyes"
-  | "persulfates"
   | "persulfates-at-work"
   | "asthma"
   | "dye-diffusion"
   | "heat-burns"
   | "product-sheet"
 
-/** Where on the screens a rule is answered. */
-export type Place = "ask" | "tests" | "hair" | "formula" | "timing"
+/** The field that answers a rule or a thing not asked, by the name it goes by on the screens. */
+export type FieldName =
+  | "age"
+  | "scalp"
+  | `question-${Question}`
+  | "allergy"
+  | "black-henna-date"
+  | "patch-tests"
+  | "strand-tests"
+  | "history"
+  | "stretch"
+  | "porosity"
+  | "formula"
+  | "timing"
 
 /** One row: a stop holds the mix until it is answered, a caution only says. */
 export type Rule = {
   severity: "stop" | "caution"
   decides: Decider
-  /** Whether a written reason may pass it. */
+  /** Whether a reason in writing overrides it: what the colourist decides, and nothing else. */
   passable: boolean
-  /** Whether it may be named on a sheet that hangs where others read it: what tells an illness may not. */
+  /** Whether a doctor's letter with its date answers it. */
+  letter: boolean
+  /** Whether it may be named on a sheet that hangs where others read it: what tells of health may not. */
   isPublic: boolean
-  at: Place
+  field: FieldName
   source: Source
   finds(visit: Visit): readonly Found[]
 }
-/** `about` is what a pass of it holds for: once that is another, it is to be passed again. */
+/** `about` is what an override of it holds for: once that is another, it is to be overridden again. */
 export type Found = { why: CautionCode; mixes?: readonly string[]; about?: string }
 
-type Row = Omit<Rule, "severity" | "passable">
+type Row = Omit<Rule, "severity" | "passable" | "letter">
 
-export const stop = (row: Row): Rule => ({ severity: "stop", passable: true, ...row })
-export const finalStop = (row: Row): Rule => ({ severity: "stop", passable: false, ...row })
-export const caution = (row: Row): Rule => ({ severity: "caution", passable: true, ...row })
+export const stop = (row: Row & { letter?: true }): Rule => ({
+  severity: "stop",
+  passable: row.decides === "colourist",
+  letter: false,
+  ...row,
+})
+export const caution = (row: Row): Rule => ({ severity: "caution", passable: false, letter: false, ...row })
 
 export const when = (isFound: boolean | undefined, why: CautionCode): readonly Found[] =>
   isFound ? [{ why }] : []
+
+/** Whether any of these was answered with yes, on whichever day: a yes holds until it is answered anew. */
+export const said = ({ consultation }: Visit, ...asked: readonly Question[]) =>
+  asked.some((question) => consultation.answers[question]?.said === "yes")
 
 /** A finding for each mix that gives a reason; mixes that give the same one share it. */
 export function eachMix(

@@ -1,18 +1,21 @@
 import { useState } from "react"
+import type { Clearance } from "../../../core/cautions/clearance"
 import type { HairHistory, HairState } from "../../../core/document/consultation"
 import { hairHistories } from "../../../core/document/consultation"
 import { hairRuns } from "../../../core/text/hairRuns"
 import { changeStrand, commonState, type StrandPlace } from "../../../core/text/strandPlaces"
 import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
-import { optionsOf, partOptions, placeOptions } from "./consultationOptions"
+import { labelledOptions } from "../../fields/options"
+import { partOptions, placeOptions } from "./consultationOptions"
 import { LevelChips } from "./LevelChips"
 import type { ClientDone, PartProps } from "./partProps"
+import { StopsHere } from "./StopsHere"
 
 const allOver: StrandPlace = { zone: "all", part: "all" }
 
 /** The hair as it is: all over and root to ends at once, then zone by zone and part by part where it differs. */
-export function HairNow({ known, write }: PartProps) {
+export function HairNow({ known, write, told }: PartProps & { told: Clearance }) {
   const words = useWords()
   const { hair: said } = words.client
   const [place, setPlace] = useState(allOver)
@@ -22,8 +25,7 @@ export function HairNow({ known, write }: PartProps) {
   const set = (label: ClientDone["code"], part: Partial<HairState>) =>
     change(label, (each) => ({ ...each, ...part }))
   return (
-    <section className="hair-now" aria-labelledby="hair-now-title">
-      <h3 id="hair-now-title">{said.title}</h3>
+    <div className="hair-now">
       <div className="place">
         <Choices
           legend={said.where}
@@ -39,29 +41,37 @@ export function HairNow({ known, write }: PartProps) {
         />
       </div>
       <LevelChips legend={said.level} level={state.level} onChange={(level) => set("set-level", { level })} />
-      <HistoryChips history={state.history} onChange={(next) => change("set-history", next)} />
+      <div id="field-history">
+        <HistoryChips history={state.history} onChange={(next) => change("set-history", next)} />
+        <StopsHere told={told} fields={["history"]} />
+      </div>
       <div className="place">
-        <Choices
-          legend={said.porosity}
-          options={optionsOf(said.porosities)}
-          value={state.porosity}
-          onChange={(porosity) => set("set-porosity", { porosity })}
-          onClear={() => set("clear-porosity", { porosity: null })}
-        />
-        <Choices
-          legend={said.stretch}
-          options={optionsOf(said.stretches)}
-          value={state.stretch}
-          onChange={(stretch) => set("set-stretch", { stretch })}
-          onClear={() => set("clear-stretch", { stretch: null })}
-        />
+        <div id="field-porosity">
+          <Choices
+            legend={said.porosity}
+            options={labelledOptions(said.porosities)}
+            value={state.porosity}
+            onChange={(porosity) => set("set-porosity", { porosity })}
+            onClear={() => set("clear-porosity", { porosity: null })}
+          />
+        </div>
+        <div id="field-stretch">
+          <Choices
+            legend={said.stretch}
+            options={labelledOptions(said.stretches)}
+            value={state.stretch}
+            onChange={(stretch) => set("set-stretch", { stretch })}
+            onClear={() => set("clear-stretch", { stretch: null })}
+          />
+          <StopsHere told={told} fields={["stretch"]} />
+        </div>
       </div>
       <div className="written">
         {hairRuns(known.hair).map((zones) => (
           <p key={zones.zones[0]}>{said.line(zones)}</p>
         ))}
       </div>
-    </section>
+    </div>
   )
 }
 

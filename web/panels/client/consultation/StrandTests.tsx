@@ -3,7 +3,7 @@ import { productSheets } from "../../../core/document/salon"
 import { usePlan } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
-import { optionsOf } from "./consultationOptions"
+import { labelledOptions } from "../../fields/options"
 import type { PartProps } from "./partProps"
 
 /** What a strand did in each product that it was tried in: those of the plan at hand, the others folded away. */
@@ -27,7 +27,7 @@ export function StrandTests({ known: { strandTests }, write }: PartProps) {
       <Choices
         key={product}
         legend={product}
-        options={optionsOf(said.outcomes)}
+        options={labelledOptions(said.outcomes)}
         value={strandTests.find((test) => test.product === product)?.outcome ?? null}
         onChange={(outcome) => set(product, outcome)}
         onClear={() => set(product, null)}

@@ -1,22 +1,19 @@
 import { rootDistanceMm } from "../../../../presets/placement/foils"
 import type { Words } from "../../../words/en/words"
+import { labelledOptions } from "../../fields/options"
 
 /** The choices of the consultation in the words of a language. */
 
-/** A choice for each word of a record, in its order. */
-export const optionsOf = <Value extends string>(words: Readonly<Record<Value, string>>) =>
-  (Object.keys(words) as Value[]).map((value) => ({ value, label: words[value] }))
-
 export const yesNoOptions = ({ common: { answers } }: Words) =>
-  optionsOf({ yes: answers.yes, no: answers.no })
-export const zoneOptions = ({ client: { hair } }: Words) => optionsOf(hair.zones)
+  labelledOptions({ yes: answers.yes, no: answers.no })
+export const zoneOptions = ({ client: { hair } }: Words) => labelledOptions(hair.zones)
 export const placeOptions = (words: Words) => [
   { value: "all" as const, label: words.client.hair.allOver },
   ...zoneOptions(words),
 ]
 export const partOptions = ({ client: { hair } }: Words) => [
   { value: "all" as const, label: hair.rootToEnds },
-  ...optionsOf(hair.parts),
+  ...labelledOptions(hair.parts),
 ]
 export const rootOptions = ({ client: { goals } }: Words) =>
   (["tight", "standard", "soft"] as const).map((word) => ({

@@ -17,10 +17,8 @@ export const sources = {
     "Regulation (EC) 1223/2009, Annex III, entry 12(a), as replaced by Regulation (EU) 2019/831",
   "alert-test-hours":
     "National Hair and Beauty Federation (UK): at least 48 hours; FDA, Hair dyes: 2 days, every time",
-  "test-every-time": "FDA, Hair dyes: a test every time",
   "trade-body": "National Hair and Beauty Federation (UK)",
   eyes: "FDA, Hair dyes: keep off brows and lashes; label words on eyes",
-  persulfates: "Cosmetic Ingredient Review, Int J Toxicol 2001;20 Suppl 3:7-21",
   "persulfates-at-work":
     "Cosmetic Ingredient Review, Int J Toxicol 2001;20 Suppl 3:7-21; HSE, COSHH and hairdressers",
   asthma:

@@ -1,11 +1,11 @@
-import type { NotKnown } from "../../../core/cautions/notKnown"
 import type { Decider, Source } from "../../../core/cautions/rules/rule"
 import type { Question, StrandPart } from "../../../core/document/consultation"
-import type { Sentences } from "../../say"
 import type { Tools } from "../../tools"
 import { deciders, sources } from "./authority"
+import { clearanceWords } from "./clearanceWords"
 import { alertTestFaults, clientCautions } from "./clientCautions"
 import { mixCautions } from "./mixCautions"
+import { notAskedWords, notKnownWords } from "./notKnownWords"
 import { publicWords } from "./publicWords"
 import { ruleNames } from "./ruleNames"
 
@@ -22,6 +22,9 @@ export const cautions = (t: Tools, shared: Shared) => {
     done: {
       override: "Override a stop in writing",
       "undo-override": "Undo an override",
+      "add-letter": "Enter a doctor’s letter",
+      "remove-letter": "Remove a doctor’s letter",
+      "ask-aloud": "Answer no to what was asked aloud",
     },
     /** What each row is called, where its sentence would be too long. */
     rules: ruleNames,
@@ -36,19 +39,23 @@ export const cautions = (t: Tools, shared: Shared) => {
       `Whose decision: ${deciders[decides]}. Source: ${sources[source]}.`,
     /** The panel of stops under Formula. */
     panel: {
-      title: (stops: number, notKnown: number) =>
-        stops > 0
-          ? t.count(stops, { one: "Do not mix: # stop", other: "Do not mix: # stops" })
-          : notKnown > 0
-            ? t.count(notKnown, {
-                one: "No stop so far (# thing not asked)",
-                other: "No stop so far (# things not asked)",
-              })
-            : "No stop so far",
       cautions: (count: number) => t.count(count, { one: "# caution", other: "# cautions" }),
       notKnown: (count: number) =>
-        t.count(count, { one: "# thing not asked yet", other: "# things not asked yet" }),
-      final: "This stop cannot be overridden.",
+        t.count(count, { one: "# more thing not known", other: "# more things not known" }),
+      /** The one way out where nothing can be overridden. */
+      ways: {
+        plan: "This stop cannot be overridden. Change the plan, or enter what has changed.",
+        letter: "This stop cannot be overridden. Change the plan, or enter a letter of the client’s doctor.",
+      },
+      letter: "Enter a doctor’s letter",
+      letterFrom: "Doctor or practice",
+      letterDated: "Date of the letter",
+      saveLetter: "Save the letter",
+      letterWanting: "Enter who wrote the letter, and its date: today or earlier.",
+      answered: (from: string, dated: string) => `Letter of ${from}, ${t.date(dated)}.`,
+      removeLetter: "Remove the letter",
+      toAnswer: "Go to the answer",
+      showNotAsked: "What has not been asked",
       override: "Override in writing",
       overrideThis: "Override this stop",
       printed:
@@ -59,10 +66,13 @@ export const cautions = (t: Tools, shared: Shared) => {
       overridden: (by: string, reason: string) => `Overridden by ${by}: ${reason}`,
       undo: "Undo the override",
       doNotMix: "Do not mix. Resolve the stop above first.",
-      chair: "Stop: do not mix. Resolve it under Formula first.",
     },
     /** What nobody has asked or looked at. */
-    notKnown: notKnownWords(t, shared),
+    notKnown: notKnownWords(t, shared.strandParts),
+    /** What can hurt and was not asked. */
+    notAsked: notAskedWords(t, shared),
+    /** Whether the plan may be mixed. */
+    clearance: clearanceWords(t),
     /** Stops as a sheet that others may read tells them. */
     onSheet: publicWords(t, mixName),
   }
@@ -70,27 +80,5 @@ export const cautions = (t: Tools, shared: Shared) => {
 
 /** What the toners go by, beside mixes with a letter. */
 const tonerNames: Readonly<Record<string, string>> = { toner: "the toner", "root-shade": "the root shade" }
-
-function notKnownWords(t: Tools, { strandParts, questions }: Shared) {
-  const hair =
-    (words: string) =>
-    ({ parts }: Extract<NotKnown, { parts: unknown }>) =>
-      parts === null ? words : `${words}: ${t.and(parts.map((part) => strandParts[part]))}`
-  return {
-    "target-level": "Target level",
-    finish: "Finish tone",
-    brightest: "Brightest where",
-    "root-distance": "How close to the root",
-    grey: "How much is grey",
-    upkeep: "How often the client will come back",
-    age: "Age",
-    scalp: "Scalp",
-    question: ({ question }) => questions[question],
-    level: hair("Level now"),
-    history: hair("Hair history"),
-    porosity: hair("Porosity"),
-    stretch: hair("Elasticity, stretched wet"),
-  } satisfies Sentences<NotKnown>
-}
 
 export type CautionsWords = ReturnType<typeof cautions>

@@ -8,14 +8,20 @@ export const clientCautions = (t: Tools) =>
   ({
     "under-age": ({ youngestYears }) =>
       `The client is under ${youngestYears}: no colour and no patch test (label of oxidative dyes; trade guidance for lightener).`,
-    "past-reaction":
-      "The client has reacted before (to colour, a test or black henna). Do not colour. A doctor can test for the cause.",
+    "past-reaction": ({ product }) =>
+      product === null
+        ? "The client has reacted before (to colour or black henna). Do not colour. A doctor can test for the cause."
+        : `The patch test with ${product} reacted. Do not colour. A doctor can test for the cause.`,
     "breathing-reaction":
-      "Lightener has caused wheeze, cough or hives in the client or the colourist. Do not mix it near them; refer to a doctor.",
+      "Lightener has caused wheeze, cough or hives in the client. Do not mix it near them; refer to a doctor.",
+    "mixer-breathing":
+      "Lightener causes cough, wheeze or a rash in the person mixing. Someone else mixes, in another room; refer to a doctor.",
+    "dye-allergy": "Allergic to hair dye, its ingredients or lightener. Do not colour and do not patch test.",
     "scalp-hurt": ({ scalp }) =>
       scalp === "broken"
         ? "The scalp is broken. No service until it has healed."
         : "The scalp is irritated. No service until it has healed.",
+    "scalp-today": "Sunburn, cuts, bites, lice or infection of the scalp. No service until it is clear.",
     "sensitive-scalp": "The scalp is sensitive. The label says not to colour: wait, or ask a doctor.",
     "face-rash": "There is a rash on the face. The label says not to colour: wait, or ask a doctor.",
     "alert-test-wanting": ({ fault }) => say(alertTestFaults(t), fault),
@@ -32,24 +38,26 @@ export const clientCautions = (t: Tools) =>
       "Chemotherapy or radiotherapy, now or recently: check with the client’s doctor first, or decline.",
     asthma:
       "Asthma: a clear patch test says nothing about lightener. Ask the client’s doctor first. Then ventilate, avoid dust, have the inhaler within reach, and stop at the first cough.",
-    allergy:
+    medicines:
+      "Medicine or illness that affects hair, skin, healing or fainting: check with the client’s pharmacist or doctor first, or decline.",
+    "other-allergy":
       "The client has an allergy. Check it against the ingredients of every product and glove. If it is listed, or the cause is unknown, decline.",
-    "ask-about-breathing":
-      "Ask about wheeze, cough or hives with lightener. A clear patch test does not cover them.",
     "black-henna":
       "The client has had a black henna tattoo: it can cause an allergy to hair dye. Only a patch test applied after the tattoo counts.",
-    "changed-since-test":
-      "Ask what has changed since the patch test: illness, medicine, tattoo, new reaction.",
     "hairline-loss": "Hair loss along the hairline. Leave out a band there; avoid tension.",
     eyes: "Contact lenses out before mixing. Keep product well off brows and lashes.",
     "metallic-salts":
       "Metallic salts or compound henna in the hair: with peroxide it can heat up, smoke and break. Do not lighten. Cut it off, or wait until it has grown out.",
     henna:
       "Henna in the hair, contents unknown. Test cut hair in the mix first: heat, bubbles or colour change means do not go on.",
-    "strand-test-failed": "A strand test failed: the hair broke or lost its strength. Do not lighten it.",
+    "strand-test-failed": ({ product }) =>
+      `The strand test with ${product} failed: the hair broke or lost its strength. Do not lighten it.`,
     "over-stretched":
       "The hair stays stretched or breaks when wet. Do not lighten. Trim, treat and test again on another day.",
     "recent-relaxer": "Recent relaxer or perm. Decline, or wait and decide by a strand test.",
+    "unknown-content":
+      "Home colour, or copper from well or pool water: contents unknown. Test cut hair in the mix first: heat, bubbles or colour change means do not go on.",
+    extensions: "Extensions or bonded hair in. Keep lightener off bonds, tape and metal rings.",
     "strand-test-first":
       "Chemically treated hair and no strand test recorded. Test a strand with this mix first.",
     overlap:
@@ -75,6 +83,14 @@ export const alertTestFaults = (t: Tools) =>
       `Patch test with ${product}: read before its ${hours} hours had passed. Look at the skin again.`,
     "out-of-date": ({ product, lastDay }) =>
       `Patch test with ${product}: valid until ${t.date(lastDay)}. Apply a new one.`,
+    "other-visit": ({ product, madeFor }) =>
+      madeFor === null
+        ? `Patch test with ${product}: made for another visit. Apply a new one, or enter how long its maker lets it count.`
+        : `Patch test with ${product}: made for the visit of ${t.date(madeFor)}. Apply a new one, or enter how long its maker lets it count.`,
+    "before-henna": ({ product, tattooOn }) =>
+      `Patch test with ${product}: applied before the black henna tattoo of ${t.date(tattooOn)}. Apply a new one.`,
+    "henna-undated": ({ product }) =>
+      `Patch test with ${product}: enter when the black henna tattoo was made. Only a test applied after it counts.`,
     "changed-since": ({ product }) =>
       `Patch test with ${product}: something has changed since. Apply a new one.`,
   }) satisfies Sentences<AlertTestFault>

@@ -8,30 +8,36 @@ import { ruleNames } from "./ruleNames"
 /** Stops as a sheet tells them that hangs where others read it. */
 export function publicWords(t: Tools, named: (mix: string) => string) {
   const mixes = mixCautions(t, named)
-  const head = ({ stops, isAsked, notKnown, day }: PublicStops) => {
-    if (stops > 0)
-      return t.count(stops, {
-        one: "NOT CLEARED: # stop. Do not mix.",
-        other: "NOT CLEARED: # stops. Do not mix.",
-      })
-    if (!isAsked) return "NOT CHECKED: no consultation recorded."
-    if (notKnown > 0)
-      return t.count(notKnown, {
-        one: "NO STOP FOUND; # question not asked.",
-        other: "NO STOP FOUND; # questions not asked.",
-      })
-    return `Checks done: no stop open on ${t.date(day)}.`
+  /** In type as large as the numbers of the foils. */
+  const head = ({ state, day }: PublicStops) =>
+    state === "stop"
+      ? "NOT CLEARED: DO NOT MIX"
+      : state === "not-asked"
+        ? "NOT CLEARED: health not asked"
+        : `Checks done: no stop open on ${t.date(day)}`
+  const detail = ({ state, stops, notAsked }: PublicStops) => {
+    if (state === "stop") return [t.count(stops, { one: "# stop is open.", other: "# stops are open." })]
+    if (state === "not-asked")
+      return [
+        t.count(notAsked, { one: "# thing has not been asked.", other: "# things have not been asked." }),
+      ]
+    return []
   }
   return {
-    stops: (told: PublicStops) =>
+    head,
+    /** What follows the head. */
+    detail: (told: PublicStops) =>
       [
-        head(told),
+        ...detail(told),
         ...told.mixes.map((why) => say(mixes, why)),
         ...told.tests.map((product) => `The patch test with ${product} is not cleared.`),
         ...told.passes.map(overridden),
       ]
         .join(" ")
         .replaceAll("\n", " "),
+    /** Both in one line. */
+    stops: (told: PublicStops): string =>
+      [`${head(told)}.`, publicWords(t, named).detail(told)].filter((part) => part !== "").join(" "),
   }
 }
 

@@ -21,13 +21,7 @@ export const chair = (t: Tools) => ({
     /** What is to come; the span is two lengths of time. */
     ahead: ({ foils, bowls, span }: { foils: number; bowls: number; span: string }) =>
       `${t.count(foils, { one: "# foil", other: "# foils" })}, ${t.count(bowls, { one: "# bowl", other: "# bowls" })}, ${span} in the chair.`,
-    stopped: "Stop: do not mix. Resolve it under Formula first.",
     begin: "Start the clock",
-    notAsked: (count: number) =>
-      t.count(count, { one: "# thing not asked: ask it now.", other: "# things not asked: ask them now." }),
-    askedAloud: "Asked aloud, no to all",
-    askedBy: "Your name",
-    answer: "Enter the answers",
     clock: "The clock goes on through reload and sleep. Tap each foil as the product first touches the hair.",
     reach: "The maker’s maximum time is the limit. Stay in reach of the client while product is on.",
   },

@@ -1,5 +1,5 @@
 import type { HairlineForm } from "../../../../geometry/scalp/hairlineLandmarks"
-import type { Consultation, FinishTone, StrandResult } from "../../../core/document/consultation"
+import type { FinishTone, Scalp, StrandResult } from "../../../core/document/consultation"
 import type { LookWindow, StrandFault } from "../../../core/lift/strandTest"
 import type { Sentences } from "../../say"
 import type { Tools } from "../../tools"
@@ -17,6 +17,10 @@ export const client = (t: Tools, places: HairPlaces) => {
     /** What undo calls a change of this chapter. */
     done: {
       answer: "Answer a question",
+      "confirm-answers": "Confirm answers of another day",
+      "set-asked-by": "Set who asks",
+      "set-allergy": "Describe the allergy",
+      "set-henna-date": "Set the date of the black henna tattoo",
       "answer-rest": "Answer the rest with no",
       "clear-answer": "Clear an answer",
       "set-age": "Set age",
@@ -61,22 +65,31 @@ export const client = (t: Tools, places: HairPlaces) => {
       initials: "Initials",
       initialsHint: "Initials only: the map hangs where others read it.",
     },
-    consultation: {
-      title: "Consultation",
-      hide: "Hide health answers",
-      show: "Show health answers",
-      aside:
-        "Tap again to clear an answer. Age, scalp and the health questions should be asked before mixing.",
-      allKnown: "All questions answered.",
-      notKnown: (count: number) =>
-        t.count(count, {
-          one: "# question not asked yet (listed under Formula).",
-          other: "# questions not asked yet (listed under Formula).",
-        }),
+    consultation: { hide: "Hide health answers", show: "Show health answers" },
+    /** The parts of the consultation, each with how much of it is known. */
+    steps: {
+      ask: "Ask",
+      hair: "Hair",
+      head: "Head",
+      goal: "What the client wants",
+      count: (done: number, of: number) => `${t.whole(done)} of ${t.whole(of)}`,
     },
     /** Health: age, scalp, questions. */
     ask: {
-      title: "Health",
+      askedBy: "Asked by",
+      alone: "Ask one by one",
+      together: "Ask these too",
+      inherited: (day: string | null) =>
+        day === null
+          ? "Answered on another day: tap the same answer to confirm it."
+          : `Answered on ${t.date(day)}: tap the same answer to confirm it.`,
+      confirm: (count: number) =>
+        t.count(count, {
+          one: "I asked again: # answer is as before",
+          other: "I asked again: # answers are as before",
+        }),
+      allergy: { which: "To what?", when: "Since when?", how: "How does it show?" },
+      hennaOn: "Date of the tattoo",
       age: "Age",
       ageNotKnown: "Age, not asked",
       years: "years",
@@ -86,7 +99,7 @@ export const client = (t: Tools, places: HairPlaces) => {
         sensitive: "Sensitive",
         irritated: "Irritated",
         broken: "Broken",
-      } satisfies Record<NonNullable<Consultation["scalp"]>, string>,
+      } satisfies Record<Scalp, string>,
       rest: (count: number) =>
         t.count(count, {
           one: "I asked all of these: “No” to the remaining one",
@@ -175,7 +188,7 @@ export const client = (t: Tools, places: HairPlaces) => {
       readBy: "Read by",
       readOn: "Read on",
       changed: "Anything changed since?",
-      validUntil: "Valid until",
+      validUntil: "Valid until (from the maker’s sheet)",
       remove: "Remove",
     },
     strandTests: {

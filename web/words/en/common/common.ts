@@ -67,6 +67,8 @@ export const common = (t: Tools) => {
       redo: "Redo",
     },
     fields: {
+      /** Takes back what a field holds. */
+      clear: (field: string) => `Clear: ${field}`,
       /** What a number may be; `examples` tell how it is written where that is not by decimals. */
       expected: ({ name, low, high, unit, examples }: Expected) => {
         const span = `${name}: expected ${low} to ${high} ${unit}`.trimEnd()

@@ -16,11 +16,17 @@ const made = (change: Partial<AlertTest> = {}): AlertTest => ({
   appliedAt: at("2026-06-01T10:00"),
   result: clear("2026-06-03T10:00"),
   validUntil: "2026-07-01",
-  changedSince: "no",
+  visit: null,
+  changedSince: { said: "no", on: null },
   ...change,
 })
+const held = (clock: string, hennaOn: string | null = null) => ({
+  now: { moment: at(clock), zone },
+  visitDay: clock.slice(0, 10),
+  hennaOn,
+})
 const wanting = (clock: string, ...tests: AlertTest[]) => {
-  const fault = alertTestWanting(tests, "Toner", { moment: at(clock), zone })
+  const fault = alertTestWanting(tests, "Toner", held(clock))
   return fault && say(en.cautions.testFaults, fault)
 }
 
@@ -64,6 +70,7 @@ describe("clocks that change", () => {
       appliedAt: at("2026-10-24T10:00"),
       result: clear("2026-10-26T09:00"),
       validUntil: null,
+      visit: "2026-10-26",
     })
     expect(wanting("2026-10-26T08:59", autumn)).not.toBeNull()
     expect(wanting("2026-10-26T09:00", autumn)).toBeNull()
@@ -91,7 +98,7 @@ describe("what else does not count", () => {
     [{ result: { outcome: "clear", readBy: " ", readAt: at("2026-06-03T10:00") } }, /by whom/],
     [{ result: clear("2026-06-12T10:00") }, /reading date is in the future/],
     [{ validUntil: "2026-06-09" }, /valid until 9 June 2026\. Apply a new one/],
-    [{ changedSince: "yes" }, /something has changed since/],
+    [{ changedSince: { said: "yes", on: null } }, /something has changed since/],
   ])("%#", (change, words) => {
     expect(wanting("2026-06-10T10:00", made(change))).toMatch(words)
   })
@@ -106,5 +113,38 @@ describe("what else does not count", () => {
     const fresh = made({ appliedAt: at("2026-06-10T09:00"), result: null })
     expect(wanting("2026-06-10T10:00", made(), fresh)).toBeNull()
     expect(wanting("2026-06-10T10:00", made({ result: null }), fresh)).toMatch(/for 1 of 48/)
+  })
+})
+
+describe("a test counts for the visit it was made for", () => {
+  const forVisit = made({ validUntil: null, visit: "2026-06-03" })
+
+  test("and for no other: one read years ago clears nobody today", () => {
+    expect(wanting("2026-06-03T10:00", forVisit)).toBeNull()
+    expect(wanting("2026-06-10T10:00", forVisit)).toMatch(/made for the visit of 3 June 2026/)
+    expect(wanting("2029-06-03T10:00", forVisit)).toMatch(/made for the visit of 3 June 2026/)
+    expect(wanting("2026-06-03T10:00", { ...forVisit, visit: null })).toMatch(/made for another visit/)
+  })
+
+  test("longer where its maker’s sheet says so, and never past that day", () => {
+    expect(wanting("2026-06-10T10:00", { ...forVisit, validUntil: "2026-06-30" })).toBeNull()
+    expect(wanting("2026-07-01T10:00", { ...forVisit, validUntil: "2026-06-30" })).toMatch(/valid until/)
+  })
+})
+
+describe("a black henna tattoo", () => {
+  const fault = (hennaOn: string | null) =>
+    alertTestWanting([made()], "Toner", held("2026-06-10T10:00", hennaOn))?.code ?? null
+
+  test("made after the test, or on its day, or nobody knows when: the test does not count", () => {
+    expect(["2026-06-05", "2026-06-01", "unknown"].map(fault)).toEqual([
+      "before-henna",
+      "before-henna",
+      "henna-undated",
+    ])
+  })
+
+  test("made before it, or never: it counts", () => {
+    expect(["2026-05-31", null].map(fault)).toEqual([null, null])
   })
 })

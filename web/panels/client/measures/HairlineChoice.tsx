@@ -1,9 +1,9 @@
 import { useId } from "react"
-import { type HairlineForm, hairlineForms } from "../../../geometry/scalp/hairlineLandmarks"
-import { fitHairline } from "../../core/edits/plan/fitHairline"
-import { commit } from "../../session/commit"
-import { usePlan } from "../../session/usePlan"
-import { useWords } from "../../session/words"
+import { type HairlineForm, hairlineForms } from "../../../../geometry/scalp/hairlineLandmarks"
+import { fitHairline } from "../../../core/edits/plan/fitHairline"
+import { commit } from "../../../session/commit"
+import { usePlan } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
 import { hairlinePicture } from "./hairlinePicture"
 
 /** How the hair meets the forehead: four words, each with the line it stands for. */

@@ -1,9 +1,9 @@
 import { useMemo } from "react"
-import { headOf } from "../../core/figures/measured"
-import { wholeHead } from "../../core/figures/wholeHead"
-import { areaText, hairsRangeText } from "../../core/text/figureText"
-import { usePlan } from "../../session/usePlan"
-import { useWords } from "../../session/words"
+import { headOf } from "../../../core/figures/measured"
+import { wholeHead } from "../../../core/figures/wholeHead"
+import { areaText, hairsRangeText } from "../../../core/text/figureText"
+import { usePlan } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
 
 /** What the head and the hair come to. */
 export function WholeHeadFigures() {

@@ -1,11 +1,11 @@
-import { drawHead } from "../../../geometry/portrait/outline"
-import type { HairlineForm } from "../../../geometry/scalp/hairlineLandmarks"
-import { type Head, makeHeadFromAxes } from "../../../geometry/scalp/head"
-import type { SurfacePoint, ViewPoint } from "../../../geometry/surface/frames"
-import { leftOf } from "../../../geometry/surface/surfacePath"
-import { walk } from "../../../geometry/surface/surfaceWalk"
-import { facing, fixedViews, toView } from "../../../geometry/surface/views"
-import { pathData } from "../fields/pathData"
+import { drawHead } from "../../../../geometry/portrait/outline"
+import type { HairlineForm } from "../../../../geometry/scalp/hairlineLandmarks"
+import { type Head, makeHeadFromAxes } from "../../../../geometry/scalp/head"
+import type { SurfacePoint, ViewPoint } from "../../../../geometry/surface/frames"
+import { leftOf } from "../../../../geometry/surface/surfacePath"
+import { walk } from "../../../../geometry/surface/surfaceWalk"
+import { facing, fixedViews, toView } from "../../../../geometry/surface/views"
+import { pathData } from "../../fields/pathData"
 
 /** A face from in front as path data, mm of the page, and the hair growing back from its hairline. */
 export type HairlinePicture = { viewBox: string; face: string; hair: string }

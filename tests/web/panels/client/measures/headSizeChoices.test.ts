@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest"
-import { fitAxes } from "../../../../geometry/scalp/fit"
-import { headSurface } from "../../../../geometry/scalp/headSurface"
-import { headFigures, startingHeadSize } from "../../../../presets/client/headSizes"
-import { newPlan } from "../../../../web/core/document/newPlan"
-import { isAverage, toCaliper, toTape } from "../../../../web/panels/client/headSizeChoices"
+import { fitAxes } from "../../../../../geometry/scalp/fit"
+import { headSurface } from "../../../../../geometry/scalp/headSurface"
+import { headFigures, startingHeadSize } from "../../../../../presets/client/headSizes"
+import { newPlan } from "../../../../../web/core/document/newPlan"
+import { isAverage, toCaliper, toTape } from "../../../../../web/panels/client/measures/headSizeChoices"
 
 const surfaceOf = (size: Parameters<typeof fitAxes>[0]) => headSurface(fitAxes(size, headFigures))
 

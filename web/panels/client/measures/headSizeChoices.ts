@@ -1,8 +1,8 @@
-import { headMeasures } from "../../../geometry/scalp/headMeasures"
-import type { HeadSize } from "../../../geometry/scalp/headSize"
-import { tapesOverHair } from "../../../geometry/scalp/tapesOverHair"
-import type { Surface } from "../../../geometry/surface/surface"
-import { headFigures, startingHeadSize } from "../../../presets/client/headSizes"
+import { headMeasures } from "../../../../geometry/scalp/headMeasures"
+import type { HeadSize } from "../../../../geometry/scalp/headSize"
+import { tapesOverHair } from "../../../../geometry/scalp/tapesOverHair"
+import type { Surface } from "../../../../geometry/surface/surface"
+import { headFigures, startingHeadSize } from "../../../../presets/client/headSizes"
 
 export type TapeSize = Extract<HeadSize, { kind: "tape" }>
 export type CaliperSize = Extract<HeadSize, { kind: "caliper" }>

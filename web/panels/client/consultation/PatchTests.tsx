@@ -1,6 +1,7 @@
 import { useState } from "react"
-import { type Now, whyNotCounting } from "../../../core/cautions/rules/alertTest"
-import { isTestAsked } from "../../../core/cautions/rules/clientRules"
+import { type TestMoment, whyNotCounting } from "../../../core/cautions/rules/alertTest"
+import { testMomentOf } from "../../../core/cautions/rules/testRules"
+import { isTestAsked } from "../../../core/cautions/rules/tonerKinds"
 import { visitOf } from "../../../core/cautions/visitOfPlan"
 import type { AlertTest } from "../../../core/document/consultation"
 import { productSheets } from "../../../core/document/salon"
@@ -13,19 +14,22 @@ import type { Words } from "../../../words/en/words"
 import { say } from "../../../words/say"
 import { Choices } from "../../fields/Choices"
 import { DateField } from "../../fields/DateField"
+import { labelledOptions } from "../../fields/options"
 import { SelectField } from "../../fields/SelectField"
 import { TextField } from "../../fields/TextField"
-import { optionsOf, yesNoOptions } from "./consultationOptions"
+import { yesNoOptions } from "./consultationOptions"
 import { MomentField } from "./MomentField"
-import type { PartProps } from "./partProps"
+import type { AskProps, PartProps } from "./partProps"
+import { StopsHere } from "./StopsHere"
 
-/** Alert tests on skin: when put on, when read and by whom. Hours alone clear nobody. */
-export function AlertTests({ known, write }: PartProps) {
+/** Patch tests on skin: when applied, when read and by whom. Hours alone clear nobody. */
+export function PatchTests({ known, write, days, told }: AskProps & PartProps) {
   const { alertTests } = known
   const { tests: said } = useWords().client
   const change = (index: number, test: AlertTest) =>
     write("record-test", { alertTests: alertTests.with(index, test) })
-  const reader = alertTests.find(({ result }) => result?.readBy)?.result?.readBy ?? ""
+  const reader = alertTests.find(({ result }) => result?.readBy)?.result?.readBy ?? known.askedBy
+  const at = testMomentOf(known, { now: nowHere(), days })
   return (
     <section aria-labelledby="alert-tests-title">
       <h3 id="alert-tests-title">{said.title}</h3>
@@ -35,22 +39,26 @@ export function AlertTests({ known, write }: PartProps) {
           key={index}
           test={test}
           reader={reader}
+          at={at}
+          today={days.today}
           onChange={(next) => change(index, next)}
           onRemove={() => write("remove-test", { alertTests: alertTests.toSpliced(index, 1) })}
         />
       ))}
       <PutOn
         tested={alertTests.map(({ product }) => product)}
+        visit={days.visit}
         onPutOn={(test) => write("apply-test", { alertTests: [...alertTests, test] })}
       />
+      <StopsHere told={told} fields={["patch-tests"]} />
     </section>
   )
 }
 
-type PutOnProps = { tested: readonly string[]; onPutOn: (test: AlertTest) => void }
+type PutOnProps = { tested: readonly string[]; visit: string; onPutOn: (test: AlertTest) => void }
 
 /** One touch for each product of the plan that asks for a test; any other from the list. */
-function PutOn({ tested, onPutOn }: PutOnProps) {
+function PutOn({ tested, visit, onPutOn }: PutOnProps) {
   const { tests: said } = useWords().client
   const plan = usePlan((open) => open)
   const products = productSheets(plan).map(({ name }) => ({ value: name, label: name }))
@@ -62,7 +70,12 @@ function PutOn({ tested, onPutOn }: PutOnProps) {
   return (
     <div className="with-fields">
       {missing.map((wanted) => (
-        <button type="button" className="button" key={wanted} onClick={() => onPutOn(putOnNow(wanted))}>
+        <button
+          type="button"
+          className="button"
+          key={wanted}
+          onClick={() => onPutOn(putOnNow(wanted, visit))}
+        >
           {said.applyNow(wanted)}
         </button>
       ))}
@@ -77,7 +90,7 @@ function PutOn({ tested, onPutOn }: PutOnProps) {
         type="button"
         className="button"
         disabled={product === null}
-        onClick={() => product !== null && onPutOn(putOnNow(product))}
+        onClick={() => product !== null && onPutOn(putOnNow(product, visit))}
       >
         {said.apply}
       </button>
@@ -85,31 +98,34 @@ function PutOn({ tested, onPutOn }: PutOnProps) {
   )
 }
 
-const putOnNow = (product: string): AlertTest => ({
+const putOnNow = (product: string, visit: string): AlertTest => ({
   product,
   place: "",
   appliedAt: nowHere().moment,
   result: null,
   validUntil: null,
+  visit,
   changedSince: null,
 })
 
 type TestProps = {
   test: AlertTest
   reader: string
+  at: TestMoment
+  today: string
   onChange: (test: AlertTest) => void
   onRemove: () => void
 }
 
-function OneTest({ test, reader, onChange, onRemove }: TestProps) {
+function OneTest({ test, reader, at, today, onChange, onRemove }: TestProps) {
   const words = useWords()
   const { tests: said } = words.client
   const { result, product, place, appliedAt, validUntil, changedSince } = test
-  const now = nowHere()
+  const { now } = at
   return (
     <fieldset className="alert-test">
       <legend>{product}</legend>
-      <p className="aside">{standing(test, now, words)}</p>
+      <p className="aside">{standing(test, at, words)}</p>
       <div className="with-fields">
         <TextField
           name={said.place}
@@ -126,7 +142,7 @@ function OneTest({ test, reader, onChange, onRemove }: TestProps) {
         />
         <Choices
           legend={said.result}
-          options={optionsOf(said.results)}
+          options={labelledOptions(said.results)}
           value={result?.outcome ?? "unread"}
           onChange={(outcome) =>
             onChange({
@@ -155,8 +171,8 @@ function OneTest({ test, reader, onChange, onRemove }: TestProps) {
         <Choices
           legend={said.changed}
           options={yesNoOptions(words)}
-          value={changedSince}
-          onChange={(next) => onChange({ ...test, changedSince: next })}
+          value={changedSince?.on === today ? changedSince.said : null}
+          onChange={(said) => onChange({ ...test, changedSince: { said, on: today } })}
           onClear={() => onChange({ ...test, changedSince: null })}
         />
         <DateField
@@ -173,8 +189,8 @@ function OneTest({ test, reader, onChange, onRemove }: TestProps) {
 }
 
 /** Whether a test counts today, or why not. */
-function standing(test: AlertTest, { moment, zone }: Now, { cautions, client }: Words): string {
-  const fault = whyNotCounting(test, { moment, zone })
+function standing(test: AlertTest, at: TestMoment, { cautions, client }: Words): string {
+  const fault = whyNotCounting(test, at)
   if (fault) return say(cautions.testFaults, fault)
-  return client.tests.clear(dayIn(zone, momentMs(test.result?.readAt ?? moment) ?? 0))
+  return client.tests.clear(dayIn(at.now.zone, momentMs(test.result?.readAt ?? at.now.moment) ?? 0))
 }

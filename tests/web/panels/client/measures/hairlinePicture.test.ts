@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest"
-import { hairlineForms } from "../../../../geometry/scalp/hairlineLandmarks"
-import { hairlinePicture } from "../../../../web/panels/client/hairlinePicture"
+import { hairlineForms } from "../../../../../geometry/scalp/hairlineLandmarks"
+import { hairlinePicture } from "../../../../../web/panels/client/measures/hairlinePicture"
 
 /** The first line of the hair is the hairline; its points as x, y of the picture, y down. */
 const lineOf = (form: (typeof hairlineForms)[number]) =>

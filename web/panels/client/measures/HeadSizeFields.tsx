@@ -1,18 +1,18 @@
 import { useState } from "react"
 import { useStore } from "zustand"
-import type { HeadSize } from "../../../geometry/scalp/headSize"
-import { startingHeadSize } from "../../../presets/client/headSizes"
-import { setHead } from "../../core/edits/plan/setHead"
-import { headOf } from "../../core/figures/measured"
-import { commit } from "../../session/commit"
-import { chooseUnits, type MeasureUnits, measureUnits } from "../../session/measureUnits"
-import { usePlan } from "../../session/usePlan"
-import { type Done, useWords } from "../../session/words"
-import { Choices } from "../fields/Choices"
-import { optionsOf } from "./consultation/consultationOptions"
+import type { HeadSize } from "../../../../geometry/scalp/headSize"
+import { startingHeadSize } from "../../../../presets/client/headSizes"
+import { setHead } from "../../../core/edits/plan/setHead"
+import { headOf } from "../../../core/figures/measured"
+import { commit } from "../../../session/commit"
+import { chooseUnits, type MeasureUnits, measureUnits } from "../../../session/measureUnits"
+import { usePlan } from "../../../session/usePlan"
+import { type Done, useWords } from "../../../session/words"
+import { Choices } from "../../fields/Choices"
+import { labelledOptions } from "../../fields/options"
 import { isAverage, toCaliper, toTape } from "./headSizeChoices"
-import { measuresOf } from "./measures/headSizeMeasures"
-import { MeasureField, type MeasureUnit, measureText } from "./measures/MeasureField"
+import { measuresOf } from "./headSizeMeasures"
+import { MeasureField, type MeasureUnit, measureText } from "./MeasureField"
 
 type Way = "average" | "tape" | "caliper"
 
@@ -36,10 +36,15 @@ export function HeadSizeFields() {
   return (
     <section aria-labelledby="size-title">
       <h2 id="size-title">{said.size}</h2>
-      <Choices legend={said.measured} options={optionsOf<Way>(said.ways)} value={way} onChange={choose} />
+      <Choices
+        legend={said.measured}
+        options={labelledOptions<Way>(said.ways)}
+        value={way}
+        onChange={choose}
+      />
       <Choices
         legend={said.units}
-        options={optionsOf<MeasureUnits>(said.unitNames)}
+        options={labelledOptions<MeasureUnits>(said.unitNames)}
         value={units}
         onChange={chooseUnits}
       />
