@@ -174,7 +174,7 @@ it("copies and pastes by keys and buttons, behind in the same plan, in place in 
     await page.getByRole("button", { name: "Paste 1" }).click()
     expect(await options(page).count()).toBe(1)
     await page.getByRole("button", { name: /^Undo: Paste a section/ }).click()
-    expect(await page.getByText("None yet.").isVisible()).toBe(true)
+    expect(await page.getByText("No foils yet.").isVisible()).toBe(true)
   }))
 
 it("selects several by Shift, by a switch and by a box", () =>

@@ -118,7 +118,7 @@ it("asks nobody at the chair, and does not load anew what another window does th
   await isKept(page)
   const { page: chair } = await openPage(context, host.address)
   await screen(chair, 3)
-  await chair.getByRole("button", { name: "Go to the chair" }).click()
+  await chair.getByRole("button", { name: "Start at the chair" }).click()
   await chair.getByRole("button", { name: /^Start/ }).waitFor()
   host.serves(buildTitled("Partline B"))
   await look(page)

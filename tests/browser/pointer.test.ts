@@ -114,7 +114,7 @@ it("calls a stroke off with Escape, and nothing is left of it", () =>
     expect(await page.locator(".foot").textContent()).toMatch(/Slice 1/)
     await page.keyboard.press("Escape")
     await page.mouse.up()
-    expect(await page.getByText("None yet.").isVisible()).toBe(true)
+    expect(await page.getByText("No foils yet.").isVisible()).toBe(true)
     expect(await page.getByRole("button", { name: /^Undo: Draw/ }).count()).toBe(0)
   }))
 
@@ -152,7 +152,7 @@ it("selects, moves, bends and deepens a section by hand", () =>
     await page.getByRole("button", { name: "Thicker" }).click()
     expect(await figures()).toMatch(/× 4 mm/)
     await page.getByRole("listbox", { name: /^Foils/ }).press("Delete")
-    expect(await page.getByText("None yet.").isVisible()).toBe(true)
+    expect(await page.getByText("No foils yet.").isVisible()).toBe(true)
   }))
 
 it("says why a stroke off the hair gives nothing", () =>
@@ -166,7 +166,7 @@ it("says why a stroke off the hair gives nothing", () =>
       [20, 18],
     ])
     expect(await page.getByRole("status").last().textContent()).toMatch(/No hair grows there/)
-    expect(await page.getByText("None yet.").isVisible()).toBe(true)
+    expect(await page.getByText("No foils yet.").isVisible()).toBe(true)
   }))
 
 it("shows what is drawn in one view in every other that faces it", () =>
@@ -206,5 +206,5 @@ it("lays a technique with one touch and takes it up with one undo", () =>
     expect(await options(page).count()).toBe(6)
     expect(await options(page).nth(3).textContent()).toMatch(/4Slice, left/)
     await page.getByRole("button", { name: /^Undo: Place the technique/ }).click()
-    expect(await page.getByText("None yet.").isVisible()).toBe(true)
+    expect(await page.getByText("No foils yet.").isVisible()).toBe(true)
   }))

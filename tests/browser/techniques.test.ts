@@ -70,7 +70,7 @@ describe("a technique of the house", () => {
       expect(await options(page).count()).toBe(8)
       expect(await options(page).first().textContent()).toMatch(/× 2 mm/)
       await button(page, /^Undo: Place the technique/).click()
-      await page.getByText("None yet.").waitFor()
+      await page.getByText("No foils yet.").waitFor()
     }))
 
   it("is met first on an empty plan, on a tablet and on a phone", async () => {

@@ -20,7 +20,7 @@ export async function openPlanFile(page: Page, file: string) {
 export async function startNewPlan(page: Page) {
   await page.getByRole("button", { name: /Plans…/ }).click()
   await page.getByRole("button", { name: "New plan" }).click()
-  await page.getByText("None yet.").waitFor()
+  await page.getByText("No foils yet.").waitFor()
 }
 
 /** The same by keys alone. */
@@ -30,7 +30,7 @@ export async function startNewPlanByKeys(page: Page) {
   await page.getByRole("dialog").waitFor()
   await tabTo(page, /^New plan/)
   await page.keyboard.press("Enter")
-  await page.getByText("None yet.").waitFor()
+  await page.getByText("No foils yet.").waitFor()
 }
 
 export const goTo = (page: Page, screen: "Client" | "Placement" | "Formula" | "Timing" | "Sheets") =>

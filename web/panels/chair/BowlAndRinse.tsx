@@ -1,5 +1,6 @@
 import { useState } from "react"
 import { heatOf, mixedTimes, notReadyOf, standingOf } from "../../core/chair/chairRecord"
+import { stageOf } from "../../core/chair/tonerTimes"
 import { tap } from "../../session/chair/chairStore"
 import { restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
@@ -13,6 +14,7 @@ export function BowlAndRinse() {
   const mixed = useService((chair) => mixedTimes(chair).length) ?? 0
   const onNow = useService((chair) => standingOf(chair).onNow.length) ?? 0
   const isAllOff = useService((chair) => standingOf(chair).isAllOff)
+  const stage = useService((chair) => stageOf(chair, standingOf(chair).isAllOff))
   const isAllOn = useService((chair) => standingOf(chair).nextId === null)
   const bowls = useRest((rest) => rest.bowls.length) ?? 0
   const mix = useRest((rest) => rest.bowls.at(mixed)?.mix)
@@ -31,7 +33,7 @@ export function BowlAndRinse() {
       <HeatTap />
       {onNow > 0 && <Rinse onNow={onNow} />}
       {(isAllOff || onNow === 0) && (
-        <button type="button" className={isAllOff ? "touch giant" : "touch"} onClick={endService}>
+        <button type="button" className={stage === "finished" ? "touch giant" : "touch"} onClick={endService}>
           {w.end}
         </button>
       )}

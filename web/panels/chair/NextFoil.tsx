@@ -4,7 +4,7 @@ import { standingOf } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
 import { headOf } from "../../core/figures/measured"
 import { placeOf } from "../../core/placement/places"
-import { accent, black } from "../../drawing/inks"
+import { black } from "../../drawing/inks"
 import { type ChairState, chairStore, tap } from "../../session/chair/chairStore"
 import { restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
@@ -122,8 +122,8 @@ const Where = memo(function Where({ plan, id }: { plan: Plan; id: string }) {
           <path
             key={shape.id}
             d={shape.path}
-            fill={shape.id === id ? accent : "none"}
-            stroke={shape.id === id ? accent : black}
+            fill={shape.id === id ? black : "none"}
+            stroke={black}
             strokeWidth={shape.id === id ? 5 : 0.8}
             vectorEffect="non-scaling-stroke"
           />

@@ -6,7 +6,7 @@ export const headHeight = 76
 export const labelWidth = 64
 const rightWidth = 16
 /** Narrower, and two minutes are one stroke: then the chart scrolls. */
-const leastMinuteWidth = 5
+const leastMinuteWidth = 3.2
 
 /** Where a minute of the visit stands across the chart, and back. */
 export type ChartScale = {

@@ -101,6 +101,9 @@ export const chair = (t: Tools) => ({
     "in-words": ({ words }) => words,
   } satisfies Sentences<ClockNote>,
 
+  /** Deleting its plan. */
+  runningKept: "A service of this plan is going on. End it at the chair, then delete the plan.",
+
   /** Ending with foils on. */
   stillOn: (foils: readonly number[]) =>
     `${t.count(foils.length, { one: "Foil", other: "Foils" })} ${t.and(foils.map(String))} still on. Tap “Off” or “Rinse now” first.`,

@@ -81,6 +81,7 @@ export const floor = (t: Tools) => ({
   },
   nextVisit: {
     title: "Next visit",
+    plan: "Plan the next visit",
     when: ({ from, to }: { from: string; to: string }) => `Between ${t.date(from)} and ${t.date(to)}.`,
     test: (day: string) => `Patch test on by ${t.date(day)}.`,
   },
