@@ -7,6 +7,8 @@ export const toneMinutes = {
 
 /** How much of the neutralising tone a finish takes: half is diluted with clear; warm keeps its pigment and is only glossed. */
 export const finishStrength = { cool: "full", neutral: "half", warm: "sheer" } as const
+/** Parts of clear in the toner of each strength, 1 in all. Common practice, no source: half strength is half clear. */
+export const clearShare = { full: 0, half: 0.5, sheer: 0 } satisfies Record<ToneStrength, number>
 export type ToneStrength = (typeof finishStrength)[keyof typeof finishStrength]
 
 /**

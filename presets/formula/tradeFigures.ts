@@ -5,8 +5,9 @@ const regionOrder =
   "only the order vertex, occipital, temporal is published (Loussouarn 2005); frontal and crown, parietal and occipital are alike (Barman 1965)"
 const atTheTemple =
   "211 counted at the temple (J Soc Cosmet Chem 1977;28:220) of 223 over the whole head (Barman 1965)"
+const lossPrior = "common practice, no source: 0.5 to 1 g of a foil's product stays on foil and brush"
 const productPrior =
-  "assumption until the salon's own bowls are weighed; together they give the 3 to 8 g a foil of common practice"
+  "assumption until the salon's own bowls are weighed, set so that a frame of 6 to 10 foils takes 20 to 40 g (common practice, no source)"
 
 /** Every figure the sums need, with its span and source. */
 export const tradeFigureSources = {
@@ -23,9 +24,9 @@ export const tradeFigureSources = {
   frontLengthToMm: figure(75, [65, 80], assumption),
   backLengthFromMm: figure(-20, [-30, 0], assumption),
   backLengthToMm: figure(-60, [-75, -50], assumption),
-  lossG: figure(0.3, [0.2, 0.45], productPrior),
-  soakGPerG: figure(2, [1.3, 2.9], productPrior),
-  coatMgPerCm2: figure(3, [1.9, 4.5], productPrior),
+  lossG: figure(0.75, [0.5, 1], lossPrior),
+  soakGPerG: figure(2.5, [1.6, 3.4], productPrior),
+  coatMgPerCm2: figure(3.3, [2, 4.6], productPrior),
   foilMarginMm: figure(15, [10, 20], commonPractice),
   foilFoldMm: figure(100, [50, 150], assumption),
   hairsFactor: figure(

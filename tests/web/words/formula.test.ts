@@ -17,6 +17,8 @@ const wantedG = { low: 11, mid: 17, high: 25 }
 
 const developer: Samples<DeveloperReason> = {
   "lift-printed": { code: "lift-printed", liftLevels: 1, volume: 10, printed: { low: 1, high: 2 } },
+  "lift-expected": { code: "lift-expected", liftLevels: 2, volume: 20, weakerVolume: 10 },
+  "not-in-one-visit": { code: "not-in-one-visit", liftLevels: 4, volume: 20, visits: 2 },
   "more-than-one-visit": { code: "more-than-one-visit", liftLevels: 7, mostLevels: 6, volume: 30, visits: 2 },
   "level-now-unknown": { code: "level-now-unknown" },
   "target-unknown": { code: "target-unknown" },
@@ -85,11 +87,12 @@ const tones: Samples<ToneCode> = {
   melt: { code: "melt", rootLevel: null, downMm: 25 },
 }
 const bowls: Samples<TonerBowlCode> = {
-  "toner-alone": { code: "toner-alone", product, tonerG: 7.5, wantedG },
+  "toner-alone": { code: "toner-alone", product, tonerG: 7.5, clearG: 0, wantedG },
   "toner-mixed": {
     code: "toner-mixed",
     product,
     tonerG: 10,
+    clearG: 5,
     developerG: 20,
     developerMl: 20,
     volume: 10,

@@ -76,16 +76,17 @@ function mixOf(
 
 /** What is weighed for each toner that has been chosen. */
 function toners(plan: Plan) {
-  const chosen = tonersOfPlan(plan).flatMap(({ tone, choice, wantedG, bowl }) =>
+  const chosen = tonersOfPlan(plan).flatMap(({ tones, choice, wantedG, bowl }) =>
     choice && bowl
       ? [
           {
-            zone: tone.zone,
+            zones: tones.map(({ zone }) => zone),
             product: choice.product,
             developerVolume: choice.developerVolume,
             ratio: choice.parts,
             wantedG,
             tonerG: bowl.lightenerG,
+            clearG: bowl.clearG,
             developerG: bowl.developerG,
             developerMl: bowl.developerMl,
           },

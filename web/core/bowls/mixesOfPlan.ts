@@ -4,11 +4,11 @@ import { sheetOf } from "../document/salon"
 import type { Mix, Plan } from "../document/schema"
 import type { Bowl } from "../mixing/bowls"
 import { placedInTurn } from "../mixing/bowls"
-import { chooseDeveloper, type DeveloperChoice } from "../mixing/developer"
+import type { DeveloperChoice } from "../mixing/developer"
 import { type MixPlan, type MixProblem, planMix } from "../mixing/mix"
 import { mixRecipe } from "../mixing/mixRecipe"
 import { type TimedPlan, timedPlan } from "../schedule/timedPlan"
-import { liftRequest } from "./liftRequest"
+import { developerFor } from "./developerFor"
 
 /** One mix of a plan: who uses it, its sheet, its bowls by the clock of the visit, and what developer is proposed. */
 export type MixInPlan = {
@@ -36,7 +36,7 @@ function plannedMix(mix: Mix, plan: Plan): MixInPlan {
   const sheet = sheetOf(mix.product, plan)
   const coated = plan.sections.filter(isFoil).filter((foil) => foil.mix === mix.id)
   const users = coated.length
-  const proposed = sheet && chooseDeveloper(sheet, liftRequest(coated, plan))
+  const proposed = sheet && developerFor(mix, sheet, coated, plan)
   const timed = timedPlan(plan)
   const unmade = { mix, users, sheet, made: null, problems: [], untimed: [], proposed }
   if (users === 0) return unmade

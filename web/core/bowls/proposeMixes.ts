@@ -4,9 +4,9 @@ import type { Consistency } from "../../../presets/formula/consistency"
 import { sheetOf } from "../document/salon"
 import type { Mix, Plan } from "../document/schema"
 import { netOf } from "../figures/measured"
-import { chooseDeveloper, type DeveloperChoice, type DeveloperReason } from "../mixing/developer"
+import type { DeveloperChoice, DeveloperReason } from "../mixing/developer"
 import { consistencyOf, ratioFor } from "../mixing/ratio"
-import { liftRequest } from "./liftRequest"
+import { developerFor } from "./developerFor"
 
 /** Foils that one mix can serve, in order of application, and why it is made so. */
 export type ProposedMix = { mix: Mix; foils: readonly Foil[]; why: readonly MixReason[] }
@@ -60,13 +60,14 @@ function recipeFor(foil: Foil, plan: Plan): { recipe: Omit<Mix, "id">; why: MixR
       why: [{ code: "no-sheet", product }],
     }
   }
-  const choice = chooseDeveloper(sheet, liftRequest([foil], plan))
   const consistency = consistencyOf(foil, plan)
+  const ratio = ratioFor(consistency, sheet)
+  const choice = developerFor({ ...own, ratio }, sheet, [foil], plan)
   return {
     recipe: {
       product,
       developerVolume: volumeOf(choice) ?? own.developerVolume,
-      ratio: ratioFor(consistency, sheet),
+      ratio,
       ...stirredIn(own),
     },
     why: [choice.why, { code: "consistency", consistency }],
@@ -75,12 +76,8 @@ function recipeFor(foil: Foil, plan: Plan): { recipe: Omit<Mix, "id">; why: MixR
 
 const stirredIn = ({ additives }: Mix) => additives && { additives }
 
-/** The strength that a choice comes to: of stages the first, which is for this visit. */
-function volumeOf(choice: DeveloperChoice): number | null {
-  if (choice.kind === "chosen") return choice.volume
-  if (choice.kind === "stages") return choice.stages[0].volume
-  return null
-}
+/** The strength of one visit; where that takes several, or is not known, nothing is proposed in place of what is planned. */
+const volumeOf = (choice: DeveloperChoice): number | null => (choice.kind === "chosen" ? choice.volume : null)
 
 function joinSmall(groups: readonly Group[], plan: Plan): Group[] {
   const wantedG = ({ foils }: Group) => foils.reduce((sum, foil) => sum + netOf(foil, plan).productG.high, 0)

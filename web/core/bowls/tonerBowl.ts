@@ -4,11 +4,13 @@ import type { TonerInPlan } from "./toners"
 
 /** What to weigh for a toner mix, the toner first; `wantedG` is what goes on the hair. */
 export type TonerBowlCode =
-  | { code: "toner-alone"; product: string; tonerG: number; wantedG: Range }
+  | { code: "toner-alone"; product: string; tonerG: number; clearG: number; wantedG: Range }
   | {
       code: "toner-mixed"
       product: string
       tonerG: number
+      /** Of the maker's clear; 0 where none is wanted. */
+      clearG: number
       developerG: number
       developerMl: number
       volume: number
@@ -20,13 +22,14 @@ export type TonerBowlCode =
 export function tonerBowlOf({ choice, bowl, wantedG }: TonerInPlan): TonerBowlCode | null {
   if (!choice || !bowl) return null
   const { product, developerVolume: volume } = choice
-  const { lightenerG: tonerG, developerG, developerMl } = bowl
+  const { lightenerG: tonerG, clearG, developerG, developerMl } = bowl
   return volume === null
-    ? { code: "toner-alone", product, tonerG, wantedG }
+    ? { code: "toner-alone", product, tonerG, clearG, wantedG }
     : {
         code: "toner-mixed",
         product,
         tonerG,
+        clearG,
         developerG,
         developerMl,
         volume,

@@ -47,7 +47,7 @@ export function TonePanel() {
       <div className="tone">
         <ul className="cautions">
           {tonersOfPlan(plan).map((toner) => (
-            <ToneLine key={toner.tone.zone} toner={toner} />
+            <ToneLine key={toner.tones[0].zone} toner={toner} />
           ))}
         </ul>
         {liftToLevel !== null && <ToneWheel level={liftToLevel} />}
@@ -59,12 +59,20 @@ export function TonePanel() {
 
 function ToneLine({ toner }: { toner: TonerInPlan }) {
   const w = useWords().formula.tone
-  const { zone, tone, minutes } = toner.tone
   const bowl = tonerBowlOf(toner)
   return (
     <li>
-      <b>{w.zones[zone]}.</b> {say(w.shows, tone)} {w.mix(toner.tone)} {w.minutes(minutes)}{" "}
-      {bowl && <b>{say(w.bowl, bowl)}</b>}
+      {toner.tones.map(({ zone, tone, minutes }) => (
+        <p key={zone}>
+          <b>{w.zones[zone]}.</b> {say(w.shows, tone)} {w.minutes(minutes)}
+        </p>
+      ))}
+      <p>{w.mix(toner.tones[0])}</p>
+      {bowl && (
+        <p>
+          <b>{say(w.bowl, bowl)}</b>
+        </p>
+      )}
     </li>
   )
 }

@@ -27,8 +27,22 @@ export function tonerBlocks(plan: Plan, { width, press }: { width: number; press
 const productWords = ({ choice }: TonerInPlan, { words }: Press) =>
   choice ? words.formula.onSheet.toner(choice) : ""
 
-function bowlWords({ tone, bowl }: TonerInPlan, { words }: Press): string {
-  return bowl
-    ? words.formula.onSheet.tonerBowl({ ...tone, tonerG: bowl.lightenerG, developerG: bowl.developerG })
-    : ""
+function bowlWords({ tones, bowl }: TonerInPlan, { words }: Press): string {
+  if (!bowl) return ""
+  const { lightenerG: tonerG, clearG, developerG } = bowl
+  const zones = tones.map(({ zone }) => zone)
+  return words.formula.onSheet.tonerBowl({
+    ...tones[0],
+    zones,
+    minutes: minutesOf(tones),
+    tonerG,
+    clearG,
+    developerG,
+  })
 }
+
+/** From the first zone to be checked to the last to be rinsed. */
+const minutesOf = (tones: TonerInPlan["tones"]) => ({
+  low: Math.min(...tones.map(({ minutes }) => minutes.low)),
+  high: Math.max(...tones.map(({ minutes }) => minutes.high)),
+})

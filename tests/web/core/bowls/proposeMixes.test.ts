@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest"
 import { isFoil } from "../../../../geometry/section/section"
+import { mixesOfPlan } from "../../../../web/core/bowls/mixesOfPlan"
 import { isMixedSo, proposeMixes } from "../../../../web/core/bowls/proposeMixes"
 import type { Plan } from "../../../../web/core/document/schema"
 import { regroupMixes } from "../../../../web/core/edits/plan/regroupMixes"
@@ -9,6 +10,7 @@ import { setMix } from "../../../../web/core/edits/plan/setMix"
 import { figuresOf, measured } from "../../../../web/core/figures/measured"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { zoneOf } from "../../../../web/core/schedule/scheduleFromPlan"
+import { timedPlan } from "../../../../web/core/schedule/timedPlan"
 import { busyPlan } from "../../../support/busyPlan"
 import { done, refusal } from "../../../support/samples"
 
@@ -107,6 +109,31 @@ describe("mixes proposed from the hair", () => {
     expect(recipes(plan)).toContainEqual(
       expect.objectContaining({ product: "From a tub", developerVolume: 15 }),
     )
+  })
+
+  it("propose no strength where a level is not known: ten foils planned at 10 vol stay at 10 vol", () => {
+    const [mix] = examplePlan().mixes
+    const foils = examplePlan().sections.map((section) =>
+      isFoil(section) ? { ...section, mix: mix.id } : section,
+    )
+    const plan: Plan = { ...examplePlan(), mixes: [{ ...mix, developerVolume: 10 }], sections: foils }
+    expect(new Set(recipes(plan).map(({ developerVolume }) => developerVolume))).toEqual(new Set([10]))
+    expect(mixesOfPlan(plan)[0].proposed).toEqual({ kind: "unknown", why: { code: "level-now-unknown" } })
+  })
+
+  it("are expected ready within the longest time of their product", () => {
+    for (const from of [5, 6, 7, 8]) {
+      const plan = done(
+        setConsultation({ hair: { top: { roots: state(from) } }, liftToLevel: 10 }),
+        examplePlan(),
+      )
+      const proposed = proposeMixes(plan)
+      if (proposed.every(({ why }) => why.every(({ code }) => code !== "not-in-one-visit"))) {
+        const timed = timedPlan(done(regroupMixes(proposed), plan))
+        if (!timed.ok) throw new Error(timed.problems[0])
+        expect(timed.conflicts.filter(({ rule }) => rule === "under-processed")).toEqual([])
+      }
+    }
   })
 
   it("are not proposed again once taken", () => {

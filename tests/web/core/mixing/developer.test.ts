@@ -108,6 +108,43 @@ describe("stages come before a stronger developer", () => {
   })
 })
 
+describe("what the clock does not expect is not proposed", () => {
+  const reachedBy = (mostLevels: Readonly<Record<number, number>>) => (volume: number, levels: number) =>
+    levels <= (mostLevels[volume] ?? 0)
+  const expects = reachedBy({ 10: 1, 20: 3.4, 30: 5.4 })
+
+  test("2 levels, which 10 vol prints but is not expected to give in time: 20 vol, the usual", () => {
+    expect(chooseDeveloper(powder, wish(7, 9), expects)).toMatchObject({
+      kind: "chosen",
+      volume: 20,
+      why: { code: "lift-expected", liftLevels: 2, volume: 20, weakerVolume: 10 },
+    })
+  })
+
+  test("4 levels, which 20 vol prints but is not expected to give: two visits of 2, never 30 vol", () => {
+    expect(chooseDeveloper(powder, wish(6, 10), expects)).toMatchObject({
+      kind: "stages",
+      why: { code: "not-in-one-visit", liftLevels: 4, volume: 20, visits: 2 },
+      stages: [
+        { fromLevel: 6, toLevel: 8, volume: 20 },
+        { fromLevel: 8, toLevel: 10, volume: 20 },
+      ],
+    })
+  })
+
+  test("no visit of any goal is one that is not expected", () => {
+    for (const hairline of [false, true])
+      for (let from = 1; from < 10; from += 0.5)
+        for (let to = from + 0.5; to <= 10; to += 0.5) {
+          const choice = chooseDeveloper(powder, wish(from, to, { hairline }), expects)
+          if (choice.kind === "chosen") expect(expects(choice.volume, to - from)).toBe(true)
+          if (choice.kind === "stages")
+            for (const { volume, fromLevel, toLevel } of choice.stages)
+              expect(expects(volume, toLevel - fromLevel)).toBe(true)
+        }
+  })
+})
+
 describe("what cannot be worked out says so", () => {
   test.each([
     [powder, wish(null, 10), "unknown", /^Current level not entered\. Enter it before/],

@@ -1,5 +1,6 @@
 import fc from "fast-check"
 import { describe, expect, test } from "vitest"
+import { bowlFigures } from "../../../../presets/formula/bowlFigures"
 import { houseProducts } from "../../../../presets/formula/houseProducts"
 import { additivesOf } from "../../../../web/core/mixing/additives"
 import { type BowlFoil, placedInTurn, planBowls } from "../../../../web/core/mixing/bowls"
@@ -23,6 +24,7 @@ const row = (count: number, high: number, placeMin: number): BowlFoil[] =>
     })),
   )
 const limits = { potLifeMin: 45, mostMixG: 40 }
+const usual = { potLifeMin: 45, mostMixG: bowlFigures.mostMixG.value }
 
 describe("amounts of one bowl", () => {
   test("worked choice of common practice: 51 g wanted at 1 : 2 is 20 g + 40 g", () => {
@@ -82,6 +84,11 @@ describe("bowls", () => {
     expect(planBowls(row(8, 4, 2), recipe, limits)).toMatchObject([
       { atMin: 0, lightenerG: 14, developerG: 28 },
     ])
+  })
+
+  test("one bowl serves where it lasts: 40 g for 10 foils in 20 minutes is one of 16 + 32 g, not two of 30", () => {
+    // 40 x 1.05 + 6 = 48 g at 1 : 2; two bowls of 20 g would be the smallest mix each, 30 + 30 g.
+    expect(planBowls(row(10, 4, 2), recipe, usual).map(({ mixedG }) => mixedG)).toEqual([48])
   })
 
   test("more grams than a bowl: shared so that the least is mixed", () => {

@@ -119,6 +119,10 @@ const developerReasons = (t: Tools) => {
   return {
     "lift-printed": ({ liftLevels, volume, printed }) =>
       `${levels(t, liftLevels)} to lift; the product sheet states ${t.spread(t.number(printed.low), t.number(printed.high))} for ${t.number(volume)} vol.`,
+    "lift-expected": ({ liftLevels, volume, weakerVolume }) =>
+      `${levels(t, liftLevels)} to lift; ${t.number(weakerVolume)} vol is not expected to reach it within the maximum time, ${t.number(volume)} vol is.`,
+    "not-in-one-visit": ({ liftLevels, volume, visits }) =>
+      `${levels(t, liftLevels)} is not expected within the maximum time with ${t.number(volume)} vol. Plan ${t.whole(visits)} visits and reassess the hair between them.`,
     "more-than-one-visit": ({ liftLevels, mostLevels, volume, visits }) =>
       `${levels(t, liftLevels)} is more than one visit: up to ${t.number(mostLevels)} with ${t.number(volume)} vol, the strongest used here. Plan ${t.whole(visits)} visits and reassess the hair between them.`,
     "level-now-unknown": "Current level not entered. Enter it before choosing a developer.",

@@ -8,12 +8,13 @@ import type { Tools } from "../../tools"
 
 type Strength = { volume: number; percent: number; ratio: MixRatio; pouredMl: readonly number[] }
 type TonerBowl = {
-  zone: ToneZone["zone"]
+  zones: readonly ToneZone["zone"][]
   tone: ToneCode
   family: ToneFamily | null
   strength: ToneStrength
-  minutes: Range
+  minutes: Pick<Range, "low" | "high">
   tonerG: number
+  clearG: number
   developerG: number
 }
 
@@ -35,14 +36,16 @@ export const onSheet = (t: Tools, names: Names) => ({
     developerVolume === null
       ? product
       : `${product}, ${t.number(developerVolume)} vol, 1 : ${t.number(parts)}`,
-  tonerBowl: ({ zone, tone, family, strength, minutes, tonerG, developerG }: TonerBowl) => {
-    const grams =
-      developerG > 0 ? `${t.number(tonerG, 1)} + ${t.number(developerG, 1)} g` : `${t.number(tonerG, 1)} g`
+  tonerBowl: ({ zones, tone, family, strength, minutes, tonerG, clearG, developerG }: TonerBowl) => {
+    const parts = [tonerG, ...(clearG > 0 ? [clearG] : []), ...(developerG > 0 ? [developerG] : [])]
+    const sum = parts.map((part) => t.number(part, 1)).join(" + ")
+    const named = developerG > 0 ? `${sum} g (toner, clear, developer)` : `${sum} g (toner, clear)`
+    const grams = clearG > 0 ? named : `${sum} g`
     const shade =
       tone.code === "melt"
         ? `melted down ${t.mm(tone.downMm)}`
         : `${family === null ? "tone" : names.families[family]}, ${names.strengths[strength]}`
-    return `${zoneWords[zone]}: ${grams}, ${shade}, ${t.spread(t.whole(minutes.low), t.minutes(minutes.high))}`
+    return `${t.capital(t.and(zones.map((zone) => zoneWords[zone])))}: ${grams}, ${shade}, ${t.spread(t.whole(minutes.low), t.minutes(minutes.high))}`
   },
 })
 
@@ -52,7 +55,7 @@ type Names = {
 }
 
 const zoneWords: Record<ToneZone["zone"], string> = {
-  "root-melt": "Root melt",
-  mids: "Mid-lengths",
-  hairline: "Hairline, last",
+  "root-melt": "root melt",
+  mids: "mid-lengths",
+  hairline: "hairline last",
 }

@@ -47,16 +47,24 @@ export const tone = (t: Tools) => ({
   minutes: ({ low, high }: { low: number; high: number }) =>
     `Check from minute ${t.whole(low)}; rinse by ${t.minutes(high)}.`,
   bowl: {
-    "toner-alone": ({ product, tonerG, wantedG }) =>
-      `${t.number(tonerG, 1)} g ${product}, for ${t.gramsRange(wantedG)} on the hair.`,
-    "toner-mixed": ({ product, tonerG, developerG, developerMl, volume, percent, wantedG }) =>
-      `${t.number(tonerG, 1)} g ${product} + ${t.number(developerG, 1)} g (${t.number(developerMl)} mL) of ${t.number(volume)} vol (${t.number(percent, 1)} %), for ${t.gramsRange(wantedG)} on the hair.`,
+    "toner-alone": ({ product, tonerG, clearG, wantedG }) =>
+      `${tonerAndClear(t, { product, tonerG, clearG })}, for ${t.gramsRange(wantedG)} on the hair.`,
+    "toner-mixed": ({ product, tonerG, clearG, developerG, developerMl, volume, percent, wantedG }) =>
+      `${tonerAndClear(t, { product, tonerG, clearG })} + ${t.number(developerG, 1)} g (${t.number(developerMl)} mL) of ${t.number(volume)} vol (${t.number(percent, 1)} %), for ${t.gramsRange(wantedG)} on the hair.`,
   } satisfies Sentences<TonerBowlCode>,
   wheel: {
     shows: (name: WheelName) => `${wheelWords[name]} shows`,
     neutralises: (name: WheelName) => `${wheelWords[name]} neutralises it`,
   },
 })
+
+const tonerAndClear = (
+  t: Tools,
+  { product, tonerG, clearG }: { product: string; tonerG: number; clearG: number },
+) =>
+  clearG > 0
+    ? `${t.number(tonerG, 1)} g ${product} + ${t.number(clearG, 1)} g of its clear`
+    : `${t.number(tonerG, 1)} g ${product}`
 
 const pigmentWords: Record<Pigment, string> = {
   "dark-red-brown": "dark red-brown",
