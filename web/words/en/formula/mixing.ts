@@ -1,5 +1,6 @@
 import type { Range } from "../../../../geometry/hair/tradeFigures"
 import type { Consistency } from "../../../../presets/formula/consistency"
+import { visitWeeks } from "../../../../presets/formula/developers"
 import type { MixReason } from "../../../core/bowls/proposeMixes"
 import type { AdditiveCode } from "../../../core/mixing/additives"
 import type { BlendProblem } from "../../../core/mixing/blend"
@@ -54,7 +55,17 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
     why: developerReasons(t),
     weaker: weakerWords(t),
     visit: ({ visit, fromLevel, toLevel, volume }: Stage & { visit: number }) =>
-      `Visit ${t.whole(visit)}: from level ${t.number(fromLevel)} to ${t.number(toLevel)} with ${t.number(volume)} vol.`,
+      visit === 1
+        ? `Today: from level ${t.number(fromLevel)} to ${t.number(toLevel)} with ${t.number(volume)} vol.`
+        : `Visit ${t.whole(visit)}, after ${t.spread(t.whole(visitWeeks.range[0]), t.whole(visitWeeks.range[1]))} weeks and once the hair has been checked: from level ${t.number(fromLevel)} to ${t.number(toLevel)} with ${t.number(volume)} vol.`,
+
+    visits: {
+      title: (count: number) => t.count(count, { one: "# visit", other: "# visits" }),
+      today: (level: number) => `Plan today to level ${t.number(level)}`,
+      /** What is written down for the visits after this one, in the note of the plan. */
+      note: ({ toLevel, volume }: { toLevel: number; volume: number }) =>
+        `Next visit, after ${t.spread(t.whole(visitWeeks.range[0]), t.whole(visitWeeks.range[1]))} weeks: check the hair, then to level ${t.number(toLevel)} with ${t.number(volume)} vol.`,
+    },
 
     suggestions: {
       title: (count: number) =>
@@ -74,7 +85,6 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
     },
 
     unused: (letter: string) => `No foil uses mix ${letter} yet.`,
-    held: "Do not mix. Resolve the stop above first.",
     wanted: ({ foils: count, mix, wantedG }: { foils: number; mix: string; wantedG: Range }) =>
       t.count(count, {
         one: `# foil uses mix ${mix}: ${t.gramsRange(wantedG)} on the hair; the bowl is planned at the upper figure.`,
@@ -86,16 +96,27 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
     strength: ({ volume, percent, percentWw, onHeadPercent }: Strength) =>
       `${t.number(volume)} vol is sold as ${t.number(percent, 1)} % (calculated ${t.number(percentWw)} % by weight; labels vary); ${t.number(onHeadPercent, 1)} % once mixed.`,
 
+    bowls: {
+      title: (count: number) => (count === 0 ? "Bowls" : t.count(count, { one: "# bowl", other: "# bowls" })),
+      none: "No foils yet. The bowls for them stand here.",
+      toPlacement: "Draw foils",
+    },
     bowl: {
-      name: (number: number) => `Bowl ${t.whole(number)}`,
       when: (minute: number) => `mix at minute ${t.whole(minute)}`,
-      foils: (numbers: readonly number[]) => `for ${foils(numbers)}`,
+      foils: (numbers: readonly number[]) => t.capital(foils(numbers)),
       lightener: "Lightener",
       developer: "Developer",
-      byVolume: "or by volume",
+      strength: ({ volume, percent, parts }: { volume: number; percent: number; parts: number }) =>
+        `${t.number(volume)} vol (${t.number(percent, 1)} %), 1 : ${t.number(parts)}`,
+      byVolume: (ml: number) => `Developer by volume: ${t.number(ml)} mL`,
       grams: (grams: number) => `${t.number(grams, 1)} g`,
-      millilitres: (ml: number) => `${t.number(ml)} mL`,
     },
+    /** A mix in one line, before it is changed. */
+    line: ({ product, volume, percent, parts, foils: count }: MixLine) =>
+      `${product}, ${t.number(volume)} vol (${t.number(percent, 1)} %), 1 : ${t.number(parts)}, ${foilCount(count)}`,
+    change: "Change",
+    changeThis: (letter: string) => `Change mix ${letter}`,
+    title: "Mixes",
     poured: pouringWords(t),
     blend,
     additives: additiveWords(t),
@@ -104,6 +125,7 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
   }
 }
 
+type MixLine = { product: string; volume: number; percent: number; parts: number; foils: number }
 type Suggestion = { volume: number; percent: number; parts: number; foils: readonly number[] }
 type Strength = { volume: number; percent: number; percentWw: number; onHeadPercent: number }
 

@@ -16,7 +16,6 @@ export const tone = (t: Tools) => ({
   rootShade: "Root shade",
   mixedWith: "Mixed with",
   ratio: "Toner to developer",
-  held: "Do not mix. Resolve the stop above first.",
   picture:
     "The wheel illustrates the words; it is not a measured colour. A toner mixed with developer is an oxidative colour: patch test and maker’s directions first.",
 

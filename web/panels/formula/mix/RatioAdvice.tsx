@@ -1,7 +1,7 @@
-import type { Mix } from "../../core/document/schema"
-import { ratiosWanted } from "../../core/mixing/ratiosWanted"
-import { usePlan } from "../../session/usePlan"
-import { useWords } from "../../session/words"
+import type { Mix } from "../../../core/document/schema"
+import { ratiosWanted } from "../../../core/mixing/ratiosWanted"
+import { usePlan } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
 
 type Props = { mix: Mix; parts: number; onUse: (parts: number) => void }
 

@@ -1,7 +1,7 @@
-import { toneWheel } from "../../../presets/formula/toneWheel"
-import { pigmentAt } from "../../core/tone/tone"
-import { black } from "../../drawing/inks"
-import { useWords } from "../../session/words"
+import { toneWheel } from "../../../../presets/formula/toneWheel"
+import { pigmentAt } from "../../../core/tone/tone"
+import { black } from "../../../drawing/inks"
+import { useWords } from "../../../session/words"
 
 const [middle, outer, inner, lettersAt] = [240, 112, 62, 126]
 

@@ -1,7 +1,7 @@
-import type { DeveloperChoice } from "../../core/mixing/developer"
-import { useWords } from "../../session/words"
-import type { FormulaWords } from "../../words/en/formula/formula"
-import { say } from "../../words/say"
+import type { DeveloperChoice } from "../../../core/mixing/developer"
+import { useWords } from "../../../session/words"
+import type { FormulaWords } from "../../../words/en/formula/formula"
+import { say } from "../../../words/say"
 
 type Props = { proposed: DeveloperChoice | null; volume: number; onUse: (volume: number) => void }
 

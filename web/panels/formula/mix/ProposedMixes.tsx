@@ -1,11 +1,11 @@
-import { isMixedSo, type ProposedMix, proposeMixes } from "../../core/bowls/proposeMixes"
-import { regroupMixes } from "../../core/edits/plan/regroupMixes"
-import { labelPercent } from "../../core/mixing/strength"
-import { commit } from "../../session/commit"
-import { usePlan } from "../../session/usePlan"
-import { useWords } from "../../session/words"
-import { say } from "../../words/say"
-import { MixSwatch } from "./MixSwatch"
+import { isMixedSo, type ProposedMix, proposeMixes } from "../../../core/bowls/proposeMixes"
+import { regroupMixes } from "../../../core/edits/plan/regroupMixes"
+import { labelPercent } from "../../../core/mixing/strength"
+import { commit } from "../../../session/commit"
+import { usePlan } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
+import { say } from "../../../words/say"
+import { MixSwatch } from "../MixSwatch"
 
 /** How the foils could share mixes, by their hair and how they are worked, where that is not as they are mixed now. */
 export function ProposedMixes() {

@@ -1,10 +1,10 @@
-import { sheetOf } from "../../core/document/salon"
-import type { Mix } from "../../core/document/schema"
-import { setMix } from "../../core/edits/plan/setMix"
-import { commit } from "../../session/commit"
-import { usePlan } from "../../session/usePlan"
-import { useWords } from "../../session/words"
-import { Chips } from "../fields/Chips"
+import { sheetOf } from "../../../core/document/salon"
+import type { Mix } from "../../../core/document/schema"
+import { setMix } from "../../../core/edits/plan/setMix"
+import { commit } from "../../../session/commit"
+import { usePlan } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
+import { Chips } from "../../fields/Chips"
 
 /** What the sheet lets be added, taken or left. */
 export function AdditiveChoices({ mix }: { mix: Mix }) {

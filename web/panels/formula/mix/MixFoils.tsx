@@ -1,13 +1,13 @@
-import { type Foil, isFoil } from "../../../geometry/section/section"
-import type { Mix } from "../../core/document/schema"
-import { changeSection } from "../../core/edits/sections/changeSections"
-import { headOf } from "../../core/figures/measured"
-import { placeOf } from "../../core/placement/places"
-import { commit } from "../../session/commit"
-import { usePlan } from "../../session/usePlan"
-import { useWords } from "../../session/words"
-import { say } from "../../words/say"
-import { Choices } from "../fields/Choices"
+import { type Foil, isFoil } from "../../../../geometry/section/section"
+import type { Mix } from "../../../core/document/schema"
+import { changeSection } from "../../../core/edits/sections/changeSections"
+import { headOf } from "../../../core/figures/measured"
+import { placeOf } from "../../../core/placement/places"
+import { commit } from "../../../session/commit"
+import { usePlan } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
+import { say } from "../../../words/say"
+import { Choices } from "../../fields/Choices"
 
 /** The foils a mix serves, each of which can be given another by hand. */
 export function MixFoils({ mix }: { mix: Mix }) {

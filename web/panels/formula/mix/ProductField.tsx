@@ -1,9 +1,9 @@
-import { productSheets } from "../../core/document/salon"
-import { letters } from "../../core/fields/limits"
-import { usePlan } from "../../session/usePlan"
-import { useWords } from "../../session/words"
-import { Choices } from "../fields/Choices"
-import { TextField } from "../fields/TextField"
+import { productSheets } from "../../../core/document/salon"
+import { letters } from "../../../core/fields/limits"
+import { usePlan } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
+import { Choices } from "../../fields/Choices"
+import { TextField } from "../../fields/TextField"
 
 /** Which product: one whose sheet is known, or any other by its name. */
 export function ProductField({

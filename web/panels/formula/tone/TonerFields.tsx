@@ -1,13 +1,13 @@
-import type { ProductSheet } from "../../../presets/formula/productSheet"
-import { usualChoice } from "../../core/bowls/toners"
-import { productSheets } from "../../core/document/salon"
-import { newToning, type TonerChoice, type Toning } from "../../core/document/toning"
-import { setToning } from "../../core/edits/plan/setToning"
-import { labelPercent } from "../../core/mixing/strength"
-import { commit } from "../../session/commit"
-import { usePlan } from "../../session/usePlan"
-import { useWords } from "../../session/words"
-import { Choices } from "../fields/Choices"
+import type { ProductSheet } from "../../../../presets/formula/productSheet"
+import { usualChoice } from "../../../core/bowls/toners"
+import { productSheets } from "../../../core/document/salon"
+import { newToning, type TonerChoice, type Toning } from "../../../core/document/toning"
+import { setToning } from "../../../core/edits/plan/setToning"
+import { labelPercent } from "../../../core/mixing/strength"
+import { commit } from "../../../session/commit"
+import { usePlan } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
+import { Choices } from "../../fields/Choices"
 
 type Props = { which: keyof Toning; kinds: readonly ProductSheet["kind"][] }
 
