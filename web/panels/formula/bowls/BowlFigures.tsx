@@ -6,7 +6,7 @@ import { pouringOf } from "../../../core/mixing/pouring"
 import { labelPercent } from "../../../core/mixing/strength"
 import { useWords } from "../../../session/words"
 import { say } from "../../../words/say"
-import { MixSwatch } from "../MixSwatch"
+import { MixSwatch } from "../swatch/MixSwatch"
 
 type Props = { bowl: Bowl; mix: Mix; plan: Plan; isHeld: boolean }
 

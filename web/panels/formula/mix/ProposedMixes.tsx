@@ -5,7 +5,7 @@ import { commit } from "../../../session/commit"
 import { usePlan } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
 import { say } from "../../../words/say"
-import { MixSwatch } from "../MixSwatch"
+import { MixSwatch } from "../swatch/MixSwatch"
 
 /** How the foils could share mixes, by their hair and how they are worked, where that is not as they are mixed now. */
 export function ProposedMixes() {

@@ -1,4 +1,5 @@
-import { planToday, visitsOfPlan } from "../../../core/bowls/visits"
+import { visitsOfPlan } from "../../../core/bowls/visits"
+import { planToday } from "../../../core/edits/plan/planToday"
 import { commit } from "../../../session/commit"
 import { usePlan } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"

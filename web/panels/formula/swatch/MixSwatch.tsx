@@ -1,5 +1,5 @@
-import { mixColors } from "../../drawing/inks"
-import { HatchPatterns, hatchFill } from "../fields/HatchPatterns"
+import { mixColors } from "../../../drawing/inks"
+import { HatchPatterns, hatchFill } from "../../fields/HatchPatterns"
 
 /** The hatches that the swatches of a page are filled with, once. */
 export const SwatchHatches = () => (
