@@ -25,7 +25,7 @@ export const tradeFigureSources = {
   backLengthFromMm: figure(-20, [-30, 0], assumption),
   backLengthToMm: figure(-60, [-75, -50], assumption),
   lossG: figure(0.75, [0.5, 1], lossPrior),
-  soakGPerG: figure(2.5, [1.6, 3.4], productPrior),
+  soakGPerG: figure(2.2, [1.4, 3], productPrior),
   coatMgPerCm2: figure(3.3, [2, 4.6], productPrior),
   foilMarginMm: figure(15, [10, 20], commonPractice),
   foilFoldMm: figure(100, [50, 150], assumption),

@@ -16,14 +16,14 @@ import {
   stitches,
   weaveDepthMm,
 } from "../../presets/placement/foils"
-import { type TechniquePreset, techniqueOf } from "../../presets/techniques/technique"
-import { techniques } from "../../presets/techniques/techniques"
+import type { Technique } from "../../presets/techniques/technique"
 import { newPlan } from "../../web/core/document/newPlan"
 import { layTechnique } from "../../web/core/edits/lay/layTechnique"
 import { measured } from "../../web/core/figures/measured"
 import { examplePlan } from "../../web/core/file/examplePlan"
 import { done } from "../support/samples"
 import { backcombOf, bandOf, evenHair, sliceOf, weaveOf } from "../support/sections"
+import { usualTechniques } from "../support/techniques"
 
 /**
  * Grams that colourists know, against ours; all common practice, no published source. The starting figures are set from two
@@ -43,12 +43,12 @@ function acrossAt(middle: SurfacePoint, heading: readonly [number, number, numbe
 const onTop = acrossAt(surfacePoint(0, 0.45), [1, 0, 0])
 
 /** The shipped frames of 6 to 10 foils. */
-const setFrom = ["frame-of-three", "full-hairline", "temple-to-temple", "four-section-frame"]
+const setFrom = ["bright-frame", "full-hairline", "temple-to-temple", "fan-frame"]
 
 const slice = sliceOf(bandOf(onTop, sliceDepthMm.standard.value))
 
 describe("the rows that the starting figures are set from", () => {
-  const frames = techniques.filter(({ id }) => setFrom.includes(id))
+  const frames = usualTechniques.filter(({ id }) => setFrom.includes(id))
 
   it.each(frames.map((technique) => [technique.id, technique] as const))(
     "%s, a frame of 6 to 10 foils, takes 20 to 40 g and 2 to 4 g a foil",
@@ -69,10 +69,8 @@ describe("the rows that the starting figures are set from", () => {
 })
 
 /** A technique laid on the head and hair that a plan begins with. */
-function laid(technique: TechniquePreset) {
-  const { sections, totals } = measured(
-    done(layTechnique(techniqueOf(technique)), newPlan(new Date(2026, 2, 9))),
-  )
+function laid(technique: Technique) {
+  const { sections, totals } = measured(done(layTechnique(technique), newPlan(new Date(2026, 2, 9))))
   return { foils: sections.filter(({ section }) => isFoil(section)).length, productG: totals.productG }
 }
 

@@ -23,7 +23,7 @@ export type PlannedService = {
 export const plannedService = (plan: Plan, timed: Timed): PlannedService => ({
   foils: foilsOf(plan, timed),
   bowls: timed.schedule.bowls.map((bowl) => bowlOf(bowl, plan)),
-  toners: plan.sections.length > 0 ? tonersOfPlan(plan).map((toner) => tonerOf(toner, plan)) : [],
+  toners: plan.sections.length > 0 ? tonersOfPlan(plan).flatMap((toner) => tonersOn(toner, plan)) : [],
   heatMin: timed.schedule.heat ? timed.service.heat?.minutes : undefined,
 })
 
@@ -72,14 +72,14 @@ function bowlOf({ mix, foils, mixedAtMin, useByMin }: BowlTimes, plan: Plan): Ch
   }
 }
 
-function tonerOf({ tone, choice, bowl }: TonerInPlan, plan: Plan): ChairToner {
-  return {
-    zone: tone.zone,
+/** A toner by zone, each with its own clock; what zones of one shade share was mixed once, and is told at the first. */
+const tonersOn = ({ tones, choice, bowl }: TonerInPlan, plan: Plan): ChairToner[] =>
+  tones.map(({ zone, minutes }, at) => ({
+    zone,
     product: choice?.product ?? null,
     developerVolume: choice?.developerVolume ?? null,
-    productG: bowl?.lightenerG ?? null,
-    developerG: bowl?.developerG ?? null,
-    plannedMin: tone.minutes.mid,
+    productG: at === 0 && bowl ? bowl.lightenerG : null,
+    developerG: at === 0 && bowl ? bowl.developerG : null,
+    plannedMin: minutes.mid,
     limitMin: (choice && sheetOf(choice.product, plan)?.longestMin) ?? null,
-  }
-}
+  }))
