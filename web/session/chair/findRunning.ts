@@ -15,9 +15,3 @@ export async function findRunning(shownId: string, nowMs: number): Promise<strin
 }
 
 const forgottenMs = chairHabits.forgottenAfterHours * 3_600_000
-
-/** Whether a service of a plan goes on, in whatever window: such a plan is not deleted. */
-export async function isPlanRunning(planId: string): Promise<boolean> {
-  const running = await listRunning(browserShelf).catch(() => [])
-  return running.some(({ value }) => liveServiceOf(value)?.planId === planId)
-}

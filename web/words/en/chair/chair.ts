@@ -102,7 +102,6 @@ export const chair = (t: Tools) => ({
   } satisfies Sentences<ClockNote>,
 
   /** Deleting its plan. */
-  runningKept: "A service of this plan is going on. End it at the chair, then delete the plan.",
 
   /** Ending with foils on. */
   stillOn: (foils: readonly number[]) =>
