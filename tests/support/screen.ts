@@ -34,7 +34,7 @@ export async function startNewPlanByKeys(page: Page) {
 }
 
 export const goTo = (page: Page, screen: "Client" | "Placement" | "Formula" | "Timing" | "Sheets") =>
-  page.getByRole("navigation", { name: "The visit" }).getByRole("button", { name: screen }).click()
+  page.getByRole("navigation", { name: "The service" }).getByRole("button", { name: screen }).click()
 
 /** Choose what the hand does. */
 export const takeTool = (
