@@ -2,7 +2,7 @@ import type { Range } from "../../../geometry/hair/tradeFigures"
 import { gainedRange } from "./liftGrid"
 import type { LiftKnown } from "./liftOfPlan"
 import type { LiftGoal } from "./scheduleReady"
-import { type LookWindow, lookWindow, type StrandFault } from "./strandTest"
+import { type DarkerRow, type LookWindow, lookWindow, type StrandFault } from "./strandTest"
 
 /** Levels by minutes on, with the band, and what follows for the looks. */
 export type LiftOutlook = {
@@ -13,6 +13,8 @@ export type LiftOutlook = {
   /** What is wrong with the strand test. */
   problem: StrandFault | null
   misfitLevels: number | null
+  /** Rows of the strand to look at again: darker than eyes are off by. */
+  darker: readonly DarkerRow[]
   isBorrowed: boolean
 }
 
@@ -38,5 +40,6 @@ export function liftOutlook(
     problem: isRefused ? narrowed.refused : null,
     isBorrowed,
     misfitLevels: narrowed && !isRefused ? narrowed.misfitLevels : null,
+    darker: narrowed && !isRefused ? narrowed.darker : [],
   }
 }

@@ -8,8 +8,13 @@ import { gainedRange, readyRange, weighByRows } from "./liftGrid"
 /** One look at a test strand, or at a foil. */
 export type LevelSeen = { minutes: number; level: number }
 
+/** A row seen darker than the lightest before it by more than two readings differ by themselves; it is taken as seen. */
+export type DarkerRow = Extract<StrandFault, { code: "darker" }>
+
 export type NarrowedLift = {
   traits: Weighted<LiftTraits>[]
+  /** Rows to look at again; hair does not go back. */
+  darker: readonly DarkerRow[]
   /** How far the rows lie from the middle curve, levels, root mean square. */
   misfitLevels: number
 }
@@ -47,7 +52,23 @@ export function narrowLift(
   const foretell = (of: LiftTraits, minutes: number) => levelsGained(of, conditions, minutes)
   const traits = weighByRows(prior, gains, { foretell, sd: levelSeenSd })
   const misses = gains.map(({ minutes, seen }) => (gainedRange(traits, conditions, minutes).mid - seen) ** 2)
-  return { traits, misfitLevels: Math.sqrt(misses.reduce((a, b) => a + b, 0) / misses.length) }
+  return {
+    traits,
+    darker: darkerRows(rows, startLevel),
+    misfitLevels: Math.sqrt(misses.reduce((a, b) => a + b, 0) / misses.length),
+  }
+}
+
+/** An eye is off by half a level: a row up to two standard deviations darker than one before it is what eyes see. */
+const mostDarker = 2 * levelSeenSd
+
+function darkerRows(rows: readonly LevelSeen[], startLevel: number): DarkerRow[] {
+  let lightest = startLevel
+  return rows.flatMap(({ level }, at): DarkerRow[] => {
+    const before = lightest
+    lightest = Math.max(lightest, level)
+    return level < before - mostDarker ? [{ code: "darker", row: at + 1, level, beforeLevel: before }] : []
+  })
 }
 
 export function lookWindow(
@@ -81,5 +102,5 @@ function rowFault(
   if (!(minutes > before.minutes)) return { code: "out-of-order", row, minutes, beforeMin: before.minutes }
   if (minutes > longestMin) return { code: "past-longest", row, minutes, longestMin }
   if (!isOnScale(level)) return { code: "row-off-scale", row, level, ...levelScale }
-  return level < before.level ? { code: "darker", row, level, beforeLevel: before.level } : null
+  return null
 }

@@ -32,11 +32,13 @@ describe("what is to be expected of a mix", () => {
     expect(outlook([]).window).toMatchObject({ lookFromMin: 10, neverPastMin: 45 })
     expect(outlook([], null).window).toBeNull()
   })
-  it("says what is wrong with a test that goes backwards", () =>
-    expect(
-      outlook([
-        { minutes: 10, level: 8 },
-        { minutes: 20, level: 7 },
-      ]).problem,
-    ).toEqual({ code: "darker", row: 2, level: 7, beforeLevel: 8 }))
+  it("says which row to look at again, and what is wrong with a test that goes back in time", () => {
+    const rows = [
+      { minutes: 10, level: 8 },
+      { minutes: 20, level: 6.5 },
+    ]
+    expect(outlook(rows).darker).toMatchObject([{ row: 2 }])
+    expect(outlook(rows).problem).toBeNull()
+    expect(outlook(rows.toReversed()).problem).toMatchObject({ code: "out-of-order", row: 2 })
+  })
 })

@@ -26,7 +26,7 @@ export function LiftCurve({ plan, mix, test }: Props) {
   if (startLevel === undefined) return null
   const name = w.mix({ mix: mix.id, volume: mix.developerVolume })
   if (!outlook) return <p>{w.noCurve(name)}</p>
-  const { problem, window, misfitLevels, isBorrowed } = outlook
+  const { problem, window, misfitLevels, darker, isBorrowed } = outlook
   return (
     <div className="lift">
       <h3>{name}</h3>
@@ -35,6 +35,12 @@ export function LiftCurve({ plan, mix, test }: Props) {
           {w.untilThen(say(strandFaults, problem))}
         </p>
       )}
+      {isOwn &&
+        darker.map((row) => (
+          <p key={row.row} className="aside" role="status">
+            {say(strandFaults, row)}
+          </p>
+        ))}
       <p className="window">{window ? lookWindow(window) : w.noGoal}</p>
       <details open={isOwn}>
         <summary>{w.curve}</summary>
