@@ -44,7 +44,7 @@ it("hands a plan and a PDF that was made before the tap to the share sheet, and 
   page.on("download", (download) => downloads.push(download.suggestedFilename()))
   await options(page).first().waitFor()
   await page.getByRole("button", { name: /Plans…/ }).click()
-  await page.getByRole("dialog").getByRole("button", { name: "Save to a file" }).click()
+  await page.getByRole("dialog").getByRole("button", { name: "Save everything to a file" }).click()
   await page.waitForFunction(() => globalThis.shared.length === 1)
   await page.keyboard.press("Escape")
   await page.locator("header nav button").nth(4).click()

@@ -1,3 +1,4 @@
+import { readdirSync, statSync } from "node:fs"
 import { afterAll, beforeAll, describe, expect, test } from "vitest"
 import { closeBrowser, handsReady, newVisitor, openBrowser, tablet, visit } from "../support/browser"
 
@@ -40,6 +41,26 @@ test("the part that saves: says that nothing is saved, and offers the file", asy
   const download = page.waitForEvent("download")
   await page.getByRole("button", { name: "Save to a file" }).click()
   expect((await download).suggestedFilename()).toMatch(/\.partline\.json$/)
+  await context.close()
+  await close()
+})
+
+/** The words of British English: the largest of the files of that name. */
+const catalogue = readdirSync("dist/assets")
+  .filter((file) => /^words-.*\.js$/.test(file))
+  .sort((a, b) => statSync(`dist/assets/${b}`).size - statSync(`dist/assets/${a}`).size)[0]
+
+test("the words: signs stand for them, and the words come when they are asked for again", async () => {
+  const context = await newVisitor(tablet)
+  const { page: first, close } = await visit()
+  const address = first.url()
+  const page = await context.newPage()
+  await page.route(`**/${catalogue}`, (route) => route.abort())
+  await page.goto(address)
+  await page.getByRole("button", { name: "↻" }).first().waitFor()
+  await page.unroute(`**/${catalogue}`)
+  await page.getByRole("button", { name: "↻" }).first().click()
+  await page.getByRole("navigation", { name: "The service" }).waitFor()
   await context.close()
   await close()
 })

@@ -143,7 +143,7 @@ describe("a technique of one's own", () => {
       const broken = join(folder, "broken.json")
       writeFileSync(broken, readFileSync(file, "utf8").replace('"taken": "front"', '"taken": "above"'))
       await page.getByLabel("Technique file").setInputFiles(broken)
-      await page.getByText(/section 1, side taken: expected "front" or "behind", found "above"/).waitFor()
+      await page.getByText(/Section 1, side taken: expected "front" or "behind", found "above"/).waitFor()
       await page.getByLabel("Technique file").setInputFiles(file)
       await tile(page, "Corner slice").waitFor()
     }))

@@ -8,7 +8,7 @@ import { sessionStore } from "./sessionStore"
 import { type Done, doneWords, refusalWords, words } from "./words"
 
 /** Make a change and say so; a refusal is said instead. Selects what the change made. True when it was made. */
-export function commit(label: Done | string, change: Edit, key?: string): boolean {
+export function commit(label: Done, change: Edit, key?: string): boolean {
   const before = planStore.getState().present
   const refusal = edit(label, change, key)
   if (refusal) {

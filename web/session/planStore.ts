@@ -7,10 +7,10 @@ import type { Plan } from "../core/document/schema"
 import type { Done } from "./words"
 
 /** The open plan with its history, and nothing else. */
-export type PlanStore = StoreApi<history.History<Plan, Done | string>>
+export type PlanStore = StoreApi<history.History<Plan, Done>>
 
 export const createPlanStore = (plan: Plan): PlanStore =>
-  createStore(() => history.startHistory<Plan, Done | string>(plan))
+  createStore(() => history.startHistory<Plan, Done>(plan))
 
 /** The plan on the screen. */
 export const planStore = createPlanStore(newPlan(new Date()))
@@ -20,7 +20,7 @@ export const planStore = createPlanStore(newPlan(new Date()))
  * Changes with the same key, such as nudges of one foil, are taken back together.
  */
 export function edit(
-  label: Done | string,
+  label: Done,
   change: Edit,
   key: string | null = null,
   store = planStore,

@@ -89,8 +89,7 @@ function chosen(): Language | undefined {
 export type Done = { [C in keyof Words]: { readonly chapter: C } & CodeOf<Words[C]["done"]> }[keyof Words]
 
 /** A change in the words of the screen. */
-export function doneWords(done: Done | string): string {
-  if (typeof done === "string") return done
+export function doneWords(done: Done): string {
   const { chapter, ...label } = done as { chapter: keyof Words; code: string }
   return say(words()[chapter].done as Sentences<{ code: string }>, label)
 }

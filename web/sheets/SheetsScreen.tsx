@@ -1,5 +1,5 @@
 import "./sheets.css"
-import { type ComponentType, Suspense, useEffect, useMemo, useState } from "react"
+import { type ComponentType, Suspense, useCallback, useEffect, useMemo, useState } from "react"
 import { papers } from "../../presets/sheets/papers"
 import type { Plan } from "../core/document/schema"
 import { sessionStore } from "../session/sessionStore"
@@ -19,9 +19,9 @@ export function SheetsScreen({ Note }: { Note: ComponentType<{ plan: Plan }> }) 
   const plan = usePlan((open) => open)
   const name = useSession(({ sheet }) => sheet)
   const mirror = useSession(({ mirrorView }) => mirrorView)
-  const said = useWords().sheets
+  const { sheets: said, plans } = useWords()
   const { language, chooseLanguage, paper, choosePaper, words, hasFailed } = useSheetSettings()
-  const [fonts, hasNoFont] = useFonts()
+  const { fonts, hasFailed: hasNoFont, again } = useFonts()
   const sheet = useMemo(() => {
     if (!fonts || !words) return null
     const options = { paper: papers[paper], mirror, language, words, ...stopsAtPrintTime(plan, words) }
@@ -46,7 +46,12 @@ export function SheetsScreen({ Note }: { Note: ComponentType<{ plan: Plan }> }) 
       <p className="aside">{said.asides[name]}</p>
       {fault && (
         <p className="fault" role="alert">
-          {fault}
+          {fault}{" "}
+          {hasNoFont && (
+            <button type="button" className="button" onClick={again}>
+              {plans.parts.tryAgain}
+            </button>
+          )}
         </p>
       )}
       {!sheet && !fault && <p>{said.screen.working}</p>}
@@ -64,11 +69,19 @@ export function SheetsScreen({ Note }: { Note: ComponentType<{ plan: Plan }> }) 
   )
 }
 
-function useFonts(): [fonts: Fonts | null, hasFailed: boolean] {
+/** The type of the sheets; where it did not come it is fetched again, by hand or when the network is back. */
+function useFonts() {
   const [fonts, setFonts] = useState<Fonts | null>(null)
   const [hasFailed, setHasFailed] = useState(false)
-  useEffect(() => {
+  const again = useCallback(() => {
+    setHasFailed(false)
     loadFonts().then(setFonts, () => setHasFailed(true))
   }, [])
-  return [fonts, hasFailed]
+  useEffect(again, [again])
+  useEffect(() => {
+    if (!hasFailed) return
+    window.addEventListener("online", again)
+    return () => window.removeEventListener("online", again)
+  }, [hasFailed, again])
+  return { fonts, hasFailed, again }
 }

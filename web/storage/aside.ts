@@ -1,5 +1,6 @@
 import { isGroup } from "../core/checks/problem"
 import { openPlan } from "../core/file/planFile"
+import { allAtOnce, allOrNothing } from "./allOrNothing"
 import { entryOf, isRecord } from "./planRecord"
 import type { Shelf } from "./shelf"
 
@@ -35,16 +36,20 @@ export const retryAside = ({ connection }: Shelf): Promise<number> =>
     const transaction = database.transaction(["plans", "entries", "aside"], "readwrite", {
       durability: "strict",
     })
-    let back = 0
-    for (const { key, record } of readable) {
-      if (await transaction.objectStore("plans").get(record.id)) continue
-      void transaction.objectStore("plans").put(record)
-      void transaction.objectStore("entries").put(entryOf(record))
-      void transaction.objectStore("aside").delete(key)
-      back++
-    }
-    await transaction.done
-    return back
+    const store = transaction.objectStore.bind(transaction)
+    return allOrNothing(transaction, async () => {
+      let back = 0
+      for (const { key, record } of readable) {
+        if (await store("plans").get(record.id)) continue
+        await allAtOnce(
+          () => store("plans").put(record),
+          () => store("entries").put(entryOf(record)),
+          () => store("aside").delete(key),
+        )
+        back++
+      }
+      return back
+    })
   })
 
 /** Throws away what was set aside. */

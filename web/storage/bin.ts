@@ -1,4 +1,5 @@
 import { openPlan } from "../core/file/planFile"
+import { allAtOnce, allOrNothing } from "./allOrNothing"
 import { noted } from "./chairNote"
 import { NotKeptError } from "./notKept"
 import { entryOf } from "./planRecord"
@@ -19,26 +20,27 @@ export async function removePlan(shelf: Shelf, id: string): Promise<() => Promis
   return () => putBack(shelf, id)
 }
 
-async function moveToBin(database: Database, id: string, deletedAt: string) {
-  const stores = ["plans", "entries", "services", "bin", "binEntries"] as const
-  const transaction = database.transaction(stores, "readwrite", writing)
-  const [plans, services] = [transaction.objectStore("plans"), transaction.objectStore("services")]
-  const [record, service] = await Promise.all([plans.get(id), services.get(id)])
-  if (service?.running || isRunningInNote(id)) {
-    transaction.abort()
-    await transaction.done.catch(() => {})
-    throw new NotKeptError({ code: "service-running" })
-  }
-  if (record) {
+function moveToBin(database: Database, id: string, deletedAt: string) {
+  const transaction = database.transaction(everyStore, "readwrite", writing)
+  const store = transaction.objectStore.bind(transaction)
+  return allOrNothing(transaction, async () => {
+    const [record, service] = await Promise.all([store("plans").get(id), store("services").get(id)])
+    if (service?.running || isRunningInNote(id)) throw new NotKeptError({ code: "service-running" })
+    await allAtOnce(
+      () => store("plans").delete(id),
+      () => store("entries").delete(id),
+      () => store("services").delete(id),
+    )
+    if (!record) return
     const { name, initials } = record
-    void transaction.objectStore("bin").put({ id, record, service })
-    void transaction.objectStore("binEntries").put({ id, name, initials, deletedAt })
-  }
-  void plans.delete(id)
-  void transaction.objectStore("entries").delete(id)
-  void services.delete(id)
-  await transaction.done
+    await allAtOnce(
+      () => store("bin").put({ id, record, service }),
+      () => store("binEntries").put({ id, name, initials, deletedAt }),
+    )
+  })
 }
+
+const everyStore = ["plans", "entries", "services", "bin", "binEntries"] as const
 
 const isRunningInNote = (id: string) => noted(id)?.value.endedAt === null
 
@@ -50,40 +52,43 @@ export async function listBin({ connection }: Shelf): Promise<BinEntry[]> {
 
 /** Puts a deleted plan back on the shelf with the service that was at its chair; beside another that has its id by now, as a copy. */
 export async function putBack(shelf: Shelf, id: string) {
-  const { record, isTaken } = await shelf.connection.run(async (database) => {
-    const transaction = database.transaction(
-      ["plans", "entries", "services", "bin", "binEntries"],
-      "readwrite",
-      writing,
-    )
-    const [binned, standing] = await Promise.all([
-      transaction.objectStore("bin").get(id),
-      transaction.objectStore("plans").get(id),
-    ])
-    if (binned && !standing) {
-      void transaction.objectStore("plans").put(binned.record)
-      void transaction.objectStore("entries").put(entryOf(binned.record))
-      if (binned.service) void transaction.objectStore("services").put(binned.service)
-      void transaction.objectStore("bin").delete(id)
-      void transaction.objectStore("binEntries").delete(id)
-    }
-    await transaction.done
-    return { record: binned?.record, isTaken: standing !== undefined }
-  })
+  const { record, isTaken } = await shelf.connection.run((database) => takeFromBin(database, id))
   if (!record || !isTaken) return
   const opened = openPlan(record.text, () => [])
   if (opened.ok && (await takeIn(shelf, opened.plan)).kept.state === "saved") await erase(shelf, id)
 }
 
+function takeFromBin(database: Database, id: string) {
+  const transaction = database.transaction(everyStore, "readwrite", writing)
+  const store = transaction.objectStore.bind(transaction)
+  return allOrNothing(transaction, async () => {
+    const [binned, standing] = await Promise.all([store("bin").get(id), store("plans").get(id)])
+    if (binned && !standing) {
+      const { record, service } = binned
+      await allAtOnce(
+        () => store("plans").put(record),
+        () => store("entries").put(entryOf(record)),
+        async () => service && store("services").put(service),
+        () => store("bin").delete(id),
+        () => store("binEntries").delete(id),
+      )
+    }
+    return { record: binned?.record, isTaken: standing !== undefined }
+  })
+}
+
 /** Takes a plan out of the bin for good. */
 export const erase = ({ connection }: Shelf, ...ids: readonly string[]) =>
-  connection.run(async (database) => {
+  connection.run((database) => {
     const transaction = database.transaction(["bin", "binEntries"], "readwrite", writing)
-    for (const id of ids) {
-      void transaction.objectStore("bin").delete(id)
-      void transaction.objectStore("binEntries").delete(id)
-    }
-    await transaction.done
+    return allOrNothing(transaction, () =>
+      Promise.all(
+        ids.flatMap((id) => [
+          transaction.objectStore("bin").delete(id),
+          transaction.objectStore("binEntries").delete(id),
+        ]),
+      ),
+    )
   })
 
 /** Erases what has been in the bin for its time. */

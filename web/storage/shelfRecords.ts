@@ -1,4 +1,5 @@
 import { newId } from "../core/document/newId"
+import { allAtOnce, allOrNothing } from "./allOrNothing"
 import { NotKeptError } from "./notKept"
 import { entryOf } from "./planRecord"
 import type { PlanRecord } from "./records"
@@ -19,30 +20,27 @@ export async function putRecord(
 ) {
   const transaction = database.transaction(["plans", "entries", "settings"], "readwrite", writing)
   const plans = transaction.objectStore("plans")
-  const before = plans.get(record.id)
-  const writes = [
-    plans.put(record),
-    transaction.objectStore("entries").put(entryOf(record)),
-    transaction.objectStore("settings").put(record.id, "lastPlan"),
-  ]
-  const clash = before.then((stored) => {
-    if (stored ? known.has(stored.rev) : !stood) return null
-    transaction.abort()
-    return new NotKeptError({ code: stored ? "changed-elsewhere" : "removed-elsewhere" })
+  await allOrNothing(transaction, async () => {
+    const [stored] = await allAtOnce(
+      () => plans.get(record.id),
+      () => plans.put(record),
+      () => transaction.objectStore("entries").put(entryOf(record)),
+      () => transaction.objectStore("settings").put(record.id, "lastPlan"),
+    )
+    if (stored ? known.has(stored.rev) : !stood) return
+    throw new NotKeptError({ code: stored ? "changed-elsewhere" : "removed-elsewhere" })
   })
-  const [outcome, elsewhere] = await Promise.allSettled([transaction.done, clash, ...writes])
-  if (elsewhere.status === "fulfilled" && elsewhere.value) throw elsewhere.value
-  if (outcome.status === "rejected") throw outcome.reason
 }
 
 /** Moves a record that cannot be read out of the way, as it is. */
 export async function setRecordAside(database: Database, id: string) {
   const transaction = database.transaction(["plans", "entries", "aside"], "readwrite", writing)
-  const record = await transaction.objectStore("plans").get(id)
-  await Promise.all([
-    transaction.objectStore("aside").put(record, `${id} ${newId()}`),
-    transaction.objectStore("plans").delete(id),
-    transaction.objectStore("entries").delete(id),
-    transaction.done,
-  ])
+  await allOrNothing(transaction, async () => {
+    const record = await transaction.objectStore("plans").get(id)
+    await allAtOnce(
+      () => transaction.objectStore("aside").put(record, `${id} ${newId()}`),
+      () => transaction.objectStore("plans").delete(id),
+      () => transaction.objectStore("entries").delete(id),
+    )
+  })
 }

@@ -1,5 +1,6 @@
 import type { Plan } from "../core/document/schema"
 import { openPlan } from "../core/file/planFile"
+import { allAtOnce, allOrNothing } from "./allOrNothing"
 import { NotKeptError, whyNotKept } from "./notKept"
 import { isRecord } from "./planRecord"
 import type { KeptService } from "./records"
@@ -44,14 +45,11 @@ export async function listServed({ connection }: Shelf): Promise<Plan[]> {
 
 async function putService(database: Database, service: KeptService, known: ReadonlySet<string>) {
   const transaction = database.transaction("services", "readwrite", writing)
-  const before = transaction.store.get(service.planId)
-  const write = transaction.store.put(service)
-  const clash = before.then((stored) => {
-    if (!stored || known.has(stored.rev)) return null
-    transaction.abort()
-    return new NotKeptError({ code: "changed-elsewhere" })
+  await allOrNothing(transaction, async () => {
+    const [stored] = await allAtOnce(
+      () => transaction.store.get(service.planId),
+      () => transaction.store.put(service),
+    )
+    if (stored && !known.has(stored.rev)) throw new NotKeptError({ code: "changed-elsewhere" })
   })
-  const [outcome, elsewhere] = await Promise.allSettled([transaction.done, clash, write])
-  if (elsewhere.status === "fulfilled" && elsewhere.value) throw elsewhere.value
-  if (outcome.status === "rejected") throw outcome.reason
 }

@@ -19,7 +19,8 @@ const settled = () =>
     const look = () => (status.getState().state === "saving" ? setTimeout(look, 1) : done(status.getState()))
     look()
   })
-const rename = (to: string) => edit("Rename", setPlanDetails({ name: to }), null, store)
+const rename = (to: string) =>
+  edit({ chapter: "plans", code: "rename" }, setPlanDetails({ name: to }), null, store)
 const keptName = async () => (await listPlans(shelf))[0]?.name
 
 beforeEach(() => {

@@ -101,9 +101,6 @@ export type Plan = Readonly<z.infer<typeof planSchema>>
 export type DoneService = NonNullable<Plan["service"]>
 export type Mix = Plan["mixes"][number]
 
-/** For refusals of the lift that are still sentences. */
-export type Refusal = { refused: string }
-
 /** The published schema, for those who write plans with other tools. */
 export const planJsonSchema = () =>
   z.toJSONSchema(planSchema, {

@@ -5,29 +5,27 @@ import type { DoneService, Plan } from "../document/schema"
 export function withoutHealth({ consultation, alarms: _, service, earlier, ...plan }: Plan): Plan {
   return {
     ...plan,
-    ...(consultation && {
-      consultation: wishesOf(consultation),
-    }),
+    ...(consultation && { consultation: ofHairAlone(consultation) }),
     ...(service && { service: withoutAlarms(service) }),
     ...(earlier && { earlier: earlier.map(withoutAlarms) }),
   }
 }
 
-const withoutAlarms = (service: DoneService): DoneService => ({
-  ...service,
-  log: service.log.filter(({ tap }) => tap.kind !== "alarm"),
+/** Only what is named here goes out: what is asked of health one day stays behind without being named. */
+const ofHairAlone = (asked: Consultation): Consultation => ({
+  ...newConsultation(),
+  hair: asked.hair,
+  greyShare: asked.greyShare,
+  liftToLevel: asked.liftToLevel,
+  finish: asked.finish,
+  brightest: asked.brightest,
+  rootDistanceMm: asked.rootDistanceMm,
+  rootMeltMm: asked.rootMeltMm,
+  upkeepWeeks: asked.upkeepWeeks,
+  strandTests: asked.strandTests,
 })
 
-/** Of the hair and the wishes all, of everything else nothing: what is added to a consultation later stays behind too. */
-const wishesOf = (known: Consultation): Consultation => ({
-  ...newConsultation(),
-  hair: known.hair,
-  greyShare: known.greyShare,
-  liftToLevel: known.liftToLevel,
-  finish: known.finish,
-  brightest: known.brightest,
-  rootDistanceMm: known.rootDistanceMm,
-  rootMeltMm: known.rootMeltMm,
-  upkeepWeeks: known.upkeepWeeks,
-  strandTests: known.strandTests,
+const withoutAlarms = ({ asked: _, ...service }: DoneService): DoneService => ({
+  ...service,
+  log: service.log.filter(({ tap }) => tap.kind !== "alarm"),
 })

@@ -15,7 +15,8 @@ export function openPdf({ pages: [{ paper }], title, date, language }: Sheet, fi
     floatPrecision: 3,
     putOnlyUsedFonts: true,
   })
-  pdf.setCreationDate(`D:${date.replaceAll("-", "")}000000+00'00'`)
+  const created = creationDates(date)
+  pdf.setCreationDate(created.standIn)
   pdf.setFileId(fileId)
   pdf.setLanguage(language as Parameters<jsPDF["setLanguage"]>[0])
   pdf.setProperties({ title: title, creator: "Partline" })
@@ -37,9 +38,25 @@ export function openPdf({ pages: [{ paper }], title, date, language }: Sheet, fi
     },
     bytes() {
       tags.close()
-      return new Uint8Array(pdf.output("arraybuffer"))
+      return replaced(new Uint8Array(pdf.output("arraybuffer")), created.standIn, created.wanted)
     },
   }
+}
+
+/** The day as a PDF writes it. jsPDF takes the years 1970 to 2037 alone: for others one of as many letters stands in. */
+function creationDates(date: string) {
+  const wanted = `D:${date.replaceAll("-", "")}000000+00'00'`
+  const year = Number(date.slice(0, 4))
+  return { wanted, standIn: year >= 1970 && year <= 2037 ? wanted : "D:20000229000000+00'00'" }
+}
+
+/** A file with one text in it for another of the same length. */
+function replaced(bytes: Uint8Array, from: string, to: string): Uint8Array {
+  if (from === to) return bytes
+  const letters = new TextEncoder().encode(from)
+  const at = bytes.findIndex((_, i) => letters.every((letter, k) => bytes[i + k] === letter))
+  if (at >= 0) bytes.set(new TextEncoder().encode(to), at)
+  return bytes
 }
 
 function pdfPen(pdf: jsPDF): Pen {

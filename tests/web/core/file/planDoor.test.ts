@@ -1,9 +1,8 @@
 import { describe, expect, it } from "vitest"
 import { lineProblems } from "../../../../web/core/checks/partingProblems"
-import { newConsultation } from "../../../../web/core/document/consultation"
+import { type Consultation, newConsultation } from "../../../../web/core/document/consultation"
 import { openPlan, savePlan, writePlan } from "../../../../web/core/file/planFile"
 import { withoutHealth } from "../../../../web/core/file/withoutHealth"
-import { answersOn } from "../../../support/answers"
 import { samplePlan } from "../../../support/samples"
 
 const service = {
@@ -52,18 +51,14 @@ describe("the door of a plan", () => {
 })
 
 describe("a plan for a colleague", () => {
-  const consultation = {
+  const consultation: Consultation = {
     ...newConsultation(),
     liftToLevel: 8,
-    askedBy: "Ana",
     ageYears: 34,
-    scalp: { seen: "irritated" as const, on: "2026-03-09" },
-    answers: answersOn("2026-03-09", { asthma: "yes", otherAllergy: "yes" }),
-    otherAllergy: { which: "nickel", when: "", how: "" },
-    blackHennaOn: "2019-07-01",
+    scalp: { seen: "irritated", on: "2026-03-09" },
+    answers: { asthma: { said: "yes", on: null, visit: null } },
+    otherAllergy: { which: "latex", when: "", how: "" },
     passes: [{ rule: "asthma", reason: "asked the doctor", by: "Ana" }],
-    letters: [{ rule: "asthma", from: "Dr A.", dated: "2026-03-01", visit: "2026-03-09" }],
-    withdrawn: [{ rule: "past-reaction", at: "2026-03-09T10:00:00Z", by: "Ana" }],
   }
 
   it("holds the drawing and the goal, and nothing the client said of health", () => {
