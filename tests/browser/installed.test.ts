@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, newVisitor, openBrowser, openPage } from "../support/browser"
 import { openHost, type TestHost, thisBuild } from "../support/offlineHost"
 import { options } from "../support/screen"
+import { en } from "../support/words"
 
 let host: TestHost
 beforeAll(async () => {
@@ -44,11 +45,11 @@ it("hands a plan and a PDF that was made before the tap to the share sheet, and 
   page.on("download", (download) => downloads.push(download.suggestedFilename()))
   await options(page).first().waitFor()
   await page.getByRole("button", { name: /Plans…/ }).click()
-  await page.getByRole("dialog").getByRole("button", { name: "Save everything to a file" }).click()
+  await page.getByRole("dialog").getByRole("button", { name: en.plans.dialog.saveEverything }).click()
   await page.waitForFunction(() => globalThis.shared.length === 1)
   await page.keyboard.press("Escape")
   await page.locator("header nav button").nth(4).click()
-  await page.getByRole("button", { name: "Save PDF" }).click()
+  await page.getByRole("button", { name: en.sheets.screen.save }).click()
   await page.waitForFunction(() => globalThis.shared.length === 2)
   const [plan, sheet] = await page.evaluate(() => globalThis.shared)
   expect(plan).toMatchObject({ name: expect.stringMatching(/\.partline\.json$/), inTap: true })
@@ -63,9 +64,9 @@ it("does not say that a file was saved when the share sheet was closed again", a
   const context = await newVisitor()
   const { page, problems } = await installed(context, true)
   await page.locator("header nav button").nth(4).click()
-  await page.getByRole("button", { name: "Save PDF" }).click()
+  await page.getByRole("button", { name: en.sheets.screen.save }).click()
   await page.waitForFunction(() => globalThis.shared.length === 1)
-  await page.getByRole("button", { name: "Save PDF" }).and(page.locator(":enabled")).waitFor()
+  await page.getByRole("button", { name: en.sheets.screen.save }).and(page.locator(":enabled")).waitFor()
   expect(await page.getByText(/pdf saved/).count()).toBe(0)
   expect(problems).toEqual([])
   await context.close()

@@ -22,6 +22,7 @@ export async function openChromium(): Promise<Engine> {
       }
       await page.mouse.up()
     },
+    type: (text) => page.keyboard.type(text),
     picture: () => page.screenshot(),
     downloads,
     quit: () => context.close(),

@@ -10,6 +10,8 @@ export type Engine = {
   run<T>(body: string, ...given: readonly unknown[]): Promise<T>
   /** Puts a pointer down on the first place, moves it through the others and lifts it on the last. */
   stroke(places: readonly Place[], kind: PointerKind): Promise<void>
+  /** Types into what has the focus. */
+  type(text: string): Promise<void>
   /** The window as it looks, PNG. */
   picture(): Promise<Buffer>
   /** Where files that the page saves are put. */

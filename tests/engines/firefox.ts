@@ -4,7 +4,7 @@ import { join } from "node:path"
 import { type Engine, language, window } from "./engine"
 import { freePort, freshHome, matchWindow, stopped } from "./machine"
 import { connectMarionette } from "./marionette"
-import { pointerActions } from "./pointerActions"
+import { keyActions, pointerActions } from "./pointerActions"
 
 /** Firefox by Marionette, its own protocol over TCP: no driver program is needed. */
 export async function openFirefox(browser: string): Promise<Engine> {
@@ -28,6 +28,7 @@ export async function openFirefox(browser: string): Promise<Engine> {
       ((await send("WebDriver:ExecuteScript", { script: body, args: given, sandbox: null })) as { value: T })
         .value,
     stroke: (places, kind) => send("WebDriver:PerformActions", { actions: pointerActions(places, kind) }),
+    type: (text) => send("WebDriver:PerformActions", { actions: keyActions(text) }),
     picture: async () => {
       const shot = await send<{ value: string }>("WebDriver:TakeScreenshot", { full: false, hash: false })
       return Buffer.from(shot.value, "base64")

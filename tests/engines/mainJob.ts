@@ -1,10 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs"
 import { join } from "node:path"
 import { type SheetName, sheetNames } from "../../presets/sheets/sheetNames"
+import { loadWords } from "../../web/words/every/languages"
 import type { TestHost } from "../support/offlineHost"
 import { readPdfText } from "../support/pdfText"
 import { placeInPane } from "../support/screen"
-import { type Engine, type PointerKind, until } from "./engine"
+import { type Engine, language, type PointerKind, until } from "./engine"
 import { boxOf, count, pictureAtRest, press, stands, waitFor, wordsOf } from "./page"
 
 /** What an engine shows and makes in the course of the main job. */
@@ -17,11 +18,15 @@ export type Outcome = {
   complaints: string[]
 }
 
+const words = await loadWords(language)
+/** The very name of a thing, for the page to look for. */
+const called = (name: string) => `^${name.replace(/[.*+?^${}()|[\]\\]/g, "\\$&")}`
+
 const foils = "[role=listbox] [role=option]"
 const screen = (engine: Engine, place: number) => press(engine, `header nav li:nth-child(${place}) button`)
 const atRest = "main:not([aria-busy=true])"
 
-/** The whole job: empty plan, technique, a slice by hand, grams, formula, times, the first tap, four sheets, and no host. */
+/** The whole job: empty plan, technique, a slice by hand, grams, formula, times, four sheets, the chair, and no host. */
 export async function mainJob(engine: Engine, host: TestHost, hand: PointerKind): Promise<Outcome> {
   const pictures: Outcome["pictures"] = {}
   await engine.open(host.address)
@@ -35,31 +40,31 @@ export async function mainJob(engine: Engine, host: TestHost, hand: PointerKind)
   const [formula] = await wordsOf(engine, "main")
   pictures.formula = await pictureAtRest(engine)
   await screen(engine, 4)
-  await waitFor(engine, "button", "^Go to the chair")
+  await waitFor(engine, "button", called(words.timing.toChair))
   const [timing] = await wordsOf(engine, "main")
-  await firstTap(engine)
   await screen(engine, 5)
   await waitFor(engine, ".preview svg")
   pictures.sheets = await pictureAtRest(engine)
   const sheets = await saveSheets(engine)
+  await firstTap(engine)
   await withoutHost(engine, host)
   const complaints = await engine.run<string[]>("return window.complaints")
   return { ...{ foils: drawn, formula, timing, sheets, pictures }, complaints }
 }
 
 async function drawOnEmptyPlan(engine: Engine, hand: PointerKind) {
-  await press(engine, "header button", "Plans…")
-  await press(engine, "dialog button", "^New plan")
+  await press(engine, "header button", words.plans.bar.plans)
+  await press(engine, "dialog button", called(words.plans.dialog.newPlan))
   await until(`${engine.name}: an empty plan`, async () => (await count(engine, foils)) === 0)
-  await press(engine, "button", "Bright frame")
-  await until(`${engine.name}: the technique`, async () => (await count(engine, foils)) === 6)
-  await press(engine, ".tools label", "^Slice")
+  await press(engine, ".technique")
+  const laid = await until(`${engine.name}: the first technique`, () => count(engine, foils))
+  await press(engine, ".tools label", called(words.placement.toolRail.tools.slice))
   const box = await boxOf(engine, ".pane.large .pane-paper")
   // Along the hairline on the head's right, mm of the front view of the default head.
   const places = slice.map(([x, y]) => placeInPane("front", box, x, y))
   await engine.stroke(places, hand)
-  await until(`${engine.name}: the slice by ${hand}`, async () => (await count(engine, foils)) === 7)
-  await press(engine, ".tools label", "^Select")
+  await until(`${engine.name}: the slice by ${hand}`, async () => (await count(engine, foils)) === laid + 1)
+  await press(engine, ".tools label", called(words.placement.toolRail.tools.select))
 }
 
 const slice = [
@@ -68,13 +73,33 @@ const slice = [
   [-58, 66],
 ] as const
 
+/** At the chair of the example: nobody has asked the client of an empty plan anything, and its clock does not start. */
 async function firstTap(engine: Engine) {
-  await press(engine, "button", "^Go to the chair")
-  await press(engine, "button", "^Start")
-  await press(engine, "button", "^Foil 1 is on")
-  await waitFor(engine, "button", "^Foil 2 is on")
-  await press(engine, "button", "^Leave")
-  await waitFor(engine, "header nav")
+  const { chair, timing, plans } = words
+  await press(engine, "header button", plans.bar.plans)
+  await press(engine, "dialog button", called(plans.dialog.fromExample))
+  await screen(engine, 4)
+  await press(engine, "button", called(timing.toChair))
+  // Both names may begin the clock: at once where all has been asked, else by a signature that it was asked aloud.
+  const sign = ".asked-aloud button"
+  const begin = called(chair.start.begin)
+  await until(
+    `${engine.name}: the way to the clock`,
+    async () => (await stands(engine, sign)) || stands(engine, "button:enabled", begin),
+  )
+  if (await stands(engine, sign)) {
+    await press(engine, ".asked-aloud input")
+    await engine.type("Ana")
+    await press(engine, sign)
+  }
+  const isStarted = () => stands(engine, "button", called(chair.floor.isOn(1)))
+  await until(`${engine.name}: the clock`, async () => {
+    if (!(await isStarted()) && (await stands(engine, "button:enabled", begin)))
+      await press(engine, "button", begin)
+    return isStarted()
+  })
+  await press(engine, "button", called(chair.floor.isOn(1)))
+  await waitFor(engine, "button", called(chair.floor.isOn(2)))
 }
 
 /** Saves each sheet as a PDF; gives the words of each, by its name. */
@@ -82,7 +107,7 @@ async function saveSheets(engine: Engine): Promise<Outcome["sheets"]> {
   const found: Outcome["sheets"] = {}
   for (const [i, sheet] of sheetNames.entries()) {
     await press(engine, `main label:nth-child(${i + 1}):has(input[name=sheet])`)
-    await press(engine, "main button", "^Save PDF")
+    await press(engine, "main button", called(words.sheets.screen.save))
     found[sheet] = await readPdfText(
       await until(`${engine.name}: ${sheet}`, async () => savedFile(engine.downloads, endings[sheet])),
     )
@@ -113,6 +138,8 @@ async function withoutHost(engine: Engine, host: TestHost) {
   await host.stop()
   await engine.run("window.isOld = true; setTimeout(() => location.reload())")
   await until(`${engine.name}: the page anew`, () => engine.run<boolean>("return window.isOld !== true"))
-  await until(`${engine.name}: the chair again`, () => stands(engine, "button", "^Foil 2 is on"))
+  await until(`${engine.name}: the chair again`, () =>
+    stands(engine, "button", called(words.chair.floor.isOn(2))),
+  )
   await engine.run("window.complaints.unshift(...arguments[0])", before)
 }

@@ -61,8 +61,11 @@ export const wordsOf = (engine: Engine, selector: string) =>
     selector,
   )
 
-/** The window once two pictures of it are the same. */
+/** The window once its letters are here and two pictures of it are the same. */
 export const pictureAtRest = async (engine: Engine) => {
+  await until(`${engine.name}: the letters`, () =>
+    engine.run<boolean>("return document.fonts.status === 'loaded'"),
+  )
   let last = await engine.picture()
   return until(`${engine.name}: a still picture`, async () => {
     const next = await engine.picture()

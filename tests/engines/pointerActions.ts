@@ -19,6 +19,18 @@ export function pointerActions(places: readonly Place[], kind: PointerKind) {
   return [{ type: "pointer", id: kind, parameters: { pointerType: kind }, actions }]
 }
 
+/** Text as "key" actions of the same chapter, one key after the other. */
+export const keyActions = (text: string) => [
+  {
+    type: "key",
+    id: "keys",
+    actions: [...text].flatMap((value) => [
+      { type: "keyDown", value },
+      { type: "keyUp", value },
+    ]),
+  },
+]
+
 /** The way of a stroke in even steps, in whole pixels: every engine is led along the very same places. */
 export function waypoints(places: readonly Place[]): Place[] {
   const [first, ...rest] = places

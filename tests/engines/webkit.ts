@@ -4,7 +4,7 @@ import { join } from "node:path"
 import { pngOfDisplay } from "./displayPicture"
 import { type Engine, until, window } from "./engine"
 import { freePort, freshHome, matchWindow, type Rect, startDisplay, stopped } from "./machine"
-import { pointerActions } from "./pointerActions"
+import { keyActions, pointerActions } from "./pointerActions"
 
 /** WebKitGTK by WebKitWebDriver: W3C WebDriver over HTTP, on a display of its own. */
 export async function openWebKit(driver: string, browser: string): Promise<Engine> {
@@ -30,6 +30,7 @@ export async function openWebKit(driver: string, browser: string): Promise<Engin
     open: (address) => go("POST", "/url", { url: address }),
     run: (body, ...given) => go("POST", "/execute/sync", { script: body, args: given }),
     stroke: (places, kind) => go("POST", "/actions", { actions: pointerActions(places, kind) }),
+    type: (text) => go("POST", "/actions", { actions: keyActions(text) }),
     // The driver's own screenshot does not always answer: the display is looked at instead.
     picture: async () => {
       const { x, y, height } = await go<Rect>("GET", "/window/rect")
