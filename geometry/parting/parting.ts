@@ -13,7 +13,6 @@ import {
   smooth,
 } from "../surface/surfacePath"
 import { add, normalize, scale, subtract } from "../surface/vec3"
-import { keepLeastBend } from "./leastBend"
 
 /** A parting that can be combed, or the reason why there is none. */
 export type Parted = { parting: SurfacePath } | { refused: PartingRefusal }
@@ -63,8 +62,7 @@ export function hairlineParting(head: Head, { fromAlongMm, toAlongMm, behindMm }
   const inward = toAlongMm > fromAlongMm ? -behindMm : behindMm
   const edge = hairlineBetween(head, fromAlongMm, toAlongMm)
   const offset = offsetPath(head.surface, edge, inward, head.hairline.distanceMm)
-  if (offset.length < 2) return { refused: "too-short" }
-  return cleanParting(head, keepLeastBend(head.surface, smooth(evenly(head, offset), 1)))
+  return offset.length < 2 ? { refused: "too-short" } : cleanParting(head, smooth(evenly(head, offset), 1))
 }
 
 function hairlineBetween({ hairline }: Head, fromMm: number, toMm: number): SurfacePath {

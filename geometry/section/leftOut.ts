@@ -4,7 +4,6 @@ import type { KindRow } from "./kindRow"
 export const leftOut: KindRow<"left-out"> = {
   takenShare: () => 0,
   heldShare: () => 1,
-  dipMm: () => Number.POSITIVE_INFINITY,
   stitches: () => [],
   productStartMm: () => 0,
 }

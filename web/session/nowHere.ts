@@ -1,4 +1,4 @@
-import type { Now } from "../core/text/zonedTime"
+import type { Now } from "../core/cautions/rules/alertTest"
 
 /** This moment, where this clock hangs. */
 export const nowHere = (): Now => ({

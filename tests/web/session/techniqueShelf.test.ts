@@ -1,5 +1,7 @@
 import "fake-indexeddb/auto"
 import { beforeEach, describe, expect, it } from "vitest"
+import { techniqueOf } from "../../../presets/techniques/technique"
+import { techniques } from "../../../presets/techniques/techniques"
 import { newId } from "../../../web/core/document/newId"
 import {
   keepTechnique,
@@ -8,7 +10,6 @@ import {
   techniqueStore,
 } from "../../../web/session/techniqueShelf"
 import { openShelf, type Shelf } from "../../../web/storage/shelf"
-import { usualTechnique } from "../../support/techniques"
 
 let name: string
 let shelf: Shelf
@@ -17,7 +18,7 @@ beforeEach(() => {
   shelf = openShelf(name)
 })
 
-const own = { ...usualTechnique("bright-frame"), id: "own-1", name: "Soft corner" }
+const own = { ...techniqueOf(techniques[0]), id: "own-1", name: "Soft corner" }
 const names = () => techniqueStore.getState().own.map((each) => each.name)
 
 describe("techniques of one's own", () => {
@@ -44,7 +45,7 @@ describe("techniques of one's own", () => {
       database.put("techniques", { id: "odd", text: '{"kind":"partline-technique","version":4}' }),
     )
     await keepTechnique(own, shelf)
-    expect(techniqueStore.getState()).toMatchObject({ own: [own], unreadable: 1, fault: null })
+    expect(techniqueStore.getState()).toMatchObject({ own: [own], unreadable: 1, fault: "" })
     const kept = await shelf.connection.run((database) => database.getAll("techniques"))
     expect(kept.map(({ id }) => id)).toEqual(["odd", "own-1"])
   })
@@ -52,13 +53,9 @@ describe("techniques of one's own", () => {
   it("say so when the browser cannot keep them", async () => {
     const broken: Shelf = {
       ...shelf,
-      connection: {
-        run: () => Promise.reject(new DOMException("", "QuotaExceededError")),
-        look: async () => [],
-        close() {},
-      },
+      connection: { run: () => Promise.reject(new DOMException("", "QuotaExceededError")), close() {} },
     }
     expect(await keepTechnique(own, broken)).toBe(false)
-    expect(techniqueStore.getState().fault).toEqual({ code: "full", what: "technique" })
+    expect(techniqueStore.getState().fault).toMatch(/no room left\. Save the technique to a file/)
   })
 })

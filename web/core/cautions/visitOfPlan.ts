@@ -4,12 +4,9 @@ import { newConsultation } from "../document/consultation"
 import { sheetOf } from "../document/salon"
 import type { Plan } from "../document/schema"
 import { newToning, type TonerChoice } from "../document/toning"
-import { takesAtHairline } from "../figures/hairAtHairline"
-import { headOf } from "../figures/measured"
-import { traitsOf } from "../kinds/kindRecords"
-import type { Now } from "../text/zonedTime"
-import { daysOf } from "./asking/questions"
+import { zoneOf } from "../schedule/scheduleFromPlan"
 import { checkVisit } from "./cautions"
+import type { Now } from "./rules/alertTest"
 import { type PlannedMix, tonerIds, type Visit } from "./rules/rule"
 
 /** A plan as the rules of the visit see it. */
@@ -19,15 +16,16 @@ export function visitOf(plan: Plan, now: Now): Visit {
     const own = foils.filter(({ mix }) => mix === id)
     return {
       id,
+      name: `Mix ${id}`,
       product,
       sheet: sheetOf(product, plan),
       developerVolume,
       ratio,
       heatMin: plan.timing?.heatMin ?? 0,
       near: {
-        hairline: own.some((foil) => takesAtHairline(foil, headOf(plan))),
+        hairline: own.some((foil) => zoneOf(foil, plan) === "hairline"),
         scalp: own.some((foil) => foil.rootDistanceMm < rootDistanceMm.tight.range[0]),
-        cushion: own.some((foil) => traitsOf(foil).hasCushion),
+        cushion: own.some(({ kind }) => kind === "backcomb"),
       },
     }
   })
@@ -35,7 +33,6 @@ export function visitOf(plan: Plan, now: Now): Visit {
     consultation: plan.consultation ?? newConsultation(),
     mixes: [...mixes, ...tonersPlanned(plan)],
     now,
-    days: daysOf(plan, now),
   }
 }
 
@@ -44,23 +41,25 @@ function tonersPlanned(plan: Plan): PlannedMix[] {
   const { toner, rootShade } = plan.toning ?? newToning()
   const isMelted = (plan.consultation?.rootMeltMm ?? null) !== null
   return [
-    ...(toner ? [tonerPlanned(toner, tonerIds.toner, plan)] : []),
-    ...(rootShade && isMelted ? [tonerPlanned(rootShade, tonerIds.rootShade, plan)] : []),
+    ...(toner ? [tonerPlanned(toner, { id: tonerIds.toner, name: "The toner" }, plan)] : []),
+    ...(rootShade && isMelted
+      ? [tonerPlanned(rootShade, { id: tonerIds.rootShade, name: "The root shade" }, plan)]
+      : []),
   ]
 }
 
 const tonerPlanned = (
   { product, developerVolume, parts }: TonerChoice,
-  id: string,
+  called: { id: string; name: string },
   plan: Plan,
 ): PlannedMix => ({
-  id,
+  ...called,
   product,
   sheet: sheetOf(product, plan),
   developerVolume: developerVolume ?? 0,
   ratio: { lightener: 1, developer: parts },
   heatMin: 0,
-  near: { hairline: false, scalp: id === tonerIds.rootShade, cushion: false },
+  near: { hairline: false, scalp: called.id === tonerIds.rootShade, cushion: false },
 })
 
 /** The stops and cautions of a plan at a moment. */

@@ -1,9 +1,7 @@
-import { HeadSizeError } from "../../../geometry/scalp/headSize"
 import type { Plan } from "../document/schema"
-import type { Problem } from "../fields/problem"
 import { headOf } from "../figures/measured"
 import { hairlineProblems } from "./hairlineProblems"
-import { problemAt } from "./problem"
+import { type Problem, problemAt } from "./problem"
 
 /** What is wrong with a head whose measures are each possible but do not go together, or with its hairline. */
 export function headProblems(plan: Pick<Plan, "head">): Problem[] {
@@ -11,8 +9,7 @@ export function headProblems(plan: Pick<Plan, "head">): Problem[] {
     headOf(plan)
     return hairlineProblems(plan)
   } catch (error) {
-    if (error instanceof HeadSizeError)
-      return [problemAt(["head", "size"], { code: "head-size", ...error.fault })]
+    if (error instanceof RangeError) return [problemAt(["head", "size"], error.message)]
     throw error
   }
 }

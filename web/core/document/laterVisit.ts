@@ -1,4 +1,4 @@
-import { letters } from "../fields/limits"
+import { letters } from "./limits"
 import { copyOf } from "./newPlan"
 import { wholePairs } from "./pairs"
 import type { Plan } from "./schema"

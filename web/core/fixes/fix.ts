@@ -1,26 +1,22 @@
 import type { Service } from "../schedule/scheduleInput"
 
 /** A change of the service that removes a conflict, as planned again, and brings no other. Plain data. */
-export type Fix = FixCode & {
+export type Fix = {
+  kind: FixKind
+  label: string
   /** What it costs, counted in minutes of the chair: for ranking. */
   costMin: number
-  /** The service as the fix leaves it. */
+  /** The service as the cure leaves it. */
   after: Service
-  /** Ids of the foils that this leaves for another day, or out. */
+  /** Foils that this leaves for another day, or out. */
   left: readonly string[]
 }
-
-/** What a fix does. Foils are their numbers on the map; a count says how many. */
-export type FixCode =
-  | { code: "each-off" }
-  | { code: "reorder" }
-  | { code: "weaker-early"; count: number }
-  | { code: "order-and-strength"; count: number }
-  | { code: "closest-together" }
-  | { code: "fresh-bowl"; mixes: readonly string[]; foils: readonly number[] }
-  | { code: "second-colourist" }
-  | { code: "no-drying"; savesMin: number }
-  | { code: "later-end"; bookingMin: number; byMin: number }
-  | { code: "fewer-foils"; foils: readonly number[] }
-  | { code: "another-day"; foils: readonly number[] }
-export type FixKind = FixCode["code"]
+export type FixKind =
+  | "each-off"
+  | "reorder"
+  | "weaker-early"
+  | "order-and-strength"
+  | "fresh-bowl"
+  | "second-hands"
+  | "fewer-foils"
+  | "another-day"

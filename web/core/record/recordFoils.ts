@@ -1,25 +1,20 @@
-import { type FoilKind, isFoil } from "../../../geometry/section/section"
+import { isFoil } from "../../../geometry/section/section"
 import { type FoilRecord, foilRecords } from "../chair/chairRecord"
 import { chairOfRecord } from "../chair/liveService"
 import type { Plan } from "../document/schema"
-import type { LookSeen } from "../document/serviceRecord"
 import { headOf } from "../figures/measured"
-import { type PlaceCode, placeOf } from "../placement/places"
 import { timedPlan } from "../schedule/timedPlan"
-
-/** What was seen of a foil at the chair, `onMin` minutes after it went on. */
-export type LookCode = ({ code: "checked"; onMin: number } & LookSeen) | { code: "re-coated"; times: number }
+import { kindWords, whereOf } from "../text/words"
 
 /** A foil as it was planned and as it went, minutes of the service; null where that is not known. */
 export type RecordFoil = {
   number: number
-  kind: FoilKind
-  place: PlaceCode
+  what: string
   mix: string
   planned: { onMin: number; offMin: number } | null
   real: { onMin: number; offMin: number | null } | null
-  /** In order. */
-  looks: readonly LookCode[]
+  /** Each look in words, in order. */
+  looks: readonly string[]
 }
 
 /** Every foil of a plan in order of application, beside what was tapped at its last service. */
@@ -29,8 +24,7 @@ export function recordFoils(plan: Plan): RecordFoil[] {
   const records = plan.service ? foilRecords(chairOfRecord(plan.service)) : new Map<string, FoilRecord>()
   return plan.sections.filter(isFoil).map((foil) => ({
     number: foil.mapNumber,
-    kind: foil.kind,
-    place: placeOf(foil, head),
+    what: `${kindWords[foil.kind]}, ${whereOf(foil, head)}`,
     mix: foil.mix,
     planned: planned.get(foil.id) ?? null,
     ...realOf(records.get(foil.id)),
@@ -59,8 +53,15 @@ function realOf(record: FoilRecord | undefined): Pick<RecordFoil, "real" | "look
   return {
     real: { onMin: toMin(onAtMs), offMin: offAtMs === null ? null : toMin(offAtMs) },
     looks: [
-      ...looks.map(({ atMs, seen }): LookCode => ({ code: "checked", onMin: toMin(atMs - onAtMs), ...seen })),
-      ...(recoated > 0 ? [{ code: "re-coated" as const, times: recoated }] : []),
+      ...looks.map(({ atMs, seen: { level, stretch, comfort, moist } }) => {
+        const odd = [
+          ...(stretch === "ok" ? [] : [`stretch ${stretch}`]),
+          ...(comfort === "ok" ? [] : [`scalp ${comfort}`]),
+          ...(moist ? [] : ["dry"]),
+        ]
+        return [`${Math.round(toMin(atMs - onAtMs))} min: level ${level}`, ...odd].join(", ")
+      }),
+      ...(recoated > 0 ? [recoated === 1 ? "re-coated" : `re-coated ${recoated} times`] : []),
     ],
   }
 }

@@ -15,7 +15,6 @@ import type { LiftGoal } from "../lift/scheduleReady"
 import { placedInTurn, planBowls } from "../mixing/bowls"
 import { mixRecipe } from "../mixing/mixRecipe"
 import { labelPercent, onHeadPercent } from "../mixing/strength"
-import { sideOf } from "../placement/places"
 import { tonesOfPlan } from "../tone/tonesOfPlan"
 import type { Person, Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
 
@@ -32,7 +31,6 @@ export type ServiceChoices = {
   freshAt: readonly string[]
   secondPace: TimingChoices["secondPace"]
   bookingMin: number | null
-  isDried: boolean
   goal: LiftGoal | null
   /** Where the hair of a zone starts from a level of its own. */
   zoneGoals: Readonly<Partial<Record<Zone, LiftGoal>>>
@@ -62,7 +60,7 @@ export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: 
     rinse: choices.rinse,
     looks: pace.looks,
     heat: choices.heatMin === null ? null : { minutes: choices.heatMin, warmthC: choices.heatC },
-    finish: finishOf(plan, choices),
+    finish: finishOf(plan),
     bookingMin: choices.bookingMin,
     soFar: null,
   }
@@ -88,8 +86,6 @@ function readyByGoal(plan: Plan, sheets: readonly ProductSheet[], choices: Servi
 export const longestMin = (sheet: ProductSheet | undefined) =>
   sheet?.longestMin ?? pace.longestWithoutSheetMin
 
-const none: Range = { low: 0, mid: 0, high: 0 }
-
 const potLifeMin = (sheet: ProductSheet | undefined) => sheet?.potLifeMin ?? pace.bowl.potLifeMin
 
 const { mostMixG, stayG, stayShare } = bowlFigures
@@ -109,7 +105,6 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known
     mapNumber: foil.mapNumber,
     kind: foil.kind,
     zone,
-    side: sideOf(foil),
     group: homeOf(foil, plan)?.numeral ?? zone,
     placeMin: placing(foil.kind, Math.max(1, foils), choices),
     limitMin: longestMin(sheetOf.get(foil.mix)),
@@ -135,8 +130,7 @@ function handsOf(foils: readonly TimedFoil[], choices: ServiceChoices): Person[]
   return hands === 1 ? [first] : [first, { paceShare: secondShare, breaks: restsOf(2) }]
 }
 
-/** Minutes to place so many foils of a kind side by side, by the pace of the plan. */
-export function placing(kind: FoilKind, foils: number, { paceMin, learntMin }: ServiceChoices): Range {
+function placing(kind: FoilKind, foils: number, { paceMin, learntMin }: ServiceChoices): Range {
   const learnt = learntMin?.[kind]
   const minutes = (end: keyof Range) =>
     learnt ? learnt[end] * foils : paceMin[end] * foils + pace.extraMin[kind][end]
@@ -182,7 +176,7 @@ function bowlsOf(mix: Mix, foils: readonly TimedFoil[], sheet: ProductSheet | un
   return bowls.map(({ sections }) => ({ mix: mix.id, foils: sections }))
 }
 
-function finishOf(plan: Plan, { isDried }: ServiceChoices): Service["finish"] {
+function finishOf(plan: Plan): Service["finish"] {
   const { detanglingMin, rinsingMin, tonerInAndOutMin, dryingMin } = pace.roundTheFoils
   const toners = tonesOfPlan(plan).map(({ zone, minutes }) => ({
     zone,
@@ -192,5 +186,5 @@ function finishOf(plan: Plan, { isDried }: ServiceChoices): Service["finish"] {
       high: minutes.high + tonerInAndOutMin.high,
     },
   }))
-  return { detanglingMin, rinsingMin, dryingMin: isDried ? dryingMin : none, toners }
+  return { detanglingMin, rinsingMin, dryingMin, toners }
 }

@@ -2,8 +2,6 @@ import { onNow } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
 import { tap } from "../../session/chair/chairStore"
 import { useService } from "../../session/chair/useChair"
-import { useWords } from "../../session/words"
-import { burningAt } from "./chairActions"
 import { LookPad } from "./LookPad"
 
 type Props = {
@@ -12,15 +10,12 @@ type Props = {
   isLooking: boolean
   onLook: (looks: boolean) => void
   onDone: () => void
-  onBurning: (foil: string) => void
 }
 
 /** What can be done with the foil that is chosen. */
-export function FoilActions({ foil, plan, isLooking, onLook, onDone, onBurning }: Props) {
-  const number = useService((chair) => onNow(chair, foil)?.mapNumber)
-  const w = useWords().chair.floor
-  if (!foil || !number) return <p className="large hint">{w.tapFoil}</p>
-  const name = w.foilName(number)
+export function FoilActions({ foil, plan, isLooking, onLook, onDone }: Props) {
+  const name = useService((chair) => onNow(chair, foil)?.name)
+  if (!foil || !name) return <p className="large hint">Touch a foil to say what you did with it.</p>
   if (isLooking)
     return (
       <LookPad
@@ -28,7 +23,6 @@ export function FoilActions({ foil, plan, isLooking, onLook, onDone, onBurning }
         foil={foil}
         name={name}
         plan={plan}
-        onBurning={onBurning}
         onClose={() => {
           onLook(false)
           onDone()
@@ -43,16 +37,13 @@ export function FoilActions({ foil, plan, isLooking, onLook, onDone, onBurning }
     <fieldset className="touches">
       <legend className="label">{name}</legend>
       <button type="button" className="touch strong" onClick={() => onLook(true)}>
-        {w.checked}
+        Looked
       </button>
       <button type="button" className="touch strong" onClick={() => did("off")}>
-        {w.off}
+        Off
       </button>
       <button type="button" className="touch" onClick={() => did("re-coated")}>
-        {w.reCoated}
-      </button>
-      <button type="button" className="touch red" onClick={() => burningAt(foil, null, onBurning)}>
-        {w.burning}
+        Re-coated
       </button>
     </fieldset>
   )

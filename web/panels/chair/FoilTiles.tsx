@@ -3,10 +3,9 @@ import type { Chair } from "../../core/chair/chair"
 import { type FoilRecord, standingOf } from "../../core/chair/chairRecord"
 import { isOver, minutesOn } from "../../core/chair/chairTiles"
 import { chairStore } from "../../session/chair/chairStore"
+import { type RestState, restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
-import { useWords } from "../../session/words"
-import type { ChairWords } from "../../words/en/chair/chair"
 
 type Props = { chosen: string | null; onChoose: (foil: string) => void }
 
@@ -14,14 +13,13 @@ type Props = { chosen: string | null; onChoose: (foil: string) => void }
 export const FoilTiles = memo(function FoilTiles({ chosen, onChoose }: Props) {
   const onNow = useService((chair) => standingOf(chair).onNow) ?? []
   const past = useService(pastNow) ?? []
-  const w = useWords().chair.floor
-  if (onNow.length === 0) return <p className="large">{w.noneOn}</p>
+  if (onNow.length === 0) return <p className="large">Nothing is on.</p>
   return (
-    <ul className="tiles" aria-label={w.foilsOn}>
-      {onNow.map(({ id, mapNumber, onAtMs, limitMs, plannedMs, isTapped, mustOff }) => (
+    <ul className="tiles" aria-label="Foils that are on">
+      {onNow.map(({ id, mapNumber, onAtMs, limitMs, isTapped }) => (
         <Tile
           key={id}
-          {...{ id, mapNumber, onAtMs, limitMs, plannedMs, isTapped, mustOff, onChoose }}
+          {...{ id, mapNumber, onAtMs, limitMs, isTapped, onChoose }}
           isChosen={id === chosen}
           isPast={past.includes(id)}
         />
@@ -35,51 +33,35 @@ const pastNow = (chair: Chair) =>
     .onNow.filter((foil) => isOver(foil, chair.elapsedMs))
     .map(({ id }) => id)
 
-type TileProps = Pick<
-  FoilRecord,
-  "id" | "mapNumber" | "onAtMs" | "limitMs" | "plannedMs" | "isTapped" | "mustOff"
-> & {
+type TileProps = Pick<FoilRecord, "id" | "mapNumber" | "onAtMs" | "limitMs" | "isTapped"> & {
   isChosen: boolean
   isPast: boolean
   onChoose: (foil: string) => void
 }
 
-const Tile = memo(function Tile({
-  id,
-  mapNumber,
-  isTapped,
-  mustOff,
-  isChosen,
-  isPast,
-  onChoose,
-  ...on
-}: TileProps) {
-  const w = useWords().chair.floor
+const Tile = memo(function Tile({ id, mapNumber, isTapped, isChosen, isPast, onChoose, ...on }: TileProps) {
   return (
     <li>
       <button
         type="button"
-        className={isPast || mustOff === "danger" ? "tile over" : mustOff ? "tile off-now" : "tile"}
+        className={isPast ? "tile over" : "tile"}
         aria-pressed={isChosen}
         onClick={() => onChoose(id)}
       >
         <b>
-          <span className="unseen">{w.foil} </span>
+          <span className="unseen">Foil </span>
           {mapNumber}
         </b>
         <span className="tile-min">
-          <Ticking of={chairStore} words={({ live }) => minutesOn(on, live?.chair.elapsedMs ?? 0)} />{" "}
-          {w.minutes}
+          <Ticking of={chairStore} words={({ live }) => minutesOn(on, live?.chair.elapsedMs ?? 0)} /> min
         </span>
         <small>
           {isPast ? (
-            w.offNow(on.limitMs / 60_000)
-          ) : mustOff ? (
-            w.offStop
+            `never past ${on.limitMs / 60_000}: off now`
           ) : isTapped ? (
-            <Ticking of={chairStore} words={({ live }) => leftWords(on, live?.chair.elapsedMs ?? 0, w)} />
+            <Ticking of={restStore} words={(state) => offWords(state, id)} />
           ) : (
-            w.countedFromEarliest
+            "counted from earliest"
           )}
         </small>
       </button>
@@ -87,11 +69,7 @@ const Tile = memo(function Tile({
   )
 })
 
-type OnSince = Pick<FoilRecord, "onAtMs" | "plannedMs">
-
-/** Time left to the planned minute: it counts down, and then up; it never slides ahead. */
-function leftWords({ onAtMs, plannedMs }: OnSince, elapsedMs: number, w: ChairWords["floor"]): string {
-  if (onAtMs === null || plannedMs === null) return ""
-  const leftMs = onAtMs + plannedMs - elapsedMs
-  return leftMs >= 0 ? w.offIn(leftMs) : w.offOver(-leftMs)
+function offWords({ rest }: RestState, id: string): string {
+  const atMin = rest?.offAtMin[id]
+  return atMin === undefined ? "" : `off at about ${atMin}:00`
 }

@@ -1,12 +1,10 @@
 import "./serviceBar.css"
-import { callCode } from "../../core/chair/callCode"
-import { isDanger, nextCall } from "../../core/chair/dueCalls"
+import { callWords, clockText } from "../../core/chair/callWords"
+import { nextCall } from "../../core/chair/dueCalls"
 import { isRunning } from "../../session/chair/chairStore"
 import { useChair, useService } from "../../session/chair/useChair"
 import { useChairKeeper } from "../../session/chair/useChairKeeper"
 import { useSession } from "../../session/usePlan"
-import { useWords } from "../../session/words"
-import { say } from "../../words/say"
 import { useCallOut } from "./Calls"
 import { goToChair } from "./chairActions"
 
@@ -20,29 +18,21 @@ export function ServiceBar() {
 }
 
 function Bar() {
-  const { bar, calls } = useWords().chair
-  const elapsed = useService((chair) => bar.clock(chair.elapsedMs))
-  const [look, words] = useService((chair) => {
+  const elapsed = useService((chair) => clockText(chair.elapsedMs))
+  const [stage, words] = useService((chair) => {
     const call = nextCall(chair)
-    return call
-      ? [
-          isDanger(call) ? "danger" : call.stage === "ahead" ? "ahead" : "due",
-          say(calls.shown, callCode(call)),
-        ]
-      : ["ahead", bar.nothingOn]
+    return call ? [call.stage, callWords(call)] : ["ahead", "Nothing is on"]
   }) ?? ["ahead", ""]
-  const initials = useChair(({ live }) => live?.initials ?? "")
   const isElsewhere = useChair(({ hold }) => hold === "elsewhere")
   return (
-    <aside className={`service-bar ${look}`} aria-label={bar.service}>
-      {initials && <b className="service-initials">{initials}</b>}
+    <aside className={stage === "ahead" ? "service-bar" : "service-bar now"} aria-label="Service going on">
       <b className="service-clock">{elapsed}</b>
       <span className="service-call">
         {words}
-        {isElsewhere && ` (${bar.inOtherWindow})`}
+        {isElsewhere && " (in another window)"}
       </span>
       <button type="button" className="button" onClick={() => void goToChair()}>
-        {bar.toChair}
+        To the chair
       </button>
     </aside>
   )

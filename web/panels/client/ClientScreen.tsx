@@ -1,21 +1,39 @@
 import "./client.css"
-import { useWords } from "../../session/words"
+import { planningCaution } from "../../../presets/formula/cautions"
+import { ClientHead } from "../placement/hairline/ClientHead"
+import { LandmarkFields } from "../placement/hairline/LandmarkFields"
+import { LandmarkSides } from "../placement/hairline/LandmarkSides"
+import { WornFields } from "../placement/hairline/WornFields"
 import { Consultation } from "./consultation/Consultation"
+import { HairlineChoice } from "./HairlineChoice"
+import { HeadSizeFields } from "./HeadSizeFields"
 import { PlanFields } from "./PlanFields"
-import { useFieldWanted } from "./useFieldWanted"
+import { WholeHeadFigures } from "./WholeHeadFigures"
 
-/** Who the plan is for: what is said and what is seen, then what is wanted. */
+/** Who the plan is for: what she says and what is seen, then the head and its hairline. */
 export function ClientScreen() {
-  const said = useWords().client
-  useFieldWanted()
   return (
     <main className="page client">
-      <h1>{said.title}</h1>
+      <h1>Client</h1>
       <div className="plan-row">
         <PlanFields />
       </div>
       <Consultation />
-      <p className="aside">{said.caution}</p>
+      <div className="columns">
+        <div className="column">
+          <HeadSizeFields />
+          <ClientHead />
+          <WholeHeadFigures />
+        </div>
+        <div className="column">
+          <HairlineChoice />
+          <LandmarkFields>
+            <LandmarkSides />
+          </LandmarkFields>
+          <WornFields />
+        </div>
+      </div>
+      <p className="aside">{planningCaution}</p>
     </main>
   )
 }

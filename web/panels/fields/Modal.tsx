@@ -1,7 +1,5 @@
 import { type ReactNode, useId, useLayoutEffect, useRef } from "react"
 
-import { useWords } from "../../session/words"
-
 type Props = {
   title: string
   onClose: () => void
@@ -37,7 +35,7 @@ export function Modal({ title, onClose, wide = false, writing = false, children 
         <div className="plans-head">
           <h2 id={id}>{title}</h2>
           <button type="button" className="button quiet" onClick={onClose}>
-            {useWords().common.actions.close}
+            Close
           </button>
         </div>
         {children}

@@ -1,7 +1,5 @@
 import { useEffect, useId, useState } from "react"
 
-import { useWords } from "../../session/words"
-
 type Notation = { write(value: number): string; read(text: string): number; examples: string }
 
 type Props = {
@@ -32,7 +30,6 @@ export function NumberField({
   onClear,
   onCommit,
 }: Props) {
-  const { common } = useWords()
   const id = useId()
   const format = notation?.write ?? decimals
   const [text, setText] = useState(isUnset ? "" : format(value))
@@ -52,8 +49,8 @@ export function NumberField({
     if (notation && !isUnset && text === format(value)) return setFault("")
     const wanted = (notation?.read ?? readDecimals)(text)
     if (text.trim() === "" || !Number.isFinite(wanted) || wanted < range.low || wanted > range.high) {
-      const [low, high] = [format(range.low), format(range.high)]
-      setFault(common.fields.expected({ name, low, high, unit, examples: notation?.examples ?? "" }))
+      const span = `${name}: expected ${format(range.low)} to ${format(range.high)} ${unit}`.trimEnd()
+      setFault(notation ? `${span}, typed as ${notation.examples}.` : `${span}.`)
       return
     }
     setFault("")

@@ -1,7 +1,5 @@
 import { useId } from "react"
 
-import { useWords } from "../../session/words"
-
 type Props<Value extends string> = {
   name: string
   options: readonly { value: Value; label: string }[]
@@ -19,9 +17,8 @@ export function SelectField<Value extends string>({
   value,
   onChange,
   isNameUnseen,
-  empty,
+  empty = "Not known",
 }: Props<Value>) {
-  const { common } = useWords()
   const id = useId()
   return (
     <div className="field">
@@ -35,7 +32,7 @@ export function SelectField<Value extends string>({
           onChange(options.find((option) => option.value === target.value)?.value ?? null)
         }
       >
-        <option value="">{empty ?? common.fields.notKnown}</option>
+        <option value="">{empty}</option>
         {options.map((option) => (
           <option key={option.value} value={option.value}>
             {option.label}

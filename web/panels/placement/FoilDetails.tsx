@@ -1,41 +1,31 @@
 import { type Foil, isFoil, type Section } from "../../../geometry/section/section"
+import { letters, limits } from "../../core/document/limits"
 import type { Plan } from "../../core/document/schema"
 import { changeSection, type SectionPatch } from "../../core/edits/sections/changeSections"
 import { setMapNumber } from "../../core/edits/sections/renumberSections"
-import { letters, limits } from "../../core/fields/limits"
 import { commit } from "../../session/commit"
-import { type Done, useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
-import { labelledOptions, namedOptions } from "../fields/options"
 import { TextField } from "../fields/TextField"
+import { carrierOptions, lieOptions } from "./sectionChoices"
 
-type Change = (done: Done, patch: SectionPatch) => void
-type TreatmentDone =
-  | "set-start"
-  | "set-coated"
-  | "set-faces"
-  | "set-carrier"
-  | "set-elevation"
-  | "set-over-direction"
-  | "set-foil-lie"
+type Change = (label: string, patch: SectionPatch) => void
 
 /** Every other field of a section, by number: folded away, since the words above are usually enough. */
 export function FoilDetails({ section, plan }: { section: Section; plan: Plan }) {
-  const w = useWords().placement.editor
   const change: Change = (label, patch) => commit(label, changeSection(section.id, patch))
   return (
     <details className="inner">
-      <summary>{w.all}</summary>
+      <summary>All figures and fields</summary>
       <div className="editor">
         {"stitchMm" in section && <StitchFields section={section} change={change} />}
         {section.kind === "backcomb" && <BackcombFields section={section} change={change} />}
         {isFoil(section) && <FoilFields foil={section} plan={plan} change={change} />}
         <TextField
-          name={w.note}
+          name="Note"
           value={section.note}
           most={letters.note}
-          onCommit={(note) => change({ chapter: "placement", code: "set-note" }, { band: { note } })}
+          onCommit={(note) => change("Change the note", { band: { note } })}
         />
       </div>
     </details>
@@ -43,62 +33,55 @@ export function FoilDetails({ section, plan }: { section: Section; plan: Plan })
 }
 
 function StitchFields({ section, change }: { section: Section<"weave" | "backcomb">; change: Change }) {
-  const { common, placement } = useWords()
-  const field = (key: "stitchMm" | "gapMm" | "dipMm", code: "set-stitch" | "set-gap" | "set-dip") => (
+  const field = (name: string, key: "stitchMm" | "gapMm" | "dipMm") => (
     <NumberField
-      name={placement.editor[key]}
-      unit={common.units.mm}
+      name={name}
+      unit="mm"
       value={section[key]}
       range={limits.stitchMm}
       step={0.5}
-      onCommit={(mm) => change({ chapter: "placement", code }, { stitching: { [key]: mm } })}
+      onCommit={(mm) => change(`Change ${name.toLowerCase()}`, { stitching: { [key]: mm } })}
     />
   )
   return (
     <div className="pairs">
-      {field("stitchMm", "set-stitch")}
-      {field("gapMm", "set-gap")}
-      {field("dipMm", "set-dip")}
+      {field("Stitch", "stitchMm")}
+      {field("Gap", "gapMm")}
+      {field("Dip of the tail", "dipMm")}
     </div>
   )
 }
 
 function BackcombFields({ section, change }: { section: Section<"backcomb">; change: Change }) {
-  const { common, placement } = useWords()
-  const w = placement.editor
   return (
     <>
       <Choices
-        legend={w.backcombedFrom}
-        options={labelledOptions(w.bases)}
+        legend="Backcombed out of"
+        options={[
+          { value: "slice", label: "A slice" },
+          { value: "weave", label: "A weave" },
+        ]}
         value={section.base}
-        onChange={(base) =>
-          change({ chapter: "placement", code: "set-base", base }, { backcombing: { base } })
-        }
+        onChange={(base) => change(`Backcomb out of a ${base}`, { backcombing: { base } })}
       />
       <div className="pairs">
         <NumberField
-          name={w.pushedShare}
-          unit={common.units.percent}
+          name="Pushed back"
+          unit="%"
           value={Math.round(section.pushedShare * 100)}
           range={{ low: 0, high: limits.pushedShare.high * 100 }}
           step={5}
           onCommit={(percent) =>
-            change(
-              { chapter: "placement", code: "set-pushed-share" },
-              { backcombing: { pushedShare: percent / 100 } },
-            )
+            change("Change the pushed share", { backcombing: { pushedShare: percent / 100 } })
           }
         />
         <NumberField
-          name={w.cushion}
-          unit={common.units.mm}
+          name="Cushion"
+          unit="mm"
           value={section.cushionMm}
           range={limits.cushionMm}
           step={5}
-          onCommit={(cushionMm) =>
-            change({ chapter: "placement", code: "set-cushion" }, { backcombing: { cushionMm } })
-          }
+          onCommit={(cushionMm) => change("Change the cushion", { backcombing: { cushionMm } })}
         />
       </div>
     </>
@@ -106,103 +89,104 @@ function BackcombFields({ section, change }: { section: Section<"backcomb">; cha
 }
 
 function FoilFields({ foil, plan, change }: { foil: Foil; plan: Plan; change: Change }) {
-  const { common, placement } = useWords()
-  const w = placement.editor
-  const { units } = common
-  const treat = (code: TreatmentDone, treatment: Partial<Foil>) =>
-    change({ chapter: "placement", code }, { treatment })
+  const treat = (label: string, treatment: Partial<Foil>) => change(label, { treatment })
   const { carrier, strand } = foil
   return (
     <>
       <div className="pairs">
         <NumberField
-          name={w.mapNumber}
+          name="Number on the map"
           unit=""
           value={foil.mapNumber}
           range={limits.mapNumber}
-          onCommit={(mapNumber) =>
-            commit({ chapter: "placement", code: "set-map-number" }, setMapNumber(foil.id, mapNumber))
-          }
+          onCommit={(mapNumber) => commit("Renumber", setMapNumber(foil.id, mapNumber))}
         />
         <NumberField
-          name={w.rootDistance}
-          unit={units.mm}
+          name="From the scalp"
+          unit="mm"
           value={foil.rootDistanceMm}
           range={limits.rootDistanceMm}
-          onCommit={(rootDistanceMm) => treat("set-start", { rootDistanceMm })}
+          onCommit={(rootDistanceMm) => treat("Change the root distance", { rootDistanceMm })}
         />
         <NumberField
-          name={w.coatedFrom}
-          unit={units.percent}
+          name="Coated from"
+          unit="%"
           value={Math.round(strand.from * 100)}
           range={{ low: 0, high: 99 }}
           step={5}
-          onCommit={(percent) => treat("set-coated", { strand: { ...strand, from: percent / 100 } })}
+          onCommit={(percent) =>
+            treat("Change the coated part", { strand: { ...strand, from: percent / 100 } })
+          }
         />
         <NumberField
-          name={w.coatedTo}
-          unit={units.percent}
+          name="Coated to"
+          unit="%"
           value={Math.round(strand.to * 100)}
           range={{ low: 1, high: 100 }}
           step={5}
-          onCommit={(percent) => treat("set-coated", { strand: { ...strand, to: percent / 100 } })}
+          onCommit={(percent) =>
+            treat("Change the coated part", { strand: { ...strand, to: percent / 100 } })
+          }
         />
       </div>
       <Choices
-        legend={w.coat}
-        options={labelledOptions(w.faces)}
-        value={foil.faces === 2 ? "both" : "one"}
-        onChange={(faces) => treat("set-faces", { faces: faces === "both" ? 2 : 1 })}
+        legend="Faces coated"
+        options={[
+          { value: "2", label: "Both" },
+          { value: "1", label: "One, painted" },
+        ]}
+        value={foil.faces === 2 ? "2" : "1"}
+        onChange={(faces) => treat("Change the faces coated", { faces: faces === "2" ? 2 : 1 })}
       />
       <Choices
-        legend={w.carrier}
-        options={namedOptions(common.carriers, common)}
+        legend="Carried on"
+        options={carrierOptions}
         value={carrier.kind}
-        onChange={(kind) => treat("set-carrier", { carrier: { ...carrier, kind } })}
+        onChange={(kind) => treat("Change the carrier", { carrier: { ...carrier, kind } })}
       />
       <div className="pairs">
         <NumberField
-          name={w.carrierWidth}
-          unit={units.mm}
+          name="Carrier width"
+          unit="mm"
           value={carrier.widthMm}
           range={limits.carrierWidthMm}
-          onCommit={(widthMm) => treat("set-carrier", { carrier: { ...carrier, widthMm } })}
+          onCommit={(widthMm) => treat("Change the carrier", { carrier: { ...carrier, widthMm } })}
         />
         <NumberField
-          name={w.carrierLength}
-          unit={units.mm}
+          name="Carrier length"
+          unit="mm"
           value={carrier.lengthMm}
           range={limits.carrierLengthMm}
-          onCommit={(lengthMm) => treat("set-carrier", { carrier: { ...carrier, lengthMm } })}
+          onCommit={(lengthMm) => treat("Change the carrier", { carrier: { ...carrier, lengthMm } })}
         />
         <NumberField
-          name={w.elevation}
-          unit={units.degrees}
+          name="Elevation"
+          unit="°"
           value={foil.elevationDeg}
           range={limits.elevationDeg}
           step={15}
-          onCommit={(elevationDeg) => treat("set-elevation", { elevationDeg })}
+          onCommit={(elevationDeg) => treat("Change the elevation", { elevationDeg })}
         />
         <NumberField
-          name={w.overDirection}
-          unit={units.degrees}
+          name="Over-direction"
+          unit="°"
           value={foil.overDirectionDeg}
           range={limits.overDirectionDeg}
           step={15}
-          onCommit={(overDirectionDeg) => treat("set-over-direction", { overDirectionDeg })}
+          onCommit={(overDirectionDeg) => treat("Change the over-direction", { overDirectionDeg })}
         />
       </div>
       <Choices
-        legend={w.foilLie}
-        options={namedOptions(common.foilLies, common)}
+        legend="Foil lies"
+        options={lieOptions}
         value={foil.foilLie}
-        onChange={(foilLie) => treat("set-foil-lie", { foilLie })}
+        onChange={(foilLie) => treat("Change the foil lie", { foilLie })}
       />
       <Choices
-        legend={w.mix}
+        legend="Mix"
         options={plan.mixes.map(({ id }) => ({ value: id, label: id }))}
         value={foil.mix}
-        onChange={(mix) => change({ chapter: "placement", code: "use-mix", mix }, { treatment: { mix } })}
+        onChange={(mix) => treat(`Use mix ${mix}`, { mix })}
       />
     </>
   )

@@ -1,75 +1,56 @@
-import { type Foil, isFoil, type Section } from "../../../geometry/section/section"
+import { type Foil, isFoil, type Section, type SectionKind } from "../../../geometry/section/section"
 import { stitches } from "../../../presets/placement/foils"
+import { limits } from "../../core/document/limits"
 import type { Plan } from "../../core/document/schema"
 import { changeKind } from "../../core/edits/sections/changeKind"
 import { changeSection, type SectionPatch } from "../../core/edits/sections/changeSections"
-import { limits } from "../../core/fields/limits"
 import { figuresOf, headOf } from "../../core/figures/measured"
-import { directionIn, placeOf } from "../../core/placement/places"
+import { areaText, cmText, gramsNumber, gramsRange, hairsNumber, mmText } from "../../core/text/figureText"
+import { directionText, kindWords, whereOf } from "../../core/text/words"
 import { commit } from "../../session/commit"
-import { sessionStore } from "../../session/sessionStore"
 import { usePlan, useSession } from "../../session/usePlan"
-import { type Done, useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
-import { labelledOptions, namedOptions } from "../fields/options"
 import { FoilDetails } from "./FoilDetails"
 import { NameAndPair } from "./NameAndPair"
 import { PlaceFields } from "./PlaceFields"
-import { SharedFields } from "./SharedFields"
 import { rootOptions, rootPatch, rootWordOf, stitchOptions, stitchWordOf } from "./sectionChoices"
 import { CrossingNote } from "./working/CrossingNote"
 
 /** The selected sections: what they come to, and every way to change them without a pointer. */
 export function FoilEditor() {
-  const w = useWords().placement.editor
   const plan = usePlan((open) => open)
   const selectedIds = useSession((session) => session.selectedIds)
   const selected = plan.sections.filter(({ id }) => selectedIds.includes(id))
   if (selected.length === 0) return null
   return (
     <section className="editor" aria-labelledby="editor-title">
-      <button
-        type="button"
-        className="button sheet-close"
-        onClick={() => sessionStore.setState({ selectedIds: [] })}
-      >
-        {w.close}
-      </button>
       <CrossingNote sections={selected} plan={plan} />
       {selected.length === 1 ? (
         <OneSection section={selected[0]} plan={plan} />
       ) : (
-        <>
-          <h2 id="editor-title">{w.several(selected.length)}</h2>
-          <SharedFields sections={selected} plan={plan} />
-        </>
+        <h2 id="editor-title">{selected.length} sections selected</h2>
       )}
     </section>
   )
 }
 
 function OneSection({ section, plan }: { section: Section; plan: Plan }) {
-  const { common, placement } = useWords()
+  const number = isFoil(section) ? `${section.mapNumber} ` : ""
   return (
     <>
       <h2 id="editor-title">
-        {placement.editor.title({
-          kind: section.kind,
-          at: placeOf(section, headOf(plan)),
-          number: isFoil(section) ? section.mapNumber : null,
-          name: isFoil(section) ? (section.name ?? "") : "",
-        })}
+        {number}
+        {isFoil(section) && section.name ? `${section.name}: ` : ""}
+        {kindWords[section.kind]}, {whereOf(section, headOf(plan))}
       </h2>
       <Figures section={section} plan={plan} />
       <NameAndPair section={section} plan={plan} />
       <Choices
-        legend={placement.editor.kind}
-        options={namedOptions(common.kinds, common)}
+        legend="Taken up as"
+        options={kinds}
         value={section.kind}
-        onChange={(kind) =>
-          commit({ chapter: "placement", code: "change-kind", kind }, changeKind(section.id, kind))
-        }
+        onChange={(kind) => changeKindOf(section, kind)}
       />
       <PlaceFields section={section} plan={plan} />
       <Shape section={section} />
@@ -79,29 +60,31 @@ function OneSection({ section, plan }: { section: Section; plan: Plan }) {
   )
 }
 
+const kinds = (Object.keys(kindWords) as SectionKind[]).map((value) => ({ value, label: kindWords[value] }))
+
+const changeKindOf = (section: Section, kind: SectionKind) =>
+  commit(`Take up as ${kindWords[kind].toLowerCase()}`, changeKind(section.id, kind))
+
 function Figures({ section, plan }: { section: Section; plan: Plan }) {
-  const { common, placement } = useWords()
-  const w = placement.editor.figures
-  const t = common.figures
   const figures = figuresOf(section, plan)
   const shown: [string, string][] = [
-    [w.parting, t.mm(figures.partingMm)],
-    [w.scalp, t.area(figures.areaCm2)],
+    ["Parting", mmText(figures.partingMm)],
+    ["Scalp", areaText(figures.areaCm2)],
   ]
   const coated: [string, string][] = [
-    [w.share, t.percent(figures.shareTaken)],
-    [w.hairs, t.hairs(figures.hairs)],
-    [w.strandLength, t.cm(figures.lengthCm)],
-    [w.hair, t.grams(figures.hairG)],
-    [w.hairToCoat, t.area(figures.strandAreaCm2)],
-    [w.foils, t.whole(figures.foils)],
-    [w.product, t.gramsRange(figures.productG)],
+    ["Share coated", `${Math.round(figures.shareTaken * 100)} %`],
+    ["Hairs", hairsNumber(figures.hairs)],
+    ["Strand length", cmText(figures.lengthCm)],
+    ["Hair", `${gramsNumber(figures.hairG)} g`],
+    ["Hair to coat", areaText(figures.strandAreaCm2)],
+    ["Foils", String(figures.foils)],
+    ["Product", gramsRange(figures.productG)],
   ]
   return (
     <dl className="figures">
       <div className="wide">
-        <dt>{w.direction}</dt>
-        <dd>{common.direction(directionIn(section, headOf(plan)))}</dd>
+        <dt>Direction</dt>
+        <dd>{directionText(section, headOf(plan))}</dd>
       </div>
       {[...shown, ...(isFoil(section) ? coated : [])].map(([term, value]) => (
         <div key={term}>
@@ -115,30 +98,32 @@ function Figures({ section, plan }: { section: Section; plan: Plan }) {
 
 function Shape({ section }: { section: Section }) {
   const { start, end } = section.depthMm
-  const { common, placement } = useWords()
-  const w = placement.editor
-  const change = (done: Done, patch: SectionPatch) => commit(done, changeSection(section.id, patch))
-  const depth = (depthMm: { start: number; end: number }) =>
-    change({ chapter: "placement", code: "set-depth" }, { band: { depthMm } })
+  const change = (label: string, patch: SectionPatch) => commit(label, changeSection(section.id, patch))
+  const depth = (depthMm: { start: number; end: number }) => change("Change depth", { band: { depthMm } })
   return (
     <>
       <Choices
-        legend={w.taken}
-        options={labelledOptions(w.takenFrom)}
+        legend="Hair taken"
+        options={[
+          { value: "front", label: "In front" },
+          { value: "behind", label: "Behind the parting" },
+        ]}
         value={section.taken}
-        onChange={(taken) => change({ chapter: "placement", code: "take-hair", taken }, { band: { taken } })}
+        onChange={(taken) =>
+          change(`Take hair ${taken === "front" ? "in front" : "behind"}`, { band: { taken } })
+        }
       />
       <div className="pairs">
         <NumberField
-          name={w.depthAtStart}
-          unit={common.units.mm}
+          name="Depth at start"
+          unit="mm"
           value={start}
           range={limits.depthMm}
           onCommit={(mm) => depth({ start: mm, end })}
         />
         <NumberField
-          name={w.depthAtEnd}
-          unit={common.units.mm}
+          name="Depth at end"
+          unit="mm"
           value={end}
           range={limits.depthMm}
           onCommit={(mm) => depth({ start, end: mm })}
@@ -146,15 +131,12 @@ function Shape({ section }: { section: Section }) {
       </div>
       {"stitchMm" in section && (
         <Choices
-          legend={w.stitch}
-          options={stitchOptions(placement)}
+          legend="Stitch"
+          options={stitchOptions}
           value={stitchWordOf(section)}
           onChange={(word) => {
             const { stitchMm, gapMm } = stitches[word]
-            change(
-              { chapter: "placement", code: "set-stitch" },
-              { stitching: { stitchMm: stitchMm.value, gapMm: gapMm.value } },
-            )
+            change("Change stitch", { stitching: { stitchMm: stitchMm.value, gapMm: gapMm.value } })
           }}
         />
       )}
@@ -163,16 +145,15 @@ function Shape({ section }: { section: Section }) {
 }
 
 function Coating({ foil, plan }: { foil: Foil; plan: Plan }) {
-  const { placement } = useWords()
   const { lengthCm } = figuresOf(foil, plan)
   return (
     <Choices
-      legend={placement.editor.productStarts}
-      options={rootOptions(placement)}
+      legend="Product starts"
+      options={rootOptions}
       value={rootWordOf(foil)}
       onChange={(word) =>
         commit(
-          { chapter: "placement", code: "set-start" },
+          "Change where product starts",
           changeSection(foil.id, { treatment: rootPatch(word, lengthCm) }),
         )
       }

@@ -1,10 +1,8 @@
 import "./list/list.css"
-import { useEffect, useMemo, useRef } from "react"
+import { useEffect, useRef } from "react"
 import { isFoil } from "../../../geometry/section/section"
-import { headOf } from "../../core/figures/measured"
-import { ranksBehind } from "../../core/placement/rankBehind"
+import { countText } from "../../core/text/figureText"
 import { usePlan, useSession } from "../../session/usePlan"
-import { useWords } from "../../session/words"
 import { FoilRow, optionId } from "./list/FoilRow"
 import { ListBar } from "./list/ListBar"
 import { onListKey } from "./list/listKeys"
@@ -12,7 +10,6 @@ import { ListGroups } from "./working/ListGroup"
 
 /** The foils in the order they are applied: the map's twin for keys and screen readers. */
 export function FoilList() {
-  const w = useWords().placement.list
   const plan = usePlan((open) => open)
   const selectedIds = useSession((session) => session.selectedIds)
   const several = useSession((session) => session.several)
@@ -25,23 +22,24 @@ export function FoilList() {
   }, [selected])
 
   const foils = plan.sections.filter(isFoil)
-  const ranks = useMemo(() => ranksBehind(plan.sections, headOf(plan)), [plan])
   const placeOf = new Map(foils.map(({ id }, i) => [id, i + 1]))
   return (
     <section aria-labelledby="foils-title">
       <h2 id="foils-title">
-        {w.title(foils.length)}
-        <span className="aside"> {w.inOrder}</span>
+        {foils.length === 0 ? "Foils" : countText(foils.length, "foil")}
+        <span className="aside"> in order of application</span>
       </h2>
       <ListBar plan={plan} />
       {plan.sections.length === 0 ? (
-        <p className="aside">{w.empty}</p>
+        <p className="aside">
+          None yet. Choose Slice, then drag along the hairline; or begin with a technique, or by words, below.
+        </p>
       ) : (
         <div
           ref={list}
           className="foils"
           role="listbox"
-          aria-label={w.label}
+          aria-label="Foils in order of application"
           aria-multiselectable="true"
           aria-activedescendant={current ? optionId(current) : undefined}
           tabIndex={0}
@@ -55,7 +53,6 @@ export function FoilList() {
                 section={section}
                 plan={plan}
                 place={placeOf.get(section.id) ?? null}
-                rank={ranks.get(section.id) ?? null}
                 selected={selectedIds.includes(section.id)}
                 several={several}
               />

@@ -1,12 +1,11 @@
 import { lazy, Suspense } from "react"
 import { useSession } from "../../session/usePlan"
-import { useWords } from "../../session/words"
 import { FoilList } from "./FoilList"
 
 /** Loaded beside the map, not before it. */
 const FoilEditor = lazy(async () => ({ default: (await import("./FoilEditor")).FoilEditor }))
 const SelectedActions = lazy(async () => ({ default: (await import("./SelectedActions")).SelectedActions }))
-const AddByTyping = lazy(async () => ({ default: (await import("./AddByTyping")).AddByTyping }))
+const AddByWords = lazy(async () => ({ default: (await import("./AddByWords")).AddByWords }))
 const TechniquesPart = lazy(async () => ({
   default: (await import("./techniques/TechniquesPart")).TechniquesPart,
 }))
@@ -21,7 +20,7 @@ const ZoneTotals = lazy(async () => ({ default: (await import("./ZoneTotals")).Z
 export function FoilPanel() {
   const shapes = useSession(({ tool }) => tool === "hairline")
   return (
-    <aside className="list" aria-label={useWords().placement.list.panel}>
+    <aside className="list" aria-label="Foils">
       <Suspense>{shapes && <HairlinePanel />}</Suspense>
       <FoilList />
       <Suspense>
@@ -30,7 +29,7 @@ export function FoilPanel() {
         <FoilEditor />
         <WorkingPart />
         <TechniquesPart />
-        <AddByTyping />
+        <AddByWords />
         <ZoneTotals />
       </Suspense>
     </aside>

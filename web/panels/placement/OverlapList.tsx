@@ -1,22 +1,19 @@
-import { sectionNameOf } from "../../core/document/sectionNameCode"
 import { clearOverlap } from "../../core/edits/sections/clearOverlap"
 import { measured } from "../../core/figures/measured"
 import type { Overlap } from "../../core/figures/overlaps"
-import { takenTwiceOf } from "../../core/figures/takenTwice"
+import { foilName, overlapWords, takenTwiceWords } from "../../core/figures/overlapWords"
 import { commit } from "../../session/commit"
 import { usePlan } from "../../session/usePlan"
-import { useWords } from "../../session/words"
 
 /** Sections that take the same hair, cross-hatched on the map, each with its cure; the totals count that hair once. */
 export function OverlapList() {
-  const w = useWords().placement.list.overlaps
   const figures = usePlan(measured)
   const { overlaps } = figures
   if (overlaps.length === 0) return null
-  const less = takenTwiceOf(figures)
+  const less = takenTwiceWords(figures)
   return (
     <section aria-labelledby="overlaps-title">
-      <h2 id="overlaps-title">{w.title}</h2>
+      <h2 id="overlaps-title">The same hair twice</h2>
       <ul className="overlaps">
         {overlaps.map((overlap) => (
           <li key={`${overlap.earlier.id} ${overlap.later.id}`}>
@@ -24,29 +21,22 @@ export function OverlapList() {
           </li>
         ))}
       </ul>
-      {less && <p className="aside">{w.inTotals(less)}</p>}
+      {less && <p className="aside">In the totals {less}.</p>}
     </section>
   )
 }
 
 function OneOverlap({ overlap }: { overlap: Overlap }) {
-  const w = useWords().placement.list.overlaps
-  const { earlier, later, areaCm2 } = overlap
-  const names = { earlier: sectionNameOf(earlier), later: sectionNameOf(later) }
+  const { earlier, later } = overlap
   return (
     <>
-      <p>{w.told({ ...names, areaCm2 })}</p>
+      <p>{overlapWords(overlap)}</p>
       <button
         type="button"
         className="button"
-        onClick={() =>
-          commit(
-            { chapter: "placement", code: "reduce", section: names.later },
-            clearOverlap(later.id, earlier.id),
-          )
-        }
+        onClick={() => commit(`Thin ${foilName(later)}`, clearOverlap(later.id, earlier.id))}
       >
-        {w.reduce(names.later)}
+        Thin {foilName(later)}
       </button>
     </>
   )

@@ -1,15 +1,15 @@
 import { useEffect, useRef, useState } from "react"
-import { letters } from "../../core/fields/limits"
-import { useWords } from "../../session/words"
-import type { ShelfEntry } from "../../storage/records"
+import { letters } from "../../core/document/limits"
+import type { ShelfEntry } from "../../storage/shelfList"
 import { planTitle } from "./shelfActions"
 import type { ShelfOnScreen } from "./useShelf"
 
 type Props = { entry: ShelfEntry; isOpen: boolean; shelf: ShelfOnScreen; onOpened: () => void }
 
+const moment = new Intl.DateTimeFormat("en-GB", { dateStyle: "medium", timeStyle: "short" })
+
 /** One plan of the shelf and what can be done with it. */
 export function ShelfRow({ entry, isOpen, shelf, onOpened }: Props) {
-  const w = useWords().plans.list
   const [renaming, setRenaming] = useState(false)
   const title = planTitle(entry)
   const renameButton = useRef<HTMLButtonElement>(null)
@@ -37,11 +37,9 @@ export function ShelfRow({ entry, isOpen, shelf, onOpened }: Props) {
         >
           <b>{title}</b>
           <span className="aside">
-            {w.details([
-              ...(isOpen ? [w.openNow] : []),
-              ...(entry.initials ? [entry.initials] : []),
-              w.moment(entry.savedAt),
-            ])}
+            {isOpen && "open now, "}
+            {entry.initials && `${entry.initials}, `}
+            {moment.format(new Date(entry.savedAt))}
           </span>
         </button>
       )}
@@ -50,26 +48,26 @@ export function ShelfRow({ entry, isOpen, shelf, onOpened }: Props) {
           type="button"
           ref={renameButton}
           className="button quiet"
-          aria-label={w.renameNamed(title)}
+          aria-label={`Rename ${title}`}
           onClick={() => setRenaming(true)}
         >
-          {w.rename}
+          Rename
         </button>
         <button
           type="button"
           className="button quiet"
-          aria-label={w.duplicateNamed(title)}
+          aria-label={`Duplicate ${title}`}
           onClick={() => shelf.duplicate(entry.id)}
         >
-          {w.duplicate}
+          Duplicate
         </button>
         <button
           type="button"
           className="button quiet"
-          aria-label={w.deleteNamed(title)}
+          aria-label={`Delete ${title}`}
           onClick={() => shelf.remove(entry.id, title)}
         >
-          {w.delete}
+          Delete
         </button>
       </div>
     </li>
@@ -80,7 +78,6 @@ type NameProps = { name: string; onCommit: (name: string) => void; onCancel: () 
 
 /** Enter keeps the new name, Escape the old one. */
 function NewName({ name, onCommit, onCancel }: NameProps) {
-  const w = useWords().plans.list
   const input = useRef<HTMLInputElement>(null)
   useEffect(() => input.current?.select(), [])
   return (
@@ -93,7 +90,7 @@ function NewName({ name, onCommit, onCancel }: NameProps) {
     >
       <input
         ref={input}
-        aria-label={w.newName}
+        aria-label="New name"
         defaultValue={name}
         maxLength={letters.name}
         autoComplete="off"
@@ -106,7 +103,7 @@ function NewName({ name, onCommit, onCancel }: NameProps) {
         }}
       />
       <button type="submit" className="button">
-        {w.save}
+        Keep
       </button>
     </form>
   )

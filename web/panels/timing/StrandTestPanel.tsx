@@ -1,13 +1,12 @@
 import { isFoil } from "../../../geometry/section/section"
 import { strandTestRows } from "../../../presets/timing/lift"
+import { limits } from "../../core/document/limits"
 import type { Mix, Plan } from "../../core/document/schema"
 import type { StrandTest } from "../../core/document/timingChoices"
 import { setTiming } from "../../core/edits/plan/setTiming"
-import { limits } from "../../core/fields/limits"
 import { goalOfPlan, testedMix } from "../../core/lift/liftOfPlan"
 import { mixesUsed } from "../../core/schedule/mixesUsed"
 import { commit } from "../../session/commit"
-import { useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
 import { LiftCurve } from "./chart/LiftCurve"
@@ -19,20 +18,16 @@ const usualStartLevel = 7
 export function StrandTestPanel({ plan }: { plan: Plan }) {
   const test = plan.timing?.strandTest ?? null
   const mix = test && testedMix(plan, test)
-  const w = useWords().timing.strand
   const write = (strandTest: StrandTest | null) =>
-    commit(
-      { chapter: "timing", code: strandTest ? "set-strand" : "remove-strand" },
-      setTiming({ strandTest }),
-    )
+    commit(strandTest ? "Write down a strand test" : "Take the strand test out", setTiming({ strandTest }))
   return (
     <section aria-labelledby="strand-title">
-      <h2 id="strand-title">{w.title}</h2>
+      <h2 id="strand-title">Strand test</h2>
       <Choices
-        legend={w.testedIn}
+        legend="Tested in"
         options={plan.mixes.map(({ id, developerVolume }) => ({
           value: id,
-          label: w.mix({ mix: id, volume: developerVolume }),
+          label: `Mix ${id}, ${developerVolume} vol`,
         }))}
         value={mix?.id ?? null}
         onChange={(id) => {
@@ -41,20 +36,23 @@ export function StrandTestPanel({ plan }: { plan: Plan }) {
         }}
       />
       {test && !mix && (
-        <p className="aside">{w.otherMix({ product: test.product, volume: test.developerVolume })}</p>
+        <p className="aside">
+          A strand was tested in {test.product} with {test.developerVolume} volume. No mix is made so now; it
+          still tells of the hair.
+        </p>
       )}
       {test && mix && (
         <>
           <div className="with-fields">
             <NumberField
-              name={w.before}
+              name="Level of the strand before"
               unit=""
               value={test.startLevel}
               range={limits.level}
               onCommit={(startLevel) => write({ ...test, startLevel })}
             />
             <button type="button" className="button quiet" onClick={() => write(null)}>
-              {w.remove}
+              Take the test out
             </button>
           </div>
           <StrandRows test={test} most={strandTestRows} onChange={write} />

@@ -1,17 +1,14 @@
 import { useState } from "react"
 import { type Weighable, weighables } from "../../core/bowls/weighables"
+import { letters, limits } from "../../core/document/limits"
 import { newId } from "../../core/document/newId"
 import type { Plan } from "../../core/document/schema"
-import { letters, limits } from "../../core/fields/limits"
 import { needOf } from "../../core/weighing/salonOfPlan"
 import type { KeptWeighing } from "../../core/weighing/salonRecord"
 import { placedFrom } from "../../core/weighing/weighedBowl"
 import { nowHere } from "../../session/nowHere"
 import { usePlan } from "../../session/usePlan"
 import { changeSalonHere } from "../../session/useSalon"
-import { useWords } from "../../session/words"
-import type { WeighingWords } from "../../words/en/weighing"
-import { say } from "../../words/say"
 import { NumberField } from "../fields/NumberField"
 import { SelectField } from "../fields/SelectField"
 
@@ -20,37 +17,37 @@ const unread: Readings = { beforeG: null, afterG: null }
 
 /** A bowl of this plan, or one foil, on the scale before and after. */
 export function WeighBowl() {
-  const w = useWords().weighing.bowl
   const plan = usePlan((open) => open)
   const [chosen, choose] = useState<string | null>(null)
   const [readings, read] = useState(unread)
   const things = weighables(plan)
-  if (things.length === 0) return <p className="aside">{w.noFoils}</p>
+  if (things.length === 0)
+    return <p className="aside">Draw foils first; then weigh each bowl, with its brush, before and after.</p>
   const thing = things.find(({ key }) => key === chosen) ?? things[0]
   const keep = (productG: number) => {
-    void changeSalonHere({ chapter: "weighing", code: "keep-weighing" }, (salon) => ({
+    void changeSalonHere("Keep a weighing", (salon) => ({
       ...salon,
-      weighings: [...salon.weighings, weighingOf(thing, productG, plan, w)].slice(-mostKept),
+      weighings: [...salon.weighings, weighingOf(thing, productG, plan)].slice(-mostKept),
     }))
     read(unread)
   }
   return (
     <>
-      <p>{w.how}</p>
+      <p>Weigh the bowl with its brush before the first foil and after the last.</p>
       <div className="with-fields">
         <SelectField
-          name={w.what}
-          options={things.map(({ key, name }) => ({ value: key, label: say(w.name, name) }))}
+          name="Weighed"
+          options={things.map(({ key, name }) => ({ value: key, label: name }))}
           value={thing.key}
-          empty={w.chooseOne}
+          empty="Choose one"
           onChange={choose}
         />
         <Reading
-          name={w.before}
+          name="Before"
           grams={readings.beforeG}
           onRead={(beforeG) => read({ ...readings, beforeG })}
         />
-        <Reading name={w.after} grams={readings.afterG} onRead={(afterG) => read({ ...readings, afterG })} />
+        <Reading name="After" grams={readings.afterG} onRead={(afterG) => read({ ...readings, afterG })} />
       </div>
       <KeepWeighing readings={readings} onKeep={keep} />
     </>
@@ -74,37 +71,30 @@ const Reading = ({ name, grams, onRead }: ReadingProps) => (
 )
 
 function KeepWeighing({ readings, onKeep }: { readings: Readings; onKeep: (productG: number) => void }) {
-  const w = useWords().weighing.bowl
   const { beforeG, afterG } = readings
   if (beforeG === null || afterG === null) return null
   const placed = placedFrom({ beforeG, afterG })
   if (!placed.ok)
     return (
       <p className="fault" role="alert">
-        {say(w.problem, placed.problem)}
+        {placed.problem}
       </p>
     )
   return (
     <div className="actions">
       <button type="button" className="button strong" onClick={() => onKeep(placed.productG)}>
-        {w.save({ productG: placed.productG })}
+        Keep: {placed.productG} g placed
       </button>
     </div>
   )
 }
 
-function weighingOf(
-  { ids, name, product }: Weighable,
-  productG: number,
-  plan: Plan,
-  w: WeighingWords["bowl"],
-): KeptWeighing {
-  const said = w.ofPlan({ date: plan.date, plan: plan.name, what: say(w.name, name) })
+function weighingOf({ ids, name, product }: Weighable, productG: number, plan: Plan): KeptWeighing {
   const { need, kind } = needOf(ids, plan)
   return {
     id: newId(),
     weighedAt: nowHere().moment,
-    name: [...said].slice(0, letters.name).join(""),
+    name: [...`${plan.date}${plan.name ? `, ${plan.name}` : ""}: ${name}`].slice(0, letters.name).join(""),
     product,
     kind,
     ...need,

@@ -1,29 +1,26 @@
 import { useState } from "react"
 import { newId } from "../../core/document/newId"
 import type { KeptWeighing } from "../../core/weighing/salonRecord"
-import { type ListProblem, mostListMb, readWeighings, tooLargeList } from "../../core/weighing/weighingCsv"
+import { readWeighings } from "../../core/weighing/weighingCsv"
 import { weighingsFile } from "../../core/weighing/weighingsFile"
 import { nowHere } from "../../session/nowHere"
 import { saveFile } from "../../session/saveFile"
 import { usePlan } from "../../session/usePlan"
 import { changeSalonHere } from "../../session/useSalon"
-import { useWords } from "../../session/words"
-import { say } from "../../words/say"
 
 /** A list of weighings in and out, and the way back to the starting figures. */
 export function WeighingFiles({ weighings }: { weighings: readonly KeptWeighing[] }) {
-  const w = useWords().weighing.list
   const product = usePlan((plan) => plan.mixes[0].product)
-  const [problems, setProblems] = useState<readonly ListProblem[]>([])
+  const [problems, setProblems] = useState<readonly string[]>([])
   const open = async (file: File) => {
-    const read = file.size > mostListMb * 1024 * 1024 ? tooLargeList() : readWeighings(await file.text())
+    const read = readWeighings(await file.text())
     setProblems(read.ok ? [] : read.problems)
     if (!read.ok) return
     const added = read.rows.map(({ line, ...row }) => ({
       ...row,
-      ...fromFile(w.line({ file: [...file.name].slice(0, 40).join(""), line }), product),
+      ...fromFile(`${file.name.slice(0, 60)}, line ${line}`, product),
     }))
-    await changeSalonHere({ chapter: "weighing", code: "add-list" }, (salon) => ({
+    await changeSalonHere("Add weighings from a list", (salon) => ({
       ...salon,
       weighings: [...salon.weighings, ...added].slice(-5000),
     }))
@@ -31,7 +28,7 @@ export function WeighingFiles({ weighings }: { weighings: readonly KeptWeighing[
   const isReset = weighings.every(({ leftOut }) => leftOut)
   const countAll = (isCounted: boolean) =>
     void changeSalonHere(
-      { chapter: "weighing", code: isCounted ? "count-all" : "back-to-start" },
+      isCounted ? "Count all weighings again" : "Go back to the starting figures",
       (salon) => ({
         ...salon,
         weighings: salon.weighings.map((row) => ({ ...row, leftOut: !isCounted })),
@@ -41,7 +38,7 @@ export function WeighingFiles({ weighings }: { weighings: readonly KeptWeighing[
     <>
       <div className="actions">
         <label className="button">
-          {w.add}
+          Add a list, CSV
           <input
             className="unseen"
             type="file"
@@ -58,12 +55,12 @@ export function WeighingFiles({ weighings }: { weighings: readonly KeptWeighing[
             <button
               type="button"
               className="button"
-              onClick={() => void saveFile(weighingsFile(weighings), "weighings.csv", "text/csv")}
+              onClick={() => saveFile(weighingsFile(weighings), "weighings.csv", "text/csv")}
             >
-              {w.save}
+              Save the list, CSV
             </button>
             <button type="button" className="button quiet" onClick={() => countAll(isReset)}>
-              {isReset ? w.countAll : w.backToStart}
+              {isReset ? "Count all weighings again" : "Back to the starting figures"}
             </button>
           </>
         )}
@@ -71,7 +68,7 @@ export function WeighingFiles({ weighings }: { weighings: readonly KeptWeighing[
       {problems.length > 0 && (
         <ul className="cautions" role="alert">
           {problems.map((problem) => (
-            <li key={JSON.stringify(problem)}>{say(w.problem, problem)}</li>
+            <li key={problem}>{problem}</li>
           ))}
         </ul>
       )}

@@ -1,17 +1,15 @@
 import { createStore } from "zustand/vanilla"
 import type { Tap } from "../../core/chair/chair"
 import { type Answer, passTime, tapChair } from "../../core/chair/chairClock"
-import { type LiveService, liveServiceOf } from "../../core/chair/liveService"
+import { isLiveService, type LiveService } from "../../core/chair/liveService"
 import { newId } from "../../core/document/newId"
-import type { NotKept } from "../../core/fields/notKept"
 import { browserShelf } from "../../storage/browserShelf"
 import { type ChairLock, holdChair } from "../../storage/chairLock"
-import { forget, laterOf, note, noted } from "../../storage/chairNote"
+import { forget, note, noted } from "../../storage/chairNote"
 import { forgetTime, goesOnFrom, noteTime, withNotedTime } from "../../storage/chairTimeNote"
 import { keepService, readService } from "../../storage/shelfServices"
+import { changedElsewhere } from "../../storage/shelfWords"
 import { announce, announceRefusal } from "../announcements"
-import { words } from "../words"
-import { chairSaid, type Said } from "./chairSaid"
 import { readClocks } from "./deviceClock"
 
 /** The chair of a plan: opening, held by this window, or watched while another window holds it; null for no chair. */
@@ -20,9 +18,9 @@ export type ChairState = {
   hold: "opening" | "held" | "elsewhere"
   live: LiveService | null
   /** The last thing the clock had to say, and whether it refused a tap. */
-  said: { what: readonly Said[]; refused: boolean } | null
+  said: { text: string; refused: boolean } | null
   /** Why the service is not on the disk. */
-  notKept: NotKept | null
+  notKept: string | null
 }
 
 const closed: ChairState = { planId: null, hold: "opening", live: null, said: null, notKept: null }
@@ -87,9 +85,8 @@ export async function watchChair(planId: string) {
 async function readKept(planId: string): Promise<LiveService | null> {
   const kept = await readService(browserShelf, planId).catch(() => undefined)
   if (kept) knownRevs.add(kept.rev)
-  const value = kept && liveServiceOf(kept.value)
-  const found = laterOf(noted(planId), value ? { rev: kept.rev, value } : null)
-  if (!found) return null
+  const found = noted(planId) ?? kept
+  if (!found || !isLiveService(found.value)) return null
   knownRevs.add(found.rev)
   rev = found.rev
   return withNotedTime(found.value, rev)
@@ -104,15 +101,13 @@ export function setLive(live: LiveService) {
 export function tap(what: Tap | { kind: "undo" }) {
   const { live, hold } = chairStore.getState()
   if (!live || live.endedAt) return
-  if (hold !== "held") return say({ what: [{ code: "held-in-another-window" }], refused: true })
+  if (hold !== "held")
+    return say({ text: "Another window holds this chair. Take it over first.", refused: true })
   // What was said of the tap before is over with this one.
   chairStore.setState({ said: null })
   take(tapChair(live.chair, what, { at: readClocks(), revision: live.chair.revision }), live)
   keep()
 }
-
-/** A second tap on the same spot was not taken. */
-export const saySecondTap = () => say({ what: [{ code: "second-tap" }], refused: false })
 
 /** Lets the time go by; what the device's clock did meanwhile is said, and kept. */
 export function tick() {
@@ -120,19 +115,18 @@ export function tick() {
   if (!live || live.endedAt) return
   const passed = passTime(live.chair, readClocks())
   take(passed, live)
-  if (passed.said.length > 0) keep()
+  if (passed.said) keep()
 }
 
 function take({ chair, said, refused }: Answer, live: LiveService) {
   chairStore.setState({ live: { ...live, chair } })
-  if (said.length > 0) say({ what: said, refused })
+  if (said) say({ text: said, refused })
 }
 
-function say(said: NonNullable<ChairState["said"]>) {
+function say(said: { text: string; refused: boolean }) {
   chairStore.setState({ said })
-  const text = chairSaid(said.what, words().chair)
-  if (said.refused) announceRefusal(text)
-  else announce(text)
+  if (said.refused) announceRefusal(said.text)
+  else announce(said.text)
 }
 
 /** Begins to write in this tick; noted down until that is done. */
@@ -147,12 +141,9 @@ export function keep() {
   else noteTime(live, rev)
   void keepService(browserShelf, service, knownRevs).then((kept) => {
     const notKept = kept.state === "saved" ? null : kept.why
-    if (notKept === null || notKept?.code === "changed-elsewhere") forget(service)
-    if (notKept?.code === chairStore.getState().notKept?.code) return
-    chairStore.setState({
-      notKept,
-      ...(notKept?.code === "changed-elsewhere" && { hold: "elsewhere" as const }),
-    })
+    if (notKept === null || notKept === changedElsewhere) forget(service)
+    if (notKept === chairStore.getState().notKept) return
+    chairStore.setState({ notKept, ...(notKept === changedElsewhere && { hold: "elsewhere" as const }) })
   })
 }
 

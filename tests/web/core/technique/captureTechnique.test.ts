@@ -8,17 +8,16 @@ import { headOf } from "../../../../web/core/figures/measured"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { openTechnique, saveTechnique } from "../../../../web/core/file/techniqueFile"
 import { fragmentOf, readFragment } from "../../../../web/core/file/techniqueLink"
-import { draftStepsOf } from "../../../../web/core/placement/draftStep"
 import { captureSections } from "../../../../web/core/technique/captureTechnique"
+import { draftSteps } from "../../../../web/core/text/draftSteps"
 import { done, samplePlan } from "../../../support/samples"
-import { en } from "../../../support/words"
 
 const captured = (plan: Plan): Technique => ({
   id: "own",
   name: "Own",
   aim: "",
   notes: "",
-  steps: draftStepsOf(plan.sections, headOf(plan)).map(en.techniques.draft),
+  steps: draftSteps(plan.sections, headOf(plan)),
   sections: captureSections(plan.sections, headOf(plan)),
 })
 
@@ -30,7 +29,7 @@ describe.each([
   ["a pair among others", done(mirrorSections("s1", "s4"), samplePlan)],
 ])("sections saved as a technique: %s", (_, plan) => {
   const opened = openTechnique(saveTechnique(captured(plan)))
-  if (!opened.ok) throw new Error(en.problems.sentence(opened.problems[0]))
+  if (!opened.ok) throw new Error(opened.problems[0].expected)
   const laid = techniqueSections(opened.technique, emptied(plan))
 
   it("lie on their own head where they were, to 0.01 mm", () => {
@@ -88,7 +87,7 @@ it("takes nothing of the client along", () => {
 })
 
 it("begins the steps in words, one a section", () => {
-  const steps = draftStepsOf(samplePlan.sections, headOf(samplePlan)).map(en.techniques.draft)
+  const steps = draftSteps(samplePlan.sections, headOf(samplePlan))
   expect(steps.length).toBe(samplePlan.sections.length)
   for (const step of steps) expect(step).toMatch(/^Part .* long.*\. (Take|Weave|Leave) .*\.$/)
 })

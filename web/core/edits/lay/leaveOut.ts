@@ -9,12 +9,10 @@ import { bandEdges } from "../../../../geometry/section/bandEdges"
 import type { Section } from "../../../../geometry/section/section"
 import type { SurfacePoint } from "../../../../geometry/surface/frames"
 import { leftOutDepthMm, veilDepthMm } from "../../../../presets/plans/startingPlan"
-import { type Edit, refuse } from "../../document/edit"
+import type { Edit, Refusal } from "../../document/edit"
+import { limits } from "../../document/limits"
 import { newSection, usualSection } from "../../document/newSection"
-import type { Refusal, RefusalCode } from "../../document/refusal"
 import type { Plan } from "../../document/schema"
-import { sectionNameOf } from "../../document/sectionNameCode"
-import { limits } from "../../fields/limits"
 import { headOf } from "../../figures/measured"
 import { sectionName } from "../../text/sectionName"
 import { addSections } from "../sections/addSections"
@@ -39,7 +37,8 @@ export const leaveVeil =
     }
     const ahead = last.taken === "behind" ? Math.max(last.depthMm.start, last.depthMm.end) : 0
     const made = partingBehind(head, last.parting, ahead + hairsbreadthMm + veilDepthMm.value)
-    if ("refused" in made) return refuse({ code: "no-hair-for-veil", section: sectionNameOf(last) })
+    if ("refused" in made)
+      return { refused: `There is no hair behind ${nameOf(last)} to leave as a veil: move it forward.` }
     return leave(plan, made, band)
   }
 
@@ -55,7 +54,9 @@ export const leaveBabyHairs =
     const roomMm = Math.min(...places.map(({ behindMm }) => behindMm)) - hairsbreadthMm
     const depthMm = Math.min(leftOutDepthMm.value, Math.floor(roomMm * 2) / 2)
     if (depthMm < limits.depthMm.low)
-      return refuse({ code: "up-to-hairline", sections: sections.map(sectionNameOf) })
+      return {
+        refused: `${sections.map(sectionName).join(" and ")} takes the hair up to the hairline: make it thinner or move it back first.`,
+      }
     const alongMm = sections.length > 0 ? places.map((place) => place.alongMm) : templesMm(head)
     const made = hairlineParting(head, {
       fromAlongMm: Math.min(...alongMm),
@@ -71,24 +72,24 @@ export const leaveBetween =
   (plan) => {
     const head = headOf(plan)
     const sections = sectionsOf(plan, ids)
-    if (sections.length !== 2) return refuse({ code: "choose-two" })
+    if (sections.length !== 2) return { refused: "Choose two foils to leave the space between them." }
     const [front, back] = sections.toSorted((a, b) => behindOf(a, head) - behindOf(b, head))
     const names = `${nameOf(front)} and ${nameOf(back)}`
     const space = spaceBetween(front, back, head)
-    if ("refused" in space) return refuse(spaceRefusal(space.refused, [front, back]))
+    if ("refused" in space) return { refused: spaceWords[space.refused](names) }
     const name = `Space between ${names.replaceAll("foil ", "")}`
     return leave(plan, cleanParting(head, space.line), { name, taken: "front", depthMm: space.depthMm })
   }
 
-function spaceRefusal(why: "none" | "wide", between: readonly Section[]): RefusalCode {
-  const sections = between.map(sectionNameOf)
-  return why === "none"
-    ? { code: "nothing-between", sections }
-    : { code: "wide-between", mostMm: limits.depthMm.high, sections }
+const spaceWords = {
+  none: (names: string) =>
+    `There is no hair between ${names} to leave out: move one of them away from the other.`,
+  wide: (names: string) =>
+    `More than ${limits.depthMm.high} mm lie between ${names}: choose two that are next to each other.`,
 }
 
 function leave(plan: Plan, made: Parted, { name, taken, depthMm }: LeftOutBand): Plan | Refusal {
-  if ("refused" in made) return refuse({ code: "no-room-for", name })
+  if ("refused" in made) return { refused: `There is no room for “${name}” there.` }
   const section = newSection("left-out", made.parting, plan, { ...usualSection, leftOutName: name })
   return addSections({ ...section, taken, depthMm })(plan)
 }

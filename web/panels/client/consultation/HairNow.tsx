@@ -1,77 +1,68 @@
 import { useState } from "react"
-import type { Clearance } from "../../../core/cautions/clearance"
 import type { HairHistory, HairState } from "../../../core/document/consultation"
 import { hairHistories } from "../../../core/document/consultation"
-import { hairRuns } from "../../../core/text/hairRuns"
+import { historyWords } from "../../../core/text/hairTerms"
+import { hairWords } from "../../../core/text/hairWords"
 import { changeStrand, commonState, type StrandPlace } from "../../../core/text/strandPlaces"
-import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
-import { labelledOptions } from "../../fields/options"
-import { partOptions, placeOptions } from "./consultationOptions"
+import { partOptions, placeOptions, porosityOptions, stretchOptions } from "./consultationWords"
 import { LevelChips } from "./LevelChips"
-import type { ClientDone, PartProps } from "./partProps"
-import { StopsHere } from "./StopsHere"
+import type { PartProps } from "./partProps"
 
 const allOver: StrandPlace = { zone: "all", part: "all" }
 
 /** The hair as it is: all over and root to ends at once, then zone by zone and part by part where it differs. */
-export function HairNow({ known, write, told }: PartProps & { told: Clearance }) {
-  const words = useWords()
-  const { hair: said } = words.client
+export function HairNow({ known, write }: PartProps) {
   const [place, setPlace] = useState(allOver)
   const state = commonState(known.hair, place)
-  const change = (label: ClientDone["code"], next: (state: HairState) => HairState) =>
+  const change = (label: string, next: (state: HairState) => HairState) =>
     write(label, { hair: changeStrand(known.hair, place, next) })
-  const set = (label: ClientDone["code"], part: Partial<HairState>) =>
-    change(label, (each) => ({ ...each, ...part }))
+  const set = (label: string, part: Partial<HairState>) => change(label, (each) => ({ ...each, ...part }))
   return (
-    <div className="hair-now">
+    <section className="hair-now" aria-labelledby="hair-now-title">
+      <h3 id="hair-now-title">The hair now</h3>
       <div className="place">
         <Choices
-          legend={said.where}
-          options={placeOptions(words)}
+          legend="Where"
+          options={placeOptions}
           value={place.zone}
           onChange={(zone) => setPlace({ ...place, zone })}
         />
         <Choices
-          legend={said.along}
-          options={partOptions(words)}
+          legend="Along the strand"
+          options={partOptions}
           value={place.part}
           onChange={(part) => setPlace({ ...place, part })}
         />
       </div>
-      <LevelChips legend={said.level} level={state.level} onChange={(level) => set("set-level", { level })} />
-      <div id="field-history">
-        <HistoryChips history={state.history} onChange={(next) => change("set-history", next)} />
-        <StopsHere told={told} fields={["history"]} />
-      </div>
+      <LevelChips
+        legend="Level now"
+        level={state.level}
+        onChange={(level) => set("Write down the level", { level })}
+      />
+      <HistoryChips history={state.history} onChange={(next) => change("Write down the history", next)} />
       <div className="place">
-        <div id="field-porosity">
-          <Choices
-            legend={said.porosity}
-            options={labelledOptions(said.porosities)}
-            value={state.porosity}
-            onChange={(porosity) => set("set-porosity", { porosity })}
-            onClear={() => set("clear-porosity", { porosity: null })}
-          />
-        </div>
-        <div id="field-stretch">
-          <Choices
-            legend={said.stretch}
-            options={labelledOptions(said.stretches)}
-            value={state.stretch}
-            onChange={(stretch) => set("set-stretch", { stretch })}
-            onClear={() => set("clear-stretch", { stretch: null })}
-          />
-          <StopsHere told={told} fields={["stretch"]} />
-        </div>
+        <Choices
+          legend="Porosity"
+          options={porosityOptions}
+          value={state.porosity}
+          onChange={(porosity) => set("Write down the porosity", { porosity })}
+          onClear={() => set("Leave the porosity open", { porosity: null })}
+        />
+        <Choices
+          legend="Drawn out wet, a hair"
+          options={stretchOptions}
+          value={state.stretch}
+          onChange={(stretch) => set("Write down the stretch", { stretch })}
+          onClear={() => set("Leave the stretch open", { stretch: null })}
+        />
       </div>
       <div className="written">
-        {hairRuns(known.hair).map((zones) => (
-          <p key={zones.zones[0]}>{said.line(zones)}</p>
+        {hairWords(known.hair).map((sentence) => (
+          <p key={sentence}>{sentence}</p>
         ))}
       </div>
-    </div>
+    </section>
   )
 }
 
@@ -82,7 +73,6 @@ type HistoryProps = {
 
 /** Never treated, or all that it has been through; each part of the place keeps what else it has been through. */
 function HistoryChips({ history, onChange }: HistoryProps) {
-  const said = useWords().client.hair
   const toggle = (kind: HairHistory, isOn: boolean) =>
     onChange((state) => {
       const others = (state.history ?? []).filter((each) => each !== kind)
@@ -91,7 +81,7 @@ function HistoryChips({ history, onChange }: HistoryProps) {
     })
   return (
     <fieldset>
-      <legend>{said.history}</legend>
+      <legend>It has been</legend>
       <div className="choices">
         <label>
           <input
@@ -101,7 +91,7 @@ function HistoryChips({ history, onChange }: HistoryProps) {
               onChange((state) => ({ ...state, history: target.checked ? [] : null }))
             }
           />
-          <span>{said.neverTreated}</span>
+          <span>Never treated</span>
         </label>
         {hairHistories.map((kind) => (
           <label key={kind}>
@@ -110,7 +100,7 @@ function HistoryChips({ history, onChange }: HistoryProps) {
               checked={history?.includes(kind) ?? false}
               onChange={({ target }) => toggle(kind, target.checked)}
             />
-            <span>{said.histories[kind]}</span>
+            <span>{historyWords[kind]}</span>
           </label>
         ))}
       </div>

@@ -1,52 +1,58 @@
-import { usualWhorlAt, type WornParting } from "../../../../geometry/parting/wornParting"
+import { usualWhorlAt, type WornParting, whorlTurns } from "../../../../geometry/parting/wornParting"
 import { usualOffCentreMm } from "../../../../presets/client/hairlines"
+import { limits } from "../../../core/document/limits"
 import { setHead } from "../../../core/edits/plan/setHead"
-import { limits } from "../../../core/fields/limits"
+import { capital } from "../../../core/text/capital"
 import { commit } from "../../../session/commit"
 import { usePlan } from "../../../session/usePlan"
-import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
 import { NumberField } from "../../fields/NumberField"
-import { labelledOptions } from "../../fields/options"
 import "./hairline.css"
 
 type Word = "centre" | "left" | "right" | "zigzag" | "none"
 
-/** The parting that the client usually wears, and the whorl of the crown. */
+const partings: readonly { value: Word; label: string }[] = [
+  { value: "centre", label: "Centre" },
+  { value: "left", label: "On the left" },
+  { value: "right", label: "On the right" },
+  { value: "zigzag", label: "Zigzag" },
+  { value: "none", label: "None" },
+]
+const turns = whorlTurns.map((value) => ({ value, label: capital(value) }))
+
+/** The parting a client wears and the whorl of her crown, as she arrives. */
 export function WornFields() {
-  const { common, placement } = useWords()
-  const w = placement.hairline
   const worn = usePlan(({ head }) => head.wornParting)
   const whorl = usePlan(({ head }) => head.whorl)
   return (
     <div className="worn-fields">
       <Choices
-        legend={w.usualParting}
-        options={labelledOptions<Word>(w.partings)}
+        legend="Parting she wears"
+        options={partings}
         value={worn ? wordOf(worn) : null}
         onChange={(word) => wear(partingOf(word, worn))}
         onClear={() => wear(undefined)}
       />
       {worn?.kind === "side" && (
         <NumberField
-          name={w.fromMiddle}
-          unit={common.units.mm}
+          name="From the middle"
+          unit="mm"
           value={worn.offCentreMm}
           range={limits.offCentreMm}
           onCommit={(offCentreMm) => wear({ ...worn, offCentreMm })}
         />
       )}
       <Choices
-        legend={w.whorl}
-        options={labelledOptions(w.whorlTurns)}
+        legend="Crown whorl, seen from above"
+        options={turns}
         value={whorl?.turns ?? null}
-        onChange={(turns) =>
+        onChange={(turn) =>
           commit(
-            { chapter: "placement", code: "set-whorl", turns },
-            setHead({ whorl: { at: whorl?.at ?? usualWhorlAt, turns } }),
+            turn === "none" ? "Note that there is no crown whorl" : `Note a crown whorl ${turn}`,
+            setHead({ whorl: { at: whorl?.at ?? usualWhorlAt, turns: turn } }),
           )
         }
-        onClear={() => commit({ chapter: "placement", code: "clear-whorl" }, setHead({ whorl: undefined }))}
+        onClear={() => commit("Take the crown whorl back", setHead({ whorl: undefined }))}
       />
     </div>
   )
@@ -65,6 +71,6 @@ function partingOf(word: Word, before: WornParting | undefined): WornParting {
 
 const wear = (wornParting: WornParting | undefined) =>
   commit(
-    { chapter: "placement", code: wornParting ? "set-usual-parting" : "clear-usual-parting" },
+    wornParting ? "Note the parting she wears" : "Take the parting she wears back",
     setHead({ wornParting }),
   )

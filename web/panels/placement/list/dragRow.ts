@@ -1,6 +1,5 @@
 import { announce } from "../../../session/announcements"
 import { sessionStore } from "../../../session/sessionStore"
-import { words } from "../../../session/words"
 import { applyBeside } from "./listKeys"
 
 type Drop = { row: HTMLElement; side: "before" | "after" }
@@ -53,7 +52,7 @@ export function dragRow(handle: HTMLElement, pointerId: number, id: string) {
   const onKey = (event: KeyboardEvent) => {
     if (event.key !== "Escape") return
     end()
-    announce(words().placement.list.dragCancelled)
+    announce("Left where it was")
   }
 
   handle.setPointerCapture(pointerId)

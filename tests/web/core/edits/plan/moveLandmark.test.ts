@@ -15,7 +15,6 @@ import { headOf } from "../../../../../web/core/figures/measured"
 import { examplePlan } from "../../../../../web/core/file/examplePlan"
 import { openPlan, savePlan } from "../../../../../web/core/file/planFile"
 import { done, emptyPlan, refusal } from "../../../../support/samples"
-import { en } from "../../../../support/words"
 
 const back = (behindMm: number) => ({ towardNapeMm: 0, behindMm })
 const landmark = (plan: Plan, side: "left" | "right", name: "temple" | "recession" = "temple") =>
@@ -98,7 +97,7 @@ describe("moving a landmark", () => {
       moves: [{ landmark: "ear top" as const, side: "left" as const, towardNapeMm: 0, behindMm: -25 }],
     }
     expect(headInHand(emptyPlan, hairline)).toEqual({
-      refused: { code: "hairline", fault: "over-ear" },
+      refused: "The hairline would run over the ear: keep it round the ear.",
     })
   })
 })
@@ -151,7 +150,7 @@ describe("a plan with its own hairline in a file", () => {
     const raw = JSON.parse(savePlan(plan))
     raw.head = change(raw.head)
     const result = openPlan(JSON.stringify(raw))
-    return result.ok ? [] : result.problems.map(en.problems.clause)
+    return result.ok ? [] : result.problems.map(({ expected }) => expected)
   }
 
   it("comes back as it was", () => {

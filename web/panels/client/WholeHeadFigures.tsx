@@ -1,0 +1,27 @@
+import { useMemo } from "react"
+import { headOf } from "../../core/figures/measured"
+import { wholeHead } from "../../core/figures/wholeHead"
+import { areaText, hairsRangeText } from "../../core/text/figureText"
+import { usePlan } from "../../session/usePlan"
+
+/** What the head and the hair come to. */
+export function WholeHeadFigures() {
+  const head = usePlan(headOf)
+  const hair = usePlan((plan) => plan.hair)
+  const { areaCm2, hairs } = useMemo(() => wholeHead(head, hair), [head, hair])
+  return (
+    <section className="whole-head" aria-labelledby="whole-title">
+      <h2 id="whole-title">On this head</h2>
+      <dl className="large-figures">
+        <div>
+          <dt>Hair-bearing area</dt>
+          <dd>{areaText(areaCm2)}</dd>
+        </div>
+        <div>
+          <dt>Hairs in all</dt>
+          <dd>{hairsRangeText(hairs)}</dd>
+        </div>
+      </dl>
+    </section>
+  )
+}

@@ -1,0 +1,35 @@
+import { type Foil, isFoil } from "../../../geometry/section/section"
+import type { Mix } from "../../core/document/schema"
+import { changeSection } from "../../core/edits/sections/changeSections"
+import { headOf } from "../../core/figures/measured"
+import { kindWords, whereOf } from "../../core/text/words"
+import { commit } from "../../session/commit"
+import { usePlan } from "../../session/usePlan"
+import { Choices } from "../fields/Choices"
+
+/** The foils a mix serves, each of which can be given another by hand. */
+export function MixFoils({ mix }: { mix: Mix }) {
+  const plan = usePlan((open) => open)
+  const foils = plan.sections.filter(isFoil).filter((foil) => foil.mix === mix.id)
+  if (foils.length === 0 || plan.mixes.length < 2) return null
+  const letters = plan.mixes.map(({ id }) => ({ value: id, label: id }))
+  const move = (foil: Foil, to: string) =>
+    commit(`Give foil ${foil.mapNumber} mix ${to}`, changeSection(foil.id, { treatment: { mix: to } }))
+  return (
+    <details>
+      <summary>Move a foil to another mix</summary>
+      <ul className="mix-foils">
+        {foils.map((foil) => (
+          <li key={foil.id}>
+            <Choices
+              legend={`Foil ${foil.mapNumber}: ${kindWords[foil.kind].toLowerCase()}, ${whereOf(foil, headOf(plan))}`}
+              options={letters}
+              value={foil.mix}
+              onChange={(to) => move(foil, to)}
+            />
+          </li>
+        ))}
+      </ul>
+    </details>
+  )
+}
