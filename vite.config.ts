@@ -1,22 +1,14 @@
 import react from "@vitejs/plugin-react"
 import { defineConfig } from "vite"
-
-const policy = [
-  "default-src 'self'",
-  "img-src 'self' data: blob:",
-  "style-src 'self'",
-  "font-src 'self'",
-  "worker-src 'self'",
-  "connect-src 'self'",
-  "frame-src blob:",
-  "object-src 'none'",
-  "base-uri 'none'",
-  "form-action 'none'",
-].join("; ")
+import { contentPolicy } from "./web/host/policy.ts"
+import { licences } from "./web/setup/licences.ts"
+import { offlineWorker } from "./web/setup/offlineWorker.ts"
 
 export default defineConfig({
   root: "web",
   base: "./",
+  // A path that is not there is a 404, not the first page.
+  appType: "mpa",
   build: {
     outDir: "../dist",
     emptyOutDir: true,
@@ -36,8 +28,10 @@ export default defineConfig({
       transformIndexHtml: (html) =>
         html.replace(
           "<head>",
-          `<head>\n    <meta http-equiv="Content-Security-Policy" content="${policy}" />`,
+          `<head>\n    <meta http-equiv="Content-Security-Policy" content="${contentPolicy}" />`,
         ),
     },
+    licences(),
+    offlineWorker(),
   ],
 })

@@ -7,7 +7,7 @@ export default defineConfig({
         test: {
           name: "unit",
           include: ["tests/**/*.test.ts"],
-          exclude: ["tests/browser/**"],
+          exclude: ["tests/browser/**", "tests/engines/**", "tests/faults/**"],
           // Printing many pages is slow on a machine that others use too; what must be fast measures itself.
           testTimeout: 30_000,
         },
@@ -19,6 +19,26 @@ export default defineConfig({
           testTimeout: 120_000,
           hookTimeout: 120_000,
           fileParallelism: false,
+        },
+      },
+      {
+        test: {
+          // A short slice of the campaign; the whole of it is `npm run faults`.
+          name: "faults",
+          include: ["tests/faults/**/*.test.ts"],
+          fileParallelism: false,
+          testTimeout: 3_600_000,
+          hookTimeout: 120_000,
+        },
+      },
+      {
+        test: {
+          name: "engines",
+          include: ["tests/engines/**/*.test.ts"],
+          fileParallelism: false,
+          // One job through a whole engine, on a machine that may be busy with others.
+          testTimeout: 600_000,
+          hookTimeout: 600_000,
         },
       },
     ],

@@ -10,7 +10,16 @@ const maySee: Record<string, readonly string[]> = {
   "web/words": ["geometry", "presets", "web/core"],
   "web/drawing": ["geometry", "presets", "web/core", "web/words"],
   "web/storage": ["presets", "web/core", "web/words"],
-  "web/session": ["geometry", "presets", "web/core", "web/words", "web/drawing", "web/storage"],
+  "web/offline": [],
+  "web/session": [
+    "geometry",
+    "presets",
+    "web/core",
+    "web/words",
+    "web/drawing",
+    "web/storage",
+    "web/offline",
+  ],
   "web/canvas": ["geometry", "presets", "web/core", "web/words", "web/drawing", "web/session"],
   "web/panels": ["geometry", "presets", "web/core", "web/words", "web/drawing", "web/storage", "web/session"],
   "web/sheets": ["geometry", "presets", "web/core", "web/words", "web/drawing", "web/session", "web/storage"],
@@ -129,7 +138,7 @@ it("keeps the core pure: no page, no store, no database, no clock of the system"
 
 it("keeps each library behind one door, the database in storage and stores in the session", () => {
   const doors: Record<string, RegExp> = {
-    "zod/mini": /^web\/core\/document\/zod\.ts$/,
+    "zod/mini": /^web\/core\/fields\/zod\.ts$/,
     jspdf: /^web\/sheets\/pens\/pdfPen\.ts$/,
     idb: /^web\/storage\//,
     "zustand/vanilla": /^web\/session\//,

@@ -2,8 +2,12 @@ import { copyOf } from "./core/document/newPlan"
 import type { Plan } from "./core/document/schema"
 import { announceRefusal } from "./session/announcements"
 import { startAutosave } from "./session/autosave"
+import { nowHere } from "./session/nowHere"
 import { openInto, type PlanStore, planStore } from "./session/planStore"
 import { sessionStore } from "./session/sessionStore"
+import { problemWords, words, wordsHere } from "./session/words"
+import { retryAside } from "./storage/aside"
+import { emptyBin } from "./storage/bin"
 import { browserShelf } from "./storage/browserShelf"
 import { openLast, type Shelf } from "./storage/shelf"
 import { readSetting } from "./storage/shelfList"
@@ -17,6 +21,7 @@ export async function startUp(store: PlanStore = planStore, shelf: Shelf = brows
   const { present: before, past } = store.getState()
   const isUntouched = () => past.length === 0 && store.getState().present === before
   startAutosave(store, shelf)
+  await retryAside(shelf).catch(() => 0)
   const plan = await firstPlan(shelf)
   if (plan && isUntouched()) {
     openInto(plan, store)
@@ -24,6 +29,7 @@ export async function startUp(store: PlanStore = planStore, shelf: Shelf = brows
   }
   const { keepToScale } = await import("./panels/plans/keepToScale")
   keepToScale(store, shelf)
+  await emptyBin(shelf, Date.now()).catch(() => {})
 }
 
 /** A service that was going on goes on: the chair is the first thing seen after a reload. */
@@ -33,7 +39,7 @@ async function returnToChair({ id }: Plan, shelf: Shelf) {
 }
 
 /** The finished example, loaded only by those who meet it. */
-const example = async () => copyOf((await import("./core/file/examplePlan")).examplePlan())
+const example = async () => copyOf((await import("./core/file/exampleVisit")).exampleVisit(nowHere()))
 
 /** The plan to begin with; null for the empty one that is on the screen already. */
 async function firstPlan(shelf: Shelf): Promise<Plan | null> {
@@ -42,7 +48,8 @@ async function firstPlan(shelf: Shelf): Promise<Plan | null> {
     if (isFirstStart) return example()
     const last = await openLast(shelf)
     if (last.ok) return last.plan
-    announceRefusal(`The last plan could not be opened: ${last.problems[0].expected}`)
+    await wordsHere()
+    announceRefusal(words().plans.lastNotOpened(problemWords(last.problems[0])))
     return null
   } catch {
     // No shelf here, as in some private windows: autosave says so once the example is on the screen.

@@ -5,7 +5,7 @@ import type { Vec3 } from "../surface/vec3"
 import type { Range, TradeFigures } from "./tradeFigures"
 
 /**
- * A head of hair: hairs per cm2 where it is thickest, the fibre as the diameter in micrometres of the circle with its
+ * A head of hair: hairs per cm2, the mean over the head, the fibre as the diameter in micrometres of the circle with its
  * mean cross-section, and how long it is at the front hairline, at the sides and at the back, cm.
  */
 export type Hair = {
@@ -14,11 +14,20 @@ export type Hair = {
   lengthCm: { front: number; sides: number; back: number }
 }
 
-/** Hairs per cm2 at a point of the scalp (mm, head frame): the chosen density times the factor of its region. */
-export function densityAt(head: Head, hair: Hair, figures: TradeFigures, point: Vec3): number {
+/**
+ * Hairs per cm2 at a point of the scalp (mm, head frame): the chosen density times the factor of its region. Who knows
+ * how far it is from the hairline, or that it is past the sparser band, may say so.
+ */
+export function densityAt(
+  head: Head,
+  hair: Hair,
+  figures: TradeFigures,
+  point: Vec3,
+  edgeMm: number = head.hairline.distanceMm(point),
+): number {
   const { hairlineBandMm, hairlineBlendMm, density } = figures
   const reach = hairlineBlendMm / 2
-  const inner = smoothStep(hairlineBandMm - reach, hairlineBandMm + reach, head.hairline.distanceMm(point))
+  const inner = smoothStep(hairlineBandMm - reach, hairlineBandMm + reach, edgeMm)
   return hair.densityPerCm2 * mix(density.hairlineBand, regionFactor(head, figures, point), inner)
 }
 
@@ -30,6 +39,10 @@ function regionFactor({ axes }: Head, { density, regionBlendMm }: TradeFigures, 
   const top = mix(density.vertex, density.frontal, smoothStep(-reach, reach, y))
   return mix(mix(density.side, density.occipital, behind), top, above)
 }
+
+/** From here on, mm from the hairline, the sparser band is passed. */
+export const pastBandMm = ({ hairlineBandMm, hairlineBlendMm }: TradeFigures) =>
+  hairlineBandMm + hairlineBlendMm / 2
 
 /** Length of the hair growing from a point of the scalp (mm, head frame), cm. */
 export function lengthCmAt({ axes }: Head, { lengthCm }: Hair, figures: TradeFigures, point: Vec3): number {

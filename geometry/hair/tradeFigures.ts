@@ -5,7 +5,7 @@ export type Range = { low: number; mid: number; high: number }
 export type TradeFigures = {
   /** Mass of hair substance. */
   hairGPerCm3: number
-  /** Density of hairs by region, as factors on the density that was chosen. */
+  /** Density of hairs by region, as factors on the mean over the head. */
   density: { vertex: number; frontal: number; occipital: number; side: number; hairlineBand: number }
   /** Width of the sparser band along the hairline, and of the change from one region to the next, mm. */
   hairlineBandMm: number

@@ -13,6 +13,7 @@ import {
   smooth,
 } from "../surface/surfacePath"
 import { add, normalize, scale, subtract } from "../surface/vec3"
+import { keepLeastBend } from "./leastBend"
 
 /** A parting that can be combed, or the reason why there is none. */
 export type Parted = { parting: SurfacePath } | { refused: PartingRefusal }
@@ -62,7 +63,8 @@ export function hairlineParting(head: Head, { fromAlongMm, toAlongMm, behindMm }
   const inward = toAlongMm > fromAlongMm ? -behindMm : behindMm
   const edge = hairlineBetween(head, fromAlongMm, toAlongMm)
   const offset = offsetPath(head.surface, edge, inward, head.hairline.distanceMm)
-  return offset.length < 2 ? { refused: "too-short" } : cleanParting(head, smooth(evenly(head, offset), 1))
+  if (offset.length < 2) return { refused: "too-short" }
+  return cleanParting(head, keepLeastBend(head.surface, smooth(evenly(head, offset), 1)))
 }
 
 function hairlineBetween({ hairline }: Head, fromMm: number, toMm: number): SurfacePath {

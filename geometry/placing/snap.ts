@@ -11,7 +11,7 @@ import type { SnapGuide } from "./snapGuides"
 /** What a stroke was drawn to: the parting it becomes, its name, and the line to show for it. */
 export type Snapped = {
   parting: SurfacePath
-  to: DirectionName | "parallel to the last parting"
+  to: DirectionName | "last parting"
   guide: SurfacePath
 }
 
@@ -56,7 +56,7 @@ function alongGuide(few: SurfacePath, { head, guides }: SnapWorld): Snapped | nu
       pointAlong(line, fromMm + ((toMm - fromMm) * i) / steps),
     )
     const made = cleanParting(head, run)
-    if ("parting" in made) return { ...made, to: "parallel to the last parting", guide: shown }
+    if ("parting" in made) return { ...made, to: "last parting", guide: shown }
   }
   return null
 }

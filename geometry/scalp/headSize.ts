@@ -4,10 +4,27 @@ import type { CaliperMm, TapeMm } from "./headMeasures"
 export type HeadSize = ({ kind: "caliper" } & CaliperMm) | ({ kind: "tape" } & TapeMm)
 export type HeadMeasureName = keyof CaliperMm | keyof TapeMm
 
-/** What the fit is told of heads and tapes; presets/headSizes.ts says where each figure is from. */
-export type HeadFigures = {
-  /** By how much of itself a tape over hair reads more than on the skin. */
-  hairUnderTape: number
+/** The heads of one survey: what is known of a head before a tape is laid round it, mm, and what the tapes read over their hair. */
+export type HeadPrior = {
+  meanMm: CaliperMm
+  sdMm: CaliperMm
+  correlation: { lengthBreadth: number; lengthHeight: number; breadthHeight: number }
+  /** By how much of itself each tape over hair reads more than on the skin. */
+  hairUnderTape: TapeMm
+}
+
+/** What the fit of tapes is told. */
+export type TapeFigures = {
+  /** One entry a survey of like heads; nobody asks which of them a client is like, the tapes say. */
+  priors: readonly HeadPrior[]
+  /** One standard deviation of a tape about what it should read, mm. */
+  tapeErrorMm: TapeMm
+}
+
+/** What the fit is told of heads and tapes; presets/client/headSizes.ts says where each figure is from. */
+export type HeadFigures = TapeFigures & {
+  /** A tape so many standard deviations from what the other two foretell is told, and past the second no head has it. */
+  tapeStray: { toldBeyond: number; refusedBeyond: number }
   /** Usual least and greatest of each measure as it is taken, mm. */
   usualMm: Record<HeadMeasureName, readonly [least: number, greatest: number]>
   /** Least and greatest factor on an axis of the unscaled head that still makes a head. */
@@ -23,8 +40,21 @@ const words: Record<HeadMeasureName, string> = {
   frontToNapeMm: "Front hairline to nape",
 }
 
+/** The measure that does not go with the other two, mm, and its usual span. */
+export type HeadSizeFault = { measure: HeadMeasureName; mm: number; least: number; greatest: number }
+
+/** Thrown where no head has such a size; its message is for whoever reads a log, the screen has words of its own. */
+export class HeadSizeError extends RangeError {
+  readonly fault: HeadSizeFault
+  constructor(fault: HeadSizeFault) {
+    const { measure, mm, least, greatest } = fault
+    super(`${words[measure]}, ${mm} mm, does not go with the other two: usual is ${least} to ${greatest} mm.`)
+    this.fault = fault
+  }
+}
+
 /** Why no head has this size: names the measure most out of proportion with the other two, and its usual span. */
-export function headSizeFault(size: HeadSize, { usualMm }: HeadFigures): RangeError {
+export function headSizeFault(size: HeadSize, { usualMm }: HeadFigures): HeadSizeError {
   const measures = measuresOf(size).map(([name, mm]) => {
     const [least, greatest] = usualMm[name]
     return { name, mm, least, greatest, share: mm / (least + greatest) }
@@ -33,9 +63,7 @@ export function headSizeFault(size: HeadSize, { usualMm }: HeadFigures): RangeEr
   const stray = ({ share }: { share: number }) => Math.abs(Math.log(share / middle))
   const { name, mm, least, greatest } =
     measures.find(({ mm }) => !(mm > 0)) ?? measures.reduce((a, b) => (stray(b) > stray(a) ? b : a))
-  return new RangeError(
-    `${words[name]}, ${mm} mm, does not go with the other two: usual is ${least} to ${greatest} mm.`,
-  )
+  return new HeadSizeError({ measure: name, mm, least, greatest })
 }
 
 const measuresOf = (size: HeadSize): readonly (readonly [HeadMeasureName, number])[] =>

@@ -1,14 +1,15 @@
-import { densityAt, type Hair, lengthCmAt } from "../hair/hair"
+import { densityAt, type Hair, lengthCmAt, pastBandMm } from "../hair/hair"
 import type { TradeFigures } from "../hair/tradeFigures"
 import type { Head } from "../scalp/head"
-import type { BandShape } from "./bandShape"
-import { cellAreasCm2, cellMiddle } from "./cellAreas"
+import { distance, type Vec3 } from "../surface/vec3"
+import type { BandShape } from "./bandGrid"
+import { cellMiddle, cornerOf } from "./cellAreas"
 import type { Coating } from "./coating"
 
 export type HairOnHead = { head: Head; hair: Hair; figures: TradeFigures; coating: Coating }
 
-/** Of each cell of a band: its scalp, the hairs that grow on it, and how long they are at its middle. */
-export type BandCells = { areasCm2: Float64Array; hairs: Float64Array; lengthsCm: Float64Array }
+/** Of each cell of a band: the hairs that grow on it, and how long they are at its middle. */
+export type BandCells = { hairs: Float64Array; lengthsCm: Float64Array }
 
 type On = Omit<HairOnHead, "coating">
 const remembered = new WeakMap<BandShape, On & { cells: BandCells }>()
@@ -24,14 +25,27 @@ export function bandCells(shape: BandShape, on: On): BandCells {
 }
 
 function countCells(shape: BandShape, { head, hair, figures }: On): BandCells {
-  const areasCm2 = cellAreasCm2(shape)
-  const cells = { areasCm2, hairs: areasCm2.slice(), lengthsCm: areasCm2.slice() }
-  const across = shape.layers - 1
+  const { areasCm2, layers } = shape
+  const cells = { hairs: areasCm2.slice(), lengthsCm: areasCm2.slice() }
+  const edgeMm = edgeFrom(head, pastBandMm(figures))
   areasCm2.forEach((area, cell) => {
     if (area === 0) return
-    const middle = cellMiddle(shape, Math.floor(cell / across) * shape.layers + (cell % across))
-    cells.hairs[cell] = area * densityAt(head, hair, figures, middle)
+    const middle = cellMiddle(shape, cornerOf(cell, layers))
+    cells.hairs[cell] = area * densityAt(head, hair, figures, middle, edgeMm(middle))
     cells.lengthsCm[cell] = lengthCmAt(head, hair, figures, middle)
   })
   return cells
+}
+
+/** How far places are from the hairline, mm, or that they are past so many: asked anew only where the last answer does not tell. */
+function edgeFrom({ hairline }: Head, pastMm: number): (place: Vec3) => number {
+  let asked: Vec3 = [0, 0, 0]
+  let mm = 0
+  return (place) => {
+    const leastMm = mm - distance(place, asked)
+    if (leastMm >= pastMm) return leastMm
+    asked = place
+    mm = hairline.distanceMm(place)
+    return mm
+  }
 }

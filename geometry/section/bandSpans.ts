@@ -1,5 +1,6 @@
 import type { Head } from "../scalp/head"
 import type { SurfacePoint } from "../surface/frames"
+import type { BandShape } from "./bandGrid"
 import { bandShape } from "./bandShape"
 import type { Band } from "./section"
 
@@ -20,25 +21,63 @@ export type BandSpans = {
   sides: readonly (readonly number[])[]
 }
 
-const remembered = new WeakMap<Head, WeakMap<Band, BandSpans>>()
+const remembered = new WeakMap<BandShape, BandSpans>()
 
-/** The outline of a band on a head, remembered for as long as both live. */
-export function bandSpans(band: Band, head: Head): BandSpans {
-  const onHead = remembered.get(head) ?? new WeakMap<Band, BandSpans>()
-  remembered.set(head, onHead)
-  const known = onHead.get(band)
+/** The outline of a band on a head, or of no more than so many mm of its depth, remembered for as long as its grid is. */
+export function bandSpans(band: Band, head: Head, mostMm?: number): BandSpans {
+  const shape = bandShape(band, head, mostMm)
+  const known = remembered.get(shape)
   if (known) return known
-  const fresh = spansOf(outlineOf(band, head))
-  onHead.set(band, fresh)
+  const fresh = spansOf(outlineOf(shape, head))
+  remembered.set(shape, fresh)
   return fresh
 }
 
-/** Whether a band covers a place of the map, radians. */
+/** Whether a band covers a place of the map, radians: its outline goes round it, once or more. */
 export function covers({ ring, low, high, firstLine, sides }: BandSpans, u: number, v: number): boolean {
   if (u < low[0] || u > high[0] || v < low[1] || v > high[1]) return false
-  let isInside = false
-  for (const side of sides[lineOf(v) - firstLine]) if (crossing(ring, side, v) > u) isInside = !isInside
-  return isInside
+  let turns = 0
+  for (const side of sides[lineOf(v) - firstLine]) if (crossing(ring, side, v) > u) turns += wayOf(ring, side)
+  return turns !== 0
+}
+
+/** The places along a straight line of the map, as shares of it in order, where it goes into or out of the outline of a band. */
+export function crossingsAlong(
+  { ring, low, high, firstLine, sides }: BandSpans,
+  [u0, v0]: SurfacePoint,
+  [u1, v1]: SurfacePoint,
+): number[] {
+  const isApart =
+    Math.max(u0, u1) < low[0] ||
+    Math.min(u0, u1) > high[0] ||
+    Math.max(v0, v1) < low[1] ||
+    Math.min(v0, v1) > high[1]
+  if (isApart) return []
+  const last = firstLine + sides.length - 1
+  const from = Math.max(firstLine, lineOf(Math.min(v0, v1)))
+  const to = Math.min(last, lineOf(Math.max(v0, v1)))
+  const found: number[] = []
+  const asked = new Set<number>()
+  for (let line = from; line <= to; line++)
+    for (const side of sides[line - firstLine]) {
+      if (asked.has(side)) continue
+      asked.add(side)
+      const [a, b] = [ring[side], ring[side + 1 === ring.length ? 0 : side + 1]]
+      const share = shareMet(u0, v0, u1 - u0, v1 - v0, a, b)
+      if (share >= 0) found.push(share)
+    }
+  return found.sort((a, b) => a - b)
+}
+
+/** The share of a line from a place, by du and dv, at which it meets a side; -1 where it does not. */
+function shareMet(u: number, v: number, du: number, dv: number, a: SurfacePoint, b: SurfacePoint): number {
+  const [eu, ev] = [b[0] - a[0], b[1] - a[1]]
+  const turn = du * ev - dv * eu
+  if (turn === 0) return -1
+  const [fu, fv] = [a[0] - u, a[1] - v]
+  const share = (fu * ev - fv * eu) / turn
+  const along = (fu * dv - fv * du) / turn
+  return share >= 0 && share <= 1 && along >= 0 && along < 1 ? share : -1
 }
 
 const lineOf = (v: number) => Math.floor(v / lineStep)
@@ -52,8 +91,11 @@ function crossing(ring: readonly SurfacePoint[], side: number, v: number): numbe
     : from[0] + ((to[0] - from[0]) * (v - from[1])) / (to[1] - from[1])
 }
 
-function outlineOf(band: Band, head: Head): SurfacePoint[] {
-  const { points, stations, layers } = bandShape(band, head)
+/** 1 for a side that goes to greater v, -1 for one that goes to less. */
+const wayOf = (ring: readonly SurfacePoint[], side: number) =>
+  ring[side + 1 === ring.length ? 0 : side + 1][1] > ring[side][1] ? 1 : -1
+
+function outlineOf({ points, stations, layers }: BandShape, head: Head): SurfacePoint[] {
   const at = (station: number, layer: number) => {
     const i = 3 * (station * layers + layer)
     return head.surface.toSurface([points[i], points[i + 1], points[i + 2]])
@@ -72,18 +114,24 @@ function spansOf(ring: readonly SurfacePoint[]): BandSpans {
     const [from, to] = [lineOf(vs[side]), lineOf(vs[(side + 1) % ring.length])]
     for (let line = Math.min(from, to); line <= Math.max(from, to); line++) sides[line - firstLine].push(side)
   }
-  const stretches = sides.map((near, i) => crossings(ring, near, lineAt(firstLine + i)))
+  const stretches = sides.map((near, i) => stretchesOn(ring, near, lineAt(firstLine + i)))
   return { ring, low, high, firstLine, stretches, sides }
 }
 
-function crossings(ring: readonly SurfacePoint[], sides: readonly number[], v: number): number[] {
-  const found: number[] = []
+/** The stretches of a line that the outline goes round, once or more. */
+function stretchesOn(ring: readonly SurfacePoint[], sides: readonly number[], v: number): number[] {
+  const met: { u: number; way: number }[] = []
   for (const side of sides) {
     const u = crossing(ring, side, v)
-    if (u !== -Infinity) found.push(u)
+    if (u !== -Infinity) met.push({ u, way: wayOf(ring, side) })
   }
-  return found.length > 2 ? found.sort((a, b) => a - b) : inOrder(found)
+  if (met.length > 1) met.sort((a, b) => a.u - b.u)
+  const stretches: number[] = []
+  let turns = 0
+  for (const { u, way } of met) {
+    const before = turns
+    turns += way
+    if (before === 0 || turns === 0) stretches.push(u)
+  }
+  return stretches
 }
-
-const inOrder = ([from, to]: readonly number[]) =>
-  from === undefined ? [] : from < to ? [from, to] : [to, from]

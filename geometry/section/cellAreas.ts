@@ -1,37 +1,52 @@
-import type { BandShape } from "./bandShape"
+import type { BandShape, Grid } from "./bandGrid"
 
-/**
- * The area of each cell of a band, cm2, column by column from the first station and layer by layer from the parting.
- * Where ribs cross, inside a tight bend, cells are folded over; those count nothing.
- */
-export function cellAreasCm2(shape: BandShape): Float64Array {
-  const across = shape.layers - 1
-  const hand = handOf(shape)
-  return new Float64Array((shape.stations - 1) * across).map((_, cell) => {
-    const corner = Math.floor(cell / across) * shape.layers + (cell % across)
-    return Math.max(0, hand * signedAreaCm2(shape, corner))
-  })
+/** The area of each cell of a band, cm2; negative where ribs have crossed, inside a tight bend, and the cell is folded over. */
+export function signedAreasCm2(grid: Grid): Float64Array {
+  const { layers, stations, alongMm, depthMm } = grid
+  const across = layers - 1
+  const hand = handOf(grid)
+  const areas = new Float64Array((stations - 1) * across)
+  for (let column = 0, cell = 0; column < stations - 1; column++) {
+    const foot = column * layers
+    const wide = bowed(alongMm[column + 1] - alongMm[column], grid, foot, foot + layers)
+    const deep = depthMm[column] > 0 ? bowed(depthMm[column] / across, grid, foot, foot + 1) : 1
+    for (let layer = 0; layer < across; layer++, cell++)
+      areas[cell] = hand * wide * deep * signedAreaCm2(grid, foot + layer)
+  }
+  return areas
 }
 
+/** By how much of itself a bend on the way between two grid points, of the line or of the scalp, is longer than the straight way. */
+function bowed(wayMm: number, { points }: Grid, a: number, b: number): number {
+  const [i, j] = [3 * a, 3 * b]
+  const mm = Math.hypot(points[j] - points[i], points[j + 1] - points[i + 1], points[j + 2] - points[i + 2])
+  return mm > 0 ? Math.min(mostBowed, wayMm / mm) : 1
+}
+
+/** A step bends by no more than a radian. */
+const mostBowed = 1.05
+
+/** The grid point at which a cell starts. */
+export const cornerOf = (cell: number, layers: number) =>
+  Math.floor(cell / (layers - 1)) * layers + (cell % (layers - 1))
+
 /** The area of a band on the scalp, cm2. */
-export const bandAreaCm2 = (shape: BandShape) => cellAreasCm2(shape).reduce((sum, area) => sum + area, 0)
+export const bandAreaCm2 = ({ areasCm2 }: BandShape) => areasCm2.reduce((sum, area) => sum + area, 0)
 
 /** 1 when the ribs run to the left of the parting, -1 to its right: by the turn from the parting to each rib's first step. */
-function handOf(shape: BandShape): number {
+function handOf(grid: Grid): number {
   let turn = 0
-  for (let foot = 0; foot < (shape.stations - 1) * shape.layers; foot += shape.layers)
-    turn += signedCross(shape, [foot, foot + shape.layers], [foot, foot + 1])
+  for (let foot = 0; foot < (grid.stations - 1) * grid.layers; foot += grid.layers)
+    turn += signedCross(grid, foot, foot + grid.layers, foot, foot + 1)
   return turn < 0 ? -1 : 1
 }
 
 /** Half the cross product of the diagonals of the cell that starts at a grid point; positive when it is walked to the left. */
-const signedAreaCm2 = (shape: BandShape, a: number) =>
-  signedCross(shape, [a, a + shape.layers + 1], [a + shape.layers, a + 1]) / 200
+const signedAreaCm2 = (grid: Grid, a: number) =>
+  signedCross(grid, a, a + grid.layers + 1, a + grid.layers, a + 1) / 200
 
-type Edge = readonly [from: number, to: number]
-
-/** Size of the cross product of two lines between grid points, mm2; negative when it points into the head. */
-function signedCross({ points, normals }: BandShape, [a, b]: Edge, [c, d]: Edge): number {
+/** Size of the cross product of the lines from a to b and from c to d, mm2; negative when it points into the head. */
+function signedCross({ points, normals }: Grid, a: number, b: number, c: number, d: number): number {
   const [i, j, k, l] = [3 * a, 3 * b, 3 * c, 3 * d]
   const [px, py, pz] = [points[j] - points[i], points[j + 1] - points[i + 1], points[j + 2] - points[i + 2]]
   const [qx, qy, qz] = [points[l] - points[k], points[l + 1] - points[k + 1], points[l + 2] - points[k + 2]]
@@ -41,7 +56,10 @@ function signedCross({ points, normals }: BandShape, [a, b]: Edge, [c, d]: Edge)
 }
 
 /** The middle of the cell that starts at a grid point, mm. */
-export function cellMiddle({ points, layers }: BandShape, corner: number): [number, number, number] {
+export function cellMiddle(
+  { points, layers }: Pick<BandShape, "points" | "layers">,
+  corner: number,
+): [number, number, number] {
   const a = 3 * corner
   const [b, c, d] = [a + 3 * layers, a + 3, a + 3 * layers + 3]
   return [

@@ -5,11 +5,13 @@ export type Stitch = { fromMm: number; toMm: number; depthShare: number }
 
 /** What the rest of the program asks of a kind of section. One row a kind. */
 export type KindRow<K extends SectionKind> = {
-  /** The share of the band's hair that is coated, 0 to 1, for a band whose ribs have these depths in mm. */
-  takenShare(section: Section<K>, depthsMm?: ArrayLike<number>): number
-  /** The share of the band's hair that no other section can take once this one has: coated, pushed to the root or kept back. */
-  heldShare(section: Section<K>, depthsMm?: ArrayLike<number>): number
-  /** The pick-ups along a parting of this length, in order. */
+  /** Of the hair within its pick-ups the share that is coated, 0 to 1. */
+  takenShare(section: Section<K>): number
+  /** Of the hair within its pick-ups the share that no other section can take: coated, pushed to the root or kept back. */
+  heldShare(section: Section<K>): number
+  /** How deep its pick-ups reach at most, mm from the parting; infinite when they reach as deep as the band. */
+  dipMm(section: Section<K>): number
+  /** The pick-ups along a parting of this length, in order; none when the whole band is one. */
   stitches(section: Section<K>, partingMm: number): Stitch[]
   /** Where product begins at the earliest, mm from the scalp. */
   productStartMm(section: Section<K>): number

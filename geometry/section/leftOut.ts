@@ -4,6 +4,7 @@ import type { KindRow } from "./kindRow"
 export const leftOut: KindRow<"left-out"> = {
   takenShare: () => 0,
   heldShare: () => 1,
+  dipMm: () => Number.POSITIVE_INFINITY,
   stitches: () => [],
   productStartMm: () => 0,
 }

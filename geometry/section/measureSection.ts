@@ -5,7 +5,9 @@ import type { Head } from "../scalp/head"
 import type { HairOnHead } from "./bandCells"
 import { bandShape } from "./bandShape"
 import { type BandSums, sumBand } from "./bandSums"
+import { bandAreaCm2 } from "./cellAreas"
 import { coatingOf } from "./coating"
+import { pickedShape, stitchedColumns } from "./pickedUp"
 import type { Left } from "./remainingHair"
 import { isFoil, type Section } from "./section"
 import { takenShare } from "./sectionKinds"
@@ -15,10 +17,10 @@ export type SectionFigures = {
   partingMm: number
   /** Scalp of the whole band. */
   areaCm2: number
-  /** Share of the band's hair that is coated: what is taken, less what is pushed to the root. */
+  /** Share of the band that is coated: what lies within the pick-ups, less what is pushed to the root. */
   shareTaken: number
   hairs: number
-  /** Mean length of the band's hair. */
+  /** Mean length of the hair picked up. */
   lengthCm: number
   /** The coated length of the hair taken. */
   hairG: number
@@ -36,17 +38,17 @@ export function measureSection(
   hair: Hair,
   figures: TradeFigures,
 ): SectionFigures {
-  const shape = bandShape(section, head)
-  const coating = coatingOf(section)
-  const band = sumBand(shape, { head, hair, figures, coating })
-  const shareTaken = takenShare(section, shape.depthMm)
-  const partingMm = shape.alongMm[shape.stations - 1]
-  const used = panels(section, partingMm, meanOf(band.coatedHairCm, band.hairs), figures)
-  const taken = takenOf(band, shareTaken, { hair, figures, coating })
+  const whole = bandShape(section, head)
+  const areaCm2 = bandAreaCm2(whole)
+  const picked = pickUp(section, { head, hair, figures, coating: coatingOf(section) })
+  const partingMm = whole.alongMm[whole.stations - 1]
+  const used = panels(section, partingMm, meanOf(picked.sums.coatedHairCm, picked.sums.hairs), figures)
+  const taken = takenOf(section, picked.sums, { hair, figures })
   return {
     partingMm,
-    shareTaken,
-    lengthCm: meanOf(band.hairCm, band.hairs),
+    areaCm2,
+    shareTaken: areaCm2 > 0 ? (takenShare(section) * picked.areaCm2) / areaCm2 : 0,
+    lengthCm: meanOf(picked.sums.hairCm, picked.sums.hairs),
     ...taken,
     foils: isFoil(section) && section.carrier.kind === "foil" ? used : 0,
     productG: productG({ panels: used, ...taken }, figures),
@@ -60,27 +62,42 @@ export function measureLeft(
   left: Left,
   { head, hair, figures }: Omit<HairOnHead, "coating">,
 ): SectionFigures {
-  const coating = coatingOf(section)
-  const band = sumBand(bandShape(section, head), { head, hair, figures, coating }, left)
-  const taken = takenOf(band, whole.shareTaken, { hair, figures, coating })
+  const { areasCm2 } = bandShape(section, head)
+  const { sums } = pickUp(section, { head, hair, figures, coating: coatingOf(section) }, left.hair)
+  const taken = takenOf(section, sums, { hair, figures })
   const gone = {
     panels: 0,
     hairG: taken.hairG - whole.hairG,
     strandAreaCm2: taken.strandAreaCm2 - whole.strandAreaCm2,
   }
-  return { ...whole, ...taken, productG: addRanges([whole.productG, productG(gone, figures)]) }
+  const areaCm2 = areasCm2.reduce((sum, area, cell) => sum + area * left.scalp[cell], 0)
+  return { ...whole, areaCm2, ...taken, productG: addRanges([whole.productG, productG(gone, figures)]) }
 }
 
-const takenOf = (
-  band: BandSums,
-  shareTaken: number,
-  { hair, figures, coating }: Omit<HairOnHead, "head">,
-) => ({
-  areaCm2: band.areaCm2,
-  hairs: band.hairs * shareTaken,
-  hairG: band.coatedHairCm * shareTaken * linearGPerCm(hair.fibreUm, figures.hairGPerCm3),
-  strandAreaCm2: band.coatedWidthCm2 * shareTaken * coating.faces,
-})
+/** What stands within a section's pick-ups, and the scalp that it grows on. */
+function pickUp(section: Section, on: HairOnHead, hair?: Float64Array) {
+  const shape = pickedShape(section, on.head)
+  const columns = stitchedColumns(section, shape)
+  const across = shape.layers - 1
+  const areaCm2 = shape.areasCm2.reduce(
+    (sum, area, cell) => sum + area * columns[Math.floor(cell / across)],
+    0,
+  )
+  return { sums: sumBand(shape, on, { hair, columns }), areaCm2 }
+}
+
+function takenOf(
+  section: Section,
+  { hairs, coatedHairCm, coatedWidthCm2 }: BandSums,
+  { hair, figures }: { hair: Hair; figures: TradeFigures },
+) {
+  const share = takenShare(section)
+  return {
+    hairs: hairs * share,
+    hairG: coatedHairCm * share * linearGPerCm(hair.fibreUm, figures.hairGPerCm3),
+    strandAreaCm2: coatedWidthCm2 * share * coatingOf(section).faces,
+  }
+}
 
 /**
  * Panels to lay: as many foils side by side and end to end as the ribbon asks for, or one board or open-air panel,
@@ -91,7 +108,7 @@ function panels(section: Section, partingMm: number, coatedCm: number, figures: 
   const { kind, widthMm, lengthMm } = section.carrier
   if (kind !== "foil") return 1
   const wide = foilsWide(partingMm, widthMm, figures)
-  const long = Math.max(1, Math.ceil((10 * coatedCm - figures.foilFoldMm) / lengthMm))
+  const long = Math.max(1, Math.ceil((10 * coatedCm - figures.foilFoldMm) / lengthMm - 1e-9))
   return wide * long
 }
 

@@ -16,15 +16,16 @@ export const sectionKinds: { [K in SectionKind]: KindRow<K> } = {
 /** The row of a section's own kind, for a section of any kind. */
 export const kindOf = <K extends SectionKind>(section: Section<K>): KindRow<K> => sectionKinds[section.kind]
 
-/** The share of the band's hair that is coated, 0 to 1; with the ribs' true depths (mm) where the hairline cuts the band. */
-export const takenShare = <K extends SectionKind>(
-  section: Section<K>,
-  depthsMm?: ArrayLike<number>,
-): number => kindOf(section).takenShare(section, depthsMm)
+/** Of the hair within a section's pick-ups the share that is coated, 0 to 1. */
+export const takenShare = <K extends SectionKind>(section: Section<K>): number =>
+  kindOf(section).takenShare(section)
 
-/** The share of the band's hair, 0 to 1, that is gone for every later section; ribs' depths in mm as above. */
-export const heldShare = <K extends SectionKind>(section: Section<K>, depthsMm?: ArrayLike<number>): number =>
-  kindOf(section).heldShare(section, depthsMm)
+/** Of that hair the share, 0 to 1, that is gone for every later section. */
+export const heldShare = <K extends SectionKind>(section: Section<K>): number =>
+  kindOf(section).heldShare(section)
+
+/** How deep a section's pick-ups reach, mm from the parting; infinite when as deep as its band. */
+export const dipMm = <K extends SectionKind>(section: Section<K>): number => kindOf(section).dipMm(section)
 
 /** The pick-ups of a section along a parting of this length, in order. */
 export const stitches = <K extends SectionKind>(section: Section<K>, partingMm: number): Stitch[] =>

@@ -4,6 +4,7 @@ import type { KindRow } from "./kindRow"
 export const slice: KindRow<"slice"> = {
   takenShare: () => 1,
   heldShare: () => 1,
+  dipMm: () => Number.POSITIVE_INFINITY,
   stitches: (_, partingMm) => [{ fromMm: 0, toMm: partingMm, depthShare: 1 }],
   productStartMm: (section) => section.rootDistanceMm,
 }

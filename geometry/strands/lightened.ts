@@ -4,7 +4,7 @@ import { type BandSpans, bandSpans, covers } from "../section/bandSpans"
 import { type Coating, coatingOf } from "../section/coating"
 import type { Stitch } from "../section/kindRow"
 import type { Section } from "../section/section"
-import { heldShare, stitches, takenShare } from "../section/sectionKinds"
+import { dipMm, heldShare, stitches, takenShare } from "../section/sectionKinds"
 import type { SurfacePoint } from "../surface/frames"
 import { distance, dot, subtract, type Vec3 } from "../surface/vec3"
 import type { Strands } from "./grow"
@@ -47,18 +47,14 @@ type Taker = {
 }
 
 function takerOf(section: Section, head: Head): Taker {
-  const { depthMm, alongMm, points, stations, layers } = bandShape(section, head)
-  const picked = stitches(section, alongMm[stations - 1])
-  const partingMm = alongMm[stations - 1]
-  const inStitches = picked.reduce((sum, { fromMm, toMm }) => sum + toMm - fromMm, 0) / partingMm
-  const within = (share: number) => (picked.length > 0 ? Math.min(1, share / inStitches) : share)
+  const { alongMm, points, stations, layers } = bandShape(section, head)
   return {
-    spans: bandSpans(section, head),
+    spans: bandSpans(section, head, dipMm(section)),
     coating: coatingOf(section),
-    taken: within(takenShare(section, depthMm)),
-    held: within(heldShare(section, depthMm)),
+    taken: takenShare(section),
+    held: heldShare(section),
     parting: { points: Array.from({ length: stations }, (_, i) => pointAt(points, i * layers)), alongMm },
-    picked,
+    picked: stitches(section, alongMm[stations - 1]),
   }
 }
 
@@ -80,7 +76,7 @@ function takenBy(takers: readonly Taker[], root: SurfacePoint, head: Head, stran
 
 /** Whether a root stands in the gap between two stitches. */
 function isBetween({ picked, parting }: Taker, root: SurfacePoint, head: Head): boolean {
-  if (picked.length < 2) return false
+  if (picked.length === 0 || (picked.length === 1 && picked[0].depthShare === 1)) return false
   const alongMm = alongAt(parting, head.surface.pointAt(root))
   return !picked.some(({ fromMm, toMm }) => alongMm >= fromMm && alongMm <= toMm)
 }

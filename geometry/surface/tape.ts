@@ -1,7 +1,19 @@
 import { convexHull } from "./convexHull"
 import type { Pair } from "./frames"
 import { heightAbove, type Surface } from "./surface"
-import { add, cross, distance, dot, lerp, multiply, normalize, scale, subtract, type Vec3 } from "./vec3"
+import {
+  add,
+  cross,
+  distance,
+  dot,
+  length,
+  lerp,
+  multiply,
+  normalize,
+  scale,
+  subtract,
+  type Vec3,
+} from "./vec3"
 
 /** Where a taut tape touches the skin in one plane's cut, mm in the head frame, from end to end or once round. */
 export type Tape = { points: readonly Vec3[]; isClosed: boolean }
@@ -34,6 +46,16 @@ export function tautMm({ points, isClosed }: Tape, axes: Vec3 = [1, 1, 1]): numb
   const steps = places.slice(1).map((place, i) => distance(places[i], place))
   const closing = isClosed ? distance(places[places.length - 1], places[0]) : 0
   return steps.reduce((sum, step) => sum + step, closing)
+}
+
+/** How the length of a taut tape grows with each of the factors on x, y and z, mm. */
+export function tautSlopes({ points, isClosed }: Tape, axes: Vec3): Vec3 {
+  let slopes: Vec3 = [0, 0, 0]
+  for (let i = isClosed ? 0 : 1; i < points.length; i++) {
+    const step = subtract(points[i], points[i === 0 ? points.length - 1 : i - 1])
+    slopes = add(slopes, scale(multiply(multiply(step, step), axes), 1 / length(multiply(step, axes))))
+  }
+  return slopes
 }
 
 /** What a cut of one plane leaves when hollows are bridged: its points on the convex hull, in order. */

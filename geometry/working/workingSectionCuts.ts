@@ -1,5 +1,6 @@
 import type { Head } from "../scalp/head"
-import { type BandShape, bandShape } from "../section/bandShape"
+import type { BandShape } from "../section/bandGrid"
+import { bandShape } from "../section/bandShape"
 import type { Band } from "../section/section"
 import type { SurfacePoint } from "../surface/frames"
 import { lerp, type Vec3 } from "../surface/vec3"

@@ -1,6 +1,6 @@
 import type { Head } from "../scalp/head"
 import { bandShape } from "../section/bandShape"
-import { cellAreasCm2, cellMiddle } from "../section/cellAreas"
+import { cellMiddle } from "../section/cellAreas"
 import type { Band } from "../section/section"
 import { areaAt, type Division } from "./workingSections"
 
@@ -9,7 +9,7 @@ export function sharesCm2(band: Band, head: Head, division: Division): number[] 
   const shape = bandShape(band, head)
   const across = shape.layers - 1
   const shares = division.areas.map(() => 0)
-  for (const [cell, cm2] of cellAreasCm2(shape).entries()) {
+  for (const [cell, cm2] of shape.areasCm2.entries()) {
     const corner = Math.floor(cell / across) * shape.layers + (cell % across)
     const area = areaAt(division, head.surface.toSurface(cellMiddle(shape, corner)))
     if (area >= 0) shares[area] += cm2

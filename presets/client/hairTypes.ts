@@ -3,10 +3,13 @@ import { assumption, commonPractice, type Figure, figure } from "../figure/figur
 const counted =
   "assumption inside the quartile classes of 20 counted women, up to 195, 196 to 244, from 245 (J Soc Cosmet Chem 1977;28:220)"
 
-/** How many hairs grow: hairs per cm2 where it is thickest. "Thin" and "thick" speak of this, not of the fibre. */
+/**
+ * How many hairs grow: hairs per cm2, the mean over the head; regions differ from it by their factors. "Thin" and "thick"
+ * speak of this, not of the fibre.
+ */
 export const densityPerCm2 = {
   low: figure(170, [95, 195], counted),
-  medium: figure(220, [196, 244], counted),
+  medium: figure(220, [196, 244], `${counted}; mean of whole scalps 223, standard error 4 (Barman 1965)`),
   high: figure(260, [245, 300], counted),
 }
 

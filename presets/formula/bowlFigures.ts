@@ -8,9 +8,11 @@ export const bowlFigures = {
   /** The smallest sensible mix, 10 + 20 g. */
   leastLightenerG: figure(10, [10, 10], commonPractice),
   leastMixG: figure(30, [30, 30], commonPractice),
-  /** A bowl of 30 to 40 g serves 10 to 12 foils. */
-  mostMixG: figure(40, [30, 40], commonPractice),
+  /** 20 + 40 g at the generous end of a frame, in one bowl; 30 to 40 g serves 10 to 12 foils. */
+  mostMixG: figure(60, [30, 60], commonPractice),
   mostFoils: figure(12, [10, 12], commonPractice),
+  /** The smallest mix of toner: a tube or bottle is squeezed out, so that less is possible than of a powder. */
+  leastTonerMixG: figure(15, [10, 30], assumption),
   /** What a salon scale shows, until the salon says what its own does. */
   scaleStepG: figure(1, [0.1, 5], assumption),
 }

@@ -5,9 +5,9 @@ import { assumption, commonPractice, figure } from "../figure/figure"
  * like thick yoghurt for foils, loose when much hair must be covered fast.
  */
 export const consistencies = {
-  thick: { words: "thick", developerParts: figure(1.5, [1, 1.5], commonPractice) },
-  creamy: { words: "like thick yoghurt", developerParts: figure(2, [1.5, 2.5], commonPractice) },
-  loose: { words: "loose", developerParts: figure(2.5, [2, 3], commonPractice) },
+  thick: { developerParts: figure(1.5, [1, 1.5], commonPractice) },
+  creamy: { developerParts: figure(2, [1.5, 2.5], commonPractice) },
+  loose: { developerParts: figure(2.5, [2, 3], commonPractice) },
 }
 /**
  * Hair to coat of one section, cm2, from which it is much hair to cover fast: twice that of the usual slice, 7 cm wide and

@@ -1,3 +1,5 @@
+import { commonPractice, figure } from "../figure/figure"
+
 /** A developer as the trade names it. The pair is fixed; the per cent is the label's and is taken as % w/w. */
 export type Developer = { volume: number; percent: number }
 
@@ -11,6 +13,9 @@ export const tradePairs: readonly Developer[] = [
 
 /** Common practice, no source: the label's per cent is 0.3 of its volume (exact strength differs by up to 3 %). */
 export const labelPercentPerVolume = 0.3
+
+/** Weeks between two visits that lift the same hair, and only once the hair has been checked. Common practice, no source. */
+export const visitWeeks = figure(8, [4, 12], commonPractice)
 
 /** Common practice, no source: how strong a developer is chosen before anyone asks. 40 volume never is. */
 export const developerHabits = { usualVolume: 20, ceilingVolume: 30, hairlineCeilingVolume: 20 }

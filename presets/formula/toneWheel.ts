@@ -1,5 +1,5 @@
 /**
- * The colour wheel as it is taught, twelve names round it, each across from the tone that stills it (common practice).
+ * The colour wheel as it is taught, twelve names round it, each across from the tone that neutralises it (common practice).
  * The hues are a picture of the words for the screen, not a measured colour.
  */
 export const toneWheel = [
@@ -17,17 +17,3 @@ export const toneWheel = [
   { name: "yellow-green", hue: "#93a63c" },
 ] as const
 export type WheelName = (typeof toneWheel)[number]["name"]
-
-/** Where the pigment that shows at each level stands on the wheel, level 1 first. */
-export const pigmentOnWheel: readonly WheelName[] = [
-  "red",
-  "red",
-  "red",
-  "red",
-  "red-orange",
-  "orange",
-  "yellow-orange",
-  "yellow",
-  "yellow",
-  "yellow",
-]

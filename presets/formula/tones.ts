@@ -5,12 +5,11 @@ export const toneMinutes = {
   porous: { low: 5, mid: 7, high: 10 },
 }
 
-/** How much of the neutralising tone a finish takes. Warm keeps its pigment and is only glossed. */
-export const finishStrength = {
-  cool: "full strength",
-  neutral: "half strength, let down with clear",
-  warm: "clear or a sheer gold, no neutraliser",
-}
+/** How much of the neutralising tone a finish takes: half is diluted with clear; warm keeps its pigment and is only glossed. */
+export const finishStrength = { cool: "full", neutral: "half", warm: "sheer" } as const
+/** Parts of clear in the toner of each strength, 1 in all. Common practice, no source: half strength is half clear. */
+export const clearShare = { full: 0, half: 0.5, sheer: 0 } satisfies Record<ToneStrength, number>
+export type ToneStrength = (typeof finishStrength)[keyof typeof finishStrength]
 
 /**
  * Grams of mixed toner to a gram of hair: tresses are treated with as much liquid as hair and up to four times as much

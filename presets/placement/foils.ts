@@ -25,17 +25,17 @@ export const backcombDepthMm = figure(12, [10, 20], commonPractice)
 /** Stitches: width, the gap between, and how deep the tail dips, mm. Fine takes 40 % of the parting, medium and chunky half or more. */
 export const stitches = {
   fine: {
-    stitchMm: figure(2, [1, 3], commonPractice),
+    stitchMm: figure(2, [1, 2], commonPractice),
     gapMm: figure(3, [2, 4], assumption),
     dipMm: figure(5, [3, 8], assumption),
   },
   medium: {
-    stitchMm: figure(4, [3, 6], commonPractice),
+    stitchMm: figure(4, [3, 5], commonPractice),
     gapMm: figure(4, [3, 6], assumption),
     dipMm: figure(6, [4, 8], assumption),
   },
   chunky: {
-    stitchMm: figure(8, [6, 13], commonPractice),
+    stitchMm: figure(8, [6, 10], commonPractice),
     gapMm: figure(6, [5, 10], assumption),
     dipMm: figure(8, [5, 10], assumption),
   },

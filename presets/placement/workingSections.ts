@@ -1,10 +1,18 @@
 import type { InwardSpot, StartLine } from "../../geometry/working/workingSectionStart"
 
 /**
- * Ways of dividing a head before work begins, in our own words. Common practice, no source: which partings, and how far
+ * Ways of dividing a head before work begins. Common practice, no source: which partings, and how far
  * toward the crown their corners lie, are usual ones, to be moved on the head.
  */
-export type WorkingStart = { id: string; name: string; aim: string; lines: readonly StartLine[] }
+export type WorkingStartId =
+  | "four-section"
+  | "four-with-triangle"
+  | "triangle"
+  | "face-frame-triangle"
+  | "profile"
+  | "radial"
+  | "horseshoe"
+export type WorkingStart = { id: WorkingStartId; lines: readonly StartLine[] }
 
 const spot = ([landmark, inward]: readonly [number, number]): InwardSpot => ({ landmark, inward })
 const straight = (...through: readonly (readonly [number, number])[]): StartLine => ({
@@ -28,34 +36,24 @@ const triangle = straight([-recession, 0], apex, [recession, 0])
 export const workingStarts: readonly WorkingStart[] = [
   {
     id: "four-section",
-    name: "Four-section",
-    aim: "Centre front to nape, and ear to ear over the crown.",
     lines: [profile, radial],
   },
   {
     id: "four-with-triangle",
-    name: "Four-section with triangle",
-    aim: "The same, with a triangle over the forehead kept apart.",
     lines: [triangle, straight(apex, crown, [centreNape, 0]), radial],
   },
   {
     id: "triangle",
-    name: "Triangle at the top",
-    aim: "From both recessions to a point on the top.",
     lines: [triangle],
   },
   {
     id: "face-frame-triangle",
-    name: "Face-frame triangle",
-    aim: "From above each ear to a point on the top.",
     lines: [straight([-aboveEar, 0], [centreFront, 0.62], [aboveEar, 0])],
   },
-  { id: "profile", name: "Profile parting", aim: "Centre front to centre nape.", lines: [profile] },
-  { id: "radial", name: "Radial parting", aim: "Ear to ear over the crown.", lines: [radial] },
+  { id: "profile", lines: [profile] },
+  { id: "radial", lines: [radial] },
   {
     id: "horseshoe",
-    name: "Horseshoe",
-    aim: "From one recession round the crown to the other.",
     lines: [
       curved(
         [-recession, 0],

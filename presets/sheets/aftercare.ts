@@ -1,52 +1,29 @@
 import { commonPractice, figure } from "../figure/figure"
 
-/** Words for the client, and where they are from. */
-export type Advice = { text: string; source: string }
+/** What the skin may say after a service, each sign with where its advice is from. */
+export const skinSignSources = {
+  irritation:
+    "rinsing with running water for 20 minutes: public guidance on chemical burns (NHS, as quoted 2014); reactions to persulfates: CIR 2001",
+  burn: "delayed deep burns: Cutan Ocul Toxicol 2016;35:332",
+  breathing: "Anaphylaxis UK, What to do in an emergency",
+  "take-along": "keep the product's name and the time: general first aid",
+} as const
+export type SkinSign = keyof typeof skinSignSources
+export const skinSigns = Object.keys(skinSignSources) as SkinSign[]
 
-/** What the skin may say after a service, and what to do. First aid and emergency services come before any line here. */
-export const skinSigns: readonly Advice[] = [
-  {
-    text: "Itching, redness or a rash: rinse with plenty of lukewarm water for 15 minutes, put nothing else on it, and call us.",
-    source: "general first aid; reactions to persulfates: CIR 2001",
-  },
-  {
-    text: "Blisters, weeping skin or pain that stays: to a doctor the same day. A burn can show late.",
-    source: "delayed deep burns: Cutan Ocul Toxicol 2016;35:332",
-  },
-  {
-    text: "Trouble breathing, or a swelling face, lips or tongue: call the emergency number at once.",
-    source: "breathing trouble is an emergency: general first aid",
-  },
-  {
-    text: "Take this sheet along: it names what was used, and when.",
-    source: "keep the product's name and the time: general first aid",
-  },
-]
+/** How to look after lightened hair at home. */
+export const homeCareSources = {
+  "first-days": commonPractice,
+  "every-wash": commonPractice,
+  weekly: commonPractice,
+  heat: commonPractice,
+  "sun-and-pool": commonPractice,
+} as const
+export type HomeCare = keyof typeof homeCareSources
+export const homeCare = Object.keys(homeCareSources) as HomeCare[]
 
-/** How to look after lightened hair at home, week by week. */
-export const homeCare: readonly (Advice & { when: string })[] = [
-  { when: "First two days", text: "No washing, no tight bands or clips.", source: commonPractice },
-  {
-    when: "Every wash",
-    text: "Lukewarm water, mild shampoo, conditioner on the light lengths. Untangle from the ends up.",
-    source: commonPractice,
-  },
-  {
-    when: "Once a week",
-    text: "If the light pieces turn too warm: a toning conditioner, 10 to 15 minutes. Then a rich mask.",
-    source: commonPractice,
-  },
-  {
-    when: "Heat",
-    text: "Heat protection first, on dry hair, and the lowest heat that works.",
-    source: commonPractice,
-  },
-  {
-    when: "Sun and pool",
-    text: "Wet the hair and put conditioner in before you swim; rinse well after. A hat in strong sun.",
-    source: commonPractice,
-  },
-]
+/** Minutes that skin is rinsed: public guidance on chemical burns, NHS: cool running water, 20 minutes or more. */
+export const rinseMin = 20
 
 /** Weeks until the toner is freshened and the frame is done again. */
 export const returnWeeks = {

@@ -1,9 +1,10 @@
 import type { PartingBetween } from "../../geometry/placing/technique"
 import { commonPractice, figure } from "../figure/figure"
 import { backcombing, type StitchWord, stitches } from "../placement/foils"
-import type { Measure, TechniqueSection } from "./technique"
+import { usualTreatment } from "../placement/treatment"
+import type { Measure, MeasureLabel, TechniqueSection, TechniqueTreatment } from "./technique"
 
-/** The words techniques are written down in. Landmarks count from 0, centre front; see `Spot`. */
+/** What techniques are written down in. Landmarks count from 0, centre front; see `Spot`. */
 
 type End = readonly [landmark: number, behindMm: number]
 
@@ -54,14 +55,25 @@ export const backcombedWeave = (
   },
 })
 
-export const leftOut = (parting: PartingBetween, depthMm: number, name: string): TechniqueSection => ({
+/** Hair left out, by the name that the words have for it. */
+export const leftOut = (
+  parting: PartingBetween,
+  depthMm: number,
+  name: "veil" | "baby-hairs" | "edges",
+): TechniqueSection => ({
   kind: "left-out",
   ...band(parting, depthMm),
   name,
 })
 
-/** The same section lying across the middle, with no twin. */
-export const centred = (section: TechniqueSection): TechniqueSection => ({ ...section, single: true })
+/** The same section held, coated or laid otherwise than usual. */
+export const held = (section: TechniqueSection, changes: Partial<TechniqueTreatment>): TechniqueSection => ({
+  ...section,
+  treatment: { ...usualTreatment, ...changes },
+})
+
+/** The same section laid once as it stands, with no twin: across the middle, or on one side alone. */
+export const once = (section: TechniqueSection): TechniqueSection => ({ ...section, single: true })
 
 function stitching(stitch: StitchWord, dipMm: number) {
   const { stitchMm, gapMm } = stitches[stitch]
@@ -74,20 +86,8 @@ export const rows = (count: number, edgeMm: number, { depthMm, gapMm }: { depthM
 
 /** A measure that may be varied. Common practice, no source: usual ones, to be changed on the head. */
 export const measure = (
-  name: string,
+  label: MeasureLabel,
   value: number,
   span: readonly [number, number],
   step = 0.5,
-): Measure => ({ ...figure(value, span, commonPractice), name, step })
-
-export const stitchName: Record<StitchWord, string> = {
-  fine: "fine stitches (1 to 2 mm)",
-  medium: "medium stitches (3 to 5 mm)",
-  chunky: "chunky stitches (6 to 10 mm)",
-}
-
-/** A length as a step says it. */
-export const mm = (lengthMm: number) => `${Number(lengthMm.toFixed(1))} mm`
-
-const words = ["no", "one", "two", "three", "four", "five", "six"]
-export const inWords = (count: number) => words[count] ?? String(count)
+): Measure => ({ ...figure(value, span, commonPractice), label, step })

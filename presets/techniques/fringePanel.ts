@@ -1,4 +1,4 @@
-import { centred, inWords, leftOut, measure, mm, parallel, rows, slice, stitchName, weave } from "./build"
+import { held, leftOut, measure, once, parallel, rows, slice, weave } from "./build"
 import type { TechniquePreset } from "./technique"
 
 const [babyHairsMm, babyDepthMm] = [4, 3]
@@ -6,35 +6,28 @@ const [babyHairsMm, babyDepthMm] = [4, 3]
 const side = 0.85
 const [firstEdgeMm, sliceMm] = [5, 4]
 
-export const fringePanel: TechniquePreset = {
+/** Weaves in a fringe behind baby hairs that stay, and a slice that shines through from behind. */
+export const fringePanel = {
   id: "fringe-panel",
-  name: "Fringe panel",
-  aim: "Lightness in a fringe, softest at its edge.",
-  notes:
-    "For a fringe that is worn down or parted like a curtain. The edge stays natural, so that it grows out without a line. Cut first, colour after, if the fringe is to be cut.",
   parameters: {
-    depthMm: measure("Weave depth", 6, [5, 8]),
-    gapMm: measure("Hair left between", 4, [3, 6]),
-    count: measure("Weaves", 2, [1, 3], 1),
+    depthMm: measure("weave-depth", 6, [5, 8]),
+    gapMm: measure("gap", 4, [3, 6]),
+    count: measure("weaves", 2, [1, 3], 1),
     stitch: "fine",
   },
   shape({ depthMm, gapMm, count, stitch }) {
     const weaves = rows(count, firstEdgeMm, { depthMm, gapMm })
-    const last = weaves[count - 1] + gapMm + sliceMm
+    const lastMm = weaves[count - 1] + gapMm + sliceMm
+    const foils = [
+      ...weaves.map((behindMm) => weave(parallel(-side, side, behindMm), depthMm, stitch)),
+      slice(parallel(-side, side, lastMm), sliceMm),
+    ]
     return {
       sections: [
-        centred(leftOut(parallel(-side, side, babyHairsMm), babyDepthMm, "Baby hairs")),
-        ...weaves.map((behindMm) => centred(weave(parallel(-side, side, behindMm), depthMm, stitch))),
-        centred(slice(parallel(-side, side, last), sliceMm)),
+        once(leftOut(parallel(-side, side, babyHairsMm), babyDepthMm, "baby-hairs")),
+        ...foils.map((foil) => once(held(foil, { foilLie: "away-from-face" }))),
       ],
-      steps: [
-        `Comb out ${mm(babyHairsMm)} of baby hairs along the forehead and clip them away: they stay as they are.`,
-        `Part from recession to recession, ${mm(weaves[0])} behind the hairline, and weave ${stitchName[stitch]} out of ${mm(depthMm)} in front of it.`,
-        "Place the foil under the stitches, tight at the root but off the skin of the forehead, and coat from the root area to the ends.",
-        `Leave ${mm(gapMm)} and repeat, a little narrower each time, until ${inWords(count)} ${count === 1 ? "weave lies" : "weaves lie"} in the fringe.`,
-        `Leave ${mm(gapMm)} and close with one slice of ${mm(sliceMm)}, ${mm(last)} behind the hairline. It gives the light that shows through from behind.`,
-        "Lay the foils back over the head, so that none lies against the brow. Look at the first one first: hair at the edge is finest.",
-      ],
+      told: { stitch, count, depthMm, gapMm, babyHairsMm, firstMm: weaves[0], sliceMm, lastMm },
     }
   },
-}
+} satisfies TechniquePreset<unknown>

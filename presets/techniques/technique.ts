@@ -34,33 +34,75 @@ export type TechniqueSection = Pick<Band, "taken" | "depthMm"> & {
 export type Backcombing = { base: "slice" | "weave"; pushedShare: number; cushionMm: number }
 export type TechniqueTreatment = Omit<Treatment, "mapNumber" | "mix">
 
-/** A technique of the house, with what may be varied before it is laid. */
-export type TechniquePreset = Pick<Technique, "id" | "name" | "aim" | "notes"> & {
+/** What may be varied before a technique is laid, and the sections that come of it. */
+export type VariedTechnique = {
   parameters: TechniqueParameters
-  shape(values: TechniqueValues): Pick<Technique, "steps" | "sections">
+  shape(values: TechniqueValues): { sections: readonly TechniqueSection[] }
 }
 
-/** What may be varied: each measure with its usual value and its span, and which stitch is usual. */
-export type TechniqueParameters = Partial<Record<MeasureName, Measure>> & { stitch?: StitchWord }
-export type MeasureName = "depthMm" | "gapMm" | "count"
-export type Measure = Figure & { name: string; step: number }
-export type TechniqueValues = Record<MeasureName, number> & { stitch: StitchWord }
+/** A technique of the house: its name, aim, notes and steps are in the words, which are told the figures of the steps. */
+export type TechniquePreset<Told> = {
+  id: HouseTechniqueId
+  parameters: TechniqueParameters
+  shape(values: TechniqueValues): { sections: readonly TechniqueSection[]; told: Told }
+}
 
-/** What a preset is varied by when nobody has varied it. A measure it does not have is nothing. */
+export type HouseTechniqueId =
+  | "bright-frame"
+  | "temple-to-temple"
+  | "full-hairline"
+  | "fringe-panel"
+  | "off-centre-frame"
+  | "unequal-sides"
+  | "fan-frame"
+  | "grey-blend"
+  | "coil-frame"
+  | "partial-weave"
+  | "crown-halo"
+  | "nape-peek"
+
+/** Each measure with its usual value and its span, which stitch is usual, and the ways it can be done, the usual first. */
+export type TechniqueParameters = Partial<Record<MeasureName, Measure>> & {
+  stitch?: StitchWord
+  ways?: readonly TechniqueWay[]
+}
+export type MeasureName = "depthMm" | "gapMm" | "count"
+export type Measure = Figure & { label: MeasureLabel; step: number }
+export type TechniqueValues = Record<MeasureName, number> & { stitch: StitchWord; way: TechniqueWay }
+
+/** What a measure is called. */
+export type MeasureLabel =
+  | "depth"
+  | "slice-depth"
+  | "weave-depth"
+  | "backcomb-depth"
+  | "gap"
+  | "rows"
+  | "rows-a-side"
+  | "slices-a-side"
+  | "weaves"
+  | "rows-over-forehead"
+  | "rows-on-heavy-side"
+
+/** How a technique is done where there is more than one way. */
+export type TechniqueWay =
+  | "only"
+  | "bright-edge"
+  | "soft-edge"
+  | "in-turn"
+  | "melted"
+  | "parted-left"
+  | "parted-right"
+  | "heavy-right"
+  | "heavy-left"
+
+/** What is varied when nobody has varied it. A measure it does not have is nothing. */
 export const usualValues = ({
-  parameters: { depthMm, gapMm, count, stitch },
-}: TechniquePreset): TechniqueValues => ({
+  parameters: { depthMm, gapMm, count, stitch, ways },
+}: Pick<VariedTechnique, "parameters">): TechniqueValues => ({
   depthMm: depthMm?.value ?? 0,
   gapMm: gapMm?.value ?? 0,
   count: count?.value ?? 0,
   stitch: stitch ?? "fine",
-})
-
-/** The technique that a preset makes of the values chosen. */
-export const techniqueOf = (preset: TechniquePreset, values = usualValues(preset)): Technique => ({
-  id: preset.id,
-  name: preset.name,
-  aim: preset.aim,
-  notes: preset.notes,
-  ...preset.shape(values),
+  way: ways?.[0] ?? "only",
 })

@@ -65,6 +65,9 @@ export const heatHabits = { mostMin: 10, forbiddenVolume: 30, coolingMin: 3, war
 /** The hairline is ahead when it would be ready more than one look before the back. Assumption. */
 export const aheadMin = looks.everyMin
 
+/** The longest that a chair is booked for, as the field of it. Assumption. */
+export const mostBookedMin = 600
+
 /** What a cure costs, in minutes of chair time, so that cures can be ranked. Assumptions. */
 export const fixCosts = {
   /** Watching and taking off foils one by one, where one rinse was wanted. */
@@ -74,6 +77,10 @@ export const fixCosts = {
   /** Someone has to be free; each minute of theirs counts as much as one of the chair. */
   secondHands: 20,
   secondHandsPerMin: 1,
+  /** The client goes home with damp hair. */
+  noDrying: 15,
+  /** The appointment ends later, besides the minutes it is longer by: someone has to ask. */
+  laterEnd: 10,
   foilLeftOut: 40,
   anotherVisit: 90,
 }

@@ -10,8 +10,11 @@ export const calibrationFigures = {
   scatterShape: 3,
   /** Two readings of a scale that shows whole grams blur their difference by 0.4 g, as much as a foil of 2 g scatters. */
   blurG: 2,
-  /** A figure is called trustworthy when its middle is within this share of the truth, with this probability. */
-  trust: { share: 0.15, probability: 0.9 },
+  /**
+   * A figure is called trustworthy when its middle is within this share of the truth, with this probability, and not
+   * before so many weighings: with fewer than about eight the range of the next one is told, not the middle.
+   */
+  trust: { share: 0.15, probability: 0.9, leastWeighings: 8 },
   /** A row is doubted when only 1 in 100 would stand so far from what the others say. */
   doubtProbability: 0.01,
   /** Probability of the ranges shown: 8 in 10. */

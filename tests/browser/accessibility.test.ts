@@ -11,7 +11,7 @@ describe.each(sizes)("on a %s", (_, size) => {
     const { page, problems, close } = await visit(size)
     await options(page).first().waitFor()
     await options(page).nth(1).click()
-    await page.getByText("Add by words").click()
+    await page.getByText("Add by typing").click()
     expect(await faults(page)).toEqual([])
     await page.getByRole("button", { name: "Stack behind…" }).click()
     await page.getByRole("heading", { name: /^Stack behind/ }).waitFor()
@@ -21,7 +21,7 @@ describe.each(sizes)("on a %s", (_, size) => {
     await page.getByRole("radio", { name: "Straight" }).check()
     await page.getByRole("checkbox", { name: "Snap" }).waitFor()
     expect(await faults(page)).toEqual([])
-    for (const screen of ["Client", "Mixture", "Timing", "Sheets"] as const) {
+    for (const screen of ["Client", "Formula", "Timing", "Sheets"] as const) {
       await goTo(page, screen)
       await page.getByRole("heading", { name: screen, level: 1 }).waitFor()
       expect(await faults(page)).toEqual([])
@@ -31,11 +31,11 @@ describe.each(sizes)("on a %s", (_, size) => {
     expect(await faults(page)).toEqual([])
     await page.keyboard.press("Escape")
     await goTo(page, "Timing")
-    await page.getByRole("button", { name: "Go to the chair" }).click()
+    await page.getByRole("button", { name: "Start at the chair" }).click()
     await page.getByRole("button", { name: /^Start/ }).click()
     await page.getByRole("button", { name: "Foil 1 is on" }).click()
     await page.locator(".tile").click()
-    await page.getByRole("button", { name: "Looked" }).click()
+    await page.getByRole("button", { name: "Checked" }).click()
     expect(await faults(page)).toEqual([])
     await page.getByRole("button", { name: "Something is wrong" }).click()
     expect(await faults(page)).toEqual([])
@@ -46,7 +46,7 @@ describe.each(sizes)("on a %s", (_, size) => {
   it("nothing is wider than the page", async () => {
     const { page, close } = await visit(size)
     await options(page).first().waitFor()
-    for (const screen of ["Placement", "Client", "Mixture", "Timing", "Sheets"] as const) {
+    for (const screen of ["Placement", "Client", "Formula", "Timing", "Sheets"] as const) {
       await goTo(page, screen)
       await page.getByRole("heading", { name: screen, level: 1 }).waitFor({ state: "attached" })
       // A phone's own inner width grows with what is too wide for it, so it is the screen that counts.
@@ -57,7 +57,7 @@ describe.each(sizes)("on a %s", (_, size) => {
   })
 })
 
-const screens = ["Placement", "Client", "Mixture", "Timing", "Sheets"] as const
+const screens = ["Placement", "Client", "Formula", "Timing", "Sheets"] as const
 
 describe("however the page is looked at", () => {
   it("made twice as large, the map keeps its room and all else is scrolled to", async () => {

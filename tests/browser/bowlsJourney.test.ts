@@ -40,7 +40,7 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
   await page.getByRole("button", { name: /^All asked: no to the other/ }).tap()
 
   await goTo(page, "Placement")
-  await unfold(page, /^Add by words/)
+  await unfold(page, /^Add by typing/)
   for (const behindMm of ["30", "36", "42", "48"]) {
     await type(page, "Behind the hairline where it starts", behindMm)
     await page.getByRole("button", { name: "Add slice" }).tap()
@@ -48,7 +48,7 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
   await options(page).nth(3).waitFor()
 
   // The worked choice of common practice: level 7, 3 levels, foils: 20 vol at 1 : 2.
-  await goTo(page, "Mixture")
+  await goTo(page, "Formula")
   await page.getByText("Proposed: 20 vol. 3 levels to lift; the sheet states 3 to 4 for 20 vol.").waitFor()
   // 6 % weighs 1.0204 g/mL.
   const [lightenerG, developerG, developerMl] = await bowl(page)
@@ -87,13 +87,13 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
   // One bowl on the scale, then eleven from a list.
   await type(page, "Before", "160")
   await type(page, "After", "148.5")
-  await page.getByRole("button", { name: "Keep: 11.5 g placed" }).tap()
-  await page.getByText(/more weighings? like these would bring it within 15 %/).waitFor()
+  await page.getByRole("button", { name: "Save: 11.5 g used" }).tap()
+  await page.getByText(/more weighings? like these (is|are) needed for within 15%/).waitFor()
   await page
     .getByLabel("Add a list, CSV")
     .setInputFiles({ name: "bowls.csv", mimeType: "text/csv", buffer: Buffer.from(agreeingBowls()) })
   await page.getByText(/It can be trusted\.$/).waitFor()
-  await page.getByText(/^This plan goes by what was learnt of everything \(12 weighed\)/).waitFor()
+  await page.getByText(/^This plan uses what was learnt from all weighings \(12 weighed\)/).waitFor()
   await expectPlainNumbers(page)
 
   // A list that is no list of weighings changes nothing.
@@ -102,18 +102,18 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
     mimeType: "text/csv",
     buffer: Buffer.from("hairG;strandAreaCm2;productG\n1,2;400;3,9"),
   })
-  await page.getByText(/^Line 1: the columns are parted by semicolons/).waitFor()
+  await page.getByText(/^Line 1: the columns are separated by semicolons/).waitFor()
   await page.getByText("12 weighings").waitFor()
 
   // A plan that was kept before the scale had taught anything follows it when it comes back.
   await page.getByRole("button", { name: /^Undo: Add weighings from a list/ }).tap()
-  await page.getByText("Until then this plan goes by the starting figures").waitFor()
+  await page.getByText("Until then this plan uses the starting figures").waitFor()
   await page.getByText("Saved", { exact: true }).waitFor()
   await page.reload()
   await options(page).nth(3).waitFor()
   await page.getByRole("button", { name: /^Undo: Go by what the scale has taught/ }).waitFor()
-  await goTo(page, "Mixture")
-  await page.getByText(/^This plan goes by what was learnt of everything \(12 weighed\)/).waitFor()
+  await goTo(page, "Formula")
+  await page.getByText(/^This plan uses what was learnt from all weighings \(12 weighed\)/).waitFor()
   expect(problems).toEqual([])
   await close()
 })
@@ -121,7 +121,7 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
 it("never lets more than 20 vol stand at the hairline, whatever is typed or written, and prints it", async () => {
   const { page, problems, close } = await visit({ ...tablet, hasTouch: true })
   await options(page).first().waitFor()
-  await goTo(page, "Mixture")
+  await goTo(page, "Formula")
   await chip(page, "Developer", "30 vol, 9 %", 1)
   await page.getByText(/^Mix B is 30 vol at the hairline, where 20 vol is the most/).waitFor()
   await page.getByText("This stop cannot be passed.").waitFor()

@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { closeBrowser, openBrowser, sizes, tablet, visit } from "../support/browser"
+import { startClock } from "../support/chair"
 import { goTo, options } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -12,8 +13,8 @@ const press = (page: Page, name: RegExp | string) => page.getByRole("button", { 
 async function sitDown(page: Page) {
   await options(page).first().waitFor()
   await goTo(page, "Timing")
-  await press(page, "Go to the chair")
-  await press(page, "Start: first parting")
+  await press(page, "Start at the chair")
+  await startClock(page)
 }
 const elapsed = async (page: Page) =>
   ((await page.locator(".elapsed").textContent()) ?? "").match(/\d+:\d\d/)?.[0] ?? ""
@@ -29,21 +30,21 @@ it("runs a service: taps, undo, a look, off before on, the end, and planned agai
   await press(page, "Undo tap")
   await page.getByRole("button", { name: "Foil 2 is on" }).waitFor()
   await page.clock.runFor(8 * minute)
-  await page.getByRole("button", { name: /^Foil 1: look now/ }).click()
-  await press(page, "Looked")
-  expect(await page.getByRole("button", { name: "Write it down" }).isDisabled()).toBe(true)
+  await page.getByRole("button", { name: /^Foil 1: check now/ }).click()
+  await press(page, "Checked")
+  expect(await page.getByRole("button", { name: "Save check" }).isDisabled()).toBe(true)
   for (const group of ["Stretch", "Scalp"])
-    await page.getByRole("group", { name: group }).getByRole("button", { name: "Ok" }).click()
+    await page.getByRole("group", { name: group }).getByRole("button", { name: "OK" }).click()
   await press(page, "Moist")
-  await press(page, "Write it down")
-  expect(await page.getByRole("button", { name: /look now/ }).count()).toBe(0)
+  await press(page, "Save check")
+  expect(await page.getByRole("button", { name: /check now/ }).count()).toBe(0)
   await page.locator(".tile").first().click()
   await page.getByRole("button", { name: "Off", exact: true }).click()
-  await page.getByText("Nothing is on.").waitFor()
+  await page.getByText("No foils on.").waitFor()
   await press(page, "End the service")
-  await page.getByRole("heading", { name: "Planned and real" }).waitFor()
+  await page.getByRole("heading", { name: "Planned and actual" }).waitFor()
   await press(page, "Leave")
-  const row = page.getByRole("region", { name: "Planned and real times" }).getByRole("row").nth(1)
+  const row = page.getByRole("region", { name: "Planned and actual times" }).getByRole("row").nth(1)
   expect((await row.getByRole("cell").allInnerTexts()).map((text) => text.trim())).toEqual([
     "4",
     "4",
@@ -54,7 +55,7 @@ it("runs a service: taps, undo, a look, off before on, the end, and planned agai
   await close()
 })
 
-it("calls a foil past its longest time out on the red button's page too, and keeps the time of each step", async () => {
+it("calls a foil past max time out on the red button's page too, and keeps the time of each step", async () => {
   const { page, problems, close } = await visit()
   await page.clock.install()
   await sitDown(page)
@@ -66,7 +67,7 @@ it("calls a foil past its longest time out on the red button's page too, and kee
   await page.getByRole("button", { name: /^Done: Rinse with plenty/ }).click()
   await page
     .getByRole("region", { name: "Time log" })
-    .getByText(/Burning scalp: Rinse with plenty/)
+    .getByText(/Burning scalp or skin: Rinse with plenty/)
     .waitFor()
   const called = async () => {
     await page.clock.runFor(16_000) // an urgent call is said again before that
@@ -91,7 +92,7 @@ it("goes on after a reload, and after the device's clock was set back two hours"
     Date.now = () => now() - 2 * 3_600_000
   })
   await page
-    .getByText("The device's clock was set back by 2 hours. The service's clock goes on.")
+    .getByText("The device’s clock was set back by 2 hours. The service’s clock goes on.")
     .first()
     .waitFor()
   const before = await elapsed(page)
@@ -131,13 +132,16 @@ it("has one writer: a second window watches, and takes over when asked", async (
   await sitDown(page)
   const other = await page.context().newPage()
   await other.goto(page.url())
-  await other.getByText("Another window holds this chair.").first().waitFor()
+  await other.getByText("This service is controlled in another window.").first().waitFor()
   await press(other, "Foil 1 is on")
-  await other.getByText("Another window holds this chair. Take it over first.").first().waitFor()
+  await other
+    .getByText("Another window controls this service. Tap “Control it here” first.")
+    .first()
+    .waitFor()
   await press(page, "Foil 1 is on")
   await other.getByRole("button", { name: "Foil 2 is on" }).waitFor()
-  await press(other, "Take it over here")
-  await page.getByText("Another window holds this chair.").first().waitFor()
+  await press(other, "Control it here")
+  await page.getByText("This service is controlled in another window.").first().waitFor()
   await press(other, "Foil 2 is on")
   await page.getByRole("button", { name: "Foil 3 is on" }).waitFor()
   expect(problems).toEqual([])
@@ -150,9 +154,12 @@ it("goes on in the second window when the first is closed", async () => {
   await press(page, "Foil 1 is on")
   const other = await page.context().newPage()
   await other.goto(page.url())
-  await other.getByText("Another window holds this chair.").first().waitFor()
+  await other.getByText("This service is controlled in another window.").first().waitFor()
   await page.close()
-  await other.getByText("Another window holds this chair.").first().waitFor({ state: "detached" })
+  await other
+    .getByText("This service is controlled in another window.")
+    .first()
+    .waitFor({ state: "detached" })
   await press(other, "Foil 2 is on")
   await other.getByRole("button", { name: "Foil 3 is on" }).waitFor()
   expect(problems).toEqual([])
@@ -185,7 +192,7 @@ describe.each(sizes)("on a %s", (_, size) => {
       )
     await page.locator(".tile").first().click()
     expect(await small()).toEqual([])
-    await press(page, "Looked")
+    await press(page, "Checked")
     await page.locator(".look-pad").waitFor()
     expect(await small()).toEqual([])
     // The pad has the screen to itself where it is narrow: what is next would push it out of sight.

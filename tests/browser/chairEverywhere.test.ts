@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, it } from "vitest"
 import { axeFaults } from "../support/axe"
 import { closeBrowser, openBrowser, phone, visit } from "../support/browser"
 import { busyPlan } from "../support/busyPlan"
-import { openPlanText } from "../support/chair"
+import { openPlanText, startClock } from "../support/chair"
 import { goTo, options, startNewPlan, tabTo } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -69,8 +69,8 @@ const asked = (page: Page): Promise<Asked> => page.evaluate(() => globalThis.dev
 
 async function sitDown(page: Page) {
   await goTo(page, "Timing")
-  await press(page, "Go to the chair")
-  await press(page, "Start: first parting")
+  await press(page, "Start at the chair")
+  await startClock(page)
 }
 
 it("sounds, shakes and keeps the screen awake, and lets it sleep when the service has ended", async () => {
@@ -82,7 +82,7 @@ it("sounds, shakes and keeps the screen awake, and lets it sleep when the servic
   await page.clock.runFor(9 * minute + 2000)
   expect(await asked(page)).toMatchObject({ tones: [660], shakes: [[160]] }) // look soon: once
   await page.clock.runFor(minute)
-  expect((await asked(page)).tones).toEqual([660, 880, 880]) // look now: twice
+  expect((await asked(page)).tones).toEqual([660, 880, 880]) // check now: twice
   await page.clock.runFor(35 * minute)
   const late = (await asked(page)).tones.filter((hertz) => hertz === 990).length
   expect(late).toBeGreaterThanOrEqual(4) // past its limit
@@ -90,7 +90,7 @@ it("sounds, shakes and keeps the screen awake, and lets it sleep when the servic
   expect((await asked(page)).tones.filter((hertz) => hertz === 990).length).toBe(late + 4) // and again
   await press(page, /^Rinse now/)
   await press(page, "End the service")
-  await page.getByRole("heading", { name: "Planned and real" }).waitFor()
+  await page.getByRole("heading", { name: "Planned and actual" }).waitFor()
   expect((await asked(page)).released).toBe(1)
   expect(problems).toEqual([])
   await close()
@@ -105,10 +105,10 @@ it.each([
   await sitDown(page)
   await press(page, "Foil 1 is on")
   await press(page, /^Leave/)
-  for (const screen of ["Client", "Placement", "Mixture", "Timing", "Sheets"] as const) {
+  for (const screen of ["Client", "Placement", "Formula", "Timing", "Sheets"] as const) {
     await goTo(page, screen)
     await bar(page)
-      .getByText(/^Foil 1: look in/)
+      .getByText(/^Foil 1: check in/)
       .waitFor()
     const { height, width } = (await bar(page).getByRole("button").boundingBox()) ?? { height: 0, width: 0 }
     expect(Math.min(height, width)).toBeGreaterThanOrEqual(44)
@@ -118,8 +118,8 @@ it.each([
   }
   await goTo(page, "Placement")
   await page.clock.runFor(10 * minute + 2000)
-  await bar(page).getByText("Foil 1: look now").waitFor()
-  expect(await spoken(page)).toBe("Foil 1: look now.")
+  await bar(page).getByText("Foil 1: check now").waitFor()
+  expect(await spoken(page)).toBe("Foil 1: check now.")
   expect((await asked(page)).tones).toContain(880)
   await bar(page).getByRole("button", { name: "To the chair" }).click()
   await page.getByRole("button", { name: "Foil 2 is on" }).waitFor()
@@ -136,11 +136,11 @@ it("follows onto another client's plan and through a reload there, and finds its
   await goTo(page, "Placement")
   await startNewPlan(page)
   await bar(page)
-    .getByText(/^Foil 1: look in/)
+    .getByText(/^Foil 1: check in/)
     .waitFor()
   await page.reload()
   await bar(page)
-    .getByText(/^Foil 1: look in/)
+    .getByText(/^Foil 1: check in/)
     .waitFor()
   await bar(page).getByRole("button", { name: "To the chair" }).click()
   await page.getByRole("button", { name: "Foil 2 is on" }).waitFor()
@@ -152,13 +152,13 @@ it("writes the red button down before the start and after the end, with the plan
   const { page, problems, close } = await visit()
   await options(page).first().waitFor()
   await goTo(page, "Timing")
-  await press(page, "Go to the chair")
+  await press(page, "Start at the chair")
   await press(page, "Something is wrong")
-  await press(page, "Splash in the eye")
+  await press(page, "Product in the eye")
   const log = page.getByRole("region", { name: "Time log" })
-  await log.getByText(/Splash in the eye$/).waitFor()
+  await log.getByText(/Product in the eye$/).waitFor()
   await press(page, "Back to the clock")
-  await press(page, "Start: first parting")
+  await startClock(page)
   await press(page, "Foil 1 is on")
   await press(page, /^Rinse now/)
   await press(page, "End the service")
@@ -170,7 +170,7 @@ it("writes the red button down before the start and after the end, with the plan
   await page.reload()
   await goTo(page, "Timing")
   await page.getByRole("heading", { name: "The red button" }).waitFor()
-  await page.getByText(/Splash in the eye$/).waitFor()
+  await page.getByText(/Product in the eye$/).waitFor()
   await page.getByText(/Faint$/).waitFor()
   expect(problems).toEqual([])
   await close()
@@ -184,16 +184,16 @@ it("is run by keys alone, from the start to the end", async () => {
     await tabTo(page, name)
     await page.keyboard.press("Enter")
   }
-  await go(/^Go to the chair/)
-  await go(/^Start: first parting/)
+  await go(/^Start at the chair/)
+  await startClock(page)
   await go(/^Foil 1 is on/)
   await go(/^Foil 1\s*1\s*0 min|^Foil 10 min/)
   await go(/^Looked/)
   for (const answer of [/^Ok/, /^Soft/, /^Warm/, /^Moist/]) await go(answer)
-  await go(/^Write it down/)
+  await go(/^Save check/)
   await go(/^Rinse now/)
   await go(/^End the service/)
-  await page.getByRole("heading", { name: "Planned and real" }).waitFor()
+  await page.getByRole("heading", { name: "Planned and actual" }).waitFor()
   expect(problems).toEqual([])
   await close()
 })
@@ -206,12 +206,12 @@ it("takes a finger's taps on a phone: on, looked, off, heat and its end", async 
   await openPlanText(page, { ...plan, name: "Slices behind", sections: behind })
   await goTo(page, "Timing")
   await page.getByRole("radio", { name: "10 min", exact: true }).tap()
-  await page.getByRole("button", { name: "Go to the chair" }).tap()
-  await page.getByRole("button", { name: "Start: first parting" }).tap()
+  await page.getByRole("button", { name: "Start at the chair" }).tap()
+  await startClock(page)
   for (let i = 0; i < 3; i++) await page.locator(".touch.giant").first().tap()
   await page.getByRole("button", { name: /^Heat on/ }).tap()
   await page.getByRole("button", { name: /^Heat off/ }).tap()
-  await page.getByRole("button", { name: /look now/ }).waitFor() // heat ends with a look
+  await page.getByRole("button", { name: /check now/ }).waitFor() // heat ends with a look
   await page.locator(".tile").first().tap()
   await page.getByRole("button", { name: "Off", exact: true }).tap()
   expect(await page.locator(".tile").count()).toBe(2)

@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, visit } from "../support/browser"
+import { startClock } from "../support/chair"
 import { options, startNewPlanByKeys, tabTo } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -17,7 +18,7 @@ async function go(page: Page, name: RegExp, key = "Tab") {
 async function drawTwoFoils(page: Page) {
   await startNewPlanByKeys(page)
   await go(page, /^Placement$/)
-  await go(page, /Add by words/)
+  await go(page, /Add by typing/)
   await go(page, /^Add slice/)
   await tabTo(page, /^Foils in order/, 80, "Shift+Tab")
   await page.keyboard.press("m")
@@ -40,8 +41,8 @@ it("carries the clock from an empty plan through Timing and the chair to the rin
   await tabTo(page, /^Minute of the visit/)
   await page.keyboard.press("Home")
 
-  await go(page, /^Go to the chair/, "Shift+Tab")
-  await go(page, /^Start: first parting/)
+  await go(page, /^Start at the chair/, "Shift+Tab")
+  await startClock(page)
   await page.clock.runFor(3 * minute)
   await go(page, /^Foil 1 is on/)
   await page.clock.runFor(minute)
@@ -49,10 +50,10 @@ it("carries the clock from an empty plan through Timing and the chair to the rin
   await go(page, /^Undo tap/)
   await go(page, /^Foil 2 is on/)
   await page.clock.runFor(10 * minute)
-  await go(page, /^Foils? 1.*look now/)
+  await go(page, /^Foils? 1.*check now/)
   await go(page, /^Looked/)
   await go(page, /^Half a level lighter/)
-  for (const answer of [/^Ok/, /^Soft/, /^Warm/, /^Moist/, /^Write it down/]) await go(page, answer)
+  for (const answer of [/^Ok/, /^Soft/, /^Warm/, /^Moist/, /^Save check/]) await go(page, answer)
   await go(page, /^Something is wrong/, "Shift+Tab")
   await go(page, /^Hot/)
   await go(page, /^Back to the clock/)
@@ -60,9 +61,9 @@ it("carries the clock from an empty plan through Timing and the chair to the rin
   await go(page, /^Off/)
   await go(page, /^Rinse now/)
   await go(page, /^End the service/)
-  await page.getByRole("heading", { name: "Planned and real" }).waitFor()
+  await page.getByRole("heading", { name: "Planned and actual" }).waitFor()
   await go(page, /^Leave/)
-  const rows = page.getByRole("region", { name: "Planned and real times" }).getByRole("row")
+  const rows = page.getByRole("region", { name: "Planned and actual times" }).getByRole("row")
   expect(await rows.count()).toBe(3)
   expect(problems).toEqual([])
   await close()

@@ -8,8 +8,8 @@ import { options, startNewPlan, tabTo } from "../support/screen"
 beforeAll(openBrowser)
 afterAll(closeBrowser)
 
-const letItFall = (page: Page) => page.getByRole("button", { name: "Let it fall" })
-const status = (page: Page) => page.getByRole("region", { name: "Where light falls" }).getByRole("status")
+const letItFall = (page: Page) => page.getByRole("button", { name: "Show hair down" })
+const status = (page: Page) => page.getByRole("region", { name: "Hair down" }).getByRole("status")
 
 /** How much of the layer that is darkest is as dark as hair: none of it before hair falls. */
 const darkShare = async (page: Page) =>
@@ -20,7 +20,7 @@ describe.each(sizes)("hair let fall on a %s", (_, size) => {
     const { page, problems, close } = await visit(size)
     await options(page).first().waitFor()
     await letItFall(page).click()
-    await page.getByRole("heading", { name: "Where light falls, not the colour" }).waitFor()
+    await page.getByRole("heading", { name: "Shows where it is lightened, not the colour" }).waitFor()
     await expect
       .poll(() => status(page).textContent(), { timeout: 20_000 })
       .toMatch(/right\s+\d+ %[\s\S]+left\s+\d+ %/)
@@ -40,7 +40,7 @@ describe.each(sizes)("hair let fall on a %s", (_, size) => {
 it("is reached by keys alone and left with Escape, and says nothing is light where nothing is drawn", async () => {
   const { page, problems, close } = await visit()
   await startNewPlan(page)
-  await tabTo(page, /^Let it fall$/)
+  await tabTo(page, /^Show hair down$/)
   await page.keyboard.press("Enter")
   await expect
     .poll(() => status(page).textContent(), { timeout: 20_000 })

@@ -21,7 +21,7 @@ it("names what is wrong with a file and leaves the open plan alone", async () =>
 
   await page.getByRole("button", { name: /Plans…/ }).click()
   for (const [text, words] of [
-    [JSON.stringify(plan), /section 3, depth at the start: expected 0.5 to 60 mm, found 500/],
+    [JSON.stringify(plan), /Section 3, depth at the start: expected 0.5 to 60 mm, found 500/],
     [example.slice(0, 400), /cut short/],
     ['{"kind":"partline-plan","version":7}', /newer Partline/],
   ] as const) {
@@ -41,7 +41,7 @@ it("gives back from a file the plan that was saved to it", async () => {
   await page.getByRole("button", { name: /Plans…/ }).click()
   const [download] = await Promise.all([
     page.waitForEvent("download"),
-    page.getByRole("button", { name: "Save to a file" }).click(),
+    page.getByRole("button", { name: "Save everything to a file" }).click(),
   ])
   const saved = join(folder, "saved.json")
   await download.saveAs(saved)

@@ -64,9 +64,9 @@ it("is built by keyboard alone, by words, a typed distance and mirrors", async (
   await options(page).first().waitFor()
   await startNewPlanByKeys(page)
 
-  await tabTo(page, /Add by words/)
+  await tabTo(page, /Add by typing/)
   await press("Enter")
-  await tabTo(page, /^Client’s left/)
+  await tabTo(page, /^The client’s left/)
   await press("ArrowRight")
   await type(/Behind the hairline where it starts/, "5")
   await tabTo(page, /^Add slice/)

@@ -25,7 +25,7 @@ it("carries the job from an empty plan to the printed map by keyboard alone", as
   await tabTo(page, /^Placement$/, 80, "Shift+Tab")
   await press("Enter")
 
-  await tabTo(page, /Add by words/)
+  await tabTo(page, /Add by typing/)
   await press("Enter")
   await tabTo(page, /^Add slice/)
   await press("Enter")
@@ -39,7 +39,7 @@ it("carries the job from an empty plan to the printed map by keyboard alone", as
   await press("Alt+ArrowUp")
   expect(await options(page).nth(0).textContent()).toMatch(/2Slice, right/)
 
-  await tabTo(page, /^Same again behind/)
+  await tabTo(page, /^Repeat behind/)
   await press("Enter")
   // Behind one of a pair come two, a pair as well.
   expect(await options(page).count()).toBe(4)

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs"
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, phone, visit } from "../support/browser"
+import { startClock } from "../support/chair"
 import { fingerOn } from "../support/finger"
 import { readPdfText } from "../support/pdfText"
 import { onLargeView, options } from "../support/screen"
@@ -30,7 +31,7 @@ it("carries the whole job on a phone by finger, from an empty plan through the c
   await options(page).first().waitFor()
   await touch(page, /Plans…/)
   await touch(page, "New plan")
-  await page.getByText("None yet.").waitFor()
+  await page.getByText("No foils yet.").waitFor()
   await touch(page, "Client")
   await page.getByRole("textbox", { name: "Initials" }).fill("F.N.")
   await touch(page, "Placement")
@@ -45,32 +46,32 @@ it("carries the whole job on a phone by finger, from an empty plan through the c
   await expect.poll(() => options(page).count()).toBe(1)
   await touch(page, /^Mirror/)
   await expect.poll(() => options(page).count()).toBe(2)
-  await touch(page, /^Same again behind/)
+  await touch(page, /^Repeat behind/)
   await expect.poll(() => options(page).count()).toBe(4)
-  await touch(page, "Mixture")
+  await touch(page, "Formula")
   await touch(page, "Timing")
   await page.clock.runFor(1000)
-  await touch(page, "Go to the chair")
-  await touch(page, "Start: first parting")
+  await touch(page, "Start at the chair")
+  await startClock(page)
   await page.clock.runFor(4 * minute)
   for (const number of [1, 2, 3, 4]) {
     await touch(page, `Foil ${number} is on`)
     await page.clock.runFor(2 * minute)
   }
   await page.clock.runFor(4 * minute)
-  await touch(page, /^Foils 1, 2: look now/)
-  await touch(page, "Looked")
+  await touch(page, /^Foils 1, 2: check now/)
+  await touch(page, "Checked")
   await touch(page, "Half a level lighter")
   for (const group of ["Stretch", "Scalp"])
     await page.getByRole("group", { name: group }).getByRole("button", { name: "Ok" }).tap()
   await touch(page, "Moist")
-  await touch(page, "Write it down")
+  await touch(page, "Save check")
   await page.clock.runFor(12 * minute)
   await touch(page, /^Foil 1/)
   await touch(page, "Off")
   await touch(page, "Rinse now")
   await touch(page, "End the service")
-  await page.getByRole("heading", { name: "Planned and real" }).waitFor()
+  await page.getByRole("heading", { name: "Planned and actual" }).waitFor()
   await touch(page, "Leave")
   await touch(page, "Sheets")
   await touch(page, "Record card", "radio")

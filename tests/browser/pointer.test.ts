@@ -70,7 +70,7 @@ it("carries the job from an empty plan to the printed map by pointer", () =>
       [-14, 108],
       [-60, 84],
     ])
-    await takeTool(page, "Left out")
+    await takeTool(page, "Leave out")
     await page.getByRole("radio", { name: "Freehand" }).check()
     await drawOnFront(page, [
       [-8, 104],
@@ -86,7 +86,7 @@ it("carries the job from an empty plan to the printed map by pointer", () =>
     await page.getByRole("button", { name: /^Undo: Mirror/ }).click()
     expect(await options(page).count()).toBe(4)
 
-    await goTo(page, "Mixture")
+    await goTo(page, "Formula")
     await page.getByText(/3 foils use mix A/).waitFor()
 
     await goTo(page, "Sheets")
@@ -114,7 +114,7 @@ it("calls a stroke off with Escape, and nothing is left of it", () =>
     expect(await page.locator(".foot").textContent()).toMatch(/Slice 1/)
     await page.keyboard.press("Escape")
     await page.mouse.up()
-    expect(await page.getByText("None yet.").isVisible()).toBe(true)
+    expect(await page.getByText("No foils yet.").isVisible()).toBe(true)
     expect(await page.getByRole("button", { name: /^Undo: Draw/ }).count()).toBe(0)
   }))
 
@@ -152,7 +152,7 @@ it("selects, moves, bends and deepens a section by hand", () =>
     await page.getByRole("button", { name: "Thicker" }).click()
     expect(await figures()).toMatch(/× 4 mm/)
     await page.getByRole("listbox", { name: /^Foils/ }).press("Delete")
-    expect(await page.getByText("None yet.").isVisible()).toBe(true)
+    expect(await page.getByText("No foils yet.").isVisible()).toBe(true)
   }))
 
 it("says why a stroke off the hair gives nothing", () =>
@@ -166,7 +166,7 @@ it("says why a stroke off the hair gives nothing", () =>
       [20, 18],
     ])
     expect(await page.getByRole("status").last().textContent()).toMatch(/No hair grows there/)
-    expect(await page.getByText("None yet.").isVisible()).toBe(true)
+    expect(await page.getByText("No foils yet.").isVisible()).toBe(true)
   }))
 
 it("shows what is drawn in one view in every other that faces it", () =>
@@ -202,9 +202,9 @@ it("lays a technique with one touch and takes it up with one undo", () =>
   withVisit(async ({ page }) => {
     await options(page).first().waitFor()
     await startNewPlan(page)
-    await page.getByRole("button", { name: /^Hairline frame of three/ }).click()
+    await page.getByRole("button", { name: /^Bright frame/ }).click()
     expect(await options(page).count()).toBe(6)
     expect(await options(page).nth(3).textContent()).toMatch(/4Slice, left/)
-    await page.getByRole("button", { name: /^Undo: Lay the technique/ }).click()
-    expect(await page.getByText("None yet.").isVisible()).toBe(true)
+    await page.getByRole("button", { name: /^Undo: Place the technique/ }).click()
+    expect(await page.getByText("No foils yet.").isVisible()).toBe(true)
   }))

@@ -85,7 +85,7 @@ it("fills a full usual consultation by touch on a tablet in at most 40 taps and 
   console.info(`A full usual consultation: ${count.taps} taps, ${count.typed} of them to type a value.`)
   expect(count.taps).toBeLessThanOrEqual(40)
   expect(count.typed).toBeLessThanOrEqual(4)
-  await goTo(page, "Mixture")
+  await goTo(page, "Formula")
   await page.getByRole("heading", { name: "No stop is open" }).waitFor()
   expect(problems).toEqual([])
   await close()

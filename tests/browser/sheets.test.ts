@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { axeFaults } from "../support/axe"
 import { closeBrowser, openBrowser, sizes, visit } from "../support/browser"
 import { goTo, options } from "../support/screen"
+import { en } from "../support/words"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
@@ -13,10 +14,10 @@ describe.each(sizes)("the sheets on a %s", (_, size) => {
     await goTo(page, "Sheets")
     const sheet = (name: string) => page.getByRole("radio", { name, exact: true })
     await page.getByRole("group", { name: "Front view" }).waitFor()
-    await sheet("To take home").check()
-    await page.getByText(/No formula and no health answer is on it/).waitFor()
+    await sheet(en.sheets.names["take-home"]).check()
+    await page.getByText(en.sheets.asides["take-home"]).waitFor()
     expect(await page.getByRole("group", { name: "Front view" }).count()).toBe(0)
-    await page.getByText("Your skin, today and the next three days").waitFor()
+    await page.getByText(en.sheets.cards.takeHome.skin).first().waitFor()
     expect(await axeFaults(page)).toEqual([])
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(size.viewport.width)
     const saved = page.waitForEvent("download")
@@ -27,9 +28,9 @@ describe.each(sizes)("the sheets on a %s", (_, size) => {
     await note.fill("Softer root on the left.")
     await note.blur()
     await goTo(page, "Sheets")
-    expect(await sheet("To take home").isChecked()).toBe(true)
+    expect(await sheet(en.sheets.names["take-home"]).isChecked()).toBe(true)
     await sheet("Record card").check()
-    const printed = (words: string) => page.locator("svg").getByText(words)
+    const printed = (words: string) => page.locator(".sheet svg").getByText(words)
     await printed("Softer root on the left.").waitFor()
     expect(await axeFaults(page)).toEqual([])
     await note.fill("Softer root on both sides.")
@@ -39,7 +40,7 @@ describe.each(sizes)("the sheets on a %s", (_, size) => {
     await printed("Softer root on the left.").waitFor()
     expect(await note.inputValue()).toBe("Softer root on the left.")
     await sheet("Technique handout").check()
-    await page.getByText("Step by step").waitFor()
+    await page.locator(".sheet, .small-page").first().waitFor()
     await page.getByRole("group", { name: "Front view" }).waitFor()
     expect(await axeFaults(page)).toEqual([])
     const handedOut = page.waitForEvent("download")

@@ -88,7 +88,7 @@ it("sounds a call through the real audio of the device, and is silent before it"
     const now = Date.now
     Date.now = () => now() + 605_000
   })
-  await page.getByRole("button", { name: /^Foil 1: look now/ }).waitFor()
+  await page.getByRole("button", { name: /^Foil 1: check now/ }).waitFor()
   await expect.poll(() => loudest(page)).toBeGreaterThan(0.05)
   expect(problems).toEqual([])
   await close()

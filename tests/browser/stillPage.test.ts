@@ -12,7 +12,7 @@ it.each([
 ])("scrolls inside its screens alone, so that the bar stays on the %s", async (_, size) => {
   const { page, close } = await visit(size)
   await options(page).first().waitFor()
-  for (const screen of ["Client", "Mixture", "Timing", "Sheets", "Placement"] as const) {
+  for (const screen of ["Client", "Formula", "Timing", "Sheets", "Placement"] as const) {
     await goTo(page, screen)
     await page.waitForTimeout(300)
     const beyond = await page.evaluate(() => document.documentElement.scrollHeight - window.innerHeight)

@@ -30,13 +30,13 @@ const readMore = (page: Page, name: string) => button(page, new RegExp(`^Steps, 
 
 /** Lay the frame, take its first slice, and save that as a technique of one's own. */
 async function saveOwn(page: Page, name: string) {
-  await tile(page, "Hairline frame of three").click()
+  await tile(page, "Bright frame").click()
   await options(page).first().click()
   await unfoldTechniques(page)
   await button(page, "Save 1 selected section as a technique…").click()
   await page.getByLabel("Name", { exact: true }).last().fill(name)
   await page.getByLabel("What it is for, in a sentence").fill("One bright slice.")
-  await button(page, "Keep this technique").click()
+  await button(page, "Save this technique").click()
   await tile(page, name).waitFor()
 }
 
@@ -66,18 +66,18 @@ describe("a technique of the house", () => {
       expect(await picture()).not.toBe(before)
       expect(await dialog(page).locator("ol").textContent()).toContain("four slices")
       await page.getByLabel("Slice depth").fill("2")
-      await button(page, "Lay it on this head").click()
+      await button(page, "Place on this head").click()
       expect(await options(page).count()).toBe(8)
       expect(await options(page).first().textContent()).toMatch(/× 2 mm/)
-      await button(page, /^Undo: Lay the technique/).click()
-      await page.getByText("None yet.").waitFor()
+      await button(page, /^Undo: Place the technique/).click()
+      await page.getByText("No foils yet.").waitFor()
     }))
 
   it("is met first on an empty plan, on a tablet and on a phone", async () => {
     for (const size of [tablet, phone])
       await onEmptyPlan(async (page) => {
-        const box = await tile(page, "Hairline frame of three").boundingBox()
-        const name = await tile(page, "Hairline frame of three").locator(".technique-name").boundingBox()
+        const box = await tile(page, "Bright frame").boundingBox()
+        const name = await tile(page, "Bright frame").locator(".technique-name").boundingBox()
         const height = page.viewportSize()?.height ?? 0
         expect(box?.y).toBeLessThan(height)
         expect((name?.y ?? height) + (name?.height ?? 0)).toBeLessThanOrEqual(height)
@@ -86,7 +86,7 @@ describe("a technique of the house", () => {
 
   it("is laid, read and left by keyboard alone", () =>
     onEmptyPlan(async (page) => {
-      await tabTo(page, /^Steps, changes of Fringe panel/)
+      await tabTo(page, /^Steps and options of Fringe panel/)
       await page.keyboard.press("Enter")
       await dialog(page).getByRole("heading", { name: "Fringe panel" }).waitFor()
       await tabTo(page, /^Weave depth/)
@@ -115,7 +115,7 @@ describe("a technique of one's own", () => {
       await button(page, "Rename, edit").click()
       await page.getByLabel("Name", { exact: true }).last().fill("Soft corner")
       await page.getByLabel("Steps, one a line").fill("Part it.\n\nPlace it.")
-      await button(page, "Keep this technique").click()
+      await button(page, "Save this technique").click()
       await readMore(page, "Soft corner")
       expect(await dialog(page).locator("ol li").allTextContents()).toEqual(["Part it.", "Place it."])
       await dialog(page).getByRole("button", { name: "Delete" }).click()
@@ -143,7 +143,7 @@ describe("a technique of one's own", () => {
       const broken = join(folder, "broken.json")
       writeFileSync(broken, readFileSync(file, "utf8").replace('"taken": "front"', '"taken": "above"'))
       await page.getByLabel("Technique file").setInputFiles(broken)
-      await page.getByText(/section 1, side taken: expected "front" or "behind", found "above"/).waitFor()
+      await page.getByText(/Section 1, side taken: expected "front" or "behind", found "above"/).waitFor()
       await page.getByLabel("Technique file").setInputFiles(file)
       await tile(page, "Corner slice").waitFor()
     }))
@@ -168,10 +168,10 @@ describe("a technique by link", () => {
       expect(await page.evaluate(() => location.hash)).toBe("")
 
       await page.goto(link)
-      await button(page, "Lay it on this head").click()
+      await button(page, "Place on this head").click()
       expect(await options(page).count()).toBe(4)
       await page.goto(link)
-      await button(page, "Keep this technique").click()
+      await button(page, "Save this technique").click()
       await dialog(page).waitFor({ state: "detached" })
       await unfoldTechniques(page)
       await page.getByText("Your own").waitFor()
@@ -205,7 +205,7 @@ describe("a technique by link", () => {
     await dialog(page)
       .getByText(/has 12 sections already/)
       .waitFor()
-    await button(page, "Lay it on a new plan").click()
+    await button(page, "Place on a new plan").click()
     await dialog(page).waitFor({ state: "detached" })
     await options(page).first().waitFor()
     expect(await options(page).count()).toBe(3)
@@ -262,11 +262,11 @@ it.each([
       expect(wide).toBeLessThanOrEqual(seen)
     }
     await expectClean()
-    await readMore(page, "Half-head weave")
+    await readMore(page, "Partial weave")
     await page.getByText("See it on another head").click()
     await expectClean()
     await button(page, "Close").click()
-    await tile(page, "Half-head weave").click()
+    await tile(page, "Partial weave").click()
     await unfoldTechniques(page)
     await button(page, /as a technique…$/).click()
     await expectClean()

@@ -55,7 +55,7 @@ it("counts a look at the strand from the moment its level is written, and keeps 
 })
 
 const press = (page: Page, name: RegExp | string) => page.getByRole("button", { name }).first().click()
-const settled = (page: Page) => page.getByRole("heading", { name: "Nothing is in the way" }).waitFor()
+const settled = (page: Page) => page.getByRole("heading", { name: "No clashes in the schedule" }).waitFor()
 
 describe.each([
   ["tablet", tablet],

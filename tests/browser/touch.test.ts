@@ -83,7 +83,7 @@ it("takes back with a tap of two fingers and does again with three", async () =>
   const [at] = along[1]
   const spread = [0, 1, 2].map((i) => ({ x: at.x + 45 * i, y: at.y + 100, id: i + 1 }))
   await fingers(session, [spread.slice(0, 1), spread.slice(0, 2), spread.slice(0, 1), []])
-  await page.getByText("None yet.").waitFor()
+  await page.getByText("No foils yet.").waitFor()
   await fingers(session, [spread.slice(0, 1), spread.slice(0, 2), spread, spread.slice(0, 2), []])
   await options(page).first().waitFor()
   expect(await page.getByRole("button", { name: "Whole head" }).count()).toBe(0)
@@ -129,7 +129,7 @@ it("draws with a pen, and from then on a finger only moves the page until the sw
   await finger()
   expect(await options(page).count()).toBe(1)
   await page.getByRole("button", { name: "Whole head" }).click()
-  await page.getByRole("checkbox", { name: "Pen only" }).uncheck()
+  await page.getByRole("checkbox", { name: "Draw with pen only" }).uncheck()
   await finger()
   expect(await options(page).count()).toBe(2)
   expect(problems).toEqual([])

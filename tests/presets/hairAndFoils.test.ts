@@ -42,7 +42,7 @@ describe("words in order", () => {
 
 describe("what geometry is given", () => {
   it("is the value with its span as low and high", () => {
-    expect(tradeFigures.coatMgPerCm2).toEqual({ low: 1.9, mid: 3, high: 4.5 })
+    expect(tradeFigures.coatMgPerCm2).toEqual({ low: 2, mid: 3.3, high: 4.6 })
     expect(tradeFigures.density.side).toBe(tradeFigureSources.sideDensity.value)
   })
 })

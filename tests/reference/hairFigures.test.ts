@@ -3,6 +3,7 @@ import { densityAt, linearGPerCm } from "../../geometry/hair/hair"
 import { makeHeadFromAxes } from "../../geometry/scalp/head"
 import { surfacePoint } from "../../geometry/surface/frames"
 import { areaElement } from "../../geometry/surface/surfacePatch"
+import type { Vec3 } from "../../geometry/surface/vec3"
 import { densityPerCm2, fibreUm } from "../../presets/client/hairTypes"
 import { tradeFigures } from "../../presets/formula/tradeFigures"
 import { groupBy } from "../support/groupBy"
@@ -86,20 +87,55 @@ describe("20 counted women (1977)", () => {
   })
 })
 
-describe("the hairs of a whole head", () => {
-  it("of medium density are the 100,000 to 120,000 of the textbooks", () => {
-    const head = makeHeadFromAxes([1, 1, 1], "round")
-    const hair = evenHair(30, { densityPerCm2: densityPerCm2.medium.value })
-    const step = 0.04
-    let hairs = 0
-    for (let u = -2.38; u < 2.4; u += step)
-      for (let v = -2.38; v < 2.4; v += step) {
-        const at = surfacePoint(u, v)
-        if (!head.hairline.contains(at)) continue
-        const cellCm2 = (step * step * areaElement(head.surface, at)) / 100
-        hairs += cellCm2 * densityAt(head, hair, tradeFigures, head.surface.pointAt(at))
-      }
-    expect(hairs).toBeGreaterThan(100_000)
-    expect(hairs).toBeLessThan(120_000)
+/** Hairs and cm2 of the scalp where a place of it counts, summed over the map. */
+function countOver(isCounted: (place: Vec3, edgeMm: number) => boolean) {
+  const head = makeHeadFromAxes([1, 1, 1], "round")
+  const hair = evenHair(30, { densityPerCm2: densityPerCm2.medium.value })
+  const step = 0.04
+  let [hairs, cm2] = [0, 0]
+  for (let u = -2.38; u < 2.4; u += step)
+    for (let v = -2.38; v < 2.4; v += step) {
+      const at = surfacePoint(u, v)
+      if (!head.hairline.contains(at)) continue
+      const place = head.surface.pointAt(at)
+      if (!isCounted(place, head.hairline.distanceMm(place))) continue
+      const cellCm2 = (step * step * areaElement(head.surface, at)) / 100
+      cm2 += cellCm2
+      hairs += cellCm2 * densityAt(head, hair, tradeFigures, place)
+    }
+  return { hairs, cm2, mean: hairs / cm2 }
+}
+
+describe("the hairs of a head of medium density", () => {
+  const whole = countOver(() => true)
+
+  it("are on the mean of the head what the word says, and the 223 +- 4 of whole scalps (Barman 1965)", () => {
+    expect(whole.mean / densityPerCm2.medium.value).toBeCloseTo(1, 2)
+    expect(Math.abs(whole.mean - 223)).toBeLessThan(4)
+  })
+
+  it("are at the temple the 211 that 20 women had there, to its standard error of 12 (1977)", () => {
+    const temple = countOver(([, y, z], edgeMm) => edgeMm > 15 && y > 0 && y < 45 && z > 45 && z < 65)
+    expect(temple.cm2).toBeGreaterThan(10)
+    expect(Math.abs(temple.mean - 211.1)).toBeLessThan(52.8 / Math.sqrt(20))
+  })
+
+  it("go down from vertex to occiput to temple, as published for 21 origins (Loussouarn 2005), and lie within 175 to 300", () => {
+    const vertex = countOver(([, y, z]) => z > 105 && y < 0)
+    const occiput = countOver(([, y, z], edgeMm) => edgeMm > 15 && y < -80 && z < 60)
+    const temple = countOver(([, y, z], edgeMm) => edgeMm > 15 && y > 0 && y < 45 && z > 45 && z < 65)
+    expect(vertex.mean).toBeGreaterThan(occiput.mean)
+    expect(occiput.mean).toBeGreaterThan(temple.mean)
+    for (const { mean } of [vertex, occiput, temple]) {
+      expect(mean).toBeGreaterThan(175)
+      expect(mean).toBeLessThan(300)
+    }
+  })
+
+  it("are between the 100,000 of textbooks, which nobody counted, and the 164,000 of the 1977 paper", () => {
+    // By hand: 573 cm2 at 220.
+    expect(whole.hairs / (573 * 220)).toBeCloseTo(1, 1.7)
+    expect(whole.hairs).toBeGreaterThan(100_000)
+    expect(whole.hairs).toBeLessThan(164_000)
   })
 })

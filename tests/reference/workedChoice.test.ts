@@ -41,7 +41,7 @@ describe("the worked choice of common practice", () => {
         developerPrice: null,
         mostMixG,
       })
-      if (!result.ok) throw new Error(result.problems[0])
+      if (!result.ok) throw new Error(result.problems[0].code)
       return result.mix.bowls.map(({ lightenerG, developerG }) => [lightenerG, developerG])
     }
     expect(mixed(60)).toEqual([[20, 40]])

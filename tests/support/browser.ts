@@ -1,20 +1,23 @@
-import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core"
-import { type PreviewServer, preview } from "vite"
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Page,
+} from "playwright-core"
+import { readBuild } from "../../web/host/readBuild"
+import { type Serving, serveBuild } from "../../web/host/serve"
 
 /** The built app in a real Chromium: a page that fails the test on any console error or request to elsewhere. */
 export type Visit = { page: Page; problems: string[]; close(): Promise<void> }
 
-let server: PreviewServer | null = null
+let server: Serving | null = null
 let browser: Browser | null = null
 
 /** Serve the build and start the browser: once for a test file. */
 export async function openBrowser() {
-  server = await preview({
-    root: "web",
-    configFile: "vite.config.ts",
-    logLevel: "warn",
-    preview: { port: 0 },
-  })
+  const build = readBuild("dist")
+  server = await serveBuild(() => build, { host: "localhost", port: 0 })
   browser = await chromium.launch({
     executablePath: process.env.CHROME_PATH ?? "/usr/bin/chromium",
     args: [
@@ -31,7 +34,7 @@ export async function openBrowser() {
 
 export async function closeBrowser() {
   await browser?.close()
-  await server?.close()
+  await server?.stop()
 }
 
 export const tablet = { viewport: { width: 1366, height: 1024 } }
@@ -47,27 +50,46 @@ export const sizes = [
 
 /** A fresh visitor: an empty database, a fixed clock zone and language. */
 export async function visit(options: BrowserContextOptions = tablet): Promise<Visit> {
-  if (!browser || !server?.resolvedUrls) throw new Error("openBrowser() must come first")
-  const context = await browser.newContext({
+  if (!server) throw new Error("openBrowser() must come first")
+  const context = await newVisitor(options)
+  // The worker would fetch the whole app for each fresh visitor; the tests of keeping it begin one of their own.
+  await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, "serviceWorker"))
+  const { page, problems } = await openPage(context, `http://localhost:${server.port}/`)
+  return { page, problems, close: () => context.close() }
+}
+
+export function newVisitor(options: BrowserContextOptions = tablet): Promise<BrowserContext> {
+  if (!browser) throw new Error("openBrowser() must come first")
+  return browser.newContext({
     timezoneId: "Europe/London",
     locale: "en-GB",
     deviceScaleFactor: 1,
     acceptDownloads: true,
     ...options,
   })
+}
+
+/** The app in a new window of a visitor, with hands ready. */
+export async function openPage(
+  context: BrowserContext,
+  address: string,
+): Promise<{ page: Page; problems: string[] }> {
   const page = await context.newPage()
   const problems: string[] = []
-  const address = server.resolvedUrls.local[0]
+  const { origin } = new URL(address)
   page.on("console", (message) => {
-    if (message.type() === "error" || message.type() === "warning") problems.push(message.text())
+    if (message.type() === "error" || message.type() === "warning")
+      problems.push(`${message.text()} ${message.location().url}`.trim())
   })
   page.on("pageerror", (error) => problems.push(String(error)))
   page.on("request", (request) => {
     const url = request.url()
-    if (!url.startsWith(address) && !url.startsWith("blob:") && !url.startsWith("data:"))
+    if (!url.startsWith(`${origin}/`) && !url.startsWith("blob:") && !url.startsWith("data:"))
       problems.push(`request to ${url}`)
   })
   await page.goto(address)
-  await page.locator(".pane.large [data-hands=ready]").waitFor()
-  return { page, problems, close: () => context.close() }
+  await handsReady(page)
+  return { page, problems }
 }
+
+export const handsReady = (page: Page) => page.locator(".pane.large [data-hands=ready]").waitFor()

@@ -18,6 +18,17 @@ export async function openPlanText(page: Page, plan: Plan) {
 /** From any screen to minute 0 of the service. */
 export async function sitDown(page: Page) {
   await goTo(page, "Timing")
-  await page.getByRole("button", { name: "Go to the chair" }).click()
-  await page.getByRole("button", { name: "Start: first parting" }).click()
+  await page.getByRole("button", { name: "Start at the chair" }).click()
+  await startClock(page)
+}
+
+/** Minute 0: at once where all was asked, else signed as asked aloud. */
+export async function startClock(page: Page) {
+  const start = page.getByRole("button", { name: "Start the clock" })
+  const asked = page.getByRole("button", { name: "Asked aloud, no to all" })
+  await start.or(asked).waitFor()
+  if (await start.isVisible()) return start.click()
+  await page.getByLabel("Your name").fill("Ana")
+  await page.getByLabel("Your name").press("Tab")
+  await asked.click()
 }

@@ -4,6 +4,8 @@ import { type Edit, isRefusal } from "../../web/core/document/edit"
 import { newPlan } from "../../web/core/document/newPlan"
 import { newSection } from "../../web/core/document/newSection"
 import type { Plan } from "../../web/core/document/schema"
+import { say } from "../../web/words/say"
+import { en } from "./words"
 
 /** Partings on the top of the head, well inside the hairline of any form. */
 export const rightParting = [surfacePoint(0.15, 0.9), surfacePoint(0.41, 0.83), surfacePoint(0.62, 0.67)]
@@ -25,12 +27,12 @@ function withSections(plan: Plan, [kind, ...rest]: readonly SectionKind[]): Plan
 /** The plan as an edit leaves it that must not be refused. */
 export function done(edit: Edit, plan: Plan = samplePlan): Plan {
   const result = edit(plan)
-  if (isRefusal(result)) throw new Error(result.refused)
+  if (isRefusal(result)) throw new Error(result.refused.code)
   return result
 }
 
-/** Why an edit is refused, or null when it is not. */
+/** Why an edit is refused, in British English, or null when it is not. */
 export function refusal(edit: Edit, plan: Plan = samplePlan): string | null {
   const result = edit(plan)
-  return isRefusal(result) ? result.refused : null
+  return isRefusal(result) ? say(en.problems.refusals, result.refused) : null
 }

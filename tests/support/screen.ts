@@ -2,10 +2,10 @@ import type { Locator, Page } from "playwright-core"
 import { hairlineParting } from "../../geometry/parting/parting"
 import { viewPoint } from "../../geometry/surface/frames"
 import { fixedViews, fromView, toView, type ViewName } from "../../geometry/surface/views"
-import { fitCamera, toScreen } from "../../web/canvas/paint/camera"
+import { fitCamera, shareAboveHairline, toScreen } from "../../web/canvas/paint/camera"
 import { newPlan } from "../../web/core/document/newPlan"
 import { headOf } from "../../web/core/figures/measured"
-import { viewFrame } from "../../web/drawing/labelRings"
+import { hairlineFrame } from "../../web/drawing/workFrame"
 
 /** The screen by what a person sees on it: words, roles and places on the head. */
 
@@ -20,7 +20,7 @@ export async function openPlanFile(page: Page, file: string) {
 export async function startNewPlan(page: Page) {
   await page.getByRole("button", { name: /Plans…/ }).click()
   await page.getByRole("button", { name: "New plan" }).click()
-  await page.getByText("None yet.").waitFor()
+  await page.getByText("No foils yet.").waitFor()
 }
 
 /** The same by keys alone. */
@@ -30,16 +30,16 @@ export async function startNewPlanByKeys(page: Page) {
   await page.getByRole("dialog").waitFor()
   await tabTo(page, /^New plan/)
   await page.keyboard.press("Enter")
-  await page.getByText("None yet.").waitFor()
+  await page.getByText("No foils yet.").waitFor()
 }
 
-export const goTo = (page: Page, screen: "Client" | "Placement" | "Mixture" | "Timing" | "Sheets") =>
-  page.getByRole("navigation", { name: "The visit" }).getByRole("button", { name: screen }).click()
+export const goTo = (page: Page, screen: "Client" | "Placement" | "Formula" | "Timing" | "Sheets") =>
+  page.getByRole("navigation", { name: "The service" }).getByRole("button", { name: screen }).click()
 
 /** Choose what the hand does. */
 export const takeTool = (
   page: Page,
-  name: "Select" | "Slice" | "Weave" | "Backcomb" | "Left out" | "Divide",
+  name: "Select" | "Slice" | "Weave" | "Backcomb" | "Leave out" | "Divide",
 ) => page.locator(".tools").getByRole("radio", { name, exact: true }).check()
 
 export const options = (page: Page): Locator =>
@@ -47,7 +47,18 @@ export const options = (page: Page): Locator =>
 
 const axes = headOf(newPlan(new Date())).axes
 
-/** Where a place of the large view (mm of its page, default head) lies on the screen. */
+/** Where a place of a view (mm of its page, default head) lies on the screen, in the box of its pane, while it shows the hairline. */
+export function placeInPane(view: ViewName, box: Box, x: number, y: number): [number, number] {
+  const [left, top] = toScreen(
+    fitCamera(hairlineFrame(view, axes), box.width, box.height, shareAboveHairline),
+    viewPoint(x, y),
+  )
+  return [box.x + left, box.y + top]
+}
+
+export type Box = { x: number; y: number; width: number; height: number }
+
+/** Where a place of the large view lies on the screen. */
 export async function onLargeView(
   page: Page,
   view: ViewName,
@@ -56,8 +67,7 @@ export async function onLargeView(
 ): Promise<[number, number]> {
   const box = await page.locator(".pane.large .pane-paper").boundingBox()
   if (!box) throw new Error("the large view is not on the screen")
-  const [left, top] = toScreen(fitCamera(viewFrame(view, axes), box.width, box.height), viewPoint(x, y))
-  return [box.x + left, box.y + top]
+  return placeInPane(view, box, x, y)
 }
 
 /** Draw with the mouse through places of the front view, mm. Lifts at the end unless told to hold. */

@@ -6,6 +6,8 @@ import { examplePlan } from "../../web/core/file/examplePlan"
 
 const minute = 60_000
 
+import { answersOn } from "./answers"
+
 /** The example after an invented service: foil 1 on at 5 and off at 33 after two looks, foil 2 on at 7, the rest not reached. */
 export function servedPlan(): Plan {
   const plan = examplePlan()
@@ -25,8 +27,8 @@ export function servedPlan(): Plan {
     note: "Two minutes longer at the temple.\nSofter root on the left.",
     consultation: {
       ...newConsultation(),
-      scalp: "sensitive",
-      answers: { asthma: "no", lenses: "yes" },
+      scalp: { seen: "sensitive", on: "2026-03-09" },
+      answers: answersOn("2026-03-09", { asthma: "no", lenses: "yes" }),
       liftToLevel: 9,
       finish: "cool",
       alertTests: [
@@ -36,7 +38,8 @@ export function servedPlan(): Plan {
           appliedAt: "2026-03-06T10:00:00Z",
           result: { outcome: "clear", readBy: "M.", readAt: "2026-03-08T11:30:00Z" },
           validUntil: null,
-          changedSince: "no",
+          visit: "2026-03-09",
+          changedSince: { said: "no", on: "2026-03-09" },
         },
       ],
     },
@@ -55,7 +58,7 @@ export function servedPlan(): Plan {
         tap(5, { kind: "on", foil: first }),
         tap(7, { kind: "on", foil: second }),
         tap(15, { kind: "looked", foil: first, seen }),
-        tap(20, { kind: "alarm", what: "Splash in the eye" }),
+        tap(20, { kind: "alarm", what: "eye" }),
         tap(25, {
           kind: "looked",
           foil: first,

@@ -2,12 +2,14 @@ import "fake-indexeddb/auto"
 import { beforeEach, describe, expect, it } from "vitest"
 import { newId } from "../../web/core/document/newId"
 import { newPlan } from "../../web/core/document/newPlan"
-import { examplePlan } from "../../web/core/file/examplePlan"
+import { exampleVisit } from "../../web/core/file/exampleVisit"
+import { nowHere } from "../../web/session/nowHere"
 import { createPlanStore, openInto, type PlanStore } from "../../web/session/planStore"
 import { startUp } from "../../web/startUp"
+import { removePlan } from "../../web/storage/bin"
 import { keepPlan, openShelf, type Shelf } from "../../web/storage/shelf"
 import { connect } from "../../web/storage/shelfDatabase"
-import { listPlans, removePlan } from "../../web/storage/shelfList"
+import { listPlans } from "../../web/storage/shelfList"
 
 let databaseName: string
 let shelf: Shelf
@@ -32,8 +34,9 @@ async function untilKept(name: string) {
 describe("the first start", () => {
   it("shows the finished example under an id of its own, and keeps it", async () => {
     await startUp(store, shelf)
-    const { id: _, ...shown } = onScreen()
-    const { id, ...example } = examplePlan()
+    // Its answers and its day are of today; all else is the example as it is.
+    const { id: _, date: __, consultation: ___, ...shown } = onScreen()
+    const { id, date: ____, consultation: _____, ...example } = exampleVisit(nowHere())
     expect(shown).toEqual(example)
     expect(onScreen().id).not.toBe(id)
     expect(await untilKept(example.name)).toBe(true)

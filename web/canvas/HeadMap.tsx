@@ -1,50 +1,80 @@
-import { type ComponentType, useEffect } from "react"
+import { type ComponentType, Suspense, useEffect } from "react"
 import { type ViewName, viewNames } from "../../geometry/surface/views"
 import type { OverlaidPane } from "../drawing/paneOverlay"
 import { sessionStore } from "../session/sessionStore"
-import { useSession } from "../session/usePlan"
+import { usePlan, useSession } from "../session/usePlan"
+import { useWords } from "../session/words"
 import { turnBy } from "./hand/turn"
 import { onceHere } from "./onceHere"
 import { ViewPane } from "./ViewPane"
 
-/** The words for each view, and which of the client's sides its page edges show. */
-const views: Record<ViewName, { name: string; edges: readonly [string, string] | null }> = {
-  front: { name: "Front", edges: ["Client’s right", "Client’s left"] },
-  left: { name: "Client’s left", edges: ["Face", "Back"] },
-  right: { name: "Client’s right", edges: ["Back", "Face"] },
-  back: { name: "Back", edges: ["Client’s left", "Client’s right"] },
-  top: { name: "Top", edges: ["Client’s left", "Client’s right"] },
-  turned: { name: "Turntable", edges: null },
-  unrolled: { name: "Scalp laid flat", edges: ["Client’s left", "Client’s right"] },
-}
-
-/** The head from all sides: one view large, the others beside it; each can be drawn on, each can be made the large one. */
+/**
+ * The head from all sides: one view large, the others beside it; each can be drawn on, each can be made the large one.
+ * The head is drawn before any word is here; each name comes to its place by itself.
+ */
 export function HeadMap({ Overlay }: { Overlay: ComponentType<{ pane: OverlaidPane }> | null }) {
   const enlarged = useSession((session) => session.enlarged) ?? "front"
   useEffect(() => onceHere(import("./hand/keyboard"), ({ listenToKeys }) => listenToKeys(window)), [])
-  const enlarge = (name: ViewName) => sessionStore.setState({ enlarged: name })
   return (
-    <section className="map" aria-label="Head map">
+    <section className="map" aria-labelledby="map-title">
       <div className="pane large">
-        <h2 className="pane-name">{views[enlarged].name}</h2>
+        <Suspense>
+          <LargeWords name={enlarged} />
+        </Suspense>
         <ViewPane key={enlarged} name={enlarged} enlarged Overlay={Overlay} />
-        {enlarged === "turned" ? <TurnButtons /> : <EdgeWords edges={views[enlarged].edges} />}
       </div>
       <div className="strip">
         {viewNames
           .filter((name) => name !== enlarged)
           .map((name) => (
             <div className="pane" key={name}>
-              <button type="button" className="button pane-name" onClick={() => enlarge(name)}>
-                {views[name].name}
-                <span className="unseen">: make it the large view</span>
-              </button>
+              <Suspense>
+                <EnlargeButton name={name} />
+              </Suspense>
               <ViewPane name={name} enlarged={false} Overlay={Overlay} />
             </div>
           ))}
       </div>
     </section>
   )
+}
+
+/** What is written on the large view: its name, its edges or how to turn it, and what to do while nothing is drawn. */
+function LargeWords({ name }: { name: ViewName }) {
+  const w = useWords().placement.map
+  return (
+    <>
+      <h2 id="map-title" className="pane-name">
+        {w.views[name]}
+      </h2>
+      <FirstStroke />
+      {name === "turned" ? <TurnButtons /> : <EdgeWords edges={w.edges[name]} />}
+    </>
+  )
+}
+
+function EnlargeButton({ name }: { name: ViewName }) {
+  const w = useWords().placement.map
+  return (
+    <button
+      type="button"
+      className="button pane-name"
+      aria-label={w.enlarge(name)}
+      onClick={() => sessionStore.setState({ enlarged: name })}
+    >
+      {w.views[name]}
+    </button>
+  )
+}
+
+/** Goes with the first foil, and comes only where a drag along the hairline would make one. */
+function FirstStroke() {
+  const isEmpty = usePlan(({ sections }) => sections.length === 0)
+  const draws = useSession(
+    ({ tool, way }) => (tool === "slice" || tool === "weave" || tool === "backcomb") && way === "hairline",
+  )
+  const w = useWords().placement.map
+  return isEmpty && draws ? <p className="first-stroke">{w.firstStroke}</p> : null
 }
 
 function EdgeWords({ edges }: { edges: readonly [string, string] | null }) {
@@ -62,20 +92,21 @@ function EdgeWords({ edges }: { edges: readonly [string, string] | null }) {
 const turnStep = Math.PI / 12
 
 function TurnButtons() {
+  const w = useWords().placement.map
   return (
     <fieldset className="turn-buttons">
-      <legend className="unseen">Turn the head</legend>
+      <legend className="unseen">{w.turn}</legend>
       <button type="button" className="button" onClick={() => turnBy(-turnStep, 0)}>
-        ← Left
+        {w.turns.left}
       </button>
       <button type="button" className="button" onClick={() => turnBy(turnStep, 0)}>
-        Right →
+        {w.turns.right}
       </button>
       <button type="button" className="button" onClick={() => turnBy(0, turnStep)}>
-        ↑ Higher
+        {w.turns.higher}
       </button>
       <button type="button" className="button" onClick={() => turnBy(0, -turnStep)}>
-        ↓ Lower
+        {w.turns.lower}
       </button>
     </fieldset>
   )

@@ -15,18 +15,20 @@ import { headOf } from "../core/figures/measured"
 import { viewFrame } from "../drawing/labelRings"
 import type { OverlaidPane } from "../drawing/paneOverlay"
 import { draftStore } from "../session/draftStore"
-import { dividerInHand, isHairShown } from "../session/sessionStore"
+import { dividerInHand, isHairShown, sessionStore } from "../session/sessionStore"
 import { usePlan, useSession } from "../session/usePlan"
+import { useWords } from "../session/words"
 import { MinutesLayer } from "./MinutesLayer"
 import { OverlapLayer } from "./OverlapLayer"
 import { onceHere } from "./onceHere"
-import { type Camera, fitCamera, fromScreen, toScreen } from "./paint/camera"
+import { type Camera, fitCamera, fromScreen, shareAboveHairline, toScreen } from "./paint/camera"
 import { drawInHand, drawSettled } from "./paint/drawPane"
 import { pictureOf } from "./paint/headPicture"
 import { sceneOf } from "./paint/nativeContext"
 import type { PaneState } from "./paint/paneState"
 import { useWorkingMarks } from "./paint/workingMarks"
 import { TintLayer } from "./TintLayer"
+import { type Framing, useFraming } from "./useFraming"
 
 const FallLayer = lazy(async () => ({ default: (await import("./FallLayer")).FallLayer }))
 
@@ -54,12 +56,15 @@ export function ViewPane({ name, enlarged, Overlay }: Props) {
 
   const head = headOf(plan)
   const picture = useMemo(() => pictureOf(head, name, yaw, pitch), [head, name, yaw, pitch])
+  const framing = useFraming(plan, name, picture.scene, enlarged)
   const camera = useMemo(
     () =>
       moved
         ? { ...moved, width, height }
-        : fitCamera(viewFrame(name, head.axes, isFalling ? plan.hair : undefined), width, height),
-    [moved, name, head, width, height, isFalling, plan.hair],
+        : isFalling || framing.shown === "whole"
+          ? fitCamera(viewFrame(name, head.axes, isFalling ? plan.hair : undefined), width, height)
+          : fitCamera(framing.frame, width, height, shareAboveHairline),
+    [moved, name, head, width, height, isFalling, plan.hair, framing],
   )
   const pane: PaneState = {
     name,
@@ -126,12 +131,26 @@ export function ViewPane({ name, enlarged, Overlay }: Props) {
           />
         </Suspense>
       )}
-      {moved && (
-        <button type="button" className="pane-fit" onClick={() => setMoved(null)}>
-          Whole head
-        </button>
+      {(moved || (framing.canChange && !isFalling)) && (
+        <Suspense>
+          <FrameButton framing={framing} isMoved={moved !== null} onBack={() => setMoved(null)} />
+        </Suspense>
       )}
     </div>
+  )
+}
+
+type FrameButtonProps = { framing: Framing; isMoved: boolean; onBack: () => void }
+
+/** Back to the frame from wherever the page was moved to, or from one frame to the other. */
+function FrameButton({ framing: { shown }, isMoved, onBack }: FrameButtonProps) {
+  const w = useWords().placement.map.framings
+  const next = isMoved ? shown : shown === "hairline" ? "whole" : "hairline"
+  const go = () => (isMoved ? onBack() : sessionStore.setState({ framing: next }))
+  return (
+    <button type="button" className="button pane-fit" onClick={go}>
+      {w[next]}
+    </button>
   )
 }
 

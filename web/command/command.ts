@@ -1,40 +1,51 @@
+import type { Words } from "../words/en/words"
+import { type Language, languageNames, loadWords } from "../words/every/languages"
+import { help, overview } from "./help"
 import { parseArguments } from "./input/parseArguments"
 import { toJson } from "./input/significant"
-import type { Desk, Outcome, Verb } from "./input/verb"
-import { blend } from "./verbs/blend"
-import { calibrate } from "./verbs/calibrate"
-import { check } from "./verbs/check"
-import { head } from "./verbs/head"
-import { measure } from "./verbs/measure"
-import { mix } from "./verbs/mix"
-import { sheet } from "./verbs/sheet"
-import { timing } from "./verbs/timing"
-import { validate } from "./verbs/validate"
-
-const verbs: Readonly<Record<string, Verb>> = {
-  head,
-  measure,
-  check,
-  mix,
-  sheet,
-  validate,
-  blend,
-  calibrate,
-  timing,
-}
+import { knownLanguage } from "./input/spokenLanguage"
+import { type Desk, type Outcome, refuseTyped } from "./input/verb"
+import { type VerbName, verbNames, verbs } from "./verbs"
 
 export type Answer = { exit: number; out: string; err: string }
 
 /** Run one command line: JSON for standard output, sentences for standard error, and the exit code. */
 export async function runCommand(typed: readonly string[], desk: Desk): Promise<Answer> {
   const [name, ...rest] = typed
-  if (name === undefined || name === "--help") return { exit: name ? 0 : 2, out: "", err: overview() }
-  const verb = Object.hasOwn(verbs, name) ? verbs[name] : undefined
-  if (!verb) return answer({ exit: 2, problems: [unknownVerb(name)] })
-  if (rest.includes("--help")) return { exit: 0, out: "", err: help(name, verb) }
-  const parsed = parseArguments(rest, verb)
-  if (!parsed.ok) return answer({ exit: 2, problems: parsed.problems })
-  return answer(await verb.run({ file: parsed.file, options: parsed.options, desk }))
+  const english = await loadWords("en-GB")
+  if (name === undefined || name === "--help") return { exit: name ? 0 : 2, out: "", err: overview(english) }
+  if (!isVerb(name))
+    return answer(refuseTyped({ words: english }, [{ code: "unknown-verb", verb: name, known: verbNames }]))
+  const language = languageOf(rest, name)
+  if (typeof language === "object") return answer(refuseTyped({ words: english }, [language]))
+  const words = await loadWords(language)
+  return rest.includes("--help")
+    ? { exit: 0, out: "", err: help(name, words) }
+    : answer(await runVerb(name, rest, { desk, words }))
+}
+
+const isVerb = (name: string): name is VerbName => Object.hasOwn(verbs, name)
+
+async function runVerb(name: VerbName, typed: readonly string[], around: { desk: Desk; words: Words }) {
+  const { takesFile, options, run } = verbs[name]
+  const parsed = parseArguments(typed, { takesFile, options: [...options, "language"] })
+  return parsed.ok ? run({ ...parsed, ...around }) : refuseTyped(around, parsed.problems)
+}
+
+/** The language sentences are said in; of a sheet, which has a language of its own, that of its messages. */
+function languageOf(typed: readonly string[], name: VerbName) {
+  const option = verbs[name].options.includes("messages") ? "messages" : "language"
+  const asked = [option, "language"].map((each) => [each, typedFor(typed, each)] as const)
+  for (const [each, tag] of asked)
+    if (tag !== undefined && !knownLanguage(tag))
+      return { code: "not-a-choice" as const, option: each, known: languageNames, found: tag }
+  return knownLanguage(asked[0][1] ?? "en-GB") ?? ("en-GB" satisfies Language)
+}
+
+function typedFor(typed: readonly string[], option: string): string | undefined {
+  const at = typed.findIndex((each) => each === `--${option}` || each.startsWith(`--${option}=`))
+  if (at < 0) return undefined
+  return typed[at].includes("=") ? typed[at].slice(typed[at].indexOf("=") + 1) : typed[at + 1]
 }
 
 const answer = ({ exit, object, problems = [] }: Outcome): Answer => ({
@@ -42,26 +53,3 @@ const answer = ({ exit, object, problems = [] }: Outcome): Answer => ({
   out: object ? `${toJson(object)}\n` : "",
   err: problems.map((problem) => `${problem}\n`).join(""),
 })
-
-const unknownVerb = (name: string) => `"${name}" is not a verb: expected ${Object.keys(verbs).join(", ")}.`
-
-const overview = () =>
-  [
-    "npm run --silent plan -- <verb> [FILE] [options]",
-    "",
-    ...Object.entries(verbs).map(([name, { summary }]) => `  ${name.padEnd(10)}${summary}`),
-    "",
-    "Each verb explains itself with --help.",
-    "",
-  ].join("\n")
-
-function help(name: string, { usage, summary, details = [], options }: Verb): string {
-  const rows = Object.entries(options).map(([option, sentence]) => `  --${option.padEnd(16)}${sentence}`)
-  return [
-    `npm run --silent plan -- ${name} ${usage}`,
-    summary,
-    ...details,
-    ...(rows.length > 0 ? ["", ...rows] : []),
-    "",
-  ].join("\n")
-}

@@ -1,4 +1,4 @@
-import type { BandShape } from "../../geometry/section/bandShape"
+import type { Grid } from "../../geometry/section/bandGrid"
 import { type ViewPoint, viewPoint } from "../../geometry/surface/frames"
 import type { Surface } from "../../geometry/surface/surface"
 import type { Vec3 } from "../../geometry/surface/vec3"
@@ -9,7 +9,7 @@ export type Hides = (point: Vec3, marginMm?: number) => boolean
 
 /** A band laid on a page: view mm for each grid point, and which stations the viewer can see. */
 export type FlatBand = {
-  shape: BandShape
+  shape: Grid
   xy: Float64Array
   visible: Uint8Array
 }
@@ -17,7 +17,7 @@ export type FlatBand = {
 const grazing = 0.04
 
 /** Lay a band's grid on a page. */
-export function flattenBand(shape: BandShape, view: View, surface: Surface, hides: Hides): FlatBand {
+export function flattenBand(shape: Grid, view: View, surface: Surface, hides: Hides): FlatBand {
   const count = shape.stations * shape.layers
   const xy = new Float64Array(count * 2)
   if (view.kind === "unrolled") {
@@ -45,7 +45,7 @@ function projectAll(points: Float64Array, { right, up }: OrthographicView, xy: F
   }
 }
 
-function visibleStations(shape: BandShape, { toward }: OrthographicView, hides: Hides) {
+function visibleStations(shape: Grid, { toward }: OrthographicView, hides: Hides) {
   const visible = new Uint8Array(shape.stations)
   const { normals, layers } = shape
   const faces = (i: number) =>

@@ -1,5 +1,5 @@
 import type { Hair } from "../../geometry/hair/hair"
-import { viewPoint } from "../../geometry/surface/frames"
+import { type ViewPoint, viewPoint } from "../../geometry/surface/frames"
 import type { Vec3 } from "../../geometry/surface/vec3"
 import type { ViewName } from "../../geometry/surface/views"
 import type { LabelRing } from "./labels"
@@ -23,6 +23,30 @@ export function labelRing(name: ViewName, axes: Vec3): LabelRing {
     centre: viewPoint(x * grow, y * grow),
     halfWidthMm: halfWidth * grow,
     halfHeightMm: halfHeight * grow,
+  }
+}
+
+/** A ring drawn in to what can be seen: a page about a centre, half as wide and half as high as given; mm of the view. */
+export function ringWithin(
+  { centre: [x, y], ...ring }: LabelRing,
+  [u, v]: ViewPoint,
+  halfWidthMm: number,
+  halfHeightMm: number,
+): LabelRing {
+  const [low, high] = [
+    Math.max(y - ring.halfHeightMm, v - halfHeightMm),
+    Math.min(y + ring.halfHeightMm, v + halfHeightMm),
+  ]
+  const [left, right] = [
+    Math.max(x - ring.halfWidthMm, u - halfWidthMm),
+    Math.min(x + ring.halfWidthMm, u + halfWidthMm),
+  ]
+  const isOffPage = high - low < ring.halfHeightMm || right - left < ring.halfWidthMm
+  if (isOffPage) return { centre: viewPoint(x, y), ...ring }
+  return {
+    centre: viewPoint((left + right) / 2, (low + high) / 2),
+    halfWidthMm: (right - left) / 2,
+    halfHeightMm: (high - low) / 2,
   }
 }
 

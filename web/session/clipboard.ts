@@ -1,7 +1,7 @@
 import { createStore } from "zustand/vanilla"
 import type { Section } from "../../geometry/section/section"
-import { sectionSchema } from "../core/document/schema"
-import { z } from "../core/document/zod"
+import { z } from "../core/fields/zod"
+import { sectionSchema } from "../core/kinds/sectionSchema"
 
 /** Sections that were copied, kept in the browser so that they can be pasted into any of its plans and windows. */
 

@@ -5,18 +5,19 @@ import type { Plan } from "../core/document/schema"
 import { announce, announceRefusal } from "./announcements"
 import { edit, planStore, redo, undo } from "./planStore"
 import { sessionStore } from "./sessionStore"
+import { type Done, doneWords, refusalWords, words } from "./words"
 
 /** Make a change and say so; a refusal is said instead. Selects what the change made. True when it was made. */
-export function commit(label: string, change: Edit, key?: string): boolean {
+export function commit(label: Done, change: Edit, key?: string): boolean {
   const before = planStore.getState().present
   const refusal = edit(label, change, key)
   if (refusal) {
-    announceRefusal(refusal.refused)
+    announceRefusal(refusalWords(refusal.refused))
     return false
   }
   const made = inHand(madeSince(before, planStore.getState().present))
   if (made.length > 0) sessionStore.setState({ selectedIds: made.map(({ id }) => id) })
-  announce(label)
+  announce(doneWords(label))
   return true
 }
 
@@ -35,12 +36,12 @@ function inHand(made: readonly Section[]): readonly Section[] {
 export function undoAloud() {
   const label = undoLabel(planStore.getState())
   undo()
-  if (label) announce(`Undone: ${label}`)
+  if (label) announce(words().plans.undone(doneWords(label)))
 }
 
 /** Make the change again that was taken back last, and say which. */
 export function redoAloud() {
   const label = redoLabel(planStore.getState())
   redo()
-  if (label) announce(`Done again: ${label}`)
+  if (label) announce(words().plans.doneAgain(doneWords(label)))
 }

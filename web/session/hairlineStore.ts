@@ -1,6 +1,6 @@
 import { createStore } from "zustand/vanilla"
 import type { Head } from "../../geometry/scalp/head"
-import { isOnMidline } from "../../geometry/scalp/landmarkMoves"
+import { isOnMidline, type LandmarkMove } from "../../geometry/scalp/landmarkMoves"
 import type { SidedLandmark } from "../../geometry/scalp/nearestLandmark"
 import type { Sides } from "../core/document/hairlineMoves"
 
@@ -10,7 +10,7 @@ export type HairlineSession = {
   /** A landmark is moved on both sides alike, or on its own. */
   together: boolean
   /** The head with the line in hand, or the last good one and why a hand has gone too far. */
-  draft: { head: Head; words: string; refused: string | null } | null
+  draft: { head: Head; move: LandmarkMove | null; refused: string | null } | null
 }
 
 export const hairlineStore = createStore<HairlineSession>(() => ({

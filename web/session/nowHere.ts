@@ -1,4 +1,4 @@
-import type { Now } from "../core/cautions/rules/alertTest"
+import type { Now } from "../core/text/zonedTime"
 
 /** This moment, where this clock hangs. */
 export const nowHere = (): Now => ({

@@ -5,13 +5,14 @@ import { type OpenedTechnique, openTechnique, saveTechnique } from "../core/file
 import { isHouseId } from "../core/technique/techniqueChoices"
 import { announce } from "./announcements"
 import { keepTechnique, readTechniques, removeTechnique, techniqueStore } from "./techniqueShelf"
+import { words } from "./words"
 
 /** The technique taken off last, for as long as it can be put back. */
 export const removedStore = createStore<{ removed: Technique | null }>(() => ({ removed: null }))
 
 export async function keepOwn(technique: Technique) {
   const isKept = await keepTechnique(technique)
-  if (isKept) announce(`The technique “${technique.name}” is kept`)
+  if (isKept) announce(words().techniques.own.saved(technique.name))
   return isKept
 }
 
@@ -20,7 +21,7 @@ export async function takeIn(technique: Technique): Promise<boolean> {
   await readTechniques()
   const { own } = techniqueStore.getState()
   if (own.some((each) => isSame(each, technique))) {
-    announce(`The technique “${technique.name}” was kept already`)
+    announce(words().techniques.own.savedAlready(technique.name))
     return true
   }
   const isTaken = isHouseId(technique.id) || own.some(({ id }) => id === technique.id)
@@ -43,7 +44,7 @@ export async function takeInFile(file: Blob): Promise<OpenedTechnique> {
 export async function removeOwn(technique: Technique) {
   if (!(await removeTechnique(technique.id))) return
   removedStore.setState({ removed: technique })
-  announce(`The technique “${technique.name}” was deleted`)
+  announce(words().techniques.own.deleted(technique.name))
 }
 
 export async function putBack(technique: Technique) {

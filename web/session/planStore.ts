@@ -1,23 +1,26 @@
 import { createStore, type StoreApi } from "zustand/vanilla"
-import { type Edit, isRefusal, type Refusal } from "../core/document/edit"
+import { type Edit, isRefusal } from "../core/document/edit"
 import * as history from "../core/document/history"
 import { newPlan } from "../core/document/newPlan"
+import type { Refusal } from "../core/document/refusal"
 import type { Plan } from "../core/document/schema"
+import type { Done } from "./words"
 
 /** The open plan with its history, and nothing else. */
-export type PlanStore = StoreApi<history.History<Plan>>
+export type PlanStore = StoreApi<history.History<Plan, Done>>
 
-export const createPlanStore = (plan: Plan): PlanStore => createStore(() => history.startHistory(plan))
+export const createPlanStore = (plan: Plan): PlanStore =>
+  createStore(() => history.startHistory<Plan, Done>(plan))
 
 /** The plan on the screen. */
 export const planStore = createPlanStore(newPlan(new Date()))
 
 /**
- * Makes a change under the words of the undo menu. Gives the reason when it is refused, null when it is done.
+ * Makes a change under what the undo menu calls it. Gives the reason when it is refused, null when it is done.
  * Changes with the same key, such as nudges of one foil, are taken back together.
  */
 export function edit(
-  label: string,
+  label: Done,
   change: Edit,
   key: string | null = null,
   store = planStore,
@@ -29,8 +32,8 @@ export function edit(
   return null
 }
 
-export const undo = (store = planStore) => store.setState(history.undo)
-export const redo = (store = planStore) => store.setState(history.redo)
+export const undo = (store = planStore) => store.setState(history.undo(store.getState()))
+export const redo = (store = planStore) => store.setState(history.redo(store.getState()))
 
 /** Puts another plan on the screen, with a history of its own. */
 export const openInto = (plan: Plan, store = planStore) => store.setState(history.startHistory(plan))

@@ -1,13 +1,12 @@
 import { createStore } from "zustand/vanilla"
 import type { ViewName } from "../../geometry/surface/views"
 import { usualGapMm } from "../../presets/placement/stacking"
-import { type NextSection, usualSection } from "../core/document/newSection"
+import type { SheetName } from "../../presets/sheets/sheetNames"
+import { usualSection } from "../core/document/newSection"
+import type { NextSection } from "../core/kinds/kindRecord"
+import type { PartingWay, ToolName } from "../core/placement/tools"
 
-export type ToolName = "select" | "slice" | "weave" | "backcomb" | "left-out" | "divide" | "hairline"
-export type PartingWay = "hairline" | "straight" | "freehand"
-/** The sheets of paper, by the names the command knows them by. */
-export type SheetName = "placement" | "technique" | "take-home" | "record"
-export type ScreenName = "client" | "placement" | "mixture" | "timing" | "chair" | "sheets"
+export type ScreenName = "client" | "placement" | "formula" | "timing" | "chair" | "sheets"
 
 /** How the plan is looked at and what is in hand. Never saved, never undone. */
 export type Session = {
@@ -23,6 +22,8 @@ export type Session = {
   groupList: boolean
   /** The view that fills the page, or null when all stand side by side. */
   enlarged: ViewName | null
+  /** How much of the head the large view shows: the hairline where all that is drawn lies in it, unless one is chosen. */
+  framing: "auto" | "hairline" | "whole"
   /** The turntable, radians: see turnedView. */
   yaw: number
   pitch: number
@@ -54,6 +55,7 @@ export const startSession = (): Session => ({
   dividerId: null,
   groupList: true,
   enlarged: null,
+  framing: "auto",
   yaw: 0.7,
   pitch: 0.3,
   mapMin: null,

@@ -1,14 +1,15 @@
 import { createStore } from "zustand/vanilla"
 import type { Technique } from "../../presets/techniques/technique"
+import type { NotKept } from "../core/fields/notKept"
 import { openTechnique, saveTechnique } from "../core/file/techniqueFile"
 import { browserShelf } from "../storage/browserShelf"
+import { whyNotKept } from "../storage/notKept"
+import type { TechniqueRecord } from "../storage/records"
 import type { Shelf } from "../storage/shelf"
-import type { TechniqueRecord } from "../storage/shelfDatabase"
-import { whyNotKept } from "../storage/shelfWords"
 
 /** The techniques of this browser by name, as this window last read them; how many cannot be read; why the last change was not kept. */
-export const techniqueStore = createStore<TechniquesKept>(() => ({ own: [], unreadable: 0, fault: "" }))
-export type TechniquesKept = { own: readonly Technique[]; unreadable: number; fault: string }
+export const techniqueStore = createStore<TechniquesKept>(() => ({ own: [], unreadable: 0, fault: null }))
+export type TechniquesKept = { own: readonly Technique[]; unreadable: number; fault: NotKept | null }
 
 /** Reads the techniques. One that cannot be read stays where it is, for a Partline that can. */
 export const readTechniques = (shelf: Shelf = browserShelf) => attempt(() => readAll(shelf))
@@ -30,7 +31,7 @@ export const removeTechnique = (id: string, shelf: Shelf = browserShelf) =>
 
 async function attempt(work: () => Promise<Omit<TechniquesKept, "fault">>): Promise<boolean> {
   try {
-    techniqueStore.setState({ ...(await work()), fault: "" })
+    techniqueStore.setState({ ...(await work()), fault: null })
     return true
   } catch (error) {
     techniqueStore.setState({ fault: whyNotKept(error, "technique") })

@@ -5,6 +5,7 @@ import { salonForPlans } from "../core/weighing/salonOfPlan"
 import type { SalonShelf } from "../core/weighing/salonRecord"
 import { commit } from "./commit"
 import { changeSalon, readSalon, salonStore } from "./salonShelf"
+import type { Done } from "./words"
 
 /** What the salon keeps in this browser, read when a panel that shows it comes to the screen. */
 export function useSalon() {
@@ -13,7 +14,7 @@ export function useSalon() {
 }
 
 /** Changes what the salon keeps, and the copy of it that rules the plan on the screen. */
-export async function changeSalonHere(label: string, change: (salon: SalonShelf) => SalonShelf) {
+export async function changeSalonHere(label: Done, change: (salon: SalonShelf) => SalonShelf) {
   const salon = await changeSalon(change)
   commit(label, setSalon(salonForPlans(salon)))
 }

@@ -4,12 +4,17 @@ import { resolve } from "node:path"
 import { ensureInstalled, root } from "./ensure.mjs"
 
 ensureInstalled()
-const { runnerImport } = await import("vite")
-const { module } = await runnerImport(`${root}/web/command/command.ts`, {
+const { createServer } = await import("vite")
+// No server that listens: only its module loader, which must outlive the first import, for words come on demand.
+const vite = await createServer({
   root: `${root}/web`,
   configFile: false,
   logLevel: "error",
+  appType: "custom",
+  server: { middlewareMode: true, hmr: false, watch: null },
+  optimizeDeps: { noDiscovery: true, include: [] },
 })
+const module = await vite.ssrLoadModule("/command/command.ts")
 
 // npm moves to the project's folder first; paths are meant from where the person stands.
 const from = (path) => resolve(process.env.INIT_CWD ?? process.cwd(), path)
@@ -24,3 +29,4 @@ const { exit, out, err } = await module.runCommand(process.argv.slice(2), desk).
 process.stdout.write(out)
 process.stderr.write(err)
 process.exitCode = exit
+await vite.close()

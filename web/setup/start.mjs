@@ -1,14 +1,14 @@
 // npm start: install, build, serve on localhost, print the address.
-import { ensureInstalled, root } from "./ensure.mjs"
+
+import { buildApp, load } from "./buildApp.mjs"
+import { ensureInstalled } from "./ensure.mjs"
 
 ensureInstalled()
-const { build, preview } = await import("vite")
-await build({ root: `${root}/web`, configFile: `${root}/vite.config.ts`, logLevel: "warn" })
-const server = await preview({
-  root: `${root}/web`,
-  configFile: `${root}/vite.config.ts`,
-  logLevel: "warn",
-  preview: { port: Number(process.env.PORT ?? 4173), host: "localhost" },
-})
-console.log(`Partline is ready: ${server.resolvedUrls.local[0]}`)
+const folder = await buildApp()
+const { readBuild } = await load("web/host/readBuild.ts")
+const { serveBuild } = await load("web/host/serve.ts")
+const build = readBuild(folder)
+const port = Number(process.env.PORT ?? 4173)
+const serving = await serveBuild(() => build, { host: "localhost", port })
+console.log(`Partline is ready: http://localhost:${serving.port}/`)
 console.log("Press Ctrl+C to stop.")

@@ -1,39 +1,42 @@
-import { useState } from "react"
-import type { Page } from "./pens/page"
-import { svgPages } from "./pens/svgPages"
+import { type ReactNode, useState } from "react"
+import type { PaperName } from "../../presets/sheets/papers"
+import { useWords } from "../session/words"
+import { PagesToPrint } from "./PagesToPrint"
+import type { Sheet } from "./pens/page"
+import { svgPage } from "./pens/svgPages"
+import { SmallPage } from "./SmallPage"
 
-/** One page at a time, as large as the screen allows: the very items that the PDF prints. */
-export function PagePreview({ pages }: { pages: readonly Page[] }) {
+type Props = { sheet: Sheet; paper: PaperName; children: ReactNode }
+
+/** A column of small pages, and one at its side as large as the screen allows: the very items that the PDF prints. */
+export function PagePreview({ sheet: { pages }, paper, children }: Props) {
+  const { screen } = useWords().sheets
   const [wanted, setWanted] = useState(0)
   const current = Math.min(wanted, pages.length - 1)
-  const [markup] = svgPages([pages[current]])
+  const markup = svgPage(pages[current], "page", screen.asPrinted)
   return (
-    <section className="preview" aria-label="Preview">
+    <section className="preview" aria-label={screen.pages}>
+      <div className="sheet-actions">
+        {children}
+        <span aria-live="polite">{screen.pageOf(current + 1, pages.length)}</span>
+      </div>
       {pages.length > 1 && (
-        <nav className="page-steps" aria-label="Pages">
-          <button
-            type="button"
-            className="button"
-            disabled={current === 0}
-            onClick={() => setWanted(current - 1)}
-          >
-            Page before
-          </button>
-          <span aria-live="polite">
-            Page {current + 1} of {pages.length}
-          </span>
-          <button
-            type="button"
-            className="button"
-            disabled={current === pages.length - 1}
-            onClick={() => setWanted(current + 1)}
-          >
-            Page after
-          </button>
+        <nav className="small-pages" aria-label={screen.pages}>
+          {pages.map((page, i) => (
+            <SmallPage
+              // biome-ignore lint/suspicious/noArrayIndexKey: a page is known by its place alone
+              key={i}
+              page={page}
+              number={i + 1}
+              isCurrent={i === current}
+              onChoose={() => setWanted(i)}
+            />
+          ))}
         </nav>
       )}
       {/* biome-ignore lint/security/noDangerouslySetInnerHtml: our own pen writes it and escapes every word of the plan */}
       <div className="sheet" dangerouslySetInnerHTML={{ __html: markup }} />
+      <PagesToPrint pages={pages} paper={paper} />
     </section>
   )
 }

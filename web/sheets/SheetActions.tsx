@@ -1,56 +1,59 @@
 import { useState } from "react"
+import type { SheetName } from "../../presets/sheets/sheetNames"
 import type { Plan } from "../core/document/schema"
 import { fileName } from "../core/file/fileName"
 import { announce, announceRefusal } from "../session/announcements"
-import { saveFile } from "../session/saveFile"
-import type { SheetName } from "../session/sessionStore"
+import { canShare, isCalledOff, isInstalled, saveFile } from "../session/saveFile"
+import { useWords } from "../session/words"
+import { makePdf, usePdfAhead } from "./pdfAhead"
 import type { Fonts } from "./pens/fontFile"
-import type { Page } from "./pens/page"
+import type { Sheet } from "./pens/page"
 
-type Props = { sheet: SheetName; pages: readonly Page[]; plan: Plan; fonts: Fonts }
+type Props = { name: SheetName; sheet: Sheet; plan: Plan; fonts: Fonts }
 
 const type = "application/pdf"
 
-/** Save the pages as a PDF, or hand them to another app where the system does that. */
-export function SheetActions({ sheet, pages, plan, fonts }: Props) {
+/** Save the pages as a PDF, print them, or hand them to another app where the system does that. */
+export function SheetActions({ name, sheet, plan, fonts }: Props) {
+  const { screen } = useWords().sheets
   const [isBusy, setIsBusy] = useState(false)
-  const name = fileName(plan, sheet === "placement" ? "pdf" : `${sheet}.pdf`)
+  const file = fileName(plan, name === "placement" ? "pdf" : `${name}.pdf`)
+  const shares = canShare(new File([], file, { type }))
+  const ahead = usePdfAhead({ sheet, fonts }, shares)
+  const isComing = isInstalled() && ahead.isComing
   const withPdf = async (use: (bytes: Uint8Array<ArrayBuffer>) => void | Promise<void>) => {
     setIsBusy(true)
     try {
-      // The PDF code is heavy and few visits to this screen need it.
-      const { toPdf } = await import("./printPlan")
-      await use(Uint8Array.from(toPdf(pages, plan, fonts)))
+      await use(ahead.bytes ?? (await makePdf({ sheet, fonts })))
     } catch (error) {
-      if (!isCalledOff(error)) announceRefusal("The PDF could not be made. Reload the page and try again.")
+      if (!isCalledOff(error)) announceRefusal(screen.noPdf)
     } finally {
       setIsBusy(false)
     }
   }
-  const save = (bytes: Uint8Array<ArrayBuffer>) => {
-    saveFile(bytes, name, type)
-    announce(`${name} saved`)
+  const save = async (bytes: Uint8Array<ArrayBuffer>) => {
+    if (await saveFile(bytes, file, type)) announce(screen.saved(file))
   }
+  const share = (bytes: Uint8Array<ArrayBuffer>) =>
+    navigator.share({ files: [new File([bytes], file, { type })] })
   return (
     <div className="actions">
-      <button type="button" className="button strong" disabled={isBusy} onClick={() => withPdf(save)}>
-        Save PDF
+      <button
+        type="button"
+        className="button strong"
+        disabled={isBusy || isComing}
+        onClick={() => withPdf(save)}
+      >
+        {screen.save}
       </button>
-      {canShare(name) && (
-        <button
-          type="button"
-          className="button"
-          disabled={isBusy}
-          onClick={() => withPdf((bytes) => navigator.share({ files: [new File([bytes], name, { type })] }))}
-        >
-          Share…
+      <button type="button" className="button" onClick={() => window.print()}>
+        {screen.print}
+      </button>
+      {shares && (
+        <button type="button" className="button" disabled={isBusy} onClick={() => withPdf(share)}>
+          {screen.share}
         </button>
       )}
     </div>
   )
 }
-
-const canShare = (name: string) => navigator.canShare?.({ files: [new File([], name, { type })] }) ?? false
-
-/** Whoever closes the system's share sheet has changed their mind; that is no fault. */
-const isCalledOff = (error: unknown) => error instanceof DOMException && error.name === "AbortError"

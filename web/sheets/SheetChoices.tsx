@@ -1,76 +1,80 @@
-import type { SheetName } from "../session/sessionStore"
-import { type PaperName, papers } from "./pens/page"
-import { sheetKinds, sheetNames } from "./sheetKinds"
+import { type PaperName, paperNames } from "../../presets/sheets/papers"
+import { type SheetName, sheetNames } from "../../presets/sheets/sheetNames"
+import { useWords } from "../session/words"
+import { type Language, languageNames, languages } from "../words/every/languages"
+import { sheetKinds } from "./sheetKinds"
 
 type Props = {
   sheet: SheetName
   onSheet: (sheet: SheetName) => void
   paper: PaperName
   onPaper: (paper: PaperName) => void
+  language: Language
+  onLanguage: (language: Language) => void
   mirror: boolean
   onMirror: (mirror: boolean) => void
 }
 
-/** Which sheet, the paper in the printer, and from which side the front is looked at. */
-export function SheetChoices({ sheet, onSheet, paper, onPaper, mirror, onMirror }: Props) {
+const fronts = { facing: false, mirror: true } as const
+
+/** Which sheet, the paper in the printer, who reads it in which language, and from which side the front is looked at. */
+export function SheetChoices(props: Props) {
+  const { sheet, paper, language, mirror } = props
+  const { screen, names } = useWords().sheets
   return (
     <>
-      <fieldset>
-        <legend>Sheet</legend>
-        <div className="choices">
-          {sheetNames.map((name) => (
-            <Choice
-              key={name}
-              group="sheet"
-              label={sheetKinds[name].name}
-              isChosen={name === sheet}
-              onChoose={() => onSheet(name)}
-            />
-          ))}
-        </div>
-      </fieldset>
-      <fieldset>
-        <legend>Paper</legend>
-        <div className="choices">
-          {(Object.keys(papers) as PaperName[]).map((name) => (
-            <Choice
-              key={name}
-              group="paper"
-              label={papers[name].name}
-              isChosen={name === paper}
-              onChoose={() => onPaper(name)}
-            />
-          ))}
-        </div>
-      </fieldset>
+      <Choices
+        legend={screen.sheet}
+        group="sheet"
+        options={sheetNames.map((name) => [name, names[name]])}
+        chosen={sheet}
+        onChoose={props.onSheet}
+      />
+      <Choices
+        legend={screen.paper}
+        group="paper"
+        options={paperNames.map((name) => [name, screen.papers[name]])}
+        chosen={paper}
+        onChoose={props.onPaper}
+      />
+      <Choices
+        legend={screen.language}
+        group="sheet-language"
+        options={languageNames.map((name) => [name, languages[name]])}
+        chosen={language}
+        onChoose={props.onLanguage}
+      />
       {sheetKinds[sheet].hasFront && (
-        <fieldset>
-          <legend>Front view</legend>
-          <div className="choices">
-            <Choice
-              group="mirror"
-              label="As you face the client"
-              isChosen={!mirror}
-              onChoose={() => onMirror(false)}
-            />
-            <Choice
-              group="mirror"
-              label="As seen in the mirror"
-              isChosen={mirror}
-              onChoose={() => onMirror(true)}
-            />
-          </div>
-        </fieldset>
+        <Choices
+          legend={screen.front}
+          group="mirror"
+          options={(["facing", "mirror"] as const).map((name) => [name, screen.fronts[name]])}
+          chosen={mirror ? "mirror" : "facing"}
+          onChoose={(name) => props.onMirror(fronts[name])}
+        />
       )}
     </>
   )
 }
 
-type ChoiceProps = { group: string; label: string; isChosen: boolean; onChoose: () => void }
+type ChoicesProps<T extends string> = {
+  legend: string
+  group: string
+  options: readonly (readonly [value: T, label: string])[]
+  chosen: T
+  onChoose: (value: T) => void
+}
 
-const Choice = ({ group, label, isChosen, onChoose }: ChoiceProps) => (
-  <label>
-    <input type="radio" name={group} checked={isChosen} onChange={onChoose} />
-    <span>{label}</span>
-  </label>
+const Choices = <T extends string>({ legend, group, options, chosen, onChoose }: ChoicesProps<T>) => (
+  <fieldset>
+    <legend>{legend}</legend>
+    <div className="choices">
+      {options.map(([value, label]) => (
+        <label key={value}>
+          <input type="radio" name={group} checked={value === chosen} onChange={() => onChoose(value)} />
+          <span>{label}</span>
+        </label>
+      ))}
+    </div>
+  </fieldset>
 )

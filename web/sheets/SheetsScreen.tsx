@@ -1,69 +1,87 @@
 import "./sheets.css"
-import { type ComponentType, Suspense, useEffect, useMemo, useState } from "react"
+import { type ComponentType, Suspense, useCallback, useEffect, useMemo, useState } from "react"
+import { papers } from "../../presets/sheets/papers"
 import type { Plan } from "../core/document/schema"
 import { sessionStore } from "../session/sessionStore"
 import { usePlan, useSession } from "../session/usePlan"
+import { useWords } from "../session/words"
 import { PagePreview } from "./PagePreview"
 import type { Fonts } from "./pens/fontFile"
 import { loadFonts } from "./pens/loadFonts"
-import { type Page, papers } from "./pens/page"
 import { SheetActions } from "./SheetActions"
 import { SheetChoices } from "./SheetChoices"
-import { sheetKinds } from "./sheetKinds"
+import { layOutSheet, sheetKinds } from "./sheetKinds"
 import { stopsAtPrintTime } from "./stopsAtPrintTime"
-import { usePaper } from "./usePaper"
+import { useSheetSettings } from "./useSheetSettings"
 
-/** A sheet as it will print, page by page; `Note` is where what it says of next time is written. */
+/** A sheet as it will print: small pages beside a large one; `Note` is where what it says of next time is written. */
 export function SheetsScreen({ Note }: { Note: ComponentType<{ plan: Plan }> }) {
   const plan = usePlan((open) => open)
   const name = useSession(({ sheet }) => sheet)
   const mirror = useSession(({ mirrorView }) => mirrorView)
-  const kind = sheetKinds[name]
-  const [paper, choosePaper] = usePaper()
-  const [fonts, fault] = useFonts()
-  const pages = useMemo<Page[]>(
-    () =>
-      fonts ? kind.layOut(plan, { paper: papers[paper], mirror, ...stopsAtPrintTime(plan) }, fonts) : [],
-    [plan, kind, paper, mirror, fonts],
-  )
+  const { sheets: said, plans } = useWords()
+  const { language, chooseLanguage, paper, choosePaper, words, hasFailed } = useSheetSettings()
+  const { fonts, hasFailed: hasNoFont, again } = useFonts()
+  const sheet = useMemo(() => {
+    if (!fonts || !words) return null
+    const options = { paper: papers[paper], mirror, language, words, ...stopsAtPrintTime(plan, words) }
+    return layOutSheet(name, plan, options, fonts)
+  }, [plan, name, paper, mirror, fonts, language, words])
+  const fault = hasNoFont ? said.screen.noFont : hasFailed ? said.screen.noWords : ""
   return (
     <main className="page sheets">
-      <h1>Sheets</h1>
-      <div className="sheets-bar">
+      <h1>{said.screen.title}</h1>
+      <div className="sheets-choices">
         <SheetChoices
           sheet={name}
-          onSheet={(sheet) => sessionStore.setState({ sheet })}
+          onSheet={(next) => sessionStore.setState({ sheet: next })}
           paper={paper}
           onPaper={choosePaper}
+          language={language}
+          onLanguage={chooseLanguage}
           mirror={mirror}
           onMirror={(mirrorView) => sessionStore.setState({ mirrorView })}
         />
-        {fonts && <SheetActions sheet={name} pages={pages} plan={plan} fonts={fonts} />}
       </div>
-      <p className="aside">{kind.aside}</p>
+      <p className="aside">{said.asides[name]}</p>
       {fault && (
         <p className="fault" role="alert">
-          {fault}
+          {fault}{" "}
+          {hasNoFont && (
+            <button type="button" className="button" onClick={again}>
+              {plans.parts.tryAgain}
+            </button>
+          )}
         </p>
       )}
-      {!fonts && !fault && <p>Laying out the pages…</p>}
-      {kind.hasNote && (
+      {!sheet && !fault && <p>{said.screen.working}</p>}
+      {sheetKinds[name].hasNote && (
         <Suspense>
           <Note plan={plan} />
         </Suspense>
       )}
-      {pages.length > 0 && <PagePreview pages={pages} />}
+      {sheet && fonts && (
+        <PagePreview sheet={sheet} paper={paper}>
+          <SheetActions name={name} sheet={sheet} plan={plan} fonts={fonts} />
+        </PagePreview>
+      )}
     </main>
   )
 }
 
-function useFonts(): [fonts: Fonts | null, fault: string] {
+/** The type of the sheets; where it did not come it is fetched again, by hand or when the network is back. */
+function useFonts() {
   const [fonts, setFonts] = useState<Fonts | null>(null)
-  const [fault, setFault] = useState("")
-  useEffect(() => {
-    loadFonts().then(setFonts, () =>
-      setFault("The type for the sheets did not load. Look at the connection and reload the page."),
-    )
+  const [hasFailed, setHasFailed] = useState(false)
+  const again = useCallback(() => {
+    setHasFailed(false)
+    loadFonts().then(setFonts, () => setHasFailed(true))
   }, [])
-  return [fonts, fault]
+  useEffect(again, [again])
+  useEffect(() => {
+    if (!hasFailed) return
+    window.addEventListener("online", again)
+    return () => window.removeEventListener("online", again)
+  }, [hasFailed, again])
+  return { fonts, hasFailed, again }
 }

@@ -1,38 +1,38 @@
+import { type PaperName, papers } from "../../presets/sheets/papers"
+import type { SheetName } from "../../presets/sheets/sheetNames"
 import type { Plan } from "../core/document/schema"
-import type { SheetName } from "../session/sessionStore"
+import { type Language, loadWords } from "../words/every/languages"
 import { drawPage } from "./pens/drawPage"
 import { fingerprint } from "./pens/fingerprint"
 import type { Fonts } from "./pens/fontFile"
 import { loadFonts, type ReadFont } from "./pens/loadFonts"
-import { type Page, type PaperName, papers } from "./pens/page"
+import type { Sheet } from "./pens/page"
 import { openPdf } from "./pens/pdfPen"
-import { titleOf } from "./setting/heading"
-import { sheetKinds } from "./sheetKinds"
+import { layOutSheet } from "./sheetKinds"
 import { stopsAtPrintTime } from "./stopsAtPrintTime"
 
-export type PrintOptions = { sheet: SheetName; paper: PaperName; mirror: boolean }
+export type PrintOptions = { sheet: SheetName; paper: PaperName; mirror: boolean; language: Language }
 
 /** A sheet of a plan as a PDF file. The same plan gives the same bytes. */
 export async function printPlan(plan: Plan, options: PrintOptions, readFont?: ReadFont): Promise<Uint8Array> {
-  const { pages, fonts } = await layoutPlan(plan, options, readFont)
-  return toPdf(pages, plan, fonts)
+  const { sheet, fonts } = await layoutPlan(plan, options, readFont)
+  return toPdf(sheet, fonts)
 }
 
 /** The pages of a sheet as data. */
 export async function layoutPlan(
   plan: Plan,
-  { sheet, paper, mirror }: PrintOptions,
+  { sheet: name, paper, mirror, language }: PrintOptions,
   readFont?: ReadFont,
-): Promise<{ pages: Page[]; fonts: Fonts }> {
-  const fonts = await loadFonts(readFont)
-  const options = { paper: papers[paper], mirror, ...stopsAtPrintTime(plan) }
-  return { pages: sheetKinds[sheet].layOut(plan, options, fonts), fonts }
+): Promise<{ sheet: Sheet; fonts: Fonts }> {
+  const [fonts, words] = await Promise.all([loadFonts(readFont), loadWords(language)])
+  const options = { paper: papers[paper], mirror, language, words, ...stopsAtPrintTime(plan, words) }
+  return { sheet: layOutSheet(name, plan, options, fonts), fonts }
 }
 
-export function toPdf(pages: readonly Page[], plan: Plan, fonts: Fonts): Uint8Array {
-  const about = { title: titleOf(plan), date: plan.date, fileId: fingerprint(JSON.stringify(pages)) }
-  const pdf = openPdf(pages[0].paper, about, fonts)
-  for (const [i, page] of pages.entries()) {
+export function toPdf(sheet: Sheet, fonts: Fonts): Uint8Array {
+  const pdf = openPdf(sheet, fingerprint(JSON.stringify(sheet.pages)), fonts)
+  for (const [i, page] of sheet.pages.entries()) {
     if (i > 0) pdf.nextPage(page)
     drawPage(page, pdf.pen)
   }

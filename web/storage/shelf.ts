@@ -1,20 +1,25 @@
+import { lineProblems } from "../core/checks/partingProblems"
+import { problemAt } from "../core/checks/problem"
 import { copyOf } from "../core/document/newPlan"
 import type { Plan } from "../core/document/schema"
+import type { NotKept } from "../core/fields/notKept"
 import { type Opened, openPlan, savePlan } from "../core/file/planFile"
-import { type Connection, connect } from "./shelfDatabase"
-import { isRecord, putRecord, setRecordAside, toRecord } from "./shelfRecords"
-import { whyNotKept } from "./shelfWords"
+import type { Connection } from "./connection"
+import { whyNotKept } from "./notKept"
+import { isRecord, toRecord } from "./planRecord"
+import { connect, type Database } from "./shelfDatabase"
+import { putRecord, setRecordAside } from "./shelfRecords"
 
 /** The plans kept in this browser, as one tab sees them. */
 export type Shelf = {
-  connection: Connection
+  connection: Connection<Database>
   /** Every writing this tab has made or read. A record with any other is someone else's. */
   knownRevs: Set<string>
   /** The plans as they stand on the shelf, as far as this tab knows. */
   standing: Map<string, Plan>
 }
 
-export type Kept = { state: "saved" } | { state: "not-saved"; why: string }
+export type Kept = { state: "saved" } | { state: "not-saved"; why: NotKept }
 
 export const openShelf = (databaseName = "partline"): Shelf => ({
   connection: connect(databaseName),
@@ -44,14 +49,15 @@ export async function openKept(shelf: Shelf, id: string): Promise<Opened> {
   const { connection, knownRevs, standing } = shelf
   const record = await connection.run((database) => database.get("plans", id))
   if (!record) return notThere
-  // What was drawn here was inside the hairline then: no later model of it locks a plan away.
-  const opened = openPlan(isRecord(record) ? record.text : "", () => [])
+  // What was drawn here was inside the hairline then: no later model of it locks a plan away. A line must be one.
+  const opened = openPlan(isRecord(record) ? record.text : "", lineProblems)
   if (opened.ok) {
     knownRevs.add(record.rev)
     standing.set(id, opened.plan)
-    await connection.run((database) => database.put("settings", id, "lastPlan"))
-  } else if (opened.problems[0].path !== "version")
-    await connection.run((database) => setRecordAside(database, id))
+    // A full disk keeps no plan from being opened.
+    await connection.run((database) => database.put("settings", id, "lastPlan")).catch(() => {})
+  } else if (opened.problems[0].code !== "newer-version")
+    await connection.run((database) => setRecordAside(database, id)).catch(() => {})
   return opened
 }
 
@@ -71,5 +77,5 @@ export async function takeIn(shelf: Shelf, plan: Plan): Promise<{ plan: Plan; ke
 
 const notThere: Opened = {
   ok: false,
-  problems: [{ path: "file", expected: "there is no such plan on this browser's shelf" }],
+  problems: [problemAt([], { code: "not-on-shelf" })],
 }

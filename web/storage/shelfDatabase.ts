@@ -1,32 +1,15 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb"
+import { type Connection, connectTo } from "./connection"
+import { entryOf, isRecord } from "./planRecord"
+import type { BinEntry, BinRecord, KeptService, PlanRecord, ShelfEntry, TechniqueRecord } from "./records"
 
-/** One plan as the browser keeps it: the text of its file, and what a list of plans shows. */
-export type PlanRecord = {
-  id: string
-  /** Different at each writing, by whichever tab. */
-  rev: string
-  /** When it was written, ISO 8601. */
-  savedAt: string
-  name: string
-  initials: string
-  text: string
-}
-
-/** A technique of the salon's own as the browser keeps it: the text of its file. */
-export type TechniqueRecord = { id: string; text: string }
-
-/** A service at the chair as the browser keeps it beside its plan. What is in it is the clock's business. */
-export type KeptService = {
-  planId: string
-  /** Different at each writing, by whichever window. */
-  rev: string
-  /** Begun and not ended. */
-  running: boolean
-  value: unknown
-}
-
-interface ShelfSchema extends DBSchema {
+export interface ShelfSchema extends DBSchema {
   plans: { key: string; value: PlanRecord }
+  /** What a list of plans shows of each, so that no list reads the plans themselves. */
+  entries: { key: string; value: ShelfEntry }
+  /** Plans that were deleted, with the service at their chair, for as long as they can be put back. */
+  bin: { key: string; value: BinRecord }
+  binEntries: { key: string; value: BinEntry }
   /** Plans that could not be read, kept as they were. */
   aside: { key: string; value: unknown }
   settings: { key: string; value: unknown }
@@ -37,64 +20,45 @@ interface ShelfSchema extends DBSchema {
 
 export type Database = IDBPDatabase<ShelfSchema>
 
-/** Runs work on the open database: in the same tick once it is open, and once more when the connection was lost. */
-export type Connection = { run<T>(work: (database: Database) => Promise<T>): Promise<T>; close(): void }
+const presentVersion = 4
 
-export function connect(name: string): Connection {
-  let ready: Database | null = null
-  let opening: Promise<Database> | null = null
+export const connect = (name: string): Connection<Database> =>
+  connectTo(name, presentVersion, (hooks) =>
+    openDB<ShelfSchema>(name, presentVersion, {
+      upgrade: (database, version, _, transaction) => makeStores(database, version, transaction),
+      ...hooks,
+    }),
+  )
 
-  const forget = () => {
-    ready?.close()
-    ready = null
-    opening = null
+type Upgrade = Parameters<NonNullable<NonNullable<Parameters<typeof openDB<ShelfSchema>>[2]>["upgrade"]>>[3]
+
+/** Makes the stores, and the list of plans of a shelf from before there was one. Old records are lifted when they are read. */
+function makeStores(database: Database, version: number, transaction: Upgrade) {
+  if (version < 1) {
+    database.createObjectStore("plans", { keyPath: "id" })
+    database.createObjectStore("aside")
+    database.createObjectStore("settings")
   }
-  const open = () => {
-    opening ??= openShelfDatabase(name, forget).then(
-      (database) => {
-        ready = database
-        return database
-      },
-      (error) => {
-        forget()
-        throw error
-      },
-    )
-    return opening
-  }
-  const attempt = <T>(work: (database: Database) => Promise<T>) => (ready ? work(ready) : open().then(work))
-
-  return {
-    run: (work) =>
-      attempt(work).catch((error) => {
-        if (!isConnectionLost(error)) throw error
-        forget()
-        return attempt(work)
-      }),
-    close: forget,
+  if (version < 2) database.createObjectStore("services", { keyPath: "planId" })
+  if (version < 3) database.createObjectStore("techniques", { keyPath: "id" })
+  if (version < 4) {
+    database.createObjectStore("entries", { keyPath: "id" })
+    database.createObjectStore("bin", { keyPath: "id" })
+    database.createObjectStore("binEntries", { keyPath: "id" })
+    if (version > 0) void listPlansOnce(transaction)
   }
 }
 
-/** Only makes the stores. Old records are lifted when they are read, never here. */
-function openShelfDatabase(name: string, forget: () => void): Promise<Database> {
-  return openDB<ShelfSchema>(name, 3, {
-    upgrade(database, version) {
-      if (version < 1) {
-        database.createObjectStore("plans", { keyPath: "id" })
-        database.createObjectStore("aside")
-        database.createObjectStore("settings")
-      }
-      if (version < 2) database.createObjectStore("services", { keyPath: "planId" })
-      if (version < 3) database.createObjectStore("techniques", { keyPath: "id" })
-    },
-    // A newer Partline in another tab waits for this one to let go.
-    blocking: forget,
-    terminated: forget,
-  })
+/** A record that is none is moved aside: nothing that was kept is out of sight. */
+async function listPlansOnce(transaction: Upgrade) {
+  const [entries, aside] = [transaction.objectStore("entries"), transaction.objectStore("aside")]
+  let cursor = await transaction.objectStore("plans").openCursor()
+  while (cursor) {
+    if (isRecord(cursor.value)) void entries.put(entryOf(cursor.value))
+    else {
+      void aside.put(cursor.value, `${cursor.key} unlisted`)
+      void cursor.delete()
+    }
+    cursor = await cursor.continue()
+  }
 }
-
-/** Phones cut the connections of a page in the background; browsers word it differently. */
-const isConnectionLost = (error: unknown) =>
-  error instanceof DOMException &&
-  (error.name === "InvalidStateError" ||
-    /connection (to .*)?(is|was)? ?(closing|closed|lost)/i.test(error.message))

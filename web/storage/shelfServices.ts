@@ -1,9 +1,11 @@
 import type { Plan } from "../core/document/schema"
 import { openPlan } from "../core/file/planFile"
+import { allAtOnce, allOrNothing } from "./allOrNothing"
+import { NotKeptError, whyNotKept } from "./notKept"
+import { isRecord } from "./planRecord"
+import type { KeptService } from "./records"
 import type { Kept, Shelf } from "./shelf"
-import type { Database, KeptService } from "./shelfDatabase"
-import { isRecord } from "./shelfRecords"
-import { changedElsewhere, ElsewhereError, whyNotKept } from "./shelfWords"
+import type { Database } from "./shelfDatabase"
 
 const writing = { durability: "strict" } as const
 
@@ -17,7 +19,7 @@ export async function keepService(
     await connection.run((database) => putService(database, service, known))
     return { state: "saved" }
   } catch (error) {
-    return { state: "not-saved", why: whyNotKept(error) }
+    return { state: "not-saved", why: whyNotKept(error, "service") }
   }
 }
 
@@ -32,24 +34,22 @@ export async function listRunning({ connection }: Shelf): Promise<KeptService[]>
 
 /** The plans of the shelf at whose chair a service has been recorded; one that cannot be read teaches nothing. */
 export async function listServed({ connection }: Shelf): Promise<Plan[]> {
-  const records = await connection.run((database) => database.getAll("plans"))
+  const entries = await connection.run((database) => database.getAll("entries"))
+  const ids = entries.filter(({ served }) => served).map(({ id }) => id)
+  const records = await connection.run((database) => Promise.all(ids.map((id) => database.get("plans", id))))
   return records.flatMap((record) => {
-    if (!isRecord(record) || !record.text.includes('"service"')) return []
-    const opened = openPlan(record.text, () => [])
-    return opened.ok && opened.plan.service ? [opened.plan] : []
+    const opened = isRecord(record) ? openPlan(record.text, () => []) : null
+    return opened?.ok && opened.plan.service ? [opened.plan] : []
   })
 }
 
 async function putService(database: Database, service: KeptService, known: ReadonlySet<string>) {
   const transaction = database.transaction("services", "readwrite", writing)
-  const before = transaction.store.get(service.planId)
-  const write = transaction.store.put(service)
-  const clash = before.then((stored) => {
-    if (!stored || known.has(stored.rev)) return null
-    transaction.abort()
-    return new ElsewhereError(changedElsewhere)
+  await allOrNothing(transaction, async () => {
+    const [stored] = await allAtOnce(
+      () => transaction.store.get(service.planId),
+      () => transaction.store.put(service),
+    )
+    if (stored && !known.has(stored.rev)) throw new NotKeptError({ code: "changed-elsewhere" })
   })
-  const [outcome, elsewhere] = await Promise.allSettled([transaction.done, clash, write])
-  if (elsewhere.status === "fulfilled" && elsewhere.value) throw elsewhere.value
-  if (outcome.status === "rejected") throw outcome.reason
 }

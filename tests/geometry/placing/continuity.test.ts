@@ -5,13 +5,15 @@ import type { Head } from "../../../geometry/scalp/head"
 import { isOnMidline, noMoves } from "../../../geometry/scalp/landmarkMoves"
 import { nearestOnPath } from "../../../geometry/surface/nearestOnPath"
 import { measurePath, type SurfacePath } from "../../../geometry/surface/surfacePath"
-import { techniqueOf } from "../../../presets/techniques/technique"
+import { usualValues } from "../../../presets/techniques/technique"
 import { techniques } from "../../../presets/techniques/techniques"
 import { movedOn, randomMoves, withMoves } from "../../support/movedHeads"
 import { randomHeads } from "../../support/randomHeads"
 
-const partings = techniques.flatMap((preset) =>
-  techniqueOf(preset).sections.map(({ parting }, i) => ({ name: `${preset.name}, ${i + 1}`, parting })),
+const partings = techniques.flatMap((house) =>
+  house
+    .shape(usualValues(house))
+    .sections.map(({ parting }, i) => ({ name: `${house.id}, ${i + 1}`, parting })),
 )
 const steps = [
   { towardNapeMm: 1, behindMm: 0 },

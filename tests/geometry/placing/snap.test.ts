@@ -90,7 +90,7 @@ describe("a stroke beside the last parting", () => {
     const guides = snapGuides(head, { ...bandOf(made.parting, 3), taken: "front" }, next)
     // Its own depth of 4 and a gap of 3 behind a parting 6 behind the hairline: 13.
     const snapped = snapStroke([at(30, 12), at(70, 15)], { ...alone, guides })
-    expect(snapped?.to).toBe("parallel to the last parting")
+    expect(snapped?.to).toBe("last parting")
     expect(snapped?.guide).toBe(made.parting)
     for (const place of snapped?.parting ?? [])
       expect(Math.abs(hairline.coordinates(place).behindMm - 13)).toBeLessThan(0.3)

@@ -9,13 +9,12 @@ import { headFigures, triedHeads } from "../../../presets/client/headSizes"
 import {
   type MeasureName,
   type Technique,
-  type TechniquePreset,
+  type TechniqueParameters,
   type TechniqueSection,
   type TechniqueValues,
-  techniqueOf,
   usualValues,
 } from "../../../presets/techniques/technique"
-import { techniques } from "../../../presets/techniques/techniques"
+import { type HouseTechnique, techniques } from "../../../presets/techniques/techniques"
 import type { Plan } from "../../../web/core/document/schema"
 import { layTechnique, techniqueSections } from "../../../web/core/edits/lay/layTechnique"
 import { headOf } from "../../../web/core/figures/measured"
@@ -23,18 +22,22 @@ import { leastOverlapCm2 } from "../../../web/core/figures/overlaps"
 import { randomMoves, withMoves } from "../../support/movedHeads"
 import { randomHeads } from "../../support/randomHeads"
 import { done, emptyPlan } from "../../support/samples"
+import { usualTechnique, usualTechniques } from "../../support/techniques"
 
 const head = makeHeadFromAxes([1, 1, 1], "round")
-const usual = techniques.map((preset) => techniqueOf(preset))
+const usual = usualTechniques
 
-/** Every way to put each measure of a preset at one end of its span. */
-const endsOf = (preset: TechniquePreset): TechniqueValues[] =>
+/** Every way of a technique of the house, with each of its measures at one end of its span. */
+const endsOf = (preset: HouseTechnique): TechniqueValues[] =>
   (["depthMm", "gapMm", "count"] satisfies MeasureName[]).reduce<TechniqueValues[]>(
     (all, name) =>
       all.flatMap((values) => endsOfOne(preset, name).map((end) => ({ ...values, [name]: end }))),
-    [usualValues(preset)],
+    waysOf(preset).map((way) => ({ ...usualValues(preset), way })),
   )
-const endsOfOne = ({ parameters }: TechniquePreset, name: MeasureName) => parameters[name]?.range ?? [0]
+const waysOf = ({ parameters }: HouseTechnique) =>
+  "ways" in parameters ? parameters.ways : (["only"] as const)
+const endsOfOne = ({ parameters }: { parameters: TechniqueParameters }, name: MeasureName) =>
+  parameters[name]?.range ?? [0]
 
 describe("a spot told by landmarks", () => {
   it("lies on the landmark it counts, on the side of its sign", () => {
@@ -75,13 +78,15 @@ function expectFitted(head: Head, sections: readonly TechniqueSection[]) {
     const { behindMm } = parting.from
     const strayMm = made.parting.map((at) => Math.abs(head.hairline.coordinates(at).behindMm - behindMm))
     expect(median(strayMm)).toBeLessThan(Math.max(0.5, 0.03 * behindMm))
-    // Behind a widow’s peak or a bay no line is equally far from both its sides: it is bridged there.
-    if (behindMm <= 25) expect(Math.max(...strayMm)).toBeLessThan(1.2 + 0.12 * behindMm)
+    // Behind a widow’s peak or a bay no line is equally far from both its sides: it is bridged there. A corner of up to
+    // a right angle, rounded at the least bend of 4 mm, leaves its tip by 4 x (the root of 2, less 1) = 1.66 mm; an
+    // offset may be 0.2 mm off besides.
+    if (behindMm <= 25) expect(Math.max(...strayMm)).toBeLessThan(Math.max(1.86, 1.2 + 0.12 * behindMm))
   }
 }
 
 /** No two bands of a technique, on either side, take the same hair. */
-function expectApart(head: Head, { name, sections }: Technique, mostCm2 = 0.05) {
+function expectApart(head: Head, { name, sections }: Pick<Technique, "name" | "sections">, mostCm2 = 0.05) {
   const bands = sections.flatMap(({ parting, depthMm, taken, single }) => {
     const sides = single ? [parting] : [parting, otherSide(parting)]
     return sides.flatMap((side) => {
@@ -121,10 +126,10 @@ describe("techniques on 500 heads", { timeout: 60_000 }, () => {
     })
   })
 
-  it.each(techniques)("$name: so too at the ends of what may be varied", (preset) => {
+  it.each(techniques)("$id: so too at the ends of what may be varied", (preset) => {
     for (const values of endsOf(preset))
       for (const each of [...heads.slice(0, 4), ...extremes]) {
-        const technique = techniqueOf(preset, values)
+        const technique = { name: `${preset.id}, ${values.way}`, ...preset.shape(values) }
         expectFitted(each, technique.sections)
         expectApart(each, technique)
       }
@@ -141,7 +146,7 @@ describe("techniques on 500 heads", { timeout: 60_000 }, () => {
 
 describe("laying a technique", () => {
   it("puts the right side first, then its mirror, numbered on; what crosses the middle once", () => {
-    const plan = done(layTechnique(usual[0]), emptyPlan)
+    const plan = done(layTechnique(usualTechnique("temple-to-temple")), emptyPlan)
     expect(plan.sections.map((section) => ("mapNumber" in section ? section.mapNumber : 0))).toEqual([
       1, 2, 3, 4, 5, 6,
     ])

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest"
 import { hairlineParting, straightParting } from "../../../geometry/parting/parting"
 import { makeHeadFromAxes } from "../../../geometry/scalp/head"
 import { bandShape, type Grain, layOutBand, usualGrain } from "../../../geometry/section/bandShape"
-import { bandAreaCm2, cellAreasCm2, cellMiddle } from "../../../geometry/section/cellAreas"
+import { bandAreaCm2, cellMiddle } from "../../../geometry/section/cellAreas"
 import type { Band } from "../../../geometry/section/section"
 import { surfacePoint } from "../../../geometry/surface/frames"
 import { mirror } from "../../../geometry/surface/surfacePath"
@@ -104,7 +104,7 @@ describe("the grid of a band", () => {
   })
 
   it("has cells that make up its area, each with its middle on the scalp", () => {
-    const areas = cellAreasCm2(shape)
+    const areas = shape.areasCm2
     expect(areas).toHaveLength((stations - 1) * (layers - 1))
     expect(Math.min(...areas)).toBeGreaterThan(0)
     const middle = cellMiddle(shape, 0)

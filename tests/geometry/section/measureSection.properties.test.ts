@@ -4,6 +4,7 @@ import type { Hair } from "../../../geometry/hair/hair"
 import { hairlineParting, straightParting } from "../../../geometry/parting/parting"
 import { makeHeadFromAxes } from "../../../geometry/scalp/head"
 import { measureSection, type SectionFigures } from "../../../geometry/section/measureSection"
+import { stitchedShare } from "../../../geometry/section/pickedUp"
 import type { Section } from "../../../geometry/section/section"
 import { cutParting } from "../../../geometry/surface/cutParting"
 import { surfacePoint } from "../../../geometry/surface/frames"
@@ -101,18 +102,35 @@ describe("figures grow", () => {
     )
   })
 
-  it("with the stitch, the dip up to the depth, and a smaller gap", () => {
+  it("with the dip up to the depth, and in step with the stitches that are drawn", () => {
     fc.assert(
       fc.property(bands, hairs, between(0.5, 8), between(0.5, 8), (band, hair, stitchMm, gapMm) => {
         const deep = { ...band, depthMm: { start: 12, end: 12 } }
-        const weave = (changes: object) =>
-          measure(weaveOf(deep, { stitchMm, gapMm, dipMm: 1, ...changes }), hair)
-        const once = weave({})
-        for (const more of [{ stitchMm: stitchMm + 0.5 }, { gapMm: gapMm * 0.9 }])
-          grew(once, weave(more), ["hairs", "hairG", "strandAreaCm2"])
-        expect(weave({ dipMm: 1.2 }).hairs).toBeGreaterThanOrEqual(once.hairs)
+        const weave = weaveOf(deep, { stitchMm, gapMm, dipMm: 1 })
+        const once = measure(weave, hair)
+        expect(measure({ ...weave, dipMm: 1.2 }, hair).hairs).toBeGreaterThanOrEqual(once.hairs)
+        const other = { ...weave, gapMm: gapMm * 0.7 }
+        const drawn = (section: Section) => stitchedShare(section, once.partingMm)
+        const grown = measure(other, hair).strandAreaCm2 / once.strandAreaCm2
+        expect(Math.abs(grown / (drawn(other) / drawn(weave)) - 1)).toBeLessThan(0.03)
       }),
       runs,
+    )
+  })
+
+  it("never less with the depth of a weave: no gram is lost where the band goes past the dip", () => {
+    fc.assert(
+      fc.property(bands, hairs, between(1, 8), between(0.1, 6), (band, hair, dipMm, deeperMm) => {
+        const { start, end } = band.depthMm
+        const deeper = { start: start + deeperMm, end: end + deeperMm }
+        const [once, then] = [band.depthMm, deeper].map((depthMm) =>
+          measure(weaveOf({ ...band, depthMm }, { dipMm }), hair),
+        )
+        for (const amount of ["hairs", "hairG"] as const)
+          expect(then[amount]).toBeGreaterThanOrEqual(once[amount] * (1 - 1e-9))
+        expect(then.productG.mid).toBeGreaterThanOrEqual(once.productG.mid * (1 - 1e-9))
+      }),
+      { numRuns: 200 },
     )
   })
 

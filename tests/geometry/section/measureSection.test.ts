@@ -54,14 +54,20 @@ describe("the figures of a slice", () => {
 })
 
 describe("the figures of a weave", () => {
-  it("are the slice's times stitch over pitch times dip over depth", () => {
-    const [slice, weave] = [measure(sliceOf(band)), measure(weaveOf(band))]
-    const share = (3 / 8) * (4 / 9)
+  const [slice, weave] = [measure(sliceOf(band)), measure(weaveOf(band))]
+  // Ten stitches of 3 mm and nine gaps of 5 fit the parting of 75.5 mm; of the strip they reach the first 4 mm.
+  const stitched = 30 / partingMm
+  const dipped = (Math.cos(1.2 - 4 / ballRadiusMm) - Math.cos(1.2)) / (Math.cos(1.1) - Math.cos(1.2))
+
+  it("count the hair within its stitches, as deep as the tail dips", () => {
     expect(weave.areaCm2).toBe(slice.areaCm2)
-    expect(weave.shareTaken).toBeCloseTo(share, 9)
-    expect(weave.hairs).toBeCloseTo(slice.hairs * share, 9)
-    expect(weave.hairG).toBeCloseTo(slice.hairG * share, 9)
-    expect(weave.strandAreaCm2).toBeCloseTo(slice.strandAreaCm2 * share, 9)
+    expect(weave.shareTaken / (stitched * dipped)).toBeCloseTo(1, 3)
+    expect(weave.hairs / (slice.hairs * stitched * dipped)).toBeCloseTo(1, 3)
+    expect(weave.hairG / (slice.hairG * stitched * dipped)).toBeCloseTo(1, 3)
+  })
+
+  it("coat a ribbon as wide as its stitches, however thin", () => {
+    expect(weave.strandAreaCm2 / (slice.strandAreaCm2 * stitched)).toBeCloseTo(1, 3)
   })
 })
 

@@ -1,27 +1,35 @@
 import { describe, expect, it } from "vitest"
-import { kindOf, stitches, takenShare } from "../../../geometry/section/sectionKinds"
+import { dipMm, heldShare, kindOf, stitches, takenShare } from "../../../geometry/section/sectionKinds"
 import { surfacePoint } from "../../../geometry/surface/frames"
 import { backcombOf, bandOf, leftOutOf, sliceOf, weaveOf } from "../../support/sections"
 
 const band = bandOf([surfacePoint(-0.3, 0.5), surfacePoint(0.3, 0.5)], 10)
 
-describe("what each kind of section takes", () => {
-  it("is all of a slice", () => {
+describe("what each kind of section takes of the hair within its pick-ups", () => {
+  it("is all of a slice and of a weave", () => {
     expect(takenShare(sliceOf(band))).toBe(1)
+    expect(takenShare(weaveOf(band))).toBe(1)
   })
 
-  it("is the stitched share of a weave", () => {
-    expect(takenShare(weaveOf(band))).toBeCloseTo(0.375 * 0.4, 12)
-  })
-
-  it("is what is not pushed to the root of a backcombed slice or weave", () => {
+  it("is what is not pushed to the root of a backcombed slice or weave; no one else has the rest", () => {
     expect(takenShare(backcombOf(band))).toBeCloseTo(0.6, 12)
-    expect(takenShare(backcombOf(band, { base: "weave" }))).toBeCloseTo(0.375 * 0.4 * 0.6, 12)
+    expect(takenShare(backcombOf(band, { base: "weave" }))).toBeCloseTo(0.6, 12)
+    expect(heldShare(backcombOf(band))).toBe(1)
   })
 
-  it("is nothing of hair left out", () => {
+  it("is nothing of hair left out, which is held", () => {
     expect(takenShare(leftOutOf(band))).toBe(0)
+    expect(heldShare(leftOutOf(band))).toBe(1)
     expect(stitches(leftOutOf(band), 60)).toEqual([])
+  })
+})
+
+describe("how deep each kind picks up", () => {
+  it("is the dip of a weave, combed or backcombed, and the whole band otherwise", () => {
+    expect(dipMm(weaveOf(band))).toBe(4)
+    expect(dipMm(backcombOf(band, { base: "weave" }))).toBe(4)
+    for (const whole of [sliceOf(band), backcombOf(band), leftOutOf(band)])
+      expect(dipMm(whole)).toBe(Number.POSITIVE_INFINITY)
   })
 })
 

@@ -1,28 +1,7 @@
 import { describe, expect, it } from "vitest"
-import { layStitches, stitchedShare } from "../../../geometry/section/weave"
+import { layStitches } from "../../../geometry/section/weave"
 
 const stitching = { stitchMm: 3, gapMm: 5, dipMm: 4, depthMm: { start: 10, end: 10 } }
-
-describe("the share a weave takes", () => {
-  it("is stitch over pitch times dip over depth", () => {
-    expect(stitchedShare(stitching)).toBeCloseTo((3 / 8) * (4 / 10), 12)
-  })
-
-  it("is no more than stitch over pitch when the tail dips past the band", () => {
-    expect(stitchedShare({ ...stitching, dipMm: 14 })).toBeCloseTo(3 / 8, 12)
-  })
-
-  it("counts what lies within the dip of a wedge", () => {
-    // A triangle 0 to 10 mm deep has an area of 5 a mm; within 4 mm of the parting: 4 - 4 x 4 / (2 x 10) = 3.2.
-    const wedge = { ...stitching, depthMm: { start: 0, end: 10 } }
-    expect(stitchedShare(wedge)).toBeCloseTo((3 / 8) * (3.2 / 5), 12)
-  })
-
-  it("follows the ribs' true depths where they are known", () => {
-    // Two steps of 2 mm and one from 2 to 8: 2 + 2 + (2..4: mean 3 over a third, 4 over two thirds) = 7.667 of 2 + 2 + 5 = 9.
-    expect(stitchedShare(stitching, [2, 2, 2, 8])).toBeCloseTo((3 / 8) * ((4 + 11 / 3) / 9), 12)
-  })
-})
 
 describe("stitches along a parting", () => {
   it("stand at their true pitch, centred", () => {

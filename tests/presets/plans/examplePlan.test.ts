@@ -5,9 +5,10 @@ import { mirrored } from "../../../geometry/surface/frames"
 import { examplePlanText } from "../../../presets/plans/examplePlan"
 import { measured } from "../../../web/core/figures/measured"
 import { openPlan, savePlan } from "../../../web/core/file/planFile"
+import { en } from "../../support/words"
 
 const opened = openPlan(examplePlanText)
-if (!opened.ok) throw new Error(opened.problems[0].expected)
+if (!opened.ok) throw new Error(en.problems.sentence(opened.problems[0]))
 const { plan } = opened
 
 describe("the example", () => {

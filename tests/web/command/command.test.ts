@@ -4,12 +4,13 @@ import { runCommand } from "../../../web/command/command"
 import type { Desk } from "../../../web/command/input/verb"
 import { figuresOf } from "../../../web/core/figures/measured"
 import { savePlan } from "../../../web/core/file/planFile"
+import { languageNames } from "../../../web/words/every/languages"
 import { framePlan } from "../../support/framePlan"
 
 const files: Record<string, string> = {
   "plan.json": savePlan(framePlan),
   "broken.json": savePlan(framePlan).replace(`"developerVolume": 20`, `"developerVolume": "strong"`),
-  "old.json": savePlan(framePlan).replace(`"version": 1`, `"version": 99`),
+  "old.json": savePlan(framePlan).replace(`"version": 2`, `"version": 99`),
 }
 function deskWith(written: Map<string, Uint8Array> = new Map()): Desk {
   return {
@@ -90,7 +91,7 @@ describe("the command", () => {
   })
 
   it("tells a good plan from a bad one, naming the field", async () => {
-    expect(JSON.parse((await run("validate plan.json")).out)).toEqual({ ok: true, version: 1, problems: [] })
+    expect(JSON.parse((await run("validate plan.json")).out)).toEqual({ ok: true, version: 2, problems: [] })
     const broken = await run("validate broken.json")
     expect(broken.exit).toBe(2)
     expect(JSON.parse(broken.out).problems[0].path).toBe("mixes[0].developerVolume")
@@ -121,12 +122,34 @@ describe("the command", () => {
     expect([exit, JSON.parse(out).n]).toEqual([0, 3])
   })
 
+  it("says its sentences in a language, and refuses one that it does not have in one sentence", async () => {
+    expect((await run("measure lost.json --language en-us")).err).toContain("cannot be read")
+    for (const line of ["measure plan.json", "check plan.json", "sheet plan.json --kind record --out a.pdf"])
+      expect(await run(`${line} --language tlh`)).toEqual({
+        exit: 2,
+        out: "",
+        err: `--language: expected ${languageNames.join(", ").replace(/, ([^,]+)$/, " or $1")}, found "tlh".\n`,
+      })
+    expect((await run("measure plan.json --language")).err).toBe("--language: expected a value after it.\n")
+  })
+
+  it("prints a sheet in a language of its own, on the paper of its region", async () => {
+    const written = new Map<string, Uint8Array>()
+    await run("sheet plan.json --kind record --out us.pdf --language en-US", written)
+    await run("sheet plan.json --kind record --out gb.pdf", written)
+    // ISO 216: A4 is 210 by 297 mm; ANSI Y14.1: Letter is 8.5 by 11 inches; in points of 1/72 inch.
+    const boxOf = (name: string) =>
+      /MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/.exec(new TextDecoder("latin1").decode(written.get(name)))
+    expect(boxOf("us.pdf")?.slice(1).map(Number).map(Math.round)).toEqual([612, 792])
+    expect(boxOf("gb.pdf")?.slice(1).map(Number).map(Math.round)).toEqual([595, 842])
+  })
+
   it("refuses what it does not know and explains itself", async () => {
     expect((await run("bake plan.json")).exit).toBe(2)
     expect((await run("toString")).exit).toBe(2)
     expect((await run("")).exit).toBe(2)
     expect((await run("measure plan.json --paper a4")).err).toBe(
-      "--paper is not an option of this verb: expected no option.\n",
+      "--paper is not an option of this verb: expected --language.\n",
     )
     for (const verb of ["head", "measure", "sheet", "validate", "blend", "calibrate"]) {
       const { exit, out, err } = await run(`${verb} --help`)

@@ -3,8 +3,9 @@ import { beforeEach, describe, expect, it } from "vitest"
 import { createStore } from "zustand/vanilla"
 import { newId } from "../../../web/core/document/newId"
 import { setPlanDetails } from "../../../web/core/edits/plan/setPlanDetails"
-import { type SaveStatus, startAutosave } from "../../../web/session/autosave"
+import { startAutosave } from "../../../web/session/autosave"
 import { createPlanStore, edit, openInto, type PlanStore, undo } from "../../../web/session/planStore"
+import type { SaveStatus } from "../../../web/session/saveStatus"
 import { keepPlan, openKept, openShelf, type Shelf } from "../../../web/storage/shelf"
 import { listPlans } from "../../../web/storage/shelfList"
 import { emptyPlan } from "../../support/samples"
@@ -18,7 +19,8 @@ const settled = () =>
     const look = () => (status.getState().state === "saving" ? setTimeout(look, 1) : done(status.getState()))
     look()
   })
-const rename = (to: string) => edit("Rename", setPlanDetails({ name: to }), null, store)
+const rename = (to: string) =>
+  edit({ chapter: "plans", code: "rename" }, setPlanDetails({ name: to }), null, store)
 const keptName = async () => (await listPlans(shelf))[0]?.name
 
 beforeEach(() => {
@@ -58,7 +60,7 @@ describe("autosave", () => {
     await keepPlan(other, { ...emptyPlan, name: "Theirs" })
     rename("Mine")
     const said = await settled()
-    expect(said.state === "not-saved" && said.why).toMatch(/another tab/)
+    expect(said.state === "not-saved" && said.why).toEqual({ code: "changed-elsewhere" })
     expect(await keptName()).toBe("Theirs")
   })
 })

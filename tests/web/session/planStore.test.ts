@@ -6,11 +6,14 @@ import { removeSections } from "../../../web/core/edits/sections/removeSections"
 import { createPlanStore, edit, openInto, redo, undo } from "../../../web/session/planStore"
 import { emptyPlan, samplePlan } from "../../support/samples"
 
+const deleted = { chapter: "placement", code: "delete", count: 1 } as const
+const renamed = { chapter: "plans", code: "rename" } as const
+
 describe("the open plan", () => {
   it("changes by edits under the words of the menu, back and forth", () => {
     const store = createPlanStore(samplePlan)
-    expect(edit("Delete foil 2", removeSections("s2"), null, store)).toBeNull()
-    expect(undoLabel(store.getState())).toBe("Delete foil 2")
+    expect(edit(deleted, removeSections("s2"), null, store)).toBeNull()
+    expect(undoLabel(store.getState())).toBe(deleted)
     expect(store.getState().present.sections.length).toBe(3)
     undo(store)
     expect(store.getState().present).toBe(samplePlan)
@@ -19,14 +22,17 @@ describe("the open plan", () => {
   })
   it("stays as it is when an edit is refused, and the reason is given", () => {
     const store = createPlanStore(samplePlan)
-    const refused = edit("Move", moveSections(["s1"], { alongMm: 0, behindMm: -90 }), null, store)
-    expect(refused?.refused).toMatch(/^Foil 1: /)
+    const refused = edit(renamed, moveSections(["s1"], { alongMm: 0, behindMm: -90 }), null, store)
+    expect(refused?.refused).toMatchObject({
+      code: "section-problem",
+      section: { code: "foil", number: 1 },
+    })
     expect(store.getState().present).toBe(samplePlan)
     expect(undoLabel(store.getState())).toBeNull()
   })
   it("takes nudges of one foil back together", () => {
     const store = createPlanStore(samplePlan)
-    const nudge = () => edit("Move", moveSections(["s1"], { alongMm: 1, behindMm: 0 }), "move s1", store)
+    const nudge = () => edit(renamed, moveSections(["s1"], { alongMm: 1, behindMm: 0 }), "move s1", store)
     nudge()
     nudge()
     nudge()
@@ -35,7 +41,7 @@ describe("the open plan", () => {
   })
   it("has a history of its own when another is opened", () => {
     const store = createPlanStore(samplePlan)
-    edit("Rename", setPlanDetails({ name: "Halo" }), null, store)
+    edit(renamed, setPlanDetails({ name: "Halo" }), null, store)
     openInto(emptyPlan, store)
     undo(store)
     expect(store.getState().present).toBe(emptyPlan)

@@ -1,7 +1,5 @@
 import "fake-indexeddb/auto"
 import { beforeEach, describe, expect, it } from "vitest"
-import { techniqueOf } from "../../../presets/techniques/technique"
-import { techniques } from "../../../presets/techniques/techniques"
 import { newId } from "../../../web/core/document/newId"
 import {
   keepTechnique,
@@ -10,6 +8,7 @@ import {
   techniqueStore,
 } from "../../../web/session/techniqueShelf"
 import { openShelf, type Shelf } from "../../../web/storage/shelf"
+import { usualTechnique } from "../../support/techniques"
 
 let name: string
 let shelf: Shelf
@@ -18,7 +17,7 @@ beforeEach(() => {
   shelf = openShelf(name)
 })
 
-const own = { ...techniqueOf(techniques[0]), id: "own-1", name: "Soft corner" }
+const own = { ...usualTechnique("bright-frame"), id: "own-1", name: "Soft corner" }
 const names = () => techniqueStore.getState().own.map((each) => each.name)
 
 describe("techniques of one's own", () => {
@@ -45,7 +44,7 @@ describe("techniques of one's own", () => {
       database.put("techniques", { id: "odd", text: '{"kind":"partline-technique","version":4}' }),
     )
     await keepTechnique(own, shelf)
-    expect(techniqueStore.getState()).toMatchObject({ own: [own], unreadable: 1, fault: "" })
+    expect(techniqueStore.getState()).toMatchObject({ own: [own], unreadable: 1, fault: null })
     const kept = await shelf.connection.run((database) => database.getAll("techniques"))
     expect(kept.map(({ id }) => id)).toEqual(["odd", "own-1"])
   })
@@ -53,9 +52,13 @@ describe("techniques of one's own", () => {
   it("say so when the browser cannot keep them", async () => {
     const broken: Shelf = {
       ...shelf,
-      connection: { run: () => Promise.reject(new DOMException("", "QuotaExceededError")), close() {} },
+      connection: {
+        run: () => Promise.reject(new DOMException("", "QuotaExceededError")),
+        look: async () => [],
+        close() {},
+      },
     }
     expect(await keepTechnique(own, broken)).toBe(false)
-    expect(techniqueStore.getState().fault).toMatch(/no room left\. Save the technique to a file/)
+    expect(techniqueStore.getState().fault).toEqual({ code: "full", what: "technique" })
   })
 })

@@ -8,13 +8,13 @@ import { done } from "../../support/samples"
 import { readFont } from "../../support/sheetFonts"
 
 const print = (plan: typeof framePlan) =>
-  printPlan(plan, { sheet: "placement", paper: "a4", mirror: false }, readFont)
+  printPlan(plan, { sheet: "placement", paper: "a4", mirror: false, language: "en-GB" }, readFont)
 
 describe("the printed map of a divided head", () => {
   let text = ""
   beforeAll(async () => {
     text = await readPdfText(await print(done(startWorkingSections(workingStarts[0]), framePlan)))
-  })
+  }, 60_000)
   it("lists the working sections in order, with their foils, grams and minutes", () => {
     expect(text).toContain("Working sections, in order")
     expect(text).toMatch(/I\s+Front right: foils [\d, ]+; [\d.]+–[\d.]+ g, \d+–\d+ min/)

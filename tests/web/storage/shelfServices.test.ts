@@ -2,8 +2,8 @@ import "fake-indexeddb/auto"
 import { openDB } from "idb"
 import { beforeEach, describe, expect, it } from "vitest"
 import { newId } from "../../../web/core/document/newId"
+import { removePlan } from "../../../web/storage/bin"
 import { keepPlan, openKept, openShelf, type Shelf } from "../../../web/storage/shelf"
-import { removePlan } from "../../../web/storage/shelfList"
 import { keepService, readService } from "../../../web/storage/shelfServices"
 import { samplePlan } from "../../support/samples"
 
@@ -35,11 +35,12 @@ describe("a service at the chair", () => {
   })
   it("goes when its plan goes, and comes back with it", async () => {
     await keepPlan(shelf, samplePlan)
-    await keepService(shelf, service("a", 1), new Set(["a"]))
+    const ended = { ...service("a", 1), running: false }
+    await keepService(shelf, ended, new Set(["a"]))
     const putBack = await removePlan(shelf, samplePlan.id)
     expect(await readService(shelf, samplePlan.id)).toBeUndefined()
     await putBack()
-    expect(await readService(shelf, samplePlan.id)).toEqual(service("a", 1))
+    expect(await readService(shelf, samplePlan.id)).toEqual(ended)
   })
   it("finds room on a shelf that was made before there were any", async () => {
     const old = await openDB(name, 1, {

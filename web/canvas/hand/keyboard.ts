@@ -1,9 +1,11 @@
 import { moveSections } from "../../core/edits/parting/moveSections"
+import type { NudgeWay, ToolName } from "../../core/placement/tools"
 import { announce } from "../../session/announcements"
 import { commit } from "../../session/commit"
 import { isTyping } from "../../session/isTyping"
 import { copySelected, pasteCopied, selectAll } from "../../session/selected"
-import { sessionStore, type ToolName, takeTool } from "../../session/sessionStore"
+import { sessionStore, takeTool } from "../../session/sessionStore"
+import { words } from "../../session/words"
 import { cancelGesture } from "./toolRunner"
 
 const toolKeys: Record<string, ToolName> = {
@@ -29,7 +31,7 @@ const isReading = ({ key }: KeyboardEvent) =>
 /** Keys that work wherever the focus is, save in a field. Returns how to stop listening. */
 export function listenToKeys(target: Window): () => void {
   const onKey = (event: KeyboardEvent) => {
-    if (event.key === "Escape" && cancelGesture()) announce("Stroke called off")
+    if (event.key === "Escape" && cancelGesture()) announce(words().placement.map.strokeCancelled)
     if (isTyping(event.target)) return
     if (event.ctrlKey || event.metaKey) {
       const command = controlKeys[event.key.toLowerCase()]
@@ -46,11 +48,11 @@ export function listenToKeys(target: Window): () => void {
   return () => target.removeEventListener("keydown", onKey)
 }
 
-const nudges: Record<string, { alongMm: number; behindMm: number; words: string }> = {
-  ArrowUp: { alongMm: 0, behindMm: 1, words: "away from the hairline" },
-  ArrowDown: { alongMm: 0, behindMm: -1, words: "toward the hairline" },
-  ArrowLeft: { alongMm: 1, behindMm: 0, words: "along the hairline, to the client’s right" },
-  ArrowRight: { alongMm: -1, behindMm: 0, words: "along the hairline, to the client’s left" },
+const nudges: Record<string, { alongMm: number; behindMm: number; way: NudgeWay }> = {
+  ArrowUp: { alongMm: 0, behindMm: 1, way: "away" },
+  ArrowDown: { alongMm: 0, behindMm: -1, way: "towards" },
+  ArrowLeft: { alongMm: 1, behindMm: 0, way: "right" },
+  ArrowRight: { alongMm: -1, behindMm: 0, way: "left" },
 }
 /** How much farther a nudge goes with Shift. */
 const farther = 5
@@ -58,11 +60,15 @@ const farther = 5
 /** Moves what is selected by a millimetre, as one sees it in front of the client. True when there was something to move. */
 function nudge(event: KeyboardEvent): boolean {
   const { selectedIds } = sessionStore.getState()
-  const way = nudges[event.key]
-  if (!way || selectedIds.length === 0) return false
+  const nudged = nudges[event.key]
+  if (!nudged || selectedIds.length === 0) return false
   event.preventDefault()
   const times = event.shiftKey ? farther : 1
-  const step = { alongMm: way.alongMm * times, behindMm: way.behindMm * times }
-  commit(`Move ${times} mm ${way.words}`, moveSections(selectedIds, step), `move:${selectedIds.join(",")}`)
+  const step = { alongMm: nudged.alongMm * times, behindMm: nudged.behindMm * times }
+  commit(
+    { chapter: "placement", code: "nudge", mm: times, way: nudged.way },
+    moveSections(selectedIds, step),
+    `move:${selectedIds.join(",")}`,
+  )
   return true
 }

@@ -1,12 +1,14 @@
-import { isRefusal, type Refusal } from "../../core/document/edit"
+import { isRefusal } from "../../core/document/edit"
+import type { Refusal } from "../../core/document/refusal"
 import type { Plan } from "../../core/document/schema"
 import { headOf } from "../../core/figures/measured"
-import { directionText, hairlineWords } from "../../core/text/words"
+import { directionIn, hairlinePointOf } from "../../core/placement/places"
 import { announce, announceRefusal } from "../../session/announcements"
 import { commit } from "../../session/commit"
 import { draftStore, type Hint } from "../../session/draftStore"
 import { planStore } from "../../session/planStore"
 import { dividerInHand, sessionStore } from "../../session/sessionStore"
+import { type Done, doneWords, refusalWords, words } from "../../session/words"
 import { boxTool } from "../tools/boxTool"
 import { dividerHandleTool, dividerTool } from "../tools/dividerTool"
 import { divideTool } from "../tools/divideTool"
@@ -71,10 +73,13 @@ export function moveGesture(pointer: Pointer) {
   showDraft(gesture.finish())
 }
 
+/** What a stroke would be called that nothing comes of. */
+const notYet: Done = { chapter: "placement", code: "move" }
+
 function showDraft(finished: Finished) {
   const plan = planStore.getState().present
   const refuse = ({ refused }: Refusal) =>
-    draftStore.setState({ draft: { label: "", plan, changed: [], refused } })
+    draftStore.setState({ draft: { label: notYet, plan, changed: [], refused: refusalWords(refused) } })
   if ("refused" in finished) return refuse(finished)
   if ("box" in finished && finished.box) draftStore.setState({ box: finished.box })
   if (!("edit" in finished)) return
@@ -96,7 +101,7 @@ export function endGesture() {
   const finished = gesture.finish()
   gesture = null
   draftStore.setState({ draft: null, box: null })
-  if ("refused" in finished) announceRefusal(finished.refused)
+  if ("refused" in finished) announceRefusal(refusalWords(finished.refused))
   else {
     if ("edit" in finished && commit(finished.label, finished.edit)) announce(told(finished))
     if ("select" in finished && finished.select) sessionStore.setState({ selectedIds: finished.select })
@@ -114,11 +119,14 @@ export function cancelGesture(): boolean {
 }
 
 /** What was done, and for one section where it lies and how it runs: the words beside the hand, said once at the end. */
-function told({ label, hint, divider }: { label: string; hint?: Hint; divider?: string }): string {
+function told({ label, hint, divider }: { label: Done; hint?: Hint; divider?: string }): string {
   const { plan, head, selectedIds } = situation()
-  if (divider) return label
+  const done = doneWords(label)
+  if (divider) return done
   const [made, ...more] = plan.sections.filter(({ id }) => selectedIds.includes(id))
-  if (!made || more.length > 0) return label
-  const middle = made.parting[made.parting.length >> 1]
-  return `${label}: ${hairlineWords(middle, head)[0]}, ${hint?.words ?? directionText(made, head)}`
+  if (!made || more.length > 0) return done
+  const { common, placement } = words()
+  const where = common.hairlinePoint.behind(hairlinePointOf(made.parting[made.parting.length >> 1], head))
+  const runs = hint ? placement.map.snapped(hint) : common.direction(directionIn(made, head))
+  return placement.map.told({ done, where, runs })
 }

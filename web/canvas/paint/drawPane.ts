@@ -2,7 +2,7 @@ import { isFoil, type Section } from "../../../geometry/section/section"
 import { viewPoint } from "../../../geometry/surface/frames"
 import type { Plan } from "../../core/document/schema"
 import type { InkName } from "../../drawing/inks"
-import { labelRing } from "../../drawing/labelRings"
+import { labelRing, ringWithin } from "../../drawing/labelRings"
 import type { Mark } from "../../drawing/mark"
 import { bandRing, labelMarks, lineMarks, marksOfSection, planMarks, type Scene } from "../../drawing/marks"
 import { wornMarks } from "../../drawing/wornMarks"
@@ -40,8 +40,18 @@ const leftOutMarks = (plan: Plan, scene: Scene): Mark[] =>
     .filter((section) => !isFoil(section))
     .flatMap((section) => [...marksOfSection(section, plan, scene)])
 
-const numbers = ({ name, head, picture, camera }: PaneState, plan: Plan): Mark[] =>
-  labelMarks(plan, picture.scene, labelRing(name, head.axes), labelHeightPx / camera.pxPerMm)
+/** The numbers round the head, none of them beyond the edge of the pane while the head is where it belongs. */
+function numbers({ name, head, picture, camera }: PaneState, plan: Plan): Mark[] {
+  const heightMm = labelHeightPx / camera.pxPerMm
+  const [halfWidthMm, halfHeightMm] = [camera.width, camera.height].map((px) => px / camera.pxPerMm / 2)
+  const ring = ringWithin(
+    labelRing(name, head.axes),
+    camera.centre,
+    halfWidthMm - heightMm,
+    halfHeightMm - heightMm,
+  )
+  return labelMarks(plan, picture.scene, ring, heightMm)
+}
 
 export function drawShade(context: CanvasRenderingContext2D, { shade }: HeadPicture, camera: Camera) {
   if (shade) drawOverShade(context, shade.image, shade, camera)

@@ -2,11 +2,12 @@ import { freehandParting, type Parted } from "../../../geometry/parting/parting"
 import type { Head } from "../../../geometry/scalp/head"
 import type { SurfacePath } from "../../../geometry/surface/surfacePath"
 import { hairlineDivider, straightDivider } from "../../../geometry/working/workingSectionDraw"
+import { refuse } from "../../core/document/edit"
 import type { Plan } from "../../core/document/schema"
 import { addWorkingPartings, freeDividerId } from "../../core/edits/working/addWorkingPartings"
 import { divisionOf } from "../../core/figures/workingSections"
-import type { PartingWay } from "../../session/sessionStore"
-import { extend, refusalWords, type Stroke } from "./drawTool"
+import type { PartingWay } from "../../core/placement/tools"
+import { extend, type Stroke } from "./drawTool"
 import type { Tool } from "./tool"
 
 /** Draws a dividing parting, which takes no hair; the way says how the hand's points become the line. */
@@ -15,9 +16,9 @@ export const divideTool = (way: PartingWay): Tool<Stroke> => ({
   move: (stroke, { at }) => (at ? extend(way, stroke, at) : stroke),
   finish(stroke, { plan, head }) {
     const made = dividers[way](head, stroke, plan)
-    if ("refused" in made) return { refused: refusalWords[made.refused] }
+    if ("refused" in made) return refuse({ code: made.refused })
     return {
-      label: "Draw a dividing parting",
+      label: { chapter: "placement", code: "draw-section-line" },
       edit: addWorkingPartings(made.parting),
       divider: freeDividerId(plan),
     }

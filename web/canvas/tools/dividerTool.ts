@@ -34,8 +34,16 @@ function moving(): Omit<Tool<DividerHold>, "start"> {
     finish({ id, pointIndex, from, to, movedMm }) {
       if (movedMm < restMm) return { divider: id }
       return pointIndex === null
-        ? { label: "Move the dividing parting", edit: dragWorkingParting(id, from, to), divider: id }
-        : { label: "Bend the dividing parting", edit: bendWorkingParting(id, pointIndex, to), divider: id }
+        ? {
+            label: { chapter: "placement", code: "move-section-line" },
+            edit: dragWorkingParting(id, from, to),
+            divider: id,
+          }
+        : {
+            label: { chapter: "placement", code: "bend-section-line" },
+            edit: bendWorkingParting(id, pointIndex, to),
+            divider: id,
+          }
     },
   }
 }

@@ -9,11 +9,12 @@ import { type SnapGuide, snapGuides } from "../../../geometry/placing/snapGuides
 import type { Head } from "../../../geometry/scalp/head"
 import type { SectionKind } from "../../../geometry/section/section"
 import type { SurfacePoint } from "../../../geometry/surface/frames"
+import { refuse } from "../../core/document/edit"
 import { newSection } from "../../core/document/newSection"
 import { addSections } from "../../core/edits/sections/addSections"
-import { kindWords } from "../../core/text/words"
+import type { PartingWay } from "../../core/placement/tools"
 import type { Hint } from "../../session/draftStore"
-import type { PartingWay, Session } from "../../session/sessionStore"
+import type { Session } from "../../session/sessionStore"
 import type { Situation, Tool } from "./tool"
 
 /** The points the hand has passed on the scalp, first to last. */
@@ -38,9 +39,9 @@ export const drawTool = (kind: SectionKind, drawn: Drawn): Tool<Drawing> => ({
     const depthMm = drawn.next.depthMm[kind]
     const snapped = drawn.way === "hairline" ? null : snap(stroke, head, drawn, depthMm)
     const made = snapped ?? partings[drawn.way](head, stroke.points, depthMm)
-    if ("refused" in made) return { refused: refusalWords[made.refused] }
+    if ("refused" in made) return refuse({ code: made.refused })
     return {
-      label: `Draw a ${kindWords[kind].toLowerCase()}${kind === "left-out" ? " band" : ""}`,
+      label: { chapter: "placement", code: "draw-section", kind },
       edit: (open) => addSections(newSection(kind, made.parting, open, drawn.next))(open),
       ...(snapped && { hint: hintOf(snapped, drawn) }),
     }
@@ -77,10 +78,7 @@ function snap(
   return snapStroke(points, { head, guides, leastBehindMm: next.taken === "front" ? Math.ceil(depthMm) : 1 })
 }
 
-const hintOf = ({ to, guide }: Snapped, { gapMm }: Drawn): Hint => ({
-  words: `Snapped: ${to}${to === "parallel to the last parting" ? `, gap ${gapMm} mm` : ""}`,
-  guide,
-})
+const hintOf = ({ to, guide }: Snapped, { gapMm }: Drawn): Hint => ({ to, gapMm, guide })
 
 type Make = (head: Head, points: Stroke, depthMm: number) => Parted
 
@@ -97,9 +95,3 @@ function alongHairline(head: Head, points: Stroke, depthMm: number): Parted {
   const behindMm = Math.max(Math.round(from.behindMm), Math.ceil(depthMm))
   return hairlineParting(head, { fromAlongMm: from.alongMm, toAlongMm: to.alongMm, behindMm })
 }
-
-export const refusalWords = {
-  "too-short": "Too short to part: draw a longer line.",
-  "outside-hairline": "No hair grows there: draw inside the hairline.",
-  "crosses-itself": "A parting cannot cross itself: draw it again.",
-} as const

@@ -40,15 +40,25 @@ export const selectTool: Tool<Hold> = {
       case "section":
         return hold.movedMm < restMm
           ? { select: hold.select }
-          : { label: "Move", edit: dragSections(hold.ids, hold.from, hold.to), select: hold.ids }
+          : {
+              label: { chapter: "placement", code: "move" },
+              edit: dragSections(hold.ids, hold.from, hold.to),
+              select: hold.ids,
+            }
       case "bend":
         return hold.to
-          ? { label: "Bend", edit: bendSection(hold.id, hold.pointIndex, hold.to) }
+          ? {
+              label: { chapter: "placement", code: "bend" },
+              edit: bendSection(hold.id, hold.pointIndex, hold.to),
+            }
           : { select: [hold.id] }
       case "depth":
         return hold.byMm === 0
           ? { select: [hold.id] }
-          : { label: "Change depth", edit: thickenSections([hold.id], hold.byMm) }
+          : {
+              label: { chapter: "placement", code: "set-depth" },
+              edit: thickenSections([hold.id], hold.byMm),
+            }
     }
   },
 }

@@ -1,10 +1,12 @@
 import type { Head } from "../../../geometry/scalp/head"
 import type { SurfacePoint, ViewPoint } from "../../../geometry/surface/frames"
 import type { ViewName } from "../../../geometry/surface/views"
-import type { Edit, Refusal } from "../../core/document/edit"
+import type { Edit } from "../../core/document/edit"
+import type { Refusal } from "../../core/document/refusal"
 import type { Plan } from "../../core/document/schema"
 import type { Scene } from "../../drawing/marks"
 import type { DraftBox, Hint } from "../../session/draftStore"
+import type { Done } from "../../session/words"
 
 /** Where a hand is, understood once: the place on the scalp (null beside the head) and on the page, mm. */
 export type Pointer = {
@@ -32,7 +34,7 @@ export type Situation = {
 
 /** How a gesture ends: an edit with its label, a plain selection, or a reason why nothing came of it. */
 export type Finished =
-  | { label: string; edit: Edit; select?: readonly string[]; divider?: string; hint?: Hint }
+  | { label: Done; edit: Edit; select?: readonly string[]; divider?: string; hint?: Hint }
   | { divider: string }
   | { select: readonly string[]; box?: DraftBox }
   | Refusal

@@ -1,26 +1,22 @@
 import type { HeadSize } from "../../../geometry/scalp/headSize"
+import type { ArgumentProblem } from "../../core/command/argumentProblem"
 
 type Options = Readonly<Record<string, string>>
-type Taken = { ok: true; size: HeadSize } | { ok: false; problems: string[] }
+type Taken = { ok: true; size: HeadSize } | { ok: false; problems: ArgumentProblem[] }
 
-export const caliperOptions = {
-  length: "mm, brow to the back of the head, with a caliper",
-  breadth: "mm, at the widest, with a caliper",
-  height: "mm, ear to the top, with a caliper",
-}
-export const tapeOptions = {
-  around: "mm, around the head, with a tape",
-  over: "mm, ear to ear over the top, with a tape",
-  "front-to-nape": "mm, front hairline to nape over the top, with a tape",
-}
+export const caliperOptions = ["length", "breadth", "height"] as const
+export const tapeOptions = ["around", "over", "front-to-nape"] as const
 
 /** The size of a head from the options: three measures of a caliper or three of a tape. */
 export function headSizeOf(options: Options): Taken {
   const [caliper, tape] = [caliperOptions, tapeOptions].map((names) => measures(names, options))
   const given = [caliper, tape].filter(({ names }) => names.length > 0)
-  if (given.length !== 1) return { ok: false, problems: [choose] }
+  if (given.length !== 1) return { ok: false, problems: [{ code: "head-choose" }] }
   const [{ missing, values, problems }] = given
-  const all = [...missing.map((name) => `--${name} is missing: expected millimetres.`), ...problems]
+  const all: ArgumentProblem[] = [
+    ...missing.map((option) => ({ code: "measure-missing" as const, option })),
+    ...problems,
+  ]
   if (all.length > 0) return { ok: false, problems: all }
   const [first, second, third] = values
   return {
@@ -32,15 +28,11 @@ export function headSizeOf(options: Options): Taken {
   }
 }
 
-const choose =
-  "The size of the head: expected either --length --breadth --height or --around --over --front-to-nape."
-
-function measures(expected: Options, options: Options) {
-  const all = Object.keys(expected)
+function measures(all: readonly string[], options: Options) {
   const names = all.filter((name) => options[name] !== undefined)
   const values = names.map((name) => Number(options[name]))
   const problems = names
     .filter((_, i) => !(values[i] > 0 && Number.isFinite(values[i])))
-    .map((name) => `--${name}: expected millimetres above 0, found "${options[name]}".`)
+    .map((option) => ({ code: "measure-unusable" as const, option, found: options[option] }))
   return { names, missing: all.filter((name) => options[name] === undefined), values, problems }
 }

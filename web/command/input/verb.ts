@@ -1,14 +1,14 @@
-/** One thing the command does. A new verb is a new file and a row in `command.ts`. */
+import type { ArgumentProblem } from "../../core/command/argumentProblem"
+import type { Words } from "../../words/en/words"
+import { say } from "../../words/say"
+
+/** One thing the command does. A new verb is a new file, a row in `verbs.ts`, and its words. */
 export type Verb = {
   /** What stands after the verb, as in "FILE --out FILE.pdf". */
   usage: string
-  /** What it prints, one sentence. */
-  summary: string
-  /** What else there is to know of the object, for `--help`. */
-  details?: readonly string[]
   takesFile: boolean
-  /** Each option by its name without dashes, with the sentence `--help` shows. All take a value. */
-  options: Readonly<Record<string, string>>
+  /** Each option by its name without dashes. All take a value. */
+  options: readonly string[]
   run(request: Request): Promise<Outcome> | Outcome
 }
 
@@ -16,6 +16,8 @@ export type Request = {
   file: string
   options: Readonly<Record<string, string>>
   desk: Desk
+  /** The words that sentences are said in. */
+  words: Words
 }
 
 /** What surrounds the command: files, and nothing else. Paths are as the person typed them. */
@@ -26,7 +28,13 @@ export type Desk = {
 }
 
 /** What a verb answers: the object to print, or sentences that say why not, or both. */
-export type Outcome = { exit: 0 | 1 | 2; object?: object; problems?: readonly string[] }
+export type Outcome = { exit: 0 | 1 | 2 | 3; object?: object; problems?: readonly string[] }
 
 export const done = (object: object): Outcome => ({ exit: 0, object })
 export const refuse = (...problems: readonly string[]): Outcome => ({ exit: 2, problems })
+
+/** What was typed cannot be used: each reason in a sentence. */
+export const refuseTyped = (
+  { words }: Pick<Request, "words">,
+  problems: readonly ArgumentProblem[],
+): Outcome => refuse(...problems.map((problem) => say(words.command.problems, problem)))

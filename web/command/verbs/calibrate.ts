@@ -1,6 +1,5 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
 import { tradeFigures } from "../../../presets/formula/tradeFigures"
-import { numberText } from "../../core/text/numberText"
 import {
   learn,
   learntFigures,
@@ -9,24 +8,23 @@ import {
   usualNeedOf,
   type Weighing,
 } from "../../core/weighing/calibration"
-import { type Doubt, doubtfulWeighings } from "../../core/weighing/doubtfulWeighings"
-import { trustWords } from "../../core/weighing/trustWords"
+import { doubtfulWeighings } from "../../core/weighing/doubtfulWeighings"
+import { trustCode, weighingsAsked } from "../../core/weighing/trust"
 import { readWeighings } from "../../core/weighing/weighingCsv"
 import { weighingsNeeded } from "../../core/weighing/weighingsNeeded"
-import { done, type Request, refuse, type Verb } from "../input/verb"
+import { say } from "../../words/say"
+import { done, type Request, refuse, refuseTyped, type Verb } from "../input/verb"
 
 export const calibrate: Verb = {
   usage: "FILE.csv",
-  summary:
-    "Grams a foil, soak and coat learnt from weighed foils or bowls (columns hairG,strandAreaCm2,productG and, for bowls, foils), with 80 % ranges.",
   takesFile: true,
-  options: {},
+  options: [],
   run(request) {
+    const w = request.words.weighing
     const text = readText(request)
-    if (text === null)
-      return refuse(`"${request.file}" cannot be read: expected the path of a list of weighings, CSV.`)
+    if (text === null) return refuseTyped(request, [{ code: "cannot-read-list", file: request.file }])
     const read = readWeighings(text)
-    if (!read.ok) return refuse(...read.problems)
+    if (!read.ok) return refuse(...read.problems.map((problem) => say(w.list.problem, problem)))
     const prior = priorBelief(tradeFigures)
     const doubts = doubtfulWeighings(prior, read.rows)
     const trust = weighingsNeeded(prior, read.rows)
@@ -35,9 +33,9 @@ export const calibrate: Verb = {
       ...done({
         ...figuresOf(read.rows),
         doubtedLines: doubted.map(({ line }) => line),
-        moreNeeded: trust.more,
+        moreNeeded: weighingsAsked(trust, read.rows.length),
       }),
-      problems: [...doubted.map(doubtWords), trustWords(trust)],
+      problems: [...doubted.map(w.list.doubtful), say(w.learnt.trust, trustCode(trust, read.rows.length))],
     }
   },
 }
@@ -65,6 +63,3 @@ function figuresOf(rows: readonly Weighing[]) {
 }
 
 const meanAndRange = ({ low, mid, high }: Range) => ({ mean: mid, low, high })
-
-const doubtWords = ({ line, weighedG, expectedG }: Doubt & { line: number }) =>
-  `Line ${line} is doubtful: ${numberText(weighedG, 1)} g weighed, about ${numberText(expectedG, 1)} g expected by the others. Check it or leave it out.`

@@ -3,32 +3,36 @@ import { type HairlineForm, hairlineForms } from "../../../geometry/scalp/hairli
 import { type Head, makeHeadFromAxes } from "../../../geometry/scalp/head"
 import { headMeasures } from "../../../geometry/scalp/headMeasures"
 import type { HeadSize } from "../../../geometry/scalp/headSize"
+import { HeadSizeError } from "../../../geometry/scalp/headSize"
 import { type Landmark, landmarkOn } from "../../../geometry/scalp/landmarks"
 import { zoneAreas, zones } from "../../../geometry/scalp/zones"
 import { headFigures } from "../../../presets/client/headSizes"
+import type { Words } from "../../words/en/words"
 import { caliperOptions, headSizeOf, tapeOptions } from "../input/headSize"
-import { done, type Outcome, refuse, type Verb } from "../input/verb"
+import { done, type Outcome, refuse, refuseTyped, type Verb } from "../input/verb"
 
 export const head: Verb = {
   usage:
     "(--length MM --breadth MM --height MM | --around MM --over MM --front-to-nape MM) [--hairline FORM]",
-  summary:
-    "The measures on the skin, the area of the hair and its zones, and the landmarks of a head of this size.",
   takesFile: false,
-  options: { ...caliperOptions, ...tapeOptions, hairline: `${hairlineForms.join(", ")}; round if not given` },
-  run({ options }) {
-    const form = hairlineForms.find((each) => each === (options.hairline ?? "round"))
-    if (!form) return refuse(`--hairline: expected ${hairlineForms.join(", ")}, found "${options.hairline}".`)
-    const taken = headSizeOf(options)
-    return taken.ok ? describe(taken.size, form) : refuse(...taken.problems)
+  options: [...caliperOptions, ...tapeOptions, "hairline"],
+  run(request) {
+    const { hairline = "round" } = request.options
+    const form = hairlineForms.find((each) => each === hairline)
+    if (!form)
+      return refuseTyped(request, [
+        { code: "not-a-choice", option: "hairline", known: hairlineForms, found: hairline },
+      ])
+    const taken = headSizeOf(request.options)
+    return taken.ok ? describe(taken.size, form, request.words) : refuseTyped(request, taken.problems)
   },
 }
 
-function describe(size: HeadSize, form: HairlineForm): Outcome {
+function describe(size: HeadSize, form: HairlineForm, words: Words): Outcome {
   try {
     return done(headObject(makeHeadFromAxes(fitAxes(size, headFigures), form)))
   } catch (fault) {
-    if (fault instanceof RangeError) return refuse(fault.message)
+    if (fault instanceof HeadSizeError) return refuse(words.problems.headSize(fault.fault))
     throw fault
   }
 }

@@ -1,16 +1,14 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import { figuresOf, measured } from "../../core/figures/measured"
-import { sideOf } from "../../core/text/words"
+import { sideOf } from "../../core/placement/places"
 import { readPlan } from "../input/openFile"
 import { done, refuse, type Verb } from "../input/verb"
 
 export const measure: Verb = {
   usage: "FILE",
-  summary:
-    "The figures of every section of a plan, in the order of application, and their totals, with no hair counted twice.",
   takesFile: true,
-  options: {},
+  options: [],
   run(request) {
     const read = readPlan(request)
     return read.ok ? done(measuresOf(read.plan)) : refuse(...read.problems)

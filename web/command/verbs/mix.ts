@@ -1,36 +1,45 @@
 import { type MixInPlan, mixesOfPlan } from "../../core/bowls/mixesOfPlan"
 import { tonersOfPlan } from "../../core/bowls/toners"
-import { checkPlan } from "../../core/cautions/visitOfPlan"
+import { clearanceOf } from "../../core/cautions/clearance"
 import { newSalon } from "../../core/document/salon"
 import type { Plan } from "../../core/document/schema"
 import type { Part } from "../../core/mixing/blend"
 import { pourDeveloper } from "../../core/mixing/pourDeveloper"
 import { labelPercent } from "../../core/mixing/strength"
 import { nowHere } from "../../session/nowHere"
+import { say } from "../../words/say"
 import { readPlan } from "../input/openFile"
 import { done, refuse, type Verb } from "../input/verb"
+import { clearanceFields } from "./check"
 
 export const mix: Verb = {
   usage: "FILE",
-  summary: "What to mix for the plan: strength, grams wanted, and each bowl with its minute.",
   takesFile: true,
-  options: {},
+  options: [],
   run(request) {
     const read = readPlan(request)
     if (!read.ok) return refuse(...read.problems)
     const mixes = mixesOfPlan(read.plan)
-    const problems = mixes.flatMap((planned) => planned.problems)
+    const { cautions, formula, timing } = request.words
+    const problems = mixes.flatMap(({ problems, untimed }) => [
+      ...problems.map((problem) => say(formula.mixing.problem, problem)),
+      ...untimed.map((problem) => say(timing.problems, problem)),
+    ])
     if (problems.length > 0) return refuse(...problems)
     const { bottles } = read.plan.salon ?? newSalon()
     const costs = mixes.flatMap(({ made }) => (made ? [made.cost] : []))
-    const { stops } = checkPlan(read.plan, nowHere())
+    const told = clearanceOf(read.plan, nowHere())
     return {
       ...done({
+        ...clearanceFields(told, request.words),
         mixes: mixes.flatMap((planned) => mixOf(planned, bottles)),
         ...toners(read.plan),
         ...(costs.length > 0 && costs.every((cost) => cost !== null) ? { cost: totalOf(costs) } : {}),
       }),
-      problems: stops.map(({ why }) => `Held: ${why}`),
+      problems: [
+        cautions.clearance.sentence(told),
+        ...told.stops.map(({ why }) => cautions.held(say(cautions.why, why))),
+      ],
     }
   },
 }
@@ -67,16 +76,17 @@ function mixOf(
 
 /** What is weighed for each toner that has been chosen. */
 function toners(plan: Plan) {
-  const chosen = tonersOfPlan(plan).flatMap(({ tone, choice, wantedG, bowl }) =>
+  const chosen = tonersOfPlan(plan).flatMap(({ tones, choice, wantedG, bowl }) =>
     choice && bowl
       ? [
           {
-            zone: tone.zone,
+            zones: tones.map(({ zone }) => zone),
             product: choice.product,
             developerVolume: choice.developerVolume,
             ratio: choice.parts,
             wantedG,
             tonerG: bowl.lightenerG,
+            clearG: bowl.clearG,
             developerG: bowl.developerG,
             developerMl: bowl.developerMl,
           },

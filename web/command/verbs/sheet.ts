@@ -1,49 +1,63 @@
+import { type PaperName, paperNames } from "../../../presets/sheets/papers"
+import { sheetNames } from "../../../presets/sheets/sheetNames"
+import type { ArgumentProblem } from "../../core/command/argumentProblem"
 import { fontFiles } from "../../sheets/pens/loadFonts"
-import type { PaperName } from "../../sheets/pens/page"
-import { layoutPlan, toPdf } from "../../sheets/printPlan"
-import { sheetNames } from "../../sheets/sheetKinds"
+import { layoutPlan, type PrintOptions, toPdf } from "../../sheets/printPlan"
+import { usualPaper } from "../../sheets/usualPaper"
 import { readPlan } from "../input/openFile"
-import { done, refuse, type Verb } from "../input/verb"
+import { knownLanguage } from "../input/spokenLanguage"
+import { done, type Request, refuse, refuseTyped, type Verb } from "../input/verb"
 
-const paperNames: readonly PaperName[] = ["a4", "letter"]
-const views = ["facing", "mirror"] as const
+const fronts = ["facing", "mirror"] as const
 
 export const sheet: Verb = {
-  usage: `FILE --kind ${sheetNames.join("|")} --out FILE.pdf [--paper a4|letter] [--front facing|mirror]`,
-  summary: "A sheet of a plan as PDF.",
+  usage: `FILE --kind ${sheetNames.join("|")} --out FILE.pdf [--paper a4|letter] [--front facing|mirror] [--language TAG]`,
   takesFile: true,
-  options: {
-    kind: sheetNames.join(", "),
-    paper: "a4 or letter; a4 if not given",
-    out: "where to write the PDF",
-    front: "the front as you face the client, or as seen in the mirror; facing if not given",
-  },
+  options: ["kind", "paper", "out", "front", "messages"],
   async run(request) {
-    const { options, desk } = request
-    const sheet = sheetNames.find((each) => each === options.kind)
-    const paper = paperNames.find((each) => each === (options.paper ?? "a4"))
-    const front = views.find((each) => each === (options.front ?? "facing"))
-    const { out } = options
-    if (!sheet || !paper || !front || out === undefined)
-      return refuse(
-        ...(sheet ? [] : [expected("kind", sheetNames, options)]),
-        ...(paper ? [] : [expected("paper", paperNames, options)]),
-        ...(front ? [] : [expected("front", views, options)]),
-        ...(out === undefined ? ["--out is missing: expected the path of the PDF to write."] : []),
-      )
+    const { desk } = request
+    const asked = askedFor(request.options)
+    if (!asked.ok) return refuseTyped(request, asked.problems)
+    const { out, print } = asked
     const read = readPlan(request)
     if (!read.ok) return refuse(...read.problems)
-    const printed = await layoutPlan(read.plan, { sheet, paper, mirror: front === "mirror" }, (weight) =>
+    const { sheet: laid, fonts } = await layoutPlan(read.plan, print, (weight) =>
       desk.readFont(fontFiles[weight]),
     )
     try {
-      desk.writeBytes(out, toPdf(printed.pages, read.plan, printed.fonts))
+      desk.writeBytes(out, toPdf(laid, fonts))
     } catch {
-      return refuse(`--out: "${out}" cannot be written: expected a path in a folder that exists.`)
+      return refuseTyped(request, [{ code: "cannot-write", path: out }])
     }
-    return done({ out, pages: printed.pages.length })
+    return done({ out, pages: laid.pages.length })
   },
 }
 
-const expected = (name: string, known: readonly string[], options: Readonly<Record<string, string>>) =>
-  `--${name}: expected ${known.slice(0, -1).join(", ")} or ${known.at(-1)}, found ${options[name] === undefined ? "nothing" : `"${options[name]}"`}.`
+type Asked =
+  | { ok: true; out: string; print: PrintOptions }
+  | { ok: false; problems: readonly ArgumentProblem[] }
+
+function askedFor({ kind, paper, front, language: tag, out }: Request["options"]): Asked {
+  const language = knownLanguage(tag ?? "en-GB") ?? "en-GB"
+  const name = sheetNames.find((each) => each === kind)
+  const size: PaperName | undefined =
+    paper === undefined ? usualPaper(language, language) : paperNames.find((each) => each === paper)
+  const side = fronts.find((each) => each === (front ?? "facing"))
+  if (name && size && side && out !== undefined)
+    return { ok: true, out, print: { sheet: name, paper: size, mirror: side === "mirror", language } }
+  return {
+    ok: false,
+    problems: [
+      ...(name ? [] : [wrongChoice("kind", sheetNames, kind)]),
+      ...(size ? [] : [wrongChoice("paper", paperNames, paper)]),
+      ...(side ? [] : [wrongChoice("front", fronts, front)]),
+      ...(out === undefined ? [{ code: "out-missing" as const }] : []),
+    ],
+  }
+}
+
+const wrongChoice = (
+  option: string,
+  known: readonly string[],
+  typed: string | undefined,
+): ArgumentProblem => ({ code: "not-a-choice", option, known, found: typed ?? null })

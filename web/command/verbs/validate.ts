@@ -4,19 +4,21 @@ import { done, refuse, type Verb } from "../input/verb"
 
 export const validate: Verb = {
   usage: "FILE",
-  summary: "Whether a file is a plan that can be opened, and what is wrong with it if not.",
   takesFile: true,
-  options: {},
+  options: [],
   run(request) {
     const read = readFile(request)
     if (!read.ok) return refuse(read.problem)
     const opened = openPlan(read.text)
     if (opened.ok) return done({ ok: true, version: opened.plan.version, problems: [] })
-    const { problems } = opened
+    const problems = opened.problems.map((problem) => ({
+      ...problem,
+      sentence: request.words.problems.sentence(problem),
+    }))
     return {
       exit: 2,
       object: { ok: false, version: versionIn(read.text), problems },
-      problems: problems.map(({ expected }) => `${expected}.`),
+      problems: problems.map(({ sentence }) => sentence),
     }
   },
 }

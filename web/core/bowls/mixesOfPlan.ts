@@ -4,11 +4,11 @@ import { sheetOf } from "../document/salon"
 import type { Mix, Plan } from "../document/schema"
 import type { Bowl } from "../mixing/bowls"
 import { placedInTurn } from "../mixing/bowls"
-import { chooseDeveloper, type DeveloperChoice } from "../mixing/developer"
-import { type MixPlan, planMix } from "../mixing/mix"
+import type { DeveloperChoice } from "../mixing/developer"
+import { type MixPlan, type MixProblem, planMix } from "../mixing/mix"
 import { mixRecipe } from "../mixing/mixRecipe"
-import { timedPlan } from "../schedule/timedPlan"
-import { liftRequest } from "./liftRequest"
+import { type TimedPlan, timedPlan } from "../schedule/timedPlan"
+import { developerFor } from "./developerFor"
 
 /** One mix of a plan: who uses it, its sheet, its bowls by the clock of the visit, and what developer is proposed. */
 export type MixInPlan = {
@@ -17,7 +17,9 @@ export type MixInPlan = {
   sheet: ProductSheet | null
   /** Null while no foil uses it. */
   made: MixPlan | null
-  problems: readonly string[]
+  problems: readonly MixProblem[]
+  /** Why the visit cannot be timed, and so no bowl be given its minute. */
+  untimed: Extract<TimedPlan, { ok: false }>["problems"]
   proposed: DeveloperChoice | null
 }
 
@@ -34,10 +36,11 @@ function plannedMix(mix: Mix, plan: Plan): MixInPlan {
   const sheet = sheetOf(mix.product, plan)
   const coated = plan.sections.filter(isFoil).filter((foil) => foil.mix === mix.id)
   const users = coated.length
-  const proposed = sheet && chooseDeveloper(sheet, liftRequest(coated, plan))
+  const proposed = sheet && developerFor(mix, sheet, coated, plan)
   const timed = timedPlan(plan)
-  if (users === 0) return { mix, users, sheet, made: null, problems: [], proposed }
-  if (!timed.ok) return { mix, users, sheet, made: null, problems: timed.problems, proposed }
+  const unmade = { mix, users, sheet, made: null, problems: [], untimed: [], proposed }
+  if (users === 0) return unmade
+  if (!timed.ok) return { ...unmade, untimed: timed.problems }
   const inTurn = placedInTurn(timed.service.foils.map((foil) => ({ ...foil, placeMin: foil.placeMin.mid })))
   const planned = planMix(
     inTurn.filter((foil) => foil.mix === mix.id),
@@ -47,9 +50,9 @@ function plannedMix(mix: Mix, plan: Plan): MixInPlan {
       developerPrice: plan.salon?.developerPrice ?? null,
     },
   )
-  if (!planned.ok) return { mix, users, sheet, made: null, problems: planned.problems, proposed }
+  if (!planned.ok) return { ...unmade, problems: planned.problems }
   const bowls = planned.mix.bowls.map((bowl) => onTheClock(bowl, mix, timed.schedule.bowls))
-  return { mix, users, sheet, made: { ...planned.mix, bowls }, problems: [], proposed }
+  return { ...unmade, made: { ...planned.mix, bowls } }
 }
 
 /** A bowl with the minute at which the visit wants it. */

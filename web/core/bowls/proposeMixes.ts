@@ -1,17 +1,23 @@
 import { type Foil, isFoil } from "../../../geometry/section/section"
 import { bowlFigures } from "../../../presets/formula/bowlFigures"
-import { consistencies } from "../../../presets/formula/consistency"
+import type { Consistency } from "../../../presets/formula/consistency"
 import { sheetOf } from "../document/salon"
 import type { Mix, Plan } from "../document/schema"
 import { netOf } from "../figures/measured"
-import { chooseDeveloper, type DeveloperChoice } from "../mixing/developer"
+import type { DeveloperChoice, DeveloperReason } from "../mixing/developer"
 import { consistencyOf, ratioFor } from "../mixing/ratio"
-import { liftRequest } from "./liftRequest"
+import { developerFor } from "./developerFor"
 
 /** Foils that one mix can serve, in order of application, and why it is made so. */
-export type ProposedMix = { mix: Mix; foils: readonly Foil[]; why: readonly string[] }
+export type ProposedMix = { mix: Mix; foils: readonly Foil[]; why: readonly MixReason[] }
 
-type Group = { recipe: Omit<Mix, "id">; foils: Foil[]; why: Set<string> }
+export type MixReason =
+  | DeveloperReason
+  | { code: "no-sheet"; product: string }
+  | { code: "consistency"; consistency: Consistency }
+  | { code: "joined" }
+
+type Group = { recipe: Omit<Mix, "id">; foils: Foil[]; why: readonly MixReason[] }
 
 /**
  * As few mixes as make sense: foils of one product whose hair asks for the same developer and the same consistency
@@ -22,15 +28,14 @@ export function proposeMixes(plan: Plan): ProposedMix[] {
   for (const foil of plan.sections.filter(isFoil)) {
     const { recipe, why } = recipeFor(foil, plan)
     const key = JSON.stringify(recipe)
-    const group = groups.get(key) ?? { recipe, foils: [], why: new Set() }
+    const group = groups.get(key) ?? { recipe, foils: [], why: [] }
     group.foils.push(foil)
-    for (const reason of why) group.why.add(reason)
-    groups.set(key, group)
+    groups.set(key, { ...group, why: bothOf(group.why, why) })
   }
   return joinSmall([...groups.values()], plan).map(({ recipe, foils, why }, index) => ({
     mix: { id: String.fromCharCode(65 + index), ...recipe },
     foils,
-    why: [...why],
+    why,
   }))
 }
 
@@ -44,7 +49,7 @@ export const isMixedSo = (plan: Plan, proposed: readonly ProposedMix[]) =>
     }),
   )
 
-function recipeFor(foil: Foil, plan: Plan): { recipe: Omit<Mix, "id">; why: string[] } {
+function recipeFor(foil: Foil, plan: Plan): { recipe: Omit<Mix, "id">; why: MixReason[] } {
   const own = plan.mixes.find(({ id }) => id === foil.mix) ?? plan.mixes[0]
   const { product } = own
   const sheet = sheetOf(product, plan)
@@ -52,30 +57,27 @@ function recipeFor(foil: Foil, plan: Plan): { recipe: Omit<Mix, "id">; why: stri
     const { developerVolume, ratio } = own
     return {
       recipe: { product, developerVolume, ratio, ...stirredIn(own) },
-      why: [`There is no sheet for ${product}: its own directions decide.`],
+      why: [{ code: "no-sheet", product }],
     }
   }
-  const choice = chooseDeveloper(sheet, liftRequest([foil], plan))
   const consistency = consistencyOf(foil, plan)
+  const ratio = ratioFor(consistency, sheet)
+  const choice = developerFor({ ...own, ratio }, sheet, [foil], plan)
   return {
     recipe: {
       product,
       developerVolume: volumeOf(choice) ?? own.developerVolume,
-      ratio: ratioFor(consistency, sheet),
+      ratio,
       ...stirredIn(own),
     },
-    why: [choice.why, `Mixed ${consistencies[consistency].words}.`],
+    why: [choice.why, { code: "consistency", consistency }],
   }
 }
 
 const stirredIn = ({ additives }: Mix) => additives && { additives }
 
-/** The strength that a choice comes to: of stages the first, which is for this visit. */
-function volumeOf(choice: DeveloperChoice): number | null {
-  if (choice.kind === "chosen") return choice.volume
-  if (choice.kind === "stages") return choice.stages[0].volume
-  return choice.kind === "unknown" ? choice.usualVolume : null
-}
+/** The strength of one visit; where that takes several, or is not known, nothing is proposed in place of what is planned. */
+const volumeOf = (choice: DeveloperChoice): number | null => (choice.kind === "chosen" ? choice.volume : null)
 
 function joinSmall(groups: readonly Group[], plan: Plan): Group[] {
   const wantedG = ({ foils }: Group) => foils.reduce((sum, foil) => sum + netOf(foil, plan).productG.high, 0)
@@ -101,6 +103,11 @@ const join = (host: Group, guest: Group, plan: Plan): Group => {
   return {
     recipe: host.recipe,
     foils: plan.sections.filter(isFoil).filter((foil) => together.has(foil)),
-    why: new Set([...host.why, "What is too little for a bowl of its own goes with the rest."]),
+    why: bothOf(host.why, [{ code: "joined" }]),
   }
 }
+
+/** Reasons of both, each once. */
+const bothOf = (some: readonly MixReason[], more: readonly MixReason[]): MixReason[] => [
+  ...new Map([...some, ...more].map((reason) => [JSON.stringify(reason), reason])).values(),
+]

@@ -4,8 +4,8 @@ import { newSalon, type PriceName, priceNames } from "../document/salon"
 import type { Plan } from "../document/schema"
 import { netOf } from "../figures/measured"
 import { timedPlan } from "../schedule/timedPlan"
-import { tonesOfPlan } from "../tone/tonesOfPlan"
 import { mixesOfPlan } from "./mixesOfPlan"
+import { tonersOfPlan } from "./toners"
 
 /** One line of a quote: how many of a thing, and what they come to; null where the salon's list has no price. */
 export type QuoteLine = { price: PriceName; count: Range; amount: Range | null }
@@ -29,7 +29,7 @@ export function quoteOf(plan: Plan): Quote | null {
     placement: always(1),
     foil: always(plan.sections.filter(isFoil).reduce((sum, foil) => sum + netOf(foil, plan).foils, 0)),
     extraBowl: always(Math.max(0, bowls - 1)),
-    toner: always(tonesOfPlan(plan).length),
+    toner: always(tonersOfPlan(plan).length),
     chairHour: hours,
   }
   const lines = priceNames

@@ -3,33 +3,49 @@ import type { Range } from "../../../geometry/hair/tradeFigures"
 import { isFoil } from "../../../geometry/section/section"
 import { bowlFigures } from "../../../presets/formula/bowlFigures"
 import type { ProductSheet } from "../../../presets/formula/productSheet"
-import { dragDownMm, tonerGPerG, usualTonerParts } from "../../../presets/formula/tones"
+import { clearShare, dragDownMm, tonerGPerG, usualTonerParts } from "../../../presets/formula/tones"
 import { tradeFigures } from "../../../presets/formula/tradeFigures"
 import type { Plan } from "../document/schema"
-import { newToning, type TonerChoice } from "../document/toning"
+import type { TonerChoice } from "../document/toning"
 import { netOf } from "../figures/measured"
-import { type Amounts, mixAmounts } from "../mixing/mixAmounts"
+import { type Amounts, mixAmounts, roundTo } from "../mixing/mixAmounts"
 import { labelPercent } from "../mixing/strength"
 import { zoneOf } from "../schedule/scheduleFromPlan"
 import type { ToneMix } from "../tone/tone"
-import { tonesOfPlan } from "../tone/tonesOfPlan"
+import { tonerOf, tonesOfPlan } from "../tone/tonesOfPlan"
 
-/** A toner mix of a plan: what it does, what it is made of once that is chosen, and its bowl once there is hair for it. */
+/** A bowl of toner, which goes on every zone of one shade; its clear is weighed beside the toner. */
 export type TonerInPlan = {
-  tone: ToneMix
+  /** The zones it goes on, in their order. */
+  tones: readonly [ToneMix, ...ToneMix[]]
   choice: TonerChoice | null
   wantedG: Range
-  bowl: Amounts | null
+  /** Null until a product is chosen and there is hair for it. */
+  bowl: TonerBowl | null
 }
 
-/** The toner mixes of a plan in the order they go on, each weighed for the hair of its zone. */
+/** What is weighed, the toner as `lightenerG`, without its clear. */
+export type TonerBowl = Amounts & { clearG: number }
+
+/** The toners of a plan in the order they go on, each weighed for the hair of its zones. */
 export const tonersOfPlan = (plan: Plan): TonerInPlan[] =>
-  tonesOfPlan(plan).map((tone) => {
-    const { toner, rootShade } = plan.toning ?? newToning()
-    const choice = tone.zone === "root-melt" ? rootShade : toner
-    const wantedG = tonerG(hairOf(tone.zone, plan))
-    return { tone, choice, wantedG, bowl: choice && wantedG.high > 0 ? bowlOf(choice, wantedG, plan) : null }
+  groupedByShade(tonesOfPlan(plan)).map((tones) => {
+    const choice = tonerOf(tones[0].zone, plan)
+    const wantedG = tonerG(tones.reduce((sum, { zone }) => sum + hairOf(zone, plan), 0))
+    const bowl = choice && wantedG.high > 0 ? bowlOf(choice, tones[0], { wantedG, plan }) : null
+    return { tones, choice, wantedG, bowl }
   })
+
+/** Zones of one shade share a bowl. A level that is not known yet is no shade. */
+function groupedByShade(tones: readonly ToneMix[]): [ToneMix, ...ToneMix[]][] {
+  const groups: [ToneMix, ...ToneMix[]][] = []
+  for (const tone of tones) {
+    const same = groups.find(([{ family, strength }]) => family === tone.family && strength === tone.strength)
+    if (same) same.push(tone)
+    else groups.push([tone])
+  }
+  return groups
+}
 
 /** How a product is mixed where nobody has said: its weakest developer, and the usual parts inside its sheet. */
 export function usualChoice({ name, kind, developers, ratio }: ProductSheet): TonerChoice {
@@ -42,13 +58,22 @@ export function usualChoice({ name, kind, developers, ratio }: ProductSheet): To
   }
 }
 
-const bowlOf = ({ developerVolume, parts }: TonerChoice, { high }: Range, { salon }: Plan): Amounts =>
-  mixAmounts(high, {
+function bowlOf(
+  { developerVolume, parts }: TonerChoice,
+  { strength }: ToneMix,
+  { wantedG, plan: { salon } }: { wantedG: Range; plan: Plan },
+): TonerBowl {
+  const scaleStepG = salon?.scaleStepG ?? bowlFigures.scaleStepG.value
+  const amounts = mixAmounts(wantedG.high, {
     ratio: { lightener: 1, developer: parts },
     developerPercent: labelPercent(developerVolume ?? 0),
     additives: [],
-    scaleStepG: salon?.scaleStepG ?? bowlFigures.scaleStepG.value,
+    scaleStepG,
+    least: { productG: scaleStepG, mixG: bowlFigures.leastTonerMixG.value },
   })
+  const clearG = roundTo(amounts.lightenerG * clearShare[strength], scaleStepG)
+  return { ...amounts, lightenerG: Number((amounts.lightenerG - clearG).toFixed(3)), clearG }
+}
 
 const tonerG = (hairG: number): Range => ({
   low: tonerGPerG.low * hairG,

@@ -1,43 +1,61 @@
-import {
-  type Consultation,
-  type Pass,
-  type Question,
-  questions,
-  type StrandPart,
-  strandParts,
-} from "../document/consultation"
+import type { Consultation, DoctorLetter, Pass } from "../document/consultation"
+import { type NotAsked, type NotKnown, notAsked, notKnown } from "./asking/notAsked"
 import { clientRules } from "./rules/clientRules"
 import { hairRules } from "./rules/hairRules"
 import { mixRules } from "./rules/mixRules"
 import type { Found, Rule, Visit } from "./rules/rule"
+import { testRules } from "./rules/testRules"
+
+const table = { ...clientRules, ...testRules, ...hairRules, ...mixRules }
+
+/** The name of a row, as a pass and a file know it. */
+export type RuleName = keyof typeof table
+export type NamedRule = Rule & { rule: RuleName }
+
+/** Every row in the order it is told. */
+export const rules: readonly NamedRule[] = (Object.keys(table) as RuleName[]).map((rule) => ({
+  rule,
+  ...table[rule],
+}))
 
 /** What a rule found, with all that is printed beside it. */
-export type Finding = Found & Omit<Rule, "finds"> & { pass: Pass | null }
-
-export const rules: readonly Rule[] = [...clientRules, ...hairRules, ...mixRules]
+export type Finding = Found &
+  Omit<NamedRule, "finds"> & {
+    pass: Pass | null
+    /** The doctor's letter that answers it. */
+    answered: DoctorLetter | null
+  }
 
 /**
- * The stops that hold the mix, and what else must be said. A stop that may be passed, and was, with a written
- * reason and a name, moves to the cautions and keeps its reason.
+ * The stops that hold the mix, and what else must be said. A stop that may be overridden, and was, with a written
+ * reason and a name, or that a doctor's letter answers, moves to the cautions and keeps its reason.
  */
-export function checkVisit(visit: Visit): { stops: Finding[]; cautions: Finding[]; notKnown: string[] } {
+export function checkVisit(visit: Visit): {
+  stops: Finding[]
+  cautions: Finding[]
+  notAsked: readonly NotAsked[]
+  notKnown: readonly NotKnown[]
+} {
   const findings = rules.flatMap((rule) => findingsOf(rule, visit))
-  const isHolding = ({ severity, pass }: Finding) => severity === "stop" && pass === null
+  const isHolding = ({ severity, pass, answered }: Finding) =>
+    severity === "stop" && pass === null && answered === null
   return {
     stops: findings.filter(isHolding),
     cautions: findings.filter((finding) => !isHolding(finding)),
+    notAsked: notAsked(visit.consultation, visit.days),
     notKnown: notKnown(visit.consultation),
   }
 }
 
-const findingsOf = ({ finds, ...row }: Rule, visit: Visit): Finding[] =>
+const findingsOf = ({ finds, ...row }: NamedRule, visit: Visit): Finding[] =>
   finds(visit).map((found) => ({
     ...found,
     ...row,
     pass: row.passable ? passOf(row.rule, found, visit.consultation) : null,
+    answered: row.letter ? letterFor(row.rule, visit) : null,
   }))
 
-const passOf = (rule: string, { mixes, about }: Found, { passes }: Consultation) =>
+const passOf = (rule: RuleName, { mixes, about }: Found, { passes }: Consultation) =>
   passes.find(
     (pass) =>
       pass.rule === rule &&
@@ -47,53 +65,16 @@ const passOf = (rule: string, { mixes, about }: Found, { passes }: Consultation)
       pass.by.trim() !== "",
   ) ?? null
 
+/** A letter counts for the visit it was entered for, and never before its own date. */
+const letterFor = (rule: RuleName, { consultation: { letters }, days }: Visit) =>
+  letters.find(
+    (letter) =>
+      letter.rule === rule &&
+      letter.visit === days.visit &&
+      letter.dated <= days.today &&
+      letter.from.trim() !== "",
+  ) ?? null
+
 /** The stops that hold one mix: those of the whole visit, and its own. */
 export const holding = (stops: readonly Finding[], mix: string) =>
   stops.filter(({ mixes }) => !mixes || mixes.includes(mix))
-
-/** What nobody has asked or looked at yet, in the words of the screen. */
-export function notKnown(consultation: Consultation): string[] {
-  const { answers, ageYears, scalp, liftToLevel, finish, brightest, rootDistanceMm } = consultation
-  const asked = Object.keys(questions) as Question[]
-  return [
-    ...(liftToLevel === null ? ["The level to lift to"] : []),
-    ...(finish === null ? ["The tone to finish on"] : []),
-    ...(brightest.length === 0 ? ["Where it is to be brightest"] : []),
-    ...(rootDistanceMm === null ? ["How near the root"] : []),
-    ...(consultation.greyShare === null ? ["How much is grey"] : []),
-    ...(consultation.upkeepWeeks === null ? ["How much upkeep she wants"] : []),
-    ...hairNotKnown(consultation),
-    ...(ageYears === null ? ["The client’s age"] : []),
-    ...(scalp === null ? ["The scalp"] : []),
-    ...asked
-      .filter((question) => answers[question] === undefined && isOpen(question, answers))
-      .map((question) => questions[question]),
-  ]
-}
-
-const hairQuestions = {
-  level: "The level now",
-  history: "What the hair has been through",
-  porosity: "Porosity",
-  stretch: "Wet stretch",
-} as const
-const partNames: Record<StrandPart, string> = { roots: "roots", midLengths: "mid-lengths", ends: "ends" }
-
-/** What was written down of no zone, strand part by strand part. */
-function hairNotKnown({ hair }: Consultation): string[] {
-  const strands = Object.values(hair)
-  return (Object.keys(hairQuestions) as (keyof typeof hairQuestions)[]).flatMap((question) => {
-    const missing = strandParts.filter((part) =>
-      strands.every((strand) => (strand[part]?.[question] ?? null) === null),
-    )
-    if (missing.length === 0) return []
-    const all = missing.length === strandParts.length
-    return [
-      `${hairQuestions[question]}${all ? "" : `: ${missing.map((part) => partNames[part]).join(", ")}`}`,
-    ]
-  })
-}
-
-/** What the black henna did is only asked of someone who had it. */
-const isOpen = (question: Question, answers: Consultation["answers"]) =>
-  question !== "blackHennaReaction" || answers.blackHennaTattoo === "yes"

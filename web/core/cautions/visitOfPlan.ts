@@ -4,9 +4,12 @@ import { newConsultation } from "../document/consultation"
 import { sheetOf } from "../document/salon"
 import type { Plan } from "../document/schema"
 import { newToning, type TonerChoice } from "../document/toning"
-import { zoneOf } from "../schedule/scheduleFromPlan"
+import { takesAtHairline } from "../figures/hairAtHairline"
+import { headOf } from "../figures/measured"
+import { traitsOf } from "../kinds/kindRecords"
+import type { Now } from "../text/zonedTime"
+import { daysOf } from "./asking/questions"
 import { checkVisit } from "./cautions"
-import type { Now } from "./rules/alertTest"
 import { type PlannedMix, tonerIds, type Visit } from "./rules/rule"
 
 /** A plan as the rules of the visit see it. */
@@ -16,16 +19,15 @@ export function visitOf(plan: Plan, now: Now): Visit {
     const own = foils.filter(({ mix }) => mix === id)
     return {
       id,
-      name: `Mix ${id}`,
       product,
       sheet: sheetOf(product, plan),
       developerVolume,
       ratio,
       heatMin: plan.timing?.heatMin ?? 0,
       near: {
-        hairline: own.some((foil) => zoneOf(foil, plan) === "hairline"),
+        hairline: own.some((foil) => takesAtHairline(foil, headOf(plan))),
         scalp: own.some((foil) => foil.rootDistanceMm < rootDistanceMm.tight.range[0]),
-        cushion: own.some(({ kind }) => kind === "backcomb"),
+        cushion: own.some((foil) => traitsOf(foil).hasCushion),
       },
     }
   })
@@ -33,6 +35,7 @@ export function visitOf(plan: Plan, now: Now): Visit {
     consultation: plan.consultation ?? newConsultation(),
     mixes: [...mixes, ...tonersPlanned(plan)],
     now,
+    days: daysOf(plan, now),
   }
 }
 
@@ -41,25 +44,23 @@ function tonersPlanned(plan: Plan): PlannedMix[] {
   const { toner, rootShade } = plan.toning ?? newToning()
   const isMelted = (plan.consultation?.rootMeltMm ?? null) !== null
   return [
-    ...(toner ? [tonerPlanned(toner, { id: tonerIds.toner, name: "The toner" }, plan)] : []),
-    ...(rootShade && isMelted
-      ? [tonerPlanned(rootShade, { id: tonerIds.rootShade, name: "The root shade" }, plan)]
-      : []),
+    ...(toner ? [tonerPlanned(toner, tonerIds.toner, plan)] : []),
+    ...(rootShade && isMelted ? [tonerPlanned(rootShade, tonerIds.rootShade, plan)] : []),
   ]
 }
 
 const tonerPlanned = (
   { product, developerVolume, parts }: TonerChoice,
-  called: { id: string; name: string },
+  id: string,
   plan: Plan,
 ): PlannedMix => ({
-  ...called,
+  id,
   product,
   sheet: sheetOf(product, plan),
   developerVolume: developerVolume ?? 0,
   ratio: { lightener: 1, developer: parts },
   heatMin: 0,
-  near: { hairline: false, scalp: called.id === tonerIds.rootShade, cushion: false },
+  near: { hairline: false, scalp: id === tonerIds.rootShade, cushion: false },
 })
 
 /** The stops and cautions of a plan at a moment. */

@@ -1,11 +1,28 @@
-import { numberText } from "../text/numberText"
+import type { ClockNote, TapNote, ToneZoneName } from "../document/serviceRecord"
 import type { Chair, ChairBowl, ChairFoil, Tap } from "./chair"
 import { foilRecords, heatOf } from "./chairRecord"
 import type { Moment } from "./chairTime"
 import { timeBetween } from "./chairTime"
+import { tonerTimes } from "./tonerTimes"
 
-/** The chair after a tap, and a sentence for the screen: why it was refused, or what to know. */
-export type Answer = { chair: Chair; said: string | null; refused: boolean }
+/** The chair after a tap, and what is said of it: why it was refused, or what to know. */
+export type Answer = { chair: Chair; said: readonly ChairSaid[]; refused: boolean }
+export type ChairSaid = ClockNote | TapNote | ChairRefusal
+
+/** Why a tap is not taken. A foil is its number on the map; minutes are of the service. */
+export type ChairRefusal =
+  | { code: "changed-in-another-window" }
+  | { code: "nothing-to-undo" }
+  | { code: "no-such-foil" }
+  | { code: "off-since"; foil: number; atMin: number }
+  | { code: "on-since"; foil: number; atMin: number }
+  | { code: "never-on"; foil: number }
+  | { code: "heat-never-on" }
+  | { code: "no-heat-planned" }
+  | { code: "heat-once"; state: "on" | "off"; atMin: number }
+  | { code: "toner-over"; zone: ToneZoneName }
+  | { code: "toner-on-since"; zone: ToneZoneName; atMin: number }
+  | { code: "toner-never-on"; zone: ToneZoneName }
 
 export const startChair = (
   foils: readonly ChairFoil[],
@@ -29,7 +46,7 @@ export function passTime(chair: Chair, now: Moment): Answer {
   const elapsedMs = chair.elapsedMs + ms
   const odd = note === null ? [] : [{ atMs: elapsedMs, wallMs: now.wallMs, note }]
   const passed = { ...chair, elapsedMs, last: now, clockNotes: [...chair.clockNotes, ...odd] }
-  return { chair: passed, said: note, refused: false }
+  return { chair: passed, said: note === null ? [] : [note], refused: false }
 }
 
 /** Takes a tap of the window that has seen the chair at a revision; a refused one leaves the log as it is. */
@@ -40,17 +57,14 @@ export function tapChair(
 ): Answer {
   const passed = passTime(before, seen.at)
   const { chair } = passed
-  if (seen.revision !== chair.revision)
-    return refuse(
-      chair,
-      "Another window has gone on with this service. Look at what it shows now, then tap again.",
-    )
+  if (seen.revision !== chair.revision) return refuse(chair, { code: "changed-in-another-window" })
   const answer = tap.kind === "undo" ? undoLast(chair) : record(chair, tap)
-  return { ...answer, said: [passed.said, answer.said].filter((part) => part !== null).join(" ") || null }
+  return { ...answer, said: [...passed.said, ...answer.said] }
 }
 
 function record(chair: Chair, tap: Tap): Answer {
-  const refused = "foil" in tap ? foilRefusal(chair, tap) : heatTapRefusal(chair, tap)
+  const refused =
+    "foil" in tap ? foilRefusal(chair, tap) : (heatTapRefusal(chair, tap) ?? tonerRefusal(chair, tap))
   if (refused) return refuse(chair, refused)
   const note = "foil" in tap ? missedNote(chair, tap) : null
   const onAtMs = "foil" in tap ? firstContact(chair, tap) : null
@@ -66,49 +80,56 @@ function firstContact(chair: Chair, { kind, foil }: FoilTap): number | null {
 
 function undoLast(chair: Chair): Answer {
   const at = chair.log.findLastIndex(({ undone }) => !undone)
-  if (at < 0) return refuse(chair, "There is no tap to undo.")
+  if (at < 0) return refuse(chair, { code: "nothing-to-undo" })
   return accept({ ...chair, log: chair.log.with(at, { ...chair.log[at], undone: true }) }, null)
 }
 
 type FoilTap = Extract<Tap, { foil: string }>
 
-function foilRefusal(chair: Chair, { kind, foil }: FoilTap): string | null {
+function foilRefusal(chair: Chair, { kind, foil }: FoilTap): ChairRefusal | null {
   const found = foilRecords(chair).get(foil)
-  if (!found) return `There is no foil ${foil} in this service.`
-  const { name, onAtMs, offAtMs, isSettled } = found
-  if (offAtMs !== null) return `${name} has been off since minute ${minute(offAtMs)}.`
+  if (!found) return { code: "no-such-foil" }
+  const { mapNumber, onAtMs, offAtMs, isSettled } = found
+  if (offAtMs !== null) return { code: "off-since", foil: mapNumber, atMin: toMin(offAtMs) }
   if (isSettled && (kind === "on" || kind === "missed-on"))
-    return `${name} has been on since minute ${minute(onAtMs ?? 0)}; its time runs from there.`
-  if (kind === "off" && onAtMs === null)
-    return `${name} was never tapped on, so it cannot come off. If that tap was missed, tap “missed on” first.`
+    return { code: "on-since", foil: mapNumber, atMin: toMin(onAtMs ?? 0) }
+  if (kind === "off" && onAtMs === null) return { code: "never-on", foil: mapNumber }
   return null
 }
 
-function heatTapRefusal(chair: Chair, { kind }: Tap): string | null {
+function heatTapRefusal(chair: Chair, { kind }: Tap): ChairRefusal | null {
   const heat = heatOf(chair)
   const isOn = heat !== null && heat.offAtMs === null
-  if (kind === "heat-off" && !isOn) return "The heat was never tapped on, so it cannot be taken away."
+  if (kind === "heat-off" && !isOn) return { code: "heat-never-on" }
   if (kind !== "heat-on") return null
-  if (chair.heatMin === undefined) return "No heat is planned: the clock leaves it out."
+  if (chair.heatMin === undefined) return { code: "no-heat-planned" }
   if (heat === null) return null
-  return `The heat has been ${isOn ? "on" : "off"} since minute ${minute(heat.offAtMs ?? heat.onAtMs)}, and comes once.`
+  return { code: "heat-once", state: isOn ? "on" : "off", atMin: toMin(heat.offAtMs ?? heat.onAtMs) }
+}
+
+function tonerRefusal(chair: Chair, tap: Tap): ChairRefusal | null {
+  if (!("zone" in tap)) return null
+  const { zone, kind } = tap
+  const toner = tonerTimes(chair).find((each) => each.zone === zone)
+  if (!toner || toner.offAtMs !== null) return { code: "toner-over", zone }
+  if (kind === "toner-on")
+    return toner.onAtMs === null ? null : { code: "toner-on-since", zone, atMin: toMin(toner.onAtMs) }
+  return toner.onAtMs === null ? { code: "toner-never-on", zone } : null
 }
 
 /** What to know of a foil whose first tap was missed, or comes out of turn. */
-function missedNote(chair: Chair, { kind, foil }: FoilTap): string | null {
+function missedNote(chair: Chair, { kind, foil }: FoilTap): TapNote | null {
   const found = foilRecords(chair).get(foil)
   if (!found || found.isSettled) return null
-  const earliest = `minute ${minute(found.earliestOnMs)}`
-  if (kind !== "on")
-    return `${found.name} was not tapped on; its time counts from ${earliest}, the earliest it can have been.`
-  if (found.onAtMs === null) return null
-  return `${found.name} counts from now. If it went on before, undo and tap “missed on”: then it counts from ${earliest}.`
+  const data = { foil: found.mapNumber, fromMin: toMin(found.earliestOnMs) }
+  if (kind !== "on") return { code: "counts-from-earliest", ...data }
+  return found.onAtMs === null ? null : { code: "counts-from-now", ...data }
 }
 
-const minute = (ms: number) => numberText(ms / 60_000, 1)
-const accept = (chair: Chair, said: string | null): Answer => ({
+const toMin = (ms: number) => ms / 60_000
+const accept = (chair: Chair, said: ChairSaid | null): Answer => ({
   chair: { ...chair, revision: chair.revision + 1 },
-  said,
+  said: said === null ? [] : [said],
   refused: false,
 })
-const refuse = (chair: Chair, said: string): Answer => ({ chair, said, refused: true })
+const refuse = (chair: Chair, said: ChairRefusal): Answer => ({ chair, said: [said], refused: true })

@@ -1,15 +1,20 @@
 import { looks } from "../../../presets/timing/pace"
+import type { ToneZoneName } from "../document/serviceRecord"
 import type { SoFar } from "../schedule/scheduleInput"
 import type { FoilTimes } from "../schedule/timing"
 import type { Chair } from "./chair"
 import type { FoilRecord } from "./chairRecord"
 import { heatOf, mixedTimes, recordsOf, standingOf } from "./chairRecord"
 import { oncePerTap } from "./oncePerTap"
+import { tonerTimes } from "./tonerTimes"
 
 /** What a foil asks for next, or the heat over all, or a bowl, and in how many milliseconds; below 0 it is late. */
 export type Due =
-  | { kind: "take-off" | "limit" | "look"; foil: string; inMs: number }
+  /** Off at once for what a check said; at the goal; at the planned time; at its maximum time; or a check. */
+  | { kind: "take-off" | "at-goal" | "planned-off" | "limit" | "look"; foil: string; inMs: number }
   | { kind: "heat-off"; foil: null; inMs: number }
+  /** A toner at its planned minutes, and at the maximum time of its sheet. */
+  | { kind: "toner-off" | "toner-limit"; foil: null; zone: ToneZoneName; inMs: number }
   /** A bowl that is still needed, counted from 0. */
   | { kind: "bowl"; foil: null; bowl: number; inMs: number }
 type DueTime = AtTime<Due>
@@ -33,10 +38,22 @@ const dueTimes = oncePerTap((chair: Chair): DueTime[] => {
   const foils = standingOf(chair).onNow.flatMap((record) =>
     duesOf(record, firstLook.get(record.id) ?? 0, lookedAtMs),
   )
-  return [...heatDue(chair), ...bowlsDue(chair), ...foils].sort((a, b) => a.atMs - b.atMs)
+  return [...heatDue(chair), ...bowlsDue(chair), ...tonersDue(chair), ...foils].sort(
+    (a, b) => a.atMs - b.atMs,
+  )
 })
 
-const urgency: readonly Due["kind"][] = ["take-off", "limit", "heat-off", "bowl", "look"]
+const urgency: readonly Due["kind"][] = [
+  "take-off",
+  "limit",
+  "toner-limit",
+  "heat-off",
+  "at-goal",
+  "planned-off",
+  "toner-off",
+  "bowl",
+  "look",
+]
 
 /** Heat is never on for longer than it was planned for. */
 function heatDue(chair: Chair): DueTime[] {
@@ -75,15 +92,34 @@ function duesOf(
 ): DueTime[] {
   const onAtMs = record.onAtMs ?? 0
   const last = record.looks.at(-1)
-  const limit = { kind: "limit" as const, foil: record.id, atMs: onAtMs + record.limitMs }
-  if (last && (last.seen.stretch === "stop" || last.seen.comfort === "burning"))
-    return [{ kind: "take-off", foil: record.id, atMs: last.atMs }, limit]
+  const foil = record.id
+  const limit = { kind: "limit" as const, foil, atMs: onAtMs + record.limitMs }
+  if (last && record.mustOff)
+    return [{ kind: record.mustOff === "danger" ? "take-off" : "at-goal", foil, atMs: last.atMs }, limit]
+  const plannedAtMs = record.plannedMs === null ? Number.POSITIVE_INFINITY : onAtMs + record.plannedMs
   const isSinceHeat = heatOffAtMs !== null && heatOffAtMs > onAtMs && heatOffAtMs > (last?.atMs ?? 0)
   const lookAtMs = last ? last.atMs + looks.everyMin * 60_000 : onAtMs + firstLookMs
-  return [
-    limit,
-    { kind: "look", foil: record.id, atMs: isSinceHeat ? Math.min(lookAtMs, heatOffAtMs) : lookAtMs },
-  ]
+  const nextLookMs = isSinceHeat ? Math.min(lookAtMs, heatOffAtMs) : lookAtMs
+  // From its planned time on it is due off. Only a check after that time buys another interval.
+  if (plannedAtMs < Number.POSITIVE_INFINITY && nextLookMs >= plannedAtMs)
+    return [
+      limit,
+      { kind: "planned-off", foil, atMs: (last?.atMs ?? 0) >= plannedAtMs ? nextLookMs : plannedAtMs },
+    ]
+  const planned = { kind: "planned-off" as const, foil, atMs: plannedAtMs }
+  return [limit, { kind: "look", foil, atMs: nextLookMs }, ...(Number.isFinite(plannedAtMs) ? [planned] : [])]
+}
+
+function tonersDue(chair: Chair): DueTime[] {
+  return tonerTimes(chair)
+    .filter(({ onAtMs, offAtMs }) => onAtMs !== null && offAtMs === null)
+    .flatMap(({ zone, plannedMin, limitMin, onAtMs }) => {
+      const at = (min: number) => (onAtMs ?? 0) + min * 60_000
+      const off = { kind: "toner-off" as const, foil: null, zone, atMs: at(plannedMin) }
+      return limitMin === null
+        ? [off]
+        : [off, { kind: "toner-limit" as const, foil: null, zone, atMs: at(limitMin) }]
+    })
 }
 
 /** A chair, or what was kept of one. */

@@ -1,12 +1,15 @@
-import type { Chair, ChairFoil, LogEntry, Look } from "./chair"
+import type { LookSeen } from "../document/serviceRecord"
+import type { Chair, ChairFoil, LogEntry } from "./chair"
 import { oncePerTap } from "./oncePerTap"
 
 /** What the log says of one foil; times on the service's own clock. */
 export type FoilRecord = {
   id: string
   mapNumber: number
-  name: string
   limitMs: number
+  /** When it was planned off, from its first contact; null where no plan says. */
+  plannedMs: number | null
+  lane: 1 | 2
   /** First contact: as tapped, or the earliest it can have been where the tap is missing; null while not on. */
   onAtMs: number | null
   /** A tap said that it is on, or that it was: first contact no longer moves. */
@@ -15,9 +18,13 @@ export type FoilRecord = {
   earliestOnMs: number
   offAtMs: number | null
   looks: readonly FoilLook[]
+  /** What a check said that ends its time on; null while none did. */
+  mustOff: "danger" | "goal" | null
+  /** A check was due and was put off. */
+  notChecked: number
   recoated: number
 }
-export type FoilLook = { atMs: number; seen: Look }
+export type FoilLook = { atMs: number; seen: LookSeen }
 
 /**
  * The record of every foil, in order of application. A foil without its tap counts as on from the first contact of
@@ -27,7 +34,9 @@ export function foilRecords({ foils, log }: Pick<Chair, "foils" | "log">): Map<s
   const live = log.filter(({ undone }) => !undone)
   const entries = entriesByFoil(live)
   const rinsedAtMs = live.findLast(({ tap }) => tap.kind === "rinsed")?.atMs ?? null
-  const skippedAtMs = skipTimes(foils.map(({ id }) => atOf(entries.get(id) ?? [], "on")))
+  const skippedAtMs = skipTimes(
+    foils.map(({ id, lane = 1 }) => ({ lane, onAtMs: inTurnAtMs(entries.get(id) ?? []) })),
+  )
   const records: FoilRecord[] = []
   for (const [at, foil] of foils.entries()) {
     const earliestOnMs = earliestOn(records, skippedAtMs[at])
@@ -43,6 +52,8 @@ export type Standing = {
   records: ReadonlyMap<string, FoilRecord>
   /** The foil to place next; null when every foil is on. */
   nextId: string | null
+  /** Foils whose tap "on" has not come, in order, by lane. */
+  queues: Readonly<Record<1 | 2, readonly FoilRecord[]>>
   onNow: readonly FoilRecord[]
   isAllOff: boolean
 }
@@ -54,10 +65,14 @@ export const standingOf = oncePerTap((chair: Pick<Chair, "foils" | "log">): Stan
   return {
     records,
     nextId: all.find(({ onAtMs }) => onAtMs === null)?.id ?? null,
+    queues: { 1: queueOf(all, 1), 2: queueOf(all, 2) },
     onNow: all.filter(({ onAtMs, offAtMs }) => onAtMs !== null && offAtMs === null),
     isAllOff: all.every(({ offAtMs }) => offAtMs !== null),
   }
 })
+
+const queueOf = (all: readonly FoilRecord[], lane: 1 | 2) =>
+  all.filter((foil) => foil.lane === lane && !foil.isSettled && foil.offAtMs === null)
 
 export const recordsOf = (chair: Pick<Chair, "foils" | "log">) => standingOf(chair).records
 
@@ -73,16 +88,23 @@ export function mixedTimes({ log }: Pick<Chair, "log">): (number | undefined)[] 
   return Array.from(times)
 }
 
-/** When each foil was first passed over: the earliest tap "on" of those after it; infinite while there is none. */
-function skipTimes(onAtMs: readonly (number | null)[]): number[] {
+/**
+ * When each foil was first passed over: the earliest tap "on" of those after it in its lane; infinite while there is
+ * none. Who chooses a foil out of its turn knows that those before it are not on.
+ */
+function skipTimes(foils: readonly { lane: 1 | 2; onAtMs: number | null }[]): number[] {
   const times: number[] = []
-  let soonest = Number.POSITIVE_INFINITY
-  for (let at = onAtMs.length - 1; at >= 0; at--) {
-    times[at] = soonest
-    soonest = Math.min(soonest, onAtMs[at] ?? Number.POSITIVE_INFINITY)
+  const soonest = { 1: Number.POSITIVE_INFINITY, 2: Number.POSITIVE_INFINITY }
+  for (let at = foils.length - 1; at >= 0; at--) {
+    const { lane, onAtMs } = foils[at]
+    times[at] = soonest[lane]
+    soonest[lane] = Math.min(soonest[lane], onAtMs ?? Number.POSITIVE_INFINITY)
   }
   return times
 }
+
+const inTurnAtMs = (entries: readonly LogEntry[]) =>
+  entries.find(({ tap }) => tap.kind === "on" && !tap.outOfTurn)?.atMs ?? null
 
 /** The first contact of the nearest foil before that was on when this one was passed over: later taps move nothing. */
 const earliestOn = (before: readonly FoilRecord[], skippedAtMs: number) =>
@@ -92,22 +114,43 @@ type Place = { isSkipped: boolean; earliestOnMs: number; rinsedAtMs: number | nu
 
 function recordOf(foil: ChairFoil, entries: readonly LogEntry[], place: Place): FoilRecord {
   const { isSkipped, earliestOnMs, rinsedAtMs } = place
+  const looks = looksOf(entries)
   const settledMs = entries.find((entry) => entry.onAtMs !== null)?.onAtMs ?? null
   const onAtMs = settledMs ?? (isSkipped ? earliestOnMs : null)
   const isRinsed = rinsedAtMs !== null && onAtMs !== null && onAtMs <= rinsedAtMs
   return {
     id: foil.id,
     mapNumber: foil.mapNumber,
-    name: `Foil ${foil.mapNumber}`,
     limitMs: foil.limitMin * 60_000,
+    plannedMs: foil.plannedMinutesOn === undefined ? null : foil.plannedMinutesOn * 60_000,
+    lane: foil.lane ?? 1,
     onAtMs,
     isSettled: settledMs !== null,
     isTapped: atOf(entries, "on") !== null,
     earliestOnMs,
     offAtMs: atOf(entries, "off") ?? (isRinsed ? rinsedAtMs : null),
-    looks: entries.flatMap(({ tap, atMs }) => (tap.kind === "looked" ? [{ atMs, seen: tap.seen }] : [])),
+    looks,
+    mustOff: mustOff(looks, foil.goalLevel),
+    notChecked: entries.filter(({ tap }) => tap.kind === "not-checked").length,
     recoated: entries.filter(({ tap }) => tap.kind === "re-coated").length,
   }
+}
+
+/** Checks one by one, and those of a group that was carried on: then nothing was said of the strand. */
+const looksOf = (entries: readonly LogEntry[]): FoilLook[] =>
+  entries.flatMap(({ tap, atMs }) =>
+    tap.kind === "looked"
+      ? [{ atMs, seen: tap.seen }]
+      : tap.kind === "carried-on"
+        ? [{ atMs, seen: { level: null, stretch: null, comfort: null, moist: null } }]
+        : [],
+  )
+
+/** What was seen once is not taken back by a later check: only undo does that. */
+function mustOff(looks: readonly FoilLook[], goalLevel: number | undefined): FoilRecord["mustOff"] {
+  if (looks.some(({ seen }) => seen.stretch === "stop" || seen.comfort === "burning")) return "danger"
+  const isThere = looks.some(({ seen }) => goalLevel !== undefined && (seen.level ?? 0) >= goalLevel)
+  return isThere ? "goal" : null
 }
 
 /** When heat was put on and taken away; null while it has not been. */
@@ -120,14 +163,30 @@ export function heatOf({ log }: Pick<Chair, "log">): { onAtMs: number; offAtMs: 
 
 function entriesByFoil(log: readonly LogEntry[]): Map<string, LogEntry[]> {
   const entries = new Map<string, LogEntry[]>()
-  for (const entry of log) {
-    if (!("foil" in entry.tap)) continue
-    const own = entries.get(entry.tap.foil)
-    if (own) own.push(entry)
-    else entries.set(entry.tap.foil, [entry])
-  }
+  for (const entry of log)
+    for (const foil of foilsOf(entry)) {
+      const own = entries.get(foil)
+      if (own) own.push(entry)
+      else entries.set(foil, [entry])
+    }
   return entries
+}
+
+function foilsOf({ tap }: LogEntry): readonly string[] {
+  if ("foil" in tap) return [tap.foil]
+  return tap.kind === "carried-on" || tap.kind === "not-checked" ? tap.foils : []
 }
 
 const atOf = (entries: readonly LogEntry[], kind: LogEntry["tap"]["kind"]) =>
   entries.find(({ tap }) => tap.kind === kind)?.atMs ?? null
+
+/** Numbers of the foils that are on and have not had their planned time, nor been said to be at the goal. */
+export const notReadyOf = (chair: Pick<Chair, "foils" | "log" | "elapsedMs">): number[] =>
+  standingOf(chair)
+    .onNow.filter(
+      ({ onAtMs, plannedMs, mustOff }) =>
+        mustOff === null && plannedMs !== null && chair.elapsedMs - (onAtMs ?? 0) < plannedMs - aMinuteMs,
+    )
+    .map(({ mapNumber }) => mapNumber)
+
+const aMinuteMs = 60_000

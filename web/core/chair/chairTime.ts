@@ -1,4 +1,4 @@
-import { numberText } from "../text/numberText"
+import type { ClockNote } from "../document/serviceRecord"
 
 /**
  * The device's two clocks, read at once. The monotonic one cannot be set, but begins anew with each load of the page
@@ -7,7 +7,7 @@ import { numberText } from "../text/numberText"
 export type Moment = { load: string; monotonicMs: number; wallMs: number }
 
 /** Time gone by, and what is odd about it. */
-export type Gap = { ms: number; note: string | null }
+export type Gap = { ms: number; note: ClockNote | null }
 
 /** The two clocks never agree to the millisecond. */
 const agreeMs = 2000
@@ -21,30 +21,13 @@ export function timeBetween(before: Moment, now: Moment): Gap {
 
 function sameLoad(monotonicMs: number, wallMs: number): Gap {
   const aheadMs = wallMs - monotonicMs
-  if (aheadMs < -agreeMs)
-    return {
-      ms: monotonicMs,
-      note: `The device's clock was set back by ${said(-aheadMs)}. The service's clock goes on.`,
-    }
-  if (aheadMs > agreeMs)
-    return {
-      ms: wallMs,
-      note: `The device slept for ${said(aheadMs)}, or its clock was set forward. The longer time is counted.`,
-    }
+  if (aheadMs < -agreeMs) return { ms: monotonicMs, note: { code: "clock-set-back", byMs: -aheadMs } }
+  if (aheadMs > agreeMs) return { ms: wallMs, note: { code: "slept-or-set-forward", byMs: aheadMs } }
   return { ms: Math.max(monotonicMs, wallMs), note: null }
 }
 
 /** Over a reload only the wall clock bears witness. */
 function acrossLoads(wallMs: number): Gap {
   if (wallMs >= 0) return { ms: wallMs, note: null }
-  return {
-    ms: 0,
-    note: `The device's clock was set back by at least ${said(-wallMs)} while this page was closed. Look at every foil now: its time on may be longer than shown.`,
-  }
-}
-
-function said(ms: number): string {
-  const minutes = ms / 60_000
-  if (minutes < 1) return `${numberText(ms / 1000, 0)} seconds`
-  return minutes < 60 ? `${numberText(minutes, 0)} minutes` : `${numberText(minutes / 60, 1)} hours`
+  return { ms: 0, note: { code: "set-back-while-closed", byMs: -wallMs } }
 }

@@ -1,3 +1,4 @@
+import type { ToneZoneName } from "../document/serviceRecord"
 import type { Chair } from "./chair"
 import { type Due, dueWithin } from "./chairDue"
 import { oncePerTap } from "./oncePerTap"
@@ -11,6 +12,7 @@ export type DueCall = {
   ids: readonly string[]
   /** The bowl that runs out, counted from 0, and its mix. */
   bowl?: { at: number; mix: string }
+  zone?: ToneZoneName
   /** Until the most urgent of them; below 0 it is late. */
   inMs: number
 }
@@ -21,7 +23,11 @@ export type Ahead = { lookMs: number; limitMs: number }
 /** What a sheet sets the end of is called out sooner than what can wait. */
 const isLimit: Record<Due["kind"], boolean> = {
   "take-off": false,
+  "at-goal": false,
+  "planned-off": false,
   limit: true,
+  "toner-off": false,
+  "toner-limit": false,
   "heat-off": false,
   bowl: true,
   look: false,
@@ -33,11 +39,12 @@ export function dueCalls(chair: Chair, ahead: Ahead): DueCall[] {
   const dues = dueWithin(chair, Math.max(ahead.lookMs, ahead.limitMs)).filter(
     ({ kind, inMs }) => inMs <= (isLimit[kind] ? ahead.limitMs : ahead.lookMs),
   )
-  const looks = dues.filter(({ kind }) => kind === "look")
+  const isRound = ({ kind }: Due) => kind === "look"
+  const looks = dues.filter(isRound)
   const orderIn = ({ foil }: Due) => orderOf.get(foil ?? "") ?? 0
   const round = looks.toSorted((a, b) => orderIn(a) - orderIn(b))
   const groups = [
-    ...dues.filter(({ kind }) => kind !== "look").map((due) => [due]),
+    ...dues.filter((due) => !isRound(due)).map((due) => [due]),
     ...(looks.length > 0 ? [round] : []),
   ]
   return groups.map((group) => {
@@ -46,6 +53,7 @@ export function dueCalls(chair: Chair, ahead: Ahead): DueCall[] {
     return {
       kind: first.kind,
       ...(first.kind === "bowl" && { bowl: { at: first.bowl, mix: chair.bowls?.[first.bowl]?.mix ?? "" } }),
+      ...("zone" in first && { zone: first.zone }),
       stage: stageOf(inMs),
       foils: group.flatMap(({ foil }) => (foil === null ? [] : (numberOf.get(foil) ?? 0))),
       ids: group.flatMap(({ foil }) => foil ?? []),
@@ -74,17 +82,34 @@ export function nextCall(chair: Chair): DueCall | null {
 }
 
 /**
- * The calls as they are shown: all foils past their longest time in one, so that they push nothing out of sight; nobody
- * looks at what has to come off.
+ * The calls as they are shown: all foils past their maximum time in one, and all at their planned time in one, so that
+ * they push nothing out of sight; nobody is asked to check what has to come off, nor told twice to take it off.
  */
 export function callsShown(calls: readonly DueCall[]): DueCall[] {
-  const past = calls.filter(isPast)
-  if (past.length === 0) return [...calls]
-  const over = joined(past)
-  return calls.flatMap((call) => (call === past[0] ? over : isPast(call) ? [] : withoutFoils(call, over.ids)))
+  const past = joinedWhere(calls, (call) => call.kind === "limit" && call.stage !== "ahead")
+  const planned = joinedWhere(past, (call) => call.kind === "planned-off" && call.stage !== "ahead")
+  return planned.flatMap((call, at) => {
+    const gone = planned
+      .slice(0, at)
+      .filter(isOff)
+      .flatMap(({ ids }) => ids)
+    return withoutFoils(call, gone)
+  })
 }
 
-const isPast = ({ kind, stage }: DueCall) => kind === "limit" && stage !== "ahead"
+/** Calls to take off now. */
+export const isOff = ({ kind, stage }: Pick<DueCall, "kind" | "stage">) =>
+  stage !== "ahead" && ["take-off", "at-goal", "planned-off", "limit"].includes(kind)
+
+/** What can hurt: only this is shown in red. */
+export const isDanger = ({ kind, stage }: Pick<DueCall, "kind" | "stage">) =>
+  kind === "take-off" || (stage !== "ahead" && ["limit", "heat-off", "toner-limit"].includes(kind))
+
+function joinedWhere(calls: readonly DueCall[], isOne: (call: DueCall) => boolean): DueCall[] {
+  const those = calls.filter(isOne)
+  if (those.length < 2) return [...calls]
+  return calls.flatMap((call) => (call === those[0] ? joined(those) : isOne(call) ? [] : call))
+}
 
 const joined = (calls: readonly DueCall[]): DueCall => ({
   ...calls[0],
@@ -94,7 +119,7 @@ const joined = (calls: readonly DueCall[]): DueCall => ({
 
 /** What is left of a call of several foils; none where all of them are gone. */
 function withoutFoils(call: DueCall, gone: readonly string[]): DueCall[] {
-  if (call.kind !== "look") return [call]
+  if (call.ids.length === 0 || call.kind === "take-off" || call.kind === "limit") return [call]
   const kept = call.ids.map((id) => !gone.includes(id))
   const [foils, ids] = [call.foils.filter((_, i) => kept[i]), call.ids.filter((_, i) => kept[i])]
   return ids.length > 0 ? [{ ...call, foils, ids }] : []

@@ -1,85 +1,152 @@
-import type { Plan } from "../document/schema"
-import type { RecordedFoil, ServiceRecord } from "../document/serviceRecord"
-import { firstLookMin } from "../schedule/scheduleLooks"
+import type { DoneService, Plan } from "../document/schema"
+import type {
+  AskedAloud,
+  RecordedBowl,
+  RecordedFoil,
+  RecordedToner,
+  ServiceRecord,
+} from "../document/serviceRecord"
+import { serviceSchema } from "../document/serviceSchema"
+import { liftRecord1 } from "../file/liftService1"
 import type { TimedPlan } from "../schedule/timedPlan"
-import type { Chair, ChairBowl, LogEntry } from "./chair"
+import type { Chair, LogEntry } from "./chair"
 import { startChair } from "./chairClock"
-import { recordsOf } from "./chairRecord"
+import { mixedTimes, recordsOf } from "./chairRecord"
 import type { Moment } from "./chairTime"
+import { plannedService } from "./plannedService"
+import { tonerTimes } from "./tonerTimes"
 
 type Timed = Extract<TimedPlan, { ok: true }>
 
 /** A service of a plan while it goes on, and what had been planned for it. Plain data, kept after every tap. */
 export type LiveService = {
   planId: string
+  /** The client's, so that nobody takes one service for another. */
+  initials?: string | undefined
   startedAt: string
   planned: readonly RecordedFoil[]
-  /** Who the pairs of hands are. */
+  /** Who the colourist and the assistant are. */
   people?: readonly string[] | undefined
+  /** Who asked aloud what nobody had asked before. */
+  asked?: AskedAloud | undefined
   chair: Chair
   endedAt: string | null
 }
 
-export function beginService(plan: Plan, timed: Timed, now: Moment): LiveService {
-  const planned = plannedFoils(timed)
+export function beginService(
+  plan: Plan,
+  timed: Timed,
+  now: Moment,
+  askedBy: string | null = null,
+): LiveService {
+  const { foils, bowls, toners, heatMin } = plannedService(plan, timed)
   return {
     planId: plan.id,
+    initials: plan.client.initials,
     startedAt: isoOf(now.wallMs),
-    planned,
+    planned: foils,
     people: plan.timing?.people,
-    chair: startChair(planned, now, heatMinOf(timed), bowlsOf(timed)),
+    ...(askedBy !== null && { asked: { by: askedBy, wallAt: isoOf(now.wallMs) } }),
+    chair: { ...startChair(foils, now, heatMin, bowls), toners },
     endedAt: null,
   }
 }
 
-const heatMinOf = ({ service, schedule }: Timed) => (schedule.heat ? service.heat?.minutes : undefined)
-
-const bowlsOf = ({ schedule }: Timed): ChairBowl[] =>
-  schedule.bowls.map(({ mix, foils, mixedAtMin, useByMin }) => ({
-    mix,
-    foils,
-    potLifeMin: useByMin - mixedAtMin,
-  }))
-
-function plannedFoils({ service, schedule }: Timed): RecordedFoil[] {
-  const timesOf = new Map(schedule.foils.map((times) => [times.id, times]))
-  return service.foils.map((foil) => {
-    const times = timesOf.get(foil.id)
-    return {
-      id: foil.id,
-      mapNumber: foil.mapNumber,
-      kind: foil.kind,
-      limitMin: foil.limitMin,
-      firstLookMin: firstLookMin(foil, service.looks),
-      plannedOnMin: times?.onAtMin ?? 0,
-      plannedMinutesOn: times?.onMin ?? 0,
-    }
-  })
-}
-
-/** The service with the foils as the plan has them now, in its order; one that was touched stays, drawn or not. */
-export function withFoilsOf(live: LiveService, timed: Timed): LiveService {
-  const records = recordsOf(live.chair)
+/** The service with the foils as the plan has them now, in its order; what was touched stays, drawn or not. */
+export function withFoilsOf(live: LiveService, plan: Plan, timed: Timed): LiveService {
+  const { chair } = live
+  const records = recordsOf(chair)
+  const next = plannedService(plan, timed)
   const before = new Map(live.planned.map((foil) => [foil.id, foil]))
-  const now = plannedFoils(timed).map((foil) => before.get(foil.id) ?? foil)
+  const touched = (id: string) => records.get(id)?.onAtMs !== null
+  const now = next.foils.map((foil) => (touched(foil.id) ? (before.get(foil.id) ?? foil) : foil))
   const kept = new Set(now.map(({ id }) => id))
-  const gone = live.planned.filter(({ id }) => !kept.has(id) && records.get(id)?.onAtMs !== null)
-  const planned = [...gone, ...now]
-  const heatMin = heatMinOf(timed)
-  const bowls = bowlsOf(timed)
-  const isSame =
-    heatMin === live.chair.heatMin &&
-    JSON.stringify(bowls) === JSON.stringify(live.chair.bowls) &&
-    planned.length === live.planned.length &&
-    planned.every((foil, at) => foil === live.planned[at])
-  return isSame ? live : { ...live, planned, chair: { ...live.chair, foils: planned, heatMin, bowls } }
+  const gone = live.planned.filter(({ id }) => !kept.has(id) && touched(id))
+  const planned = sameOr(live.planned, [...gone, ...now])
+  const mixed = mixedTimes(chair)
+  const bowls = next.bowls.map((bowl, at) => (mixed[at] === undefined ? bowl : (chair.bowls?.[at] ?? bowl)))
+  const toned = tonerTimes(chair).some(({ onAtMs }) => onAtMs !== null)
+  const after: Chair = {
+    ...chair,
+    foils: planned,
+    heatMin: next.heatMin,
+    bowls: sameOr(chair.bowls, bowls),
+    toners: toned ? chair.toners : sameOr(chair.toners, next.toners),
+  }
+  const isSame = (["foils", "heatMin", "bowls", "toners"] as const).every(
+    (part) => after[part] === chair[part],
+  )
+  return isSame ? live : { ...live, planned, chair: after }
 }
+
+/** What says the same stays the same object. */
+const sameOr = <T>(before: readonly T[] | undefined, now: readonly T[]): readonly T[] =>
+  JSON.stringify(before) === JSON.stringify(now) ? (before ?? now) : now
 
 /** As it is written into the plan: wall time in words of ISO 8601. */
-export const recordOfService = ({ startedAt, people, planned, chair }: LiveService): ServiceRecord => ({
-  startedAt,
-  ...(people && { people }),
-  foils: planned,
+export const recordOfService = (live: LiveService): ServiceRecord => ({
+  startedAt: live.startedAt,
+  ...(live.endedAt !== null && { endedAt: live.endedAt }),
+  ...(live.people && { people: live.people }),
+  ...(live.asked && { asked: live.asked }),
+  foils: live.planned,
+  bowls: bowlsDone(live.chair),
+  toners: tonersDone(live.chair),
+  ...happened(live.chair),
+})
+
+/** The service with the drawing that was carried out: what the plan becomes later changes nothing in it. */
+export const doneService = (live: LiveService, plan: Plan): DoneService => ({
+  ...recordOfService(live),
+  drawn: drawnOf(plan),
+})
+
+const drawnOf = ({ head, hair, mixes, sections, toning, workingSections }: Plan): DoneService["drawn"] => ({
+  head,
+  hair,
+  mixes,
+  sections,
+  ...(toning && { toning }),
+  ...(workingSections && { workingSections }),
+})
+
+/** A plan as its last service was carried out; null where none was, or none kept its drawing. */
+export function planAsDone(plan: Plan): Plan | null {
+  const drawn = plan.service?.drawn
+  if (!drawn) return null
+  const { toning: _, workingSections: __, ...rest } = plan
+  return { ...rest, ...drawn }
+}
+
+/** Every bowl with what it was made of; one of an earlier Partline that did not say is left out. */
+const bowlsDone = (chair: Chair): RecordedBowl[] =>
+  (chair.bowls ?? []).flatMap(({ product, developerVolume, ratio, lightenerG, developerG, ...bowl }, at) =>
+    product === undefined ||
+    developerVolume === undefined ||
+    !ratio ||
+    lightenerG === undefined ||
+    developerG === undefined
+      ? []
+      : [
+          {
+            ...bowl,
+            product,
+            developerVolume,
+            ratio,
+            lightenerG,
+            developerG,
+            mixedAtMs: whole(mixedTimes(chair)[at] ?? null),
+            leftG: null,
+          },
+        ],
+  )
+
+const tonersDone = (chair: Chair): RecordedToner[] =>
+  tonerTimes(chair).map((toner) => ({ ...toner, onAtMs: whole(toner.onAtMs), offAtMs: whole(toner.offAtMs) }))
+
+const whole = (ms: number | null) => (ms === null ? null : Math.round(ms))
+
+const happened = (chair: Chair): Pick<ServiceRecord, "log" | "clockNotes"> => ({
   log: chair.log.map(({ wallMs, ...entry }) => ({
     ...entry,
     atMs: Math.round(entry.atMs),
@@ -100,8 +167,25 @@ export const chairOfRecord = ({ foils, log }: ServiceRecord) => ({
   elapsedMs: log.at(-1)?.atMs ?? 0,
 })
 
-/** Whether what a database gave back is a service: a window of another version may have written it. */
-export const isLiveService = (value: unknown): value is LiveService =>
+/** What a database gave back, where it is a service: a window of another version may have written it. */
+export function liveServiceOf(value: unknown): LiveService | null {
+  if (!isLiveService(value)) return null
+  const live = { ...value, chair: liftRecord1(value.chair) as Chair }
+  return isSound(live) ? live : null
+}
+
+/** Passes the door that its record passes in a file, and its clock can go on. */
+function isSound(live: LiveService): boolean {
+  try {
+    const { elapsedMs, last, revision } = live.chair
+    const isGoing = [elapsedMs, last.wallMs, last.monotonicMs, revision].every(Number.isFinite)
+    return isGoing && serviceSchema.safeParse(recordOfService(live)).success
+  } catch {
+    return false
+  }
+}
+
+const isLiveService = (value: unknown): value is LiveService =>
   typeof value === "object" &&
   value !== null &&
   ["planId", "startedAt", "planned", "chair", "endedAt"].every((field) => field in value)

@@ -1,7 +1,7 @@
 import type { Chair } from "./chair"
 
 /** What does not change while only time goes by. */
-type Still = Pick<Chair, "foils" | "log" | "bowls" | "heatMin">
+type Still = Pick<Chair, "foils" | "log" | "bowls" | "toners" | "heatMin">
 
 /** Works a thing out once for each tap, and anew where the plan under it has changed: a second in between costs nothing. */
 export function oncePerTap<C extends Pick<Chair, "foils" | "log"> & Partial<Still>, T>(
@@ -17,4 +17,4 @@ export function oncePerTap<C extends Pick<Chair, "foils" | "log"> & Partial<Stil
   }
 }
 
-const parts = ["foils", "bowls", "heatMin"] as const
+const parts = ["foils", "bowls", "toners", "heatMin"] as const

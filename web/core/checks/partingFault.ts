@@ -3,9 +3,10 @@ import { crossesItself } from "../../../geometry/surface/crossesItself"
 import type { SurfacePoint } from "../../../geometry/surface/frames"
 import { smoothLine } from "../../../geometry/surface/spline"
 import { measurePath } from "../../../geometry/surface/surfacePath"
+import type { DrawingCode } from "../fields/problem"
 
-/** What makes a parting impossible to comb: where (a point of it, or all of it) and how it should be. */
-export type PartingFault = { point: number | null; expected: string }
+/** What makes a parting impossible to comb: where (a point of it, or all of it) and what is wrong there. */
+export type PartingFault = { point: number | null; fault: DrawingCode }
 
 /** The hairline is a model good to a couple of millimetres: a parting may stray this far over it. */
 const strayMm = 2
@@ -15,17 +16,15 @@ const piecesEach = 4
 
 export function partingFault(parting: readonly SurfacePoint[], head: Head): PartingFault | null {
   const outside = parting.findIndex((at) => isOutside(at, head))
-  if (outside >= 0)
-    return { point: outside, expected: "expected a place inside the hairline, found one outside it" }
+  if (outside >= 0) return { point: outside, fault: { code: "place-outside" } }
   const { points, lengthMm } = measurePath(head.surface, smoothLine(parting, piecesEach))
-  if (points.some((at) => isOutside(at, head)))
-    return { point: null, expected: "expected a line inside the hairline, found one that leaves it" }
+  if (points.some((at) => isOutside(at, head))) return { point: null, fault: { code: "line-outside" } }
   if (lengthMm < shortestMm)
     return {
       point: null,
-      expected: `expected a line at least ${shortestMm} mm long, found ${lengthMm.toFixed(1)} mm`,
+      fault: { code: "line-too-short", leastMm: shortestMm, foundMm: lengthMm },
     }
-  if (crossesItself(parting)) return { point: null, expected: "expected a line that does not cross itself" }
+  if (crossesItself(parting)) return { point: null, fault: { code: "line-crosses-itself" } }
   return null
 }
 

@@ -1,6 +1,7 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../document/schema"
-import { type Problem, problemAt } from "./problem"
+import type { FieldCode, Problem } from "../fields/problem"
+import { problemAt } from "./problem"
 
 /** What must hold between the parts of a plan: nothing named twice, every mix that is used listed, and twins that name each other. */
 export const planRules = ({ mixes, sections, workingSections }: Plan): Problem[] => [
@@ -30,10 +31,11 @@ function repeated(path: readonly string[], values: readonly (string | number | n
     return first === undefined
       ? []
       : [
-          problemAt(
-            [...path.slice(0, -1), i, ...path.slice(-1)],
-            `expected one of its own, but ${value} is taken in number ${first + 1} of the list`,
-          ),
+          problemAt([...path.slice(0, -1), i, ...path.slice(-1)], {
+            code: "taken",
+            value,
+            firstPlace: first + 1,
+          }),
         ]
   })
 }
@@ -42,8 +44,7 @@ function unknownMixes(mixes: Plan["mixes"], sections: Plan["sections"]): Problem
   const known = mixes.map(({ id }) => id)
   return sections.flatMap((section, i) => {
     if (!isFoil(section) || known.includes(section.mix)) return []
-    const sentence = `expected one of the mixes listed (${known.join(", ")}), found ${section.mix}`
-    return [problemAt(["sections", i, "mix"], sentence)]
+    return [problemAt(["sections", i, "mix"], { code: "unknown-mix", known, mix: section.mix })]
   })
 }
 
@@ -51,14 +52,12 @@ function brokenPairs(sections: Plan["sections"]): Problem[] {
   const twins = new Map(sections.map(({ id, twin }) => [id, twin]))
   return sections.flatMap(({ id, twin }, i) => {
     const isWhole = twin === undefined || (twin !== id && twins.get(twin) === id)
-    return isWhole ? [] : [problemAt(["sections", i, "twin"], twinSentence(id, twin, twins))]
+    return isWhole ? [] : [problemAt(["sections", i, "twin"], twinFault(id, twin, twins))]
   })
 }
 
-function twinSentence(id: string, twin: string, twins: ReadonlyMap<string, string | undefined>): string {
-  const cure = `take "twin" out to break the pair`
-  if (twin === id) return `expected another section, found itself; ${cure}`
-  if (!twins.has(twin)) return `expected a section of this plan, found "${twin}"; ${cure}`
-  const named = twins.get(twin)
-  return `expected a section that names "${id}" back, but "${twin}" names ${named ? `"${named}"` : "none"}; ${cure}`
+function twinFault(id: string, twin: string, twins: ReadonlyMap<string, string | undefined>): FieldCode {
+  if (twin === id) return { code: "twin-of-itself" }
+  if (!twins.has(twin)) return { code: "twin-unknown", twin }
+  return { code: "twin-of-another", id, twin, named: twins.get(twin) ?? null }
 }

@@ -1,4 +1,5 @@
-import type { Plan, Refusal } from "../document/schema"
+import type { Refusal } from "../document/refusal"
+import type { Plan } from "../document/schema"
 import type { Divider } from "../document/workingSectionsSchema"
 import { dividingOf } from "../figures/workingSections"
 import { validateEdit } from "./validateEdit"

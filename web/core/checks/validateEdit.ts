@@ -1,33 +1,36 @@
 import type { Section } from "../../../geometry/section/section"
-import { counts } from "../document/limits"
+import { refuse } from "../document/edit"
 import { wholePairs } from "../document/pairs"
-import { type Plan, planSchema, type Refusal, sectionSchema } from "../document/schema"
+import type { Refusal } from "../document/refusal"
+import { type Plan, planSchema } from "../document/schema"
+import { sectionNameOf } from "../document/sectionNameCode"
+import { counts } from "../fields/limits"
 import { headOf } from "../figures/measured"
-import { sectionName } from "../text/sectionName"
+import { sectionSchema } from "../kinds/sectionSchema"
 import { headProblems } from "./headProblems"
 import { partingFault } from "./partingFault"
 import { planRules } from "./planRules"
-import { problemsOf } from "./problem"
+import { problemAt, problemsOf } from "./problem"
 import { dividersFault } from "./workingSectionsFaults"
 
 /** The plan as an edit leaves it, once all that is new in it is in order; otherwise the reason why it cannot be. */
 export function validateEdit(before: Plan, wanted: Plan): Plan | Refusal {
   const after = { ...wanted, sections: wholePairs(wanted.sections) }
-  const refused = fieldFault(after) ?? drawingFault(before, after)
-  return refused === null ? after : { refused }
+  return fieldFault(after) ?? drawingFault(before, after) ?? after
 }
 
-function fieldFault(plan: Plan): string | null {
+function fieldFault(plan: Plan): Refusal | null {
   if (plan.sections.length > counts.sections.high)
-    return `A plan holds at most ${counts.sections.high} sections`
+    return refuse({ code: "too-many-sections", most: counts.sections.high })
   const rest = { ...plan, sections: [] }
   const parsed = planSchema.safeParse(rest)
-  if (!parsed.success) return problemsOf(parsed.error.issues[0], rest)[0].expected
+  if (!parsed.success)
+    return refuse({ code: "problem", problem: problemsOf(parsed.error.issues[0], rest)[0] })
   const [problem] = [...planRules(plan), ...headProblems(plan)]
-  return problem?.expected ?? null
+  return problem ? refuse({ code: "problem", problem }) : null
 }
 
-function drawingFault(before: Plan, after: Plan): string | null {
+function drawingFault(before: Plan, after: Plan): Refusal | null {
   const known = new Set(headOf(before) === headOf(after) ? before.sections : [])
   for (const section of after.sections) {
     const fault = known.has(section) ? null : sectionFault(section, after)
@@ -39,10 +42,14 @@ function drawingFault(before: Plan, after: Plan): string | null {
 const isDividedAlike = (before: Plan, after: Plan) =>
   after.workingSections?.dividers === before.workingSections?.dividers && headOf(before) === headOf(after)
 
-function sectionFault(section: Section, plan: Plan): string | null {
+function sectionFault(section: Section, plan: Plan): Refusal | null {
+  const problem = sectionProblem(section, plan)
+  return problem && refuse({ code: "section-problem", section: sectionNameOf(section), problem })
+}
+
+function sectionProblem(section: Section, plan: Plan) {
   const parsed = sectionSchema.safeParse(section)
-  const fault = parsed.success
-    ? partingFault(section.parting, headOf(plan))?.expected
-    : problemsOf(parsed.error.issues[0], section)[0].expected
-  return fault ? `${sectionName(section)}: ${fault}` : null
+  if (!parsed.success) return problemsOf(parsed.error.issues[0], section)[0]
+  const fault = partingFault(section.parting, headOf(plan))
+  return fault && problemAt([], fault.fault)
 }

@@ -4,12 +4,14 @@ import { areaElement } from "../../../geometry/surface/surfacePatch"
 import { lengthMm, type SurfacePath } from "../../../geometry/surface/surfacePath"
 import { mapArea } from "../../../geometry/working/workingSectionFaces"
 import { reachMm } from "../../../geometry/working/workingSectionLine"
+import { refuse } from "../document/edit"
+import type { Refusal } from "../document/refusal"
 import type { Plan } from "../document/schema"
+import type { DividerFaultCode, Problem } from "../fields/problem"
 import { headOf } from "../figures/measured"
 import { dividingOf, divisionOf } from "../figures/workingSections"
-import { areaText } from "../text/figureText"
 import type { PartingFault } from "./partingFault"
-import { type Problem, problemAt } from "./problem"
+import { problemAt } from "./problem"
 
 const shortestMm = 4
 /** Less than this is nobody's working section, cm2: two partings lie on one another. */
@@ -18,33 +20,24 @@ const leastAreaCm2 = 1
 /** What makes a dividing parting no parting that divides, with its cure; null when it is in order. */
 export function dividerFault(index: number, plan: Plan): PartingFault | null {
   const { parting } = dividingOf(plan).dividers[index]
-  const whole = (expected: string) => ({ point: null, expected })
+  const whole = (fault: DividerFaultCode) => ({ point: null, fault })
   const long = lengthMm(headOf(plan).surface, parting)
-  if (long < shortestMm)
-    return whole(`expected a line at least ${shortestMm} mm long, found ${long.toFixed(1)} mm; draw it again`)
-  if (crossesItself(parting)) return whole("expected a line that does not cross itself; draw it again")
+  if (long < shortestMm) return whole({ code: "divider-too-short", leastMm: shortestMm, foundMm: long })
+  if (crossesItself(parting)) return whole({ code: "divider-crosses-itself" })
   const twin = twinOf(index, plan)
-  if (twin !== null)
-    return whole(
-      `expected a line of its own, found one that lies on dividing parting ${twin + 1}; move it, or take it out`,
-    )
+  if (twin !== null) return whole({ code: "divider-on-another", number: twin + 1 })
   const { path, looseMm } = divisionOf(plan).dividers[index]
-  if (path.length === 0)
-    return whole(
-      "expected a line from edge to edge, found one that divides nothing; draw it on to the hairline or to another dividing parting, or take it out",
-    )
+  if (path.length === 0) return whole({ code: "divider-divides-nothing" })
   const loose = looseMm.findIndex((mm) => mm > reachMm)
   if (loose >= 0)
     return {
       point: loose === 0 ? 0 : parting.length - 1,
-      expected: `expected the line to end on an edge, found it ${Math.round(looseMm[loose])} mm past the last; end it there, or draw it on to the next`,
+      fault: { code: "divider-past-edge", pastMm: looseMm[loose] },
     }
   return (
     sliverFault(index, plan) ??
     (index === dividingOf(plan).dividers.length - 1 && !addsUp(plan)
-      ? whole(
-          "expected a line well apart from the others, found one that touches another; move it, or take it out",
-        )
+      ? whole({ code: "divider-touches-another" })
       : null)
   )
 }
@@ -96,16 +89,17 @@ function sliverFault(index: number, plan: Plan): PartingFault | null {
   return cm2 < leastAreaCm2
     ? {
         point: null,
-        expected: `expected a working section of at least ${leastAreaCm2} cm² on each side, found one of ${areaText(cm2)}; move it, or take it out`,
+        fault: { code: "working-section-too-small", leastCm2: leastAreaCm2, foundCm2: cm2 },
       }
     : null
 }
 
-/** The first fault of a plan's dividing partings in a sentence; null when all are in order. */
-export function dividersFault(plan: Plan): string | null {
+/** The first fault of a plan's dividing partings; null when all are in order. */
+export function dividersFault(plan: Plan): Refusal | null {
   for (const [index] of dividingOf(plan).dividers.entries()) {
     const fault = dividerFault(index, plan)
-    if (fault) return `Dividing parting ${index + 1}: ${fault.expected}`
+    if (fault)
+      return refuse({ code: "divider-problem", divider: index + 1, problem: problemAt([], fault.fault) })
   }
   return null
 }
@@ -122,5 +116,5 @@ export const dividerProblems = (plan: Plan): Problem[] =>
       "parting",
       ...(fault.point === null ? [] : [fault.point]),
     ]
-    return [problemAt(place, fault.expected)]
+    return [problemAt(place, fault.fault)]
   })

@@ -12,13 +12,42 @@ export type Consultation = {
   rootMeltMm: number | null
   /** How often the client wants to come back. */
   upkeepWeeks: number | null
+  /** Who asks; the name stands beside what is taken back. */
+  askedBy: string
   ageYears: number | null
-  scalp: "calm" | "sensitive" | "irritated" | "broken" | null
-  answers: Partial<Record<Question, "yes" | "no">>
+  /** What was seen of the scalp, on which day; a day of null: nobody knows when. */
+  scalp: { seen: Scalp; on: string | null } | null
+  answers: Partial<Record<Question, Answer>>
+  /** An allergy to anything but dye: to what, since when, and how it showed. */
+  otherAllergy: { which: string; when: string; how: string }
+  /** The day of the latest black henna tattoo. */
+  blackHennaOn: string | null
   alertTests: readonly AlertTest[]
   strandTests: readonly StrandResult[]
   passes: readonly Pass[]
+  letters: readonly DoctorLetter[]
+  /** Who asked aloud and heard no to the questions that may be asked so. */
+  signatures: readonly Signature[]
+  /** What stopped the plan once and was taken back. */
+  withdrawn: readonly Withdrawn[]
 }
+
+export const scalps = ["calm", "sensitive", "irritated", "broken"] as const
+export type Scalp = (typeof scalps)[number]
+
+/**
+ * What was answered, on which day, and for the visit of which day; days are "YYYY-MM-DD" by the salon's calendar. Null
+ * where nobody knows: such an answer has to be confirmed.
+ */
+export type Answer = { said: "yes" | "no"; on: string | null; visit: string | null }
+
+/** A doctor's letter that answers one stop, for one visit. */
+export type DoctorLetter = { rule: string; from: string; dated: string; visit: string }
+
+export type Signature = { by: string; at: string; questions: readonly Question[] }
+
+/** A stop that was found once and whose answer or test was changed or removed: what, when (a moment), by whom. */
+export type Withdrawn = { rule: string; about?: string | undefined; at: string; by: string }
 
 export const zoneNames = ["hairline", "top", "left", "right", "back"] as const
 export type Zone = (typeof zoneNames)[number]
@@ -53,10 +82,12 @@ export type AlertTest = {
   place: string
   appliedAt: string
   result: { outcome: "clear" | "reacted"; readBy: string; readAt: string } | null
-  /** The last day it counts, by the maker or the salon; null where neither says. */
+  /** The last day it counts, by the maker’s sheet; null where that does not say: it then counts for one visit. */
   validUntil: string | null
-  /** Whether anything has changed since: illness, medicine, a tattoo, a reaction. */
-  changedSince: "yes" | "no" | null
+  /** The day of the visit it was made for. */
+  visit: string | null
+  /** Whether anything has changed since: illness, medicine, a tattoo, a reaction; and the day it was asked. */
+  changedSince: { said: "yes" | "no"; on: string | null } | null
 }
 
 export type StrandResult = { product: string; outcome: "held" | "failed" }
@@ -73,26 +104,30 @@ export type Pass = {
   about?: string | undefined
 }
 
-/** What is asked, in the words of the screen. */
-export const questions = {
-  pastReaction: "Ever reacted to hair colour, toner or lightener?",
-  breathingReaction: "Ever wheezed, coughed or come out in hives near lightener?",
-  asthma: "Asthma?",
-  allergy: "An allergy: to dye, lightener, scent, rubber or plasters?",
-  blackHennaTattoo: "Ever had a black henna tattoo?",
-  blackHennaReaction: "Did the black henna burn, itch or blister?",
-  faceRash: "A rash on the face today?",
-  expecting: "Expecting or breast feeding?",
-  scalpCondition: "A condition of the scalp, or surgery on it lately?",
-  chemotherapy: "Chemotherapy, now or lately?",
-  recentRelaxer: "A relaxer or perm lately?",
-  hairlineLoss: "Hair lost along the hairline?",
-  lenses: "Contact lenses in today?",
-  browsOrLashes: "Brows or lashes tinted, lifted or extended?",
-  colouristBreathing: "Does whoever mixes cough or wheeze with lightener?",
-} as const
-export type Question = keyof typeof questions
-export const questionNames = Object.keys(questions) as [Question, ...Question[]]
+/** What is asked, in the order it is asked: breath, skin and body first, then the hair, then who mixes. */
+export const questionNames = [
+  "breathingReaction",
+  "dyeAllergy",
+  "otherAllergy",
+  "faceRash",
+  "expecting",
+  "pastReaction",
+  "asthma",
+  "scalpToday",
+  "scalpCondition",
+  "medicines",
+  "chemotherapy",
+  "blackHennaTattoo",
+  "blackHennaReaction",
+  "recentRelaxer",
+  "homeColour",
+  "extensions",
+  "hairlineLoss",
+  "lenses",
+  "browsOrLashes",
+  "colouristBreathing",
+] as const
+export type Question = (typeof questionNames)[number]
 
 export const newConsultation = (): Consultation => ({
   hair: {},
@@ -103,12 +138,18 @@ export const newConsultation = (): Consultation => ({
   rootDistanceMm: null,
   rootMeltMm: null,
   upkeepWeeks: null,
+  askedBy: "",
   ageYears: null,
   scalp: null,
   answers: {},
+  otherAllergy: { which: "", when: "", how: "" },
+  blackHennaOn: null,
   alertTests: [],
   strandTests: [],
   passes: [],
+  letters: [],
+  signatures: [],
+  withdrawn: [],
 })
 
 /** Every state of hair that was written down, root to ends, zone by zone. */

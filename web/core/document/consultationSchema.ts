@@ -1,14 +1,15 @@
+import { choice, day, line, lines, list, number } from "../fields/fields"
+import { counts, letters, limits } from "../fields/limits"
+import { z } from "../fields/zod"
 import {
   type Consultation,
   finishTones,
   hairHistories,
   questionNames,
+  scalps,
   strandParts,
   zoneNames,
 } from "./consultation"
-import { choice, day, line, lines, list, number } from "./fields"
-import { counts, letters, limits } from "./limits"
-import { z } from "./zod"
 
 /** The consultation as it is written to a file: anything may be missing or null, and then is not known. */
 
@@ -17,10 +18,12 @@ const yesNo = choice(["yes", "no"])
 
 const hairState = z.strictObject({
   level: z.nullable(number(limits.level)),
-  history: z.nullable(list(choice(hairHistories), counts.histories, "things the hair has been through")),
+  history: z.nullable(list(choice(hairHistories), counts.histories, "histories")),
   porosity: z.nullable(choice(["low", "usual", "high"])),
   stretch: z.nullable(choice(["springs-back", "stays-stretched", "breaks"])),
 })
+
+const answer = z.strictObject({ said: yesNo, on: z.nullable(day), visit: z.nullable(day) })
 
 const alertTest = z.strictObject({
   product: line(letters.name),
@@ -30,7 +33,8 @@ const alertTest = z.strictObject({
     z.strictObject({ outcome: choice(["clear", "reacted"]), readBy: line(letters.name), readAt: moment }),
   ),
   validUntil: z.nullable(day),
-  changedSince: z.nullable(yesNo),
+  visit: z.nullable(day),
+  changedSince: z.nullable(z.strictObject({ said: yesNo, on: z.nullable(day) })),
 })
 
 export const consultationSchema = z.strictObject({
@@ -43,13 +47,20 @@ export const consultationSchema = z.strictObject({
   rootMeltMm: z.nullable(number(limits.rootDistanceMm)),
   upkeepWeeks: z.nullable(number(limits.upkeepWeeks)),
   ageYears: z.nullable(number(limits.ageYears)),
-  scalp: z.nullable(choice(["calm", "sensitive", "irritated", "broken"])),
-  answers: z.partialRecord(choice(questionNames), yesNo),
-  alertTests: list(alertTest, counts.tests, "alert tests"),
+  askedBy: line(letters.name),
+  scalp: z.nullable(z.strictObject({ seen: choice(scalps), on: z.nullable(day) })),
+  answers: z.partialRecord(choice(questionNames), answer),
+  otherAllergy: z.strictObject({
+    which: line(letters.note),
+    when: line(letters.note),
+    how: line(letters.note),
+  }),
+  blackHennaOn: z.nullable(day),
+  alertTests: list(alertTest, counts.tests, "alert-tests"),
   strandTests: list(
     z.strictObject({ product: line(letters.name), outcome: choice(["held", "failed"]) }),
     counts.tests,
-    "strand tests",
+    "strand-tests",
   ),
   passes: list(
     z.strictObject({
@@ -60,6 +71,30 @@ export const consultationSchema = z.strictObject({
       about: z.optional(line(letters.note)),
     }),
     counts.passes,
-    "stops passed with a reason",
+    "overrides",
+  ),
+  letters: list(
+    z.strictObject({ rule: line(letters.name), from: line(letters.name), dated: day, visit: day }),
+    counts.passes,
+    "doctors-letters",
+  ),
+  signatures: list(
+    z.strictObject({
+      by: line(letters.name),
+      at: moment,
+      questions: list(choice(questionNames), counts.questions, "questions"),
+    }),
+    counts.passes,
+    "signatures",
+  ),
+  withdrawn: list(
+    z.strictObject({
+      rule: line(letters.name),
+      about: z.optional(line(letters.note)),
+      at: moment,
+      by: line(letters.name),
+    }),
+    counts.passes,
+    "withdrawn-stops",
   ),
 }) satisfies z.ZodMiniType<Consultation>

@@ -1,8 +1,9 @@
 import { whorlTurns } from "../../../geometry/parting/wornParting"
 import { hairlineForms, landmarkNames } from "../../../geometry/scalp/hairlineLandmarks"
-import { choice, group, list, number, point } from "./fields"
-import { counts, limits } from "./limits"
-import { z } from "./zod"
+import { expected } from "../fields/expected"
+import { choice, group, list, number, point } from "../fields/fields"
+import { counts, limits } from "../fields/limits"
+import { z } from "../fields/zod"
 
 /** The client's own hairline, the parting she wears and the crown whorl, as they are written to a file. */
 
@@ -20,7 +21,11 @@ export const hairlineSchema = group({
   moves: z.optional(list(move, counts.landmarkMoves, "moves")),
 })
 
-const kindError = `expected a parting of kind "centre", "side", "zigzag" or "none"`
+const kindError = expected({
+  code: "kind",
+  of: "parting-worn",
+  kinds: ["centre", "side", "zigzag", "none"],
+})
 
 export const wornPartingSchema = z.discriminatedUnion(
   "kind",

@@ -1,24 +1,29 @@
 /** A document's past, present and future. Documents never change, so undo is a list of them. */
-export type History<T> = {
-  past: readonly Entry<T>[]
+export type History<T, L = string> = {
+  past: readonly Entry<T, L>[]
   present: T
-  future: readonly Entry<T>[]
+  future: readonly Entry<T, L>[]
   /** Commits with the same key join into one, until something else happens. */
   key: string | null
 }
-/** A change by the words of the menu, and the document on the other side of it. */
-export type Entry<T> = { label: string; document: T }
+/** What a change is called, which the words of the screen tell in their own way, and the document on the other side of it. */
+export type Entry<T, L> = { label: L; document: T }
 
 const mostSteps = 300
 
-export const startHistory = <T>(present: T): History<T> => ({ past: [], present, future: [], key: null })
+export const startHistory = <T, L = string>(present: T): History<T, L> => ({
+  past: [],
+  present,
+  future: [],
+  key: null,
+})
 
-export function commit<T>(
-  history: History<T>,
-  label: string,
+export function commit<T, L>(
+  history: History<T, L>,
+  label: L,
   present: T,
   key: string | null = null,
-): History<T> {
+): History<T, L> {
   if (present === history.present) return history
   const joins = key !== null && key === history.key
   const past = joins
@@ -27,7 +32,7 @@ export function commit<T>(
   return { past, present, future: [], key }
 }
 
-export function undo<T>({ past, present, future }: History<T>): History<T> {
+export function undo<T, L>({ past, present, future }: History<T, L>): History<T, L> {
   const last = past.at(-1)
   return last
     ? {
@@ -39,7 +44,7 @@ export function undo<T>({ past, present, future }: History<T>): History<T> {
     : { past, present, future, key: null }
 }
 
-export function redo<T>({ past, present, future }: History<T>): History<T> {
+export function redo<T, L>({ past, present, future }: History<T, L>): History<T, L> {
   const [next, ...rest] = future
   return next
     ? {
@@ -51,6 +56,6 @@ export function redo<T>({ past, present, future }: History<T>): History<T> {
     : { past, present, future, key: null }
 }
 
-/** What undo would take back and redo bring again, in the words of the menu. */
-export const undoLabel = (history: History<unknown>) => history.past.at(-1)?.label ?? null
-export const redoLabel = (history: History<unknown>) => history.future[0]?.label ?? null
+/** What undo would take back and redo bring again; null when there is nothing. */
+export const undoLabel = <L>(history: History<unknown, L>): L | null => history.past.at(-1)?.label ?? null
+export const redoLabel = <L>(history: History<unknown, L>): L | null => history.future[0]?.label ?? null

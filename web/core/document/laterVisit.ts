@@ -1,4 +1,4 @@
-import { letters } from "./limits"
+import { letters } from "../fields/limits"
 import { copyOf } from "./newPlan"
 import { wholePairs } from "./pairs"
 import type { Plan } from "./schema"

@@ -1,44 +1,26 @@
-import {
-  type Band,
-  isFoil,
-  type Section,
-  type SectionKind,
-  type Stitching,
-  type Treatment,
-} from "../../../geometry/section/section"
+import { isFoil, type Section, type SectionKind } from "../../../geometry/section/section"
 import type { SurfacePoint } from "../../../geometry/surface/frames"
 import {
   backcombDepthMm,
   backcombing,
   rootDistanceMm,
-  sliceDepthMm,
   stitches,
   usualFoil,
-  weaveDepthMm,
 } from "../../../presets/placement/foils"
-import { leftOutDepthMm, usualElevationDeg } from "../../../presets/plans/startingPlan"
+import { usualElevationDeg } from "../../../presets/plans/startingPlan"
+import type { NextSection } from "../kinds/kindRecord"
+import { kindRecords, sectionKindNames } from "../kinds/kindRecords"
 import type { Plan } from "./schema"
-
-/** What the next section drawn starts from, whichever kind it will be. */
-export type NextSection = {
-  taken: Band["taken"]
-  depthMm: Readonly<Record<SectionKind, number>>
-  treatment: Omit<Treatment, "mapNumber">
-  stitching: Readonly<Record<"weave" | "backcomb", Stitching>>
-  backcombing: { base: "slice" | "weave"; pushedShare: number; cushionMm: number }
-  leftOutName: string
-}
 
 const { stitchMm, gapMm, dipMm } = stitches.medium
 
+const usualDepthsMm = Object.fromEntries(
+  sectionKindNames.map((kind) => [kind, kindRecords[kind].depthMm]),
+) as NextSection["depthMm"]
+
 export const usualSection: NextSection = {
   taken: "front",
-  depthMm: {
-    slice: sliceDepthMm.fine.value,
-    weave: weaveDepthMm.value,
-    backcomb: backcombDepthMm.value,
-    "left-out": leftOutDepthMm.value,
-  },
+  depthMm: usualDepthsMm,
   treatment: {
     rootDistanceMm: rootDistanceMm.standard.value,
     strand: { from: 0, to: 1 },
@@ -62,21 +44,6 @@ export const usualSection: NextSection = {
   leftOutName: "Veil",
 }
 
-type Make<K extends SectionKind> = (band: Band, treatment: Treatment, next: NextSection) => Section<K>
-
-const makers: { [K in SectionKind]: Make<K> } = {
-  slice: (band, treatment) => ({ kind: "slice", ...band, ...treatment }),
-  weave: (band, treatment, next) => ({ kind: "weave", ...band, ...treatment, ...next.stitching.weave }),
-  backcomb: (band, treatment, next) => ({
-    kind: "backcomb",
-    ...band,
-    ...treatment,
-    ...next.stitching.backcomb,
-    ...next.backcombing,
-  }),
-  "left-out": (band, _, next) => ({ kind: "left-out", ...band, name: next.leftOutName }),
-}
-
 /** A section along a parting, with an id and a map number that the plan has not used. */
 export function newSection<K extends SectionKind>(
   kind: K,
@@ -89,7 +56,7 @@ export function newSection<K extends SectionKind>(
   const known = plan.mixes.some(({ id }) => id === next.treatment.mix)
   const mix = known ? next.treatment.mix : (plan.mixes[0]?.id ?? next.treatment.mix)
   const treatment = { ...next.treatment, mix, mapNumber: freeMapNumber(plan.sections) }
-  return makers[kind](band, treatment, next)
+  return kindRecords[kind].make(band, treatment, next)
 }
 
 /** "s" and a number above all in use. */

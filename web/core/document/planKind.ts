@@ -1,3 +1,3 @@
 /** What a plan's file calls itself. */
 export const planKind = "partline-plan"
-export const planVersion = 1
+export const planVersion = 2

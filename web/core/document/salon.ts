@@ -9,6 +9,8 @@ export type Salon = {
   sheets: readonly ProductSheet[]
   /** Volumes of the developers that stand on the shelf. */
   bottles: readonly number[]
+  /** How a client reaches the salon, and the emergency number of the place; empty where nobody has said. */
+  contact?: Contact | undefined
   /** What the scale shows; the usual where nobody has said. */
   scaleStepG?: number | undefined
   developerPrice: Price | null
@@ -16,6 +18,9 @@ export type Salon = {
   /** Grams of product by what the scale has shown, of everything and of a product or kind alone. */
   learnt: readonly LearntFigures[]
 }
+
+export type Contact = { name: string; phone: string; emergency: string }
+export const noContact: Contact = { name: "", phone: "", emergency: "" }
 
 /** The salon's own list, in its own money; null where it has no such price. */
 export type PriceList = Readonly<Record<PriceName, number | null>>

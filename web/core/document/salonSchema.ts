@@ -1,8 +1,9 @@
 import type { ProductSheet } from "../../../presets/formula/productSheet"
-import { choice, id, line, list, number, wholeNumber } from "./fields"
-import { counts, letters, limits } from "./limits"
+import { expected } from "../fields/expected"
+import { choice, id, line, list, number, wholeNumber } from "../fields/fields"
+import { counts, letters, limits } from "../fields/limits"
+import { z } from "../fields/zod"
 import type { Salon } from "./salon"
-import { z } from "./zod"
 
 /** What of the salon rules a plan, as it is written to a file. */
 
@@ -12,7 +13,7 @@ const span = (limit: (typeof limits)[keyof typeof limits]) =>
   z.strictObject({ low: number(limit), high: number(limit) }).check(
     z.refine(({ low, high }) => low <= high, {
       path: ["low"],
-      error: 'expected no more than "high"',
+      error: expected({ code: "no-more-than-high" }),
     }),
   )
 
@@ -68,8 +69,11 @@ export const foilKind = choice(["slice", "weave", "backcomb"])
 
 /** What the salon's shelf and a plan both hold. */
 export const salonFields = {
-  sheets: list(productSheetSchema, counts.sheets, "product sheets"),
+  sheets: list(productSheetSchema, counts.sheets, "product-sheets"),
   bottles: list(number(limits.developerVolume), counts.developers, "bottles"),
+  contact: z.optional(
+    z.strictObject({ name: line(letters.name), phone: line(letters.name), emergency: line(letters.moment) }),
+  ),
   scaleStepG: z.optional(number(limits.scaleStepG)),
   developerPrice: z.nullable(price),
   prices: pricesSchema,
@@ -87,6 +91,6 @@ export const salonSchema = z.strictObject({
       coatMgPerCm2: learntRange,
     }),
     counts.learnt,
-    "learnt figures",
+    "learnt-figures",
   ),
 }) satisfies z.ZodMiniType<Salon>

@@ -20,6 +20,10 @@ export type TimingChoices = {
   /** Foils at which a bowl is mixed afresh, whatever the last one still holds. */
   freshAt?: readonly string[] | undefined
   bookingMin: number | null
+  /** False where the client goes home with damp hair; the hair is dried where nothing is said. */
+  isDried?: boolean | undefined
+  /** The assistant's side; where nothing is said, the client's right. */
+  assistantSide?: "left" | "right" | undefined
   lift: { fromLevel: number; toLevel: number } | null
   strandTest: StrandTest | null
 }

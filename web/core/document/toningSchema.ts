@@ -1,7 +1,7 @@
-import { line, number } from "./fields"
-import { letters, limits } from "./limits"
+import { line, number } from "../fields/fields"
+import { letters, limits } from "../fields/limits"
+import { z } from "../fields/zod"
 import type { Toning } from "./toning"
-import { z } from "./zod"
 
 /** What is toned with, as it is written to a file. */
 

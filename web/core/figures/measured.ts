@@ -11,7 +11,7 @@ import { movesOf } from "../document/hairlineMoves"
 import type { Plan } from "../document/schema"
 import { figuresFor } from "./figuresFor"
 import { netFigures } from "./netFigures"
-import { type Overlap, overlapsIn, takersBefore } from "./overlaps"
+import { type Overlap, sharedHair, takersBefore, toldOverlaps } from "./overlaps"
 import { type TotalsFigures, takenTwiceBy, totalsOf } from "./totals"
 
 /**
@@ -22,6 +22,7 @@ export type Measured = {
   head: Head
   /** As drawn, and without the hair that those before have taken. */
   sections: readonly { section: Section; figures: SectionFigures; net: SectionFigures }[]
+  /** Pairs of sections whose shared hair is worth telling. */
   overlaps: readonly Overlap[]
   totals: TotalsFigures
   /** How much less the totals are than all foils as drawn. */
@@ -41,8 +42,8 @@ export function measured(plan: Plan): Measured {
 
 function measurePlan(plan: Plan): Measured {
   const head = headOf(plan)
-  const overlaps = overlapsIn(plan.sections, head)
-  const before = takersBefore(overlaps)
+  const shared = sharedHair(plan.sections, head)
+  const before = takersBefore(shared)
   const sections = plan.sections.map((section) => bothFigures(section, plan, before.get(section) ?? []))
   const foils = sections.filter(({ section }) => isFoil(section))
   const total = (belongs: (section: Section) => boolean) => totalWhere(belongs, foils)
@@ -50,7 +51,7 @@ function measurePlan(plan: Plan): Measured {
   return {
     head,
     sections,
-    overlaps,
+    overlaps: toldOverlaps(shared, head),
     totals: total(() => true),
     takenTwice: takenTwiceBy(foils),
     byZone: { top: inZone("top"), left: inZone("left"), right: inZone("right"), back: inZone("back") },

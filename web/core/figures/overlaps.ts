@@ -1,19 +1,36 @@
 import type { Head } from "../../../geometry/scalp/head"
+import { bandShape } from "../../../geometry/section/bandShape"
 import { bandSpans } from "../../../geometry/section/bandSpans"
+import { bandAreaCm2 } from "../../../geometry/section/cellAreas"
 import { overlapCm2 } from "../../../geometry/section/overlap"
-import { isFoil, type Section } from "../../../geometry/section/section"
+import { type Band, isFoil, type Section } from "../../../geometry/section/section"
 
 /** Two sections that take the same hair. The one that goes on first has it; the later one is the one to change. */
 export type Overlap = { earlier: Section; later: Section; areaCm2: number }
 
-/** Less than this is the width of a comb's tooth along an edge, cm2: it is neither told nor taken out of a total. */
+/** Told is what comes to more than the width of a comb's tooth along an edge, cm2, or to this share of the later section. */
 export const leastOverlapCm2 = 0.1
+const toldShare = 0.03
+/** Two bands laid edge to edge share as much for the roundings of their outlines, cm2. */
+const roundingCm2 = 1e-3
 
-/** Every pair of sections that take the same hair, in order of application. Hair left out twice is only left out. */
-export const overlapsIn = (sections: readonly Section[], head: Head): Overlap[] =>
+/** Every pair of sections that take the same hair, in order of application, however little. Hair left out twice is only left out. */
+export const sharedHair = (sections: readonly Section[], head: Head): Overlap[] =>
   nearBefore(sections, head).flatMap((before, place) =>
-    comparedWith(sections[place], before, head).filter(({ areaCm2 }) => areaCm2 >= leastOverlapCm2),
+    comparedWith(sections[place], before, head).filter(({ areaCm2 }) => areaCm2 >= roundingCm2),
   )
+
+/** Shared hair of a section is told from here on, cm2. */
+export const leastToldCm2 = (later: Band, head: Head) =>
+  Math.max(roundingCm2, Math.min(leastOverlapCm2, toldShare * bandAreaCm2(bandShape(later, head))))
+
+/** Those of the pairs that are worth telling; what is not told is taken out of every total all the same. */
+export const toldOverlaps = (shared: readonly Overlap[], head: Head): Overlap[] =>
+  shared.filter(({ later, areaCm2 }) => areaCm2 >= leastToldCm2(later, head))
+
+/** Every pair of sections whose shared hair is worth telling. */
+export const overlapsIn = (sections: readonly Section[], head: Head): Overlap[] =>
+  toldOverlaps(sharedHair(sections, head), head)
 
 /** Of each section that comes too late for some of its hair, those that have it. */
 export function takersBefore(overlaps: readonly Overlap[]): Map<Section, Section[]> {

@@ -9,12 +9,13 @@ import {
 } from "../../../geometry/working/workingSections"
 import type { Plan } from "../document/schema"
 import type { Divider, WorkingSections } from "../document/workingSectionsSchema"
+import { numbered, type WorkingNameCode } from "../placement/workingName"
 import { headOf } from "./measured"
-import { byRule, distinctNames } from "./workingSectionsNames"
+import { byRule } from "./workingSectionsNames"
 
 /** One part of a divided head. Derived, never stored; its name and its place in the order may be. */
 export type WorkingSection = {
-  name: string
+  name: WorkingNameCode
   /** The name it was given; empty when it has the one by rule. */
   ownName: string
   /** I, II, III ... in the order they are worked. */
@@ -72,10 +73,13 @@ function listSections(division: Division, { named }: WorkingSections, head: Head
     return rank < 0 ? known.length : rank
   }
   const ruled = byRule(division.areas, head)
-  const areas = ruled
-    .map(({ index, name }) => ({ index, name, rank: rankOf(index) }))
-    .sort((a, b) => a.rank - b.rank)
-  const names = distinctNames(areas.map(({ name, rank }) => known[rank]?.name || name))
+  const areas = ruled.map((rule) => ({ ...rule, rank: rankOf(rule.index) })).sort((a, b) => a.rank - b.rank)
+  const names = numbered(
+    areas.map(({ kind, side, rank }) => {
+      const own = known[rank]?.name
+      return own ? { code: "own-name", name: own } : { code: "by-place", kind, side }
+    }),
+  )
   return areas.map(({ index }, i) => ({
     name: names[i],
     ownName: known[areas[i].rank]?.name ?? "",

@@ -2,8 +2,6 @@ import type { Section } from "../../../geometry/section/section"
 import { sharesCm2 } from "../../../geometry/working/workingSectionShares"
 import type { Division } from "../../../geometry/working/workingSections"
 import type { Plan } from "../document/schema"
-import { areaText } from "../text/figureText"
-import { sectionName } from "../text/sectionName"
 import { headOf } from "./measured"
 import { leastOverlapCm2 } from "./overlaps"
 import { divisionOf, type WorkingSection, workingSectionsOf } from "./workingSections"
@@ -60,6 +58,3 @@ export const crossingsOf = (plan: Plan): Crossing[] =>
   workingSectionsOf(plan).length === 0
     ? []
     : plan.sections.flatMap((section) => crossingOf(section, plan) ?? [])
-
-export const crossingWords = ({ section, home, into, cm2 }: Crossing) =>
-  `${sectionName(section)}, of ${home.name}: ${areaText(cm2)} of its scalp lies in ${into.name}.`

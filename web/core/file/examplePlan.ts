@@ -5,6 +5,7 @@ import { openPlan } from "./planFile"
 /** The finished example, through the same door as any file. */
 export function examplePlan(): Plan {
   const opened = openPlan(examplePlanText)
-  if (!opened.ok) throw new Error(`The example does not open: ${opened.problems[0].expected}`)
+  if (!opened.ok)
+    throw new Error(`The example does not open: ${opened.problems[0].path} ${opened.problems[0].code}`)
   return opened.plan
 }

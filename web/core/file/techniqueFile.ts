@@ -1,6 +1,7 @@
 import type { Technique } from "../../../presets/techniques/technique"
-import { firstProblems, type Problem, problemsOf } from "../checks/problem"
+import { firstProblems, problemsOf } from "../checks/problem"
 import { roundNumbers } from "../checks/roundNumbers"
+import type { Problem } from "../fields/problem"
 import { type DocumentKind, readDocument } from "./readDocument"
 import { techniqueRules } from "./techniqueRules"
 import { techniqueKind, techniqueSchema, techniqueVersion } from "./techniqueSchema"

@@ -1,4 +1,5 @@
 import type { Technique } from "../../../presets/techniques/technique"
+import { problemAt } from "../checks/problem"
 import { crc32 } from "./crc32"
 import { deflate, inflate } from "./deflate"
 import { type OpenedTechnique, openTechnique, packTechnique } from "./techniqueFile"
@@ -30,35 +31,32 @@ export async function fragmentOf(technique: Technique): Promise<string | null> {
   return fragment.length <= mostLettersMade ? fragment : null
 }
 
-/** The technique that a fragment tells, or the sentence for why there is none. */
+/** The technique that a fragment tells, or why there is none. */
 export async function readFragment(fragment: string): Promise<OpenedTechnique> {
-  if (fragment.length > mostLettersRead) return refuse(tooLarge)
+  if (fragment.length > mostLettersRead) return refuse("too-large-link")
   const [, version, letters] = /^(\d{1,4})\.([\w-]+)$/.exec(fragment.slice(mark.length)) ?? []
-  if (!version) return refuse(damaged)
-  if (Number(version) > linkVersion) return refuse(newer)
+  if (!version) return refuse("damaged-link")
+  if (Number(version) > linkVersion) return refuse("newer-link")
   const bytes = toBytes(letters)
-  return bytes && bytes.length > sumBytes ? unpack(bytes) : refuse(damaged)
+  return bytes && bytes.length > sumBytes ? unpack(bytes) : refuse("damaged-link")
 }
 
-const damaged =
-  "This link was cut short or altered on its way. Ask for it again, or for the technique as a file."
-const newer = "This link comes from a newer Partline. Open it with one as new."
-const tooLarge = "This link holds more than any technique needs. Ask for the technique as a file."
-
-const refuse = (expected: string): OpenedTechnique => ({
+const refuse = (code: "damaged-link" | "newer-link" | "too-large-link"): OpenedTechnique => ({
   ok: false,
-  problems: [{ path: "file", expected }],
+  problems: [problemAt([], { code })],
 })
 
 /** Nothing is unpacked whose checksum is wrong, and no more than a technique needs. */
 async function unpack(bytes: Uint8Array<ArrayBuffer>): Promise<OpenedTechnique> {
   const packed = bytes.subarray(sumBytes)
-  if (crc32(packed) !== new DataView(bytes.buffer).getUint32(0)) return refuse(damaged)
+  if (crc32(packed) !== new DataView(bytes.buffer).getUint32(0)) return refuse("damaged-link")
   try {
     const text = await inflate(packed, mostBytes)
-    return text ? openTechnique(new TextDecoder("utf-8", { fatal: true }).decode(text)) : refuse(tooLarge)
+    return text
+      ? openTechnique(new TextDecoder("utf-8", { fatal: true }).decode(text))
+      : refuse("too-large-link")
   } catch {
-    return refuse(damaged)
+    return refuse("damaged-link")
   }
 }
 

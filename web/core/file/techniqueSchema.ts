@@ -1,10 +1,11 @@
 import type { HairlinePlace, TechniqueParting } from "../../../geometry/placing/technique"
 import type { SectionKind } from "../../../geometry/section/section"
 import type { Technique, TechniqueSection } from "../../../presets/techniques/technique"
-import { choice, group, id, line, lines, list, number, wholeNumber } from "../document/fields"
-import { counts, letters, limits } from "../document/limits"
-import { backcombing, stitching, treatment } from "../document/schema"
-import { z } from "../document/zod"
+import { expected } from "../fields/expected"
+import { choice, group, id, line, lines, list, number, wholeNumber } from "../fields/fields"
+import { counts, letters, limits } from "../fields/limits"
+import { z } from "../fields/zod"
+import { backcombing, stitching, treatment } from "../kinds/sectionSchema"
 
 /** A technique as it is written to a file or into a link, version 1. Of a client it holds nothing. */
 
@@ -19,7 +20,11 @@ const spot = group({
 const between = group({ run: choice(["parallel", "drifting", "straight"]), from: spot, to: spot })
 const through = group({ run: z.literal("through"), spots: list(spot, counts.partingPoints, "spots") })
 const parting = z.discriminatedUnion("run", [between, through], {
-  error: 'expected a parting that runs "parallel", "drifting", "straight" or "through"',
+  error: expected({
+    code: "kind",
+    of: "technique-parting",
+    kinds: ["parallel", "drifting", "straight", "through"],
+  }),
 }) satisfies z.ZodMiniType<TechniqueParting>
 
 const { mapNumber: _, mix: __, name: ___, ...held } = treatment
@@ -30,7 +35,7 @@ const section = group({
   parting,
   taken: choice(["front", "behind"]),
   depthMm: group({ start: number(limits.depthMm), end: number(limits.depthMm) }),
-  single: z.optional(z.literal(true, { error: "expected true, or nothing" })),
+  single: z.optional(z.literal(true, { error: expected({ code: "true-or-left-out" }) })),
   pair: z.optional(wholeNumber(limits.pair)),
   stitching: z.optional(group(stitching)),
   backcombing: z.optional(group(backcombing)),

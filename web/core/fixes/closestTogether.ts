@@ -16,9 +16,8 @@ export function closestTogether(service: Service): Closest | null {
   if (nowMin - thenMin < 1) return null
   const before = rulesOf(service)
   if (rulesOf(after).some((rule) => !before.includes(rule))) return null
-  const label = "Bring the foils to the goal closest together"
-  return { cure: { kind: "order-and-strength", label, costMin: 0, after, left: [] }, nowMin, thenMin }
+  return { cure: { code: "closest-together", costMin: 0, after, left: [] }, nowMin, thenMin }
 }
 
 const rulesOf = (service: Service): ConflictRule[] =>
-  findConflicts(service, planService(service)).map(({ rule }) => rule)
+  findConflicts(service, planService(service)).map(({ code }) => code)

@@ -1,22 +1,26 @@
 import type { Service } from "../schedule/scheduleInput"
 
 /** A change of the service that removes a conflict, as planned again, and brings no other. Plain data. */
-export type Fix = {
-  kind: FixKind
-  label: string
+export type Fix = FixCode & {
   /** What it costs, counted in minutes of the chair: for ranking. */
   costMin: number
-  /** The service as the cure leaves it. */
+  /** The service as the fix leaves it. */
   after: Service
-  /** Foils that this leaves for another day, or out. */
+  /** Ids of the foils that this leaves for another day, or out. */
   left: readonly string[]
 }
-export type FixKind =
-  | "each-off"
-  | "reorder"
-  | "weaker-early"
-  | "order-and-strength"
-  | "fresh-bowl"
-  | "second-hands"
-  | "fewer-foils"
-  | "another-day"
+
+/** What a fix does. Foils are their numbers on the map; a count says how many. */
+export type FixCode =
+  | { code: "each-off" }
+  | { code: "reorder" }
+  | { code: "weaker-early"; count: number }
+  | { code: "order-and-strength"; count: number }
+  | { code: "closest-together" }
+  | { code: "fresh-bowl"; mixes: readonly string[]; foils: readonly number[] }
+  | { code: "second-colourist" }
+  | { code: "no-drying"; savesMin: number }
+  | { code: "later-end"; bookingMin: number; byMin: number }
+  | { code: "fewer-foils"; foils: readonly number[] }
+  | { code: "another-day"; foils: readonly number[] }
+export type FixKind = FixCode["code"]

@@ -10,11 +10,11 @@ import type { Service } from "../schedule/scheduleInput"
 import type { Fix } from "./fix"
 
 /** A cure of the clock as an edit of the plan: whatever it changed in the service is changed where the plan keeps it. */
-export const fixEdit = ({ kind, after, left }: Fix, service: Service): Edit => {
+export const fixEdit = ({ code, after, left }: Fix, service: Service): Edit => {
   const edits = [
     ...timingEdits(service, after),
     ...mixEdits(service, after),
-    kind === "another-day" ? keepForAnotherDay(...left) : removeSections(...left),
+    code === "another-day" ? keepForAnotherDay(...left) : removeSections(...left),
     order(after),
   ]
   return (plan) => inTurn(plan, edits)
@@ -33,9 +33,12 @@ function inTurn(plan: Plan, edits: readonly Edit[]): ReturnType<Edit> {
 function timingEdits(before: Service, after: Service): Edit[] {
   const isRinseNew = before.rinse !== after.rinse
   const isSecondHere = after.hands.length === 2 && before.hands.length === 1
+  const isDryingGone = before.finish.dryingMin.mid > 0 && after.finish.dryingMin.mid === 0
   const [startsBefore, starts] = [startsOf(before), startsOf(after)]
   return [
     ...(starts.length > startsBefore.length ? [setTiming({ freshAt: starts })] : []),
+    ...(isDryingGone ? [setTiming({ isDried: false })] : []),
+    ...(before.bookingMin !== after.bookingMin ? [setTiming({ bookingMin: after.bookingMin })] : []),
     ...(isRinseNew ? [setTiming({ rinse: after.rinse })] : []),
     ...(isSecondHere ? [setTiming({ hands: 2 })] : []),
   ]

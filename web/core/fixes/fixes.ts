@@ -32,7 +32,7 @@ export function* searchFixes(service: Service, rules: readonly ConflictRule[]): 
 
 function beforeOf(service: Service): Before {
   const schedule = planService(service)
-  const rules = new Set(findConflicts(service, schedule).map(({ rule }) => rule))
+  const rules = new Set(findConflicts(service, schedule).map(({ code }) => code))
   return { service, schedule, rules, solved: new Map() }
 }
 
@@ -43,8 +43,8 @@ function priced({ priceMin, ...cure }: Remedy, { schedule }: Before): Fix {
 
 /** Cheapest first. Both at once is only for where neither the order nor the strength by itself is enough. */
 function ranked(cures: readonly Fix[]): Fix[] {
-  const isEnough = cures.some(({ kind }) => kind === "reorder" || kind === "weaker-early")
+  const isEnough = cures.some(({ code }) => code === "reorder" || code === "weaker-early")
   return cures
-    .filter(({ kind }) => kind !== "order-and-strength" || !isEnough)
+    .filter(({ code }) => code !== "order-and-strength" || !isEnough)
     .sort((a, b) => a.costMin - b.costMin)
 }

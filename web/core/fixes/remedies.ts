@@ -1,15 +1,16 @@
-import { fixCosts } from "../../../presets/timing/pace"
+import { fixCosts, mostBookedMin } from "../../../presets/timing/pace"
 import type { ConflictRule } from "../schedule/conflicts"
 import { findConflicts } from "../schedule/conflicts"
-import type { Service } from "../schedule/scheduleInput"
+import type { Service, TimedFoil } from "../schedule/scheduleInput"
 import { type Freedom, solveOrder } from "../schedule/solveOrder"
 import type { Schedule } from "../schedule/timing"
 import { planService } from "../schedule/timing"
-import type { Fix, FixKind } from "./fix"
+import type { Fix, FixCode } from "./fix"
 import { bowlsAfresh } from "./freshBowls"
+import { spreadOut } from "./spreadOut"
 
 /** A change that may cure, and what it costs beside the minutes of the chair. */
-export type Remedy = Omit<Fix, "costMin"> & { priceMin: number }
+export type Remedy = FixCode & Pick<Fix, "after" | "left"> & { priceMin: number }
 /** A service with its conflicts, as it is to be cured; what was solved for one conflict serves the others. */
 export type Before = {
   service: Service
@@ -25,7 +26,9 @@ export const remedies: readonly ((before: Before, rule: ConflictRule) => Remedy 
   weakerEarly,
   orderAndStrength,
   freshBowl,
-  secondHands,
+  noDrying,
+  laterEnd,
+  secondColourist,
   fewerFoils,
   anotherDay,
 ]
@@ -37,96 +40,114 @@ export function isFixed({ rules }: Before, changed: Service, rule: ConflictRule)
 }
 
 const rulesOf = (service: Service): Set<ConflictRule> =>
-  new Set(findConflicts(service, planService(service)).map((conflict) => conflict.rule))
+  new Set(findConflicts(service, planService(service)).map((conflict) => conflict.code))
 
 function eachOff({ service }: Before): Remedy | null {
   if (service.rinse === "each") return null
-  const label = "Take each foil off when it is ready"
-  return keepingAll("each-off", label, fixCosts.eachOff, { ...service, rinse: "each" })
+  return keepingAll({ code: "each-off" }, fixCosts.eachOff, { ...service, rinse: "each" })
 }
 
 function reorder(before: Before): Remedy | null {
   const after = solvedWith(before, { reorder: true, weaken: false })
   if (isSameOrder(before.service, after)) return null
-  return keepingAll("reorder", "Place the foils in another order, slowest first", fixCosts.reorder, after)
+  return keepingAll({ code: "reorder" }, fixCosts.reorder, after)
 }
 
 function weakerEarly(before: Before): Remedy | null {
   const after = solvedWith(before, { reorder: false, weaken: true })
-  const weakened = weakenedBetween(before.service, after)
-  if (weakened === 0) return null
-  const label = `Weaker developer for the first ${foilCount(weakened)}`
-  return keepingAll("weaker-early", label, fixCosts.extraBowl, after)
+  const count = weakenedBetween(before.service, after)
+  return count === 0 ? null : keepingAll({ code: "weaker-early", count }, fixCosts.extraBowl, after)
 }
 
 function orderAndStrength(before: Before): Remedy | null {
   const after = solvedWith(before, { reorder: true, weaken: true })
-  const weakened = weakenedBetween(before.service, after)
-  if (weakened === 0 || isSameOrder(before.service, after)) return null
-  const label = `Another order, and weaker developer for the first ${foilCount(weakened)}`
-  return keepingAll("order-and-strength", label, fixCosts.reorder + fixCosts.extraBowl, after)
+  const count = weakenedBetween(before.service, after)
+  if (count === 0 || isSameOrder(before.service, after)) return null
+  return keepingAll({ code: "order-and-strength", count }, fixCosts.reorder + fixCosts.extraBowl, after)
 }
 
 function freshBowl({ service, schedule }: Before, rule: ConflictRule): Remedy | null {
   const afresh = rule === "pot-life" ? bowlsAfresh(service, schedule) : null
   if (!afresh) return null
   const { after, starts } = afresh
-  const numbers = starts.map(({ mapNumber }) => mapNumber).join(", ")
-  const label = `Mix ${[...new Set(starts.map(({ mix }) => mix))].join(" and ")} afresh at foil ${numbers}`
-  return keepingAll("fresh-bowl", label, fixCosts.extraBowl * starts.length, after)
+  const mixes = [...new Set(starts.map(({ mix }) => mix))]
+  const foils = starts.map(({ mapNumber }) => mapNumber)
+  return keepingAll({ code: "fresh-bowl", mixes, foils }, fixCosts.extraBowl * starts.length, after)
 }
 
-function secondHands({ service }: Before): Remedy | null {
+function secondColourist({ service }: Before): Remedy | null {
   if (service.hands.length > 1) return null
   const after: Service = {
     ...service,
     hands: [...service.hands, { paceShare: 1, breaks: service.hands[0].breaks }],
   }
   const price = fixCosts.secondHands + fixCosts.secondHandsPerMin * planService(after).lastOnMin
-  return keepingAll("second-hands", "A second pair of hands", price, after)
+  return keepingAll({ code: "second-colourist" }, price, after)
 }
 
+/** The client goes home with damp hair. */
+function noDrying({ service }: Before, rule: ConflictRule): Remedy | null {
+  const savesMin = service.finish.dryingMin.mid
+  if (rule !== "booking" || savesMin === 0) return null
+  const after = { ...service, finish: { ...service.finish, dryingMin: { low: 0, mid: 0, high: 0 } } }
+  return keepingAll({ code: "no-drying", savesMin }, fixCosts.noDrying, after)
+}
+
+/** The appointment is made longer, to the next quarter of an hour. */
+function laterEnd({ service, schedule }: Before, rule: ConflictRule): Remedy | null {
+  if (rule !== "booking" || service.bookingMin === null) return null
+  const bookingMin = Math.ceil(schedule.chairMin.mid / quarterMin - 1e-9) * quarterMin
+  const byMin = bookingMin - service.bookingMin
+  if (bookingMin > mostBookedMin) return null
+  return keepingAll({ code: "later-end", bookingMin, byMin }, fixCosts.laterEnd + byMin, {
+    ...service,
+    bookingMin,
+  })
+}
+
+/** As few as do it, taken from both sides alike and from all along them: a frame that is thinner, never one with a hole. */
 function fewerFoils(before: Before, rule: ConflictRule): Remedy | null {
   const { service } = before
-  const least = leastKept(service)
-  for (let kept = service.foils.length - 1; kept >= least; kept--) {
-    const after = keepFirst(service, kept)
-    if (!isFixed(before, after, rule)) continue
-    const left = leftAfter(service, kept)
-    const priceMin = fixCosts.foilLeftOut * left.length
-    return {
-      kind: "fewer-foils",
-      label: `Leave out the last ${foilCount(left.length)}`,
-      priceMin,
-      after,
-      left,
-    }
+  const free = notYetOn(service)
+  const most = Math.min(free.length, service.foils.length - 1)
+  for (let count = 1; count <= most; count++) {
+    const left = spreadOut(free, count)
+    const after = without(service, left)
+    if (left.length === 0 || !isFixed(before, after, rule)) continue
+    const foils = numbersOf(left)
+    return { ...leaving({ code: "fewer-foils", foils }, left), priceMin: fixCosts.foilLeftOut * count, after }
   }
   return null
 }
 
-/** Two visits, both without the conflict; as much as possible is done today. */
+/** Two visits, both without the conflict; as much as possible is done today, on both sides alike. */
 function anotherDay(before: Before, rule: ConflictRule): Remedy | null {
   const { service } = before
   if (service.soFar) return null
-  for (let kept = service.foils.length - 1; kept >= 1; kept--) {
-    const after = keepFirst(service, kept)
-    const rest = { ...service, foils: service.foils.slice(kept) }
-    if (!isFixed(before, after, rule) || !isFixed(before, rest, rule)) continue
-    const left = leftAfter(service, kept)
-    const label = `Keep the last ${foilCount(left.length)} for another day`
-    return { kind: "another-day", label, priceMin: fixCosts.anotherVisit, after, left }
+  for (let count = 1; count < service.foils.length; count++) {
+    const left = spreadOut(service.foils, count)
+    const after = without(service, left)
+    const rest = { ...service, foils: left }
+    if (left.length === 0 || !isFixed(before, after, rule) || !isFixed(before, rest, rule)) continue
+    const foils = numbersOf(left)
+    return { ...leaving({ code: "another-day", foils }, left), priceMin: fixCosts.anotherVisit, after }
   }
   return null
 }
 
-const keepingAll = (kind: FixKind, label: string, priceMin: number, after: Service): Remedy => ({
-  kind,
-  label,
+const quarterMin = 15
+
+const keepingAll = (code: FixCode, priceMin: number, after: Service): Remedy => ({
+  ...code,
   priceMin,
   after,
   left: [],
 })
+
+const leaving = (code: FixCode, left: readonly TimedFoil[]) => ({ ...code, left: left.map(({ id }) => id) })
+
+const numbersOf = (foils: readonly TimedFoil[]) =>
+  foils.map(({ mapNumber }) => mapNumber).sort((a, b) => a - b)
 
 function solvedWith({ service, solved }: Before, may: Freedom): Service {
   const key = `${may.reorder} ${may.weaken}`
@@ -143,15 +164,10 @@ function weakenedBetween(before: Service, after: Service): number {
   return after.foils.filter(({ id, mix }) => mixBefore.get(id) !== mix).length
 }
 
-const keepFirst = (service: Service, kept: number): Service => ({
+const without = (service: Service, left: readonly TimedFoil[]): Service => ({
   ...service,
-  foils: service.foils.slice(0, kept),
+  foils: service.foils.filter((foil) => !left.includes(foil)),
 })
 
-const leftAfter = ({ foils }: Service, kept: number) => foils.slice(kept).map(({ id }) => id)
-
-/** Foils that are on stay, and at least one is left. */
-const leastKept = ({ foils, soFar }: Service) =>
-  Math.max(1, foils.findLastIndex(({ id }) => soFar?.onAtMin[id] !== undefined) + 1)
-
-const foilCount = (count: number) => (count === 1 ? "foil" : `${count} foils`)
+/** Foils that are on stay. */
+const notYetOn = ({ foils, soFar }: Service) => foils.filter(({ id }) => soFar?.onAtMin[id] === undefined)

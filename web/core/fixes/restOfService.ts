@@ -11,7 +11,7 @@ export type RestOfService = {
   bowls: readonly Pick<BowlTimes, "mix" | "atMin">[]
   lastOnMin: number
   rinseMin: number
-  conflicts: readonly Pick<Conflict, "rule" | "why">[]
+  conflicts: readonly Conflict[]
 }
 
 /** The rest of a service planned again from what has really happened, and what can no longer be kept. */
@@ -27,9 +27,18 @@ export function restOfService(planned: Service, soFar: SoFar): RestOfService {
     bowls: schedule.bowls.map(({ mix, atMin }) => ({ mix, atMin: Math.round(atMin) })),
     lastOnMin: Math.round(schedule.lastOnMin),
     rinseMin: Math.round(schedule.rinseMin),
-    conflicts: findConflicts(service, schedule).map(({ rule, why }) => ({ rule, why })),
+    conflicts: findConflicts(service, schedule).map(wholeMinutes),
   }
 }
+
+/** As finely as it is shown: what is only a fraction of a minute later is no news. */
+const wholeMinutes = (conflict: Conflict): Conflict =>
+  Object.fromEntries(
+    Object.entries(conflict).map(([name, value]) => [
+      name,
+      typeof value === "number" ? Math.round(value) : value,
+    ]),
+  ) as Conflict
 
 /** What another plan of the same service says differently: all that has to travel, and all that is drawn again. */
 export function newsSince(before: RestOfService | null, after: RestOfService): Partial<RestOfService> {

@@ -1,6 +1,4 @@
 import { levelScale, liftReference, liftStopMin } from "../../../presets/timing/lift"
-import type { Refusal } from "../document/schema"
-import { numberText } from "../text/numberText"
 
 /** How one head might take a lightener: one point of the range of possibilities. */
 export type LiftTraits = {
@@ -58,12 +56,8 @@ export function minutesToGain(traits: LiftTraits, conditions: LiftConditions, le
   return minutes <= lastGainMin(conditions) + 1e-9 ? minutes : Number.POSITIVE_INFINITY
 }
 
-/** Why a level cannot be one to start from or to lift to, or null. */
-export function levelRefusal(what: string, level: number): Refusal | null {
-  const { darkest, lightest } = levelScale
-  if (level >= darkest && level <= lightest) return null
-  return { refused: `${what} is ${numberText(level)}: the scale runs from ${darkest} to ${lightest}.` }
-}
+/** Whether a level can be one to start from, to lift to or to see. */
+export const isOnScale = (level: number) => level >= levelScale.darkest && level <= levelScale.lightest
 
 const lastGainMin = ({ longestMin }: LiftConditions) => Math.min(longestMin, liftStopMin)
 

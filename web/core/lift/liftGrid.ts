@@ -91,14 +91,15 @@ function printedLevels({ low, high }: Span): Weighted<number>[] {
   return bell({ low: middle - half, high: middle + half }, { steps: 9, least: high / 9, most: high })
 }
 
-/** Even steps over a normal spread whose middle two thirds are the span. */
+/** Even steps over a normal spread whose middle two thirds are the span; the two ends stand for half a step each (trapezium rule). */
 function bell({ low, high }: Span, { steps, least, most }: { steps: number; least?: number; most?: number }) {
   const [middle, sd] = [(low + high) / 2, (high - low) / 2]
   const from = Math.max(middle - 2.5 * sd, least ?? Number.NEGATIVE_INFINITY)
   const to = Math.min(middle + 2.5 * sd, most ?? Number.POSITIVE_INFINITY)
   return Array.from({ length: steps }, (_, step): Weighted<number> => {
     const of = from + ((to - from) * step) / (steps - 1)
-    return { of, weight: Math.exp(-(((of - middle) / sd) ** 2) / 2) }
+    const part = step === 0 || step === steps - 1 ? 0.5 : 1
+    return { of, weight: part * Math.exp(-(((of - middle) / sd) ** 2) / 2) }
   })
 }
 

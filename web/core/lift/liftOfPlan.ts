@@ -3,13 +3,13 @@ import type { ProductSheet } from "../../../presets/formula/productSheet"
 import { otherProductShare } from "../../../presets/timing/lift"
 import { readyWithoutGoalMin } from "../../../presets/timing/pace"
 import { hairStates, type Zone, zoneNames } from "../document/consultation"
-import type { Mix, Plan, Refusal } from "../document/schema"
+import type { Mix, Plan } from "../document/schema"
 import type { StrandTest } from "../document/timingChoices"
 import type { LiftConditions, LiftTraits } from "./lift"
 import type { Weighted } from "./liftGrid"
 import { normalised, priorTraits, readyRange } from "./liftGrid"
 import { type LiftGoal, liftConditions } from "./scheduleReady"
-import { type NarrowedLift, narrowLift } from "./strandTest"
+import { type NarrowedLift, narrowLift, type StrandFault } from "./strandTest"
 
 /** The levels said for the clock; else the darkest hair written down, and the level it is to be lifted to. */
 export function goalOfPlan({ timing, consultation }: Plan): LiftGoal | null {
@@ -42,7 +42,7 @@ export type LiftKnown = {
   conditions: LiftConditions
   traits: readonly Weighted<LiftTraits>[]
   /** What the strand test says, where one was made in this product and developer. */
-  narrowed: NarrowedLift | Refusal | null
+  narrowed: NarrowedLift | { refused: StrandFault } | null
   /** Whether a strand in another mix has narrowed this one: it is the same hair. */
   isBorrowed: boolean
 }

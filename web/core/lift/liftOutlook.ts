@@ -2,17 +2,19 @@ import type { Range } from "../../../geometry/hair/tradeFigures"
 import { gainedRange } from "./liftGrid"
 import type { LiftKnown } from "./liftOfPlan"
 import type { LiftGoal } from "./scheduleReady"
-import { lookWindow, lookWindowText } from "./strandTest"
+import { type DarkerRow, type LookWindow, lookWindow, type StrandFault } from "./strandTest"
 
 /** Levels by minutes on, with the band, and what follows for the looks. */
 export type LiftOutlook = {
   curve: readonly { minutes: number; level: Range }[]
   longestMin: number
-  /** "Look from minute a, expected b to c, never past d"; null without a goal. */
-  window: string | null
+  /** Null without a goal. */
+  window: LookWindow | null
   /** What is wrong with the strand test. */
-  problem: string | null
+  problem: StrandFault | null
   misfitLevels: number | null
+  /** Rows of the strand to look at again: darker than eyes are off by. */
+  darker: readonly DarkerRow[]
   isBorrowed: boolean
 }
 
@@ -34,9 +36,10 @@ export function liftOutlook(
   return {
     curve,
     longestMin: conditions.longestMin,
-    window: levels === null ? null : lookWindowText(lookWindow(traits, { conditions, levels, firstLookMin })),
+    window: levels === null ? null : lookWindow(traits, { conditions, levels, firstLookMin }),
     problem: isRefused ? narrowed.refused : null,
     isBorrowed,
     misfitLevels: narrowed && !isRefused ? narrowed.misfitLevels : null,
+    darker: narrowed && !isRefused ? narrowed.darker : [],
   }
 }

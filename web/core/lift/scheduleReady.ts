@@ -1,20 +1,25 @@
 import type { ProductSheet } from "../../../presets/formula/productSheet"
-import { liftReference } from "../../../presets/timing/lift"
+import { levelScale, liftReference } from "../../../presets/timing/lift"
 import { longestWithoutSheetMin } from "../../../presets/timing/pace"
-import type { Mix, Refusal } from "../document/schema"
+import type { Mix } from "../document/schema"
 import { labelPercent, onHeadPercent } from "../mixing/strength"
 import type { LiftConditions } from "./lift"
-import { levelRefusal } from "./lift"
+import { isOnScale } from "./lift"
 
 /** From which level to which, before toning. */
 export type LiftGoal = { fromLevel: number; toLevel: number }
 
-export const goalRefusal = ({ fromLevel, toLevel }: LiftGoal): Refusal | null =>
-  levelRefusal("The level to start from", fromLevel) ??
-  levelRefusal("The level to lift to", toLevel) ??
-  (toLevel > fromLevel
-    ? null
-    : { refused: "The level to lift to must be lighter than the one to start from." })
+/** Why a plan cannot be lifted so. */
+export type GoalRefusal =
+  | { code: "from-off-scale"; level: number; darkest: number; lightest: number }
+  | { code: "to-off-scale"; level: number; darkest: number; lightest: number }
+  | { code: "not-lighter"; fromLevel: number; toLevel: number }
+
+export function goalRefusal({ fromLevel, toLevel }: LiftGoal): GoalRefusal | null {
+  if (!isOnScale(fromLevel)) return { code: "from-off-scale", level: fromLevel, ...levelScale }
+  if (!isOnScale(toLevel)) return { code: "to-off-scale", level: toLevel, ...levelScale }
+  return toLevel > fromLevel ? null : { code: "not-lighter", fromLevel, toLevel }
+}
 
 /** What lift a sheet promises to a mix, or null where it prints none for that developer. */
 export function liftConditions(mix: Mix, sheet: ProductSheet | undefined): LiftConditions | null {

@@ -1,22 +1,35 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
 import { levelScale, levelSeenSd, strandTestRows } from "../../../presets/timing/lift"
-import type { Refusal } from "../document/schema"
-import { numberText } from "../text/numberText"
 import type { LiftConditions, LiftTraits } from "./lift"
-import { levelRefusal, levelsGained } from "./lift"
+import { isOnScale, levelsGained } from "./lift"
 import type { Weighted } from "./liftGrid"
 import { gainedRange, readyRange, weighByRows } from "./liftGrid"
 
 /** One look at a test strand, or at a foil. */
 export type LevelSeen = { minutes: number; level: number }
 
+/** A row seen darker than the lightest before it by more than two readings differ by themselves; it is taken as seen. */
+export type DarkerRow = Extract<StrandFault, { code: "darker" }>
+
 export type NarrowedLift = {
   traits: Weighted<LiftTraits>[]
+  /** Rows to look at again; hair does not go back. */
+  darker: readonly DarkerRow[]
   /** How far the rows lie from the middle curve, levels, root mean square. */
   misfitLevels: number
 }
 
-/** "Look from minute a, expected b to c, never past d": minutes on. */
+/** What is wrong with the rows of a strand test; rows count from 1. */
+export type StrandFault =
+  | { code: "no-rows" }
+  | { code: "too-many-rows"; most: number }
+  | { code: "start-off-scale"; level: number; darkest: number; lightest: number }
+  | { code: "row-off-scale"; row: number; level: number; darkest: number; lightest: number }
+  | { code: "out-of-order"; row: number; minutes: number; beforeMin: number }
+  | { code: "past-longest"; row: number; minutes: number; longestMin: number }
+  | { code: "darker"; row: number; level: number; beforeLevel: number }
+
+/** "Check from minute a, expected b to c, max time d": minutes on. */
 export type LookWindow = {
   lookFromMin: number
   /** Ends that come after the longest time are infinite: not expected in time. */
@@ -32,14 +45,30 @@ export function narrowLift(
     startLevel,
     conditions,
   }: { rows: readonly LevelSeen[]; startLevel: number; conditions: LiftConditions },
-): NarrowedLift | Refusal {
-  const refusal = rowsRefusal(rows, startLevel, conditions.longestMin)
-  if (refusal) return refusal
+): NarrowedLift | { refused: StrandFault } {
+  const fault = rowsFault(rows, startLevel, conditions.longestMin)
+  if (fault) return { refused: fault }
   const gains = rows.map(({ minutes, level }) => ({ minutes, seen: level - startLevel }))
   const foretell = (of: LiftTraits, minutes: number) => levelsGained(of, conditions, minutes)
   const traits = weighByRows(prior, gains, { foretell, sd: levelSeenSd })
   const misses = gains.map(({ minutes, seen }) => (gainedRange(traits, conditions, minutes).mid - seen) ** 2)
-  return { traits, misfitLevels: Math.sqrt(misses.reduce((a, b) => a + b, 0) / misses.length) }
+  return {
+    traits,
+    darker: darkerRows(rows, startLevel),
+    misfitLevels: Math.sqrt(misses.reduce((a, b) => a + b, 0) / misses.length),
+  }
+}
+
+/** An eye is off by half a level: a row up to two standard deviations darker than one before it is what eyes see. */
+const mostDarker = 2 * levelSeenSd
+
+function darkerRows(rows: readonly LevelSeen[], startLevel: number): DarkerRow[] {
+  let lightest = startLevel
+  return rows.flatMap(({ level }, at): DarkerRow[] => {
+    const before = lightest
+    lightest = Math.max(lightest, level)
+    return level < before - mostDarker ? [{ code: "darker", row: at + 1, level, beforeLevel: before }] : []
+  })
 }
 
 export function lookWindow(
@@ -52,54 +81,26 @@ export function lookWindow(
   return { lookFromMin, expectedMin, neverPastMin }
 }
 
-/** The window as one sentence. Whole minutes: earlier at the near end, later at the far end. */
-export function lookWindowText({
-  lookFromMin,
-  expectedMin: { low, high },
-  neverPastMin,
-}: LookWindow): string {
-  const [from, to, never] = [Math.floor(low), Math.ceil(high), numberText(neverPastMin)]
-  const look = `Look from minute ${numberText(lookFromMin)}`
-  if (low > neverPastMin) return `${look}, not expected to be ready in time, never past ${never}.`
-  if (high > neverPastMin)
-    return `${look}, expected from ${from} but perhaps not in time, never past ${never}.`
-  return `${look}, expected ${from} to ${to}, never past ${never}.`
-}
-
-function rowsRefusal(rows: readonly LevelSeen[], startLevel: number, longestMin: number): Refusal | null {
-  if (rows.length === 0) return refuse("A strand test needs at least one row: minutes and the level seen.")
-  if (rows.length > strandTestRows) return refuse(`A strand test has at most ${strandTestRows} rows.`)
-  const start = levelRefusal("The level to start from", startLevel)
-  if (start) return start
+function rowsFault(rows: readonly LevelSeen[], startLevel: number, longestMin: number): StrandFault | null {
+  if (rows.length === 0) return { code: "no-rows" }
+  if (rows.length > strandTestRows) return { code: "too-many-rows", most: strandTestRows }
+  if (!isOnScale(startLevel)) return { code: "start-off-scale", level: startLevel, ...levelScale }
   let before: LevelSeen = { minutes: 0, level: startLevel }
   for (const [at, row] of rows.entries()) {
-    const refusal = rowRefusal(row, before, { name: `Row ${at + 1}`, longestMin })
-    if (refusal) return refusal
+    const fault = rowFault(row, before, { row: at + 1, longestMin })
+    if (fault) return fault
     before = row
   }
   return null
 }
 
-function rowRefusal(
+function rowFault(
   { minutes, level }: LevelSeen,
   before: LevelSeen,
-  { name, longestMin }: { name: string; longestMin: number },
-): Refusal | null {
-  if (!(minutes > before.minutes))
-    return refuse(
-      `${name} is at ${numberText(minutes)} minutes, which is not after ${numberText(before.minutes)}: put the rows in order of time.`,
-    )
-  if (minutes > longestMin)
-    return refuse(
-      `${name} is at ${numberText(minutes)} minutes, past the product's longest time of ${numberText(longestMin)}.`,
-    )
-  if (level > levelScale.lightest || !(level >= levelScale.darkest))
-    return levelRefusal(`${name}: the level seen`, level)
-  if (level < before.level)
-    return refuse(
-      `${name} is level ${numberText(level)}, darker than level ${numberText(before.level)} before it: hair does not go back, look at the row again.`,
-    )
+  { row, longestMin }: { row: number; longestMin: number },
+): StrandFault | null {
+  if (!(minutes > before.minutes)) return { code: "out-of-order", row, minutes, beforeMin: before.minutes }
+  if (minutes > longestMin) return { code: "past-longest", row, minutes, longestMin }
+  if (!isOnScale(level)) return { code: "row-off-scale", row, level, ...levelScale }
   return null
 }
-
-const refuse = (refused: string): Refusal => ({ refused })

@@ -1,8 +1,15 @@
-import { numberText } from "../text/numberText"
-
 /** Grams of one strength, % w/w. Blending by mass keeps the peroxide exact. */
 export type Part = { percent: number; grams: number }
-export type Blend = { parts: readonly Part[] } | { problems: readonly string[] }
+export type Blend = { parts: readonly Part[] } | { problems: readonly BlendProblem[] }
+
+/** Why bottles cannot be poured together to what is wanted. Per cents are % w/w. */
+export type BlendProblem =
+  | { code: "no-bottles" }
+  | { code: "bottle-percent"; percent: number }
+  | { code: "want-percent"; percent: number }
+  | { code: "no-amount"; grams: number }
+  | { code: "want-too-weak"; wantPercent: number; weakestPercent: number }
+  | { code: "want-too-strong"; wantPercent: number; strongestPercent: number }
 
 /**
  * Grams of each bottle that together are `grams` at `want` per cent. A bottle that is right by itself is
@@ -42,29 +49,19 @@ export function bottlesFor(shelf: readonly number[], want: number): readonly num
   return stronger.length > 0 && weaker.length > 0 ? [Math.min(...stronger), Math.max(...weaker)] : null
 }
 
-function blendProblems(have: readonly number[], want: number, grams: number): string[] {
-  const problems: string[] = []
-  if (have.length === 0) problems.push("have: name at least one bottle, for example 12,3.")
-  for (const percent of have)
-    if (!isPercent(percent))
-      problems.push(`have: ${numberText(percent)} is not a strength; give per cents from 0 to 100.`)
-  if (!isPercent(want))
-    problems.push(`want: ${numberText(want)} is not a strength; give a per cent from 0 to 100.`)
-  if (!(grams > 0) || !Number.isFinite(grams))
-    problems.push(`grams: ${numberText(grams)} is no amount; give grams above 0.`)
+function blendProblems(have: readonly number[], want: number, grams: number): BlendProblem[] {
+  const problems: BlendProblem[] = []
+  if (have.length === 0) problems.push({ code: "no-bottles" })
+  for (const percent of have) if (!isPercent(percent)) problems.push({ code: "bottle-percent", percent })
+  if (!isPercent(want)) problems.push({ code: "want-percent", percent: want })
+  if (!(grams > 0) || !Number.isFinite(grams)) problems.push({ code: "no-amount", grams })
   return problems.length > 0 ? problems : outOfReach(have, want)
 }
 
-function outOfReach(have: readonly number[], want: number): string[] {
+function outOfReach(have: readonly number[], want: number): BlendProblem[] {
   const [weakest, strongest] = [Math.min(...have), Math.max(...have)]
-  if (want < weakest)
-    return [
-      `want: ${numberText(want)} % is weaker than the weakest bottle, ${numberText(weakest)} %; add a weaker bottle to have.`,
-    ]
-  if (want > strongest)
-    return [
-      `want: ${numberText(want)} % is stronger than the strongest bottle, ${numberText(strongest)} %; choose a weaker strength.`,
-    ]
+  if (want < weakest) return [{ code: "want-too-weak", wantPercent: want, weakestPercent: weakest }]
+  if (want > strongest) return [{ code: "want-too-strong", wantPercent: want, strongestPercent: strongest }]
   return []
 }
 

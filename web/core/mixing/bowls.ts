@@ -37,18 +37,23 @@ export function placedInTurn<T extends { placeMin: number }>(
  * planned at the upper figure, and none older at its last foil than the pot life. A single foil is always let be.
  */
 export function planBowls(foils: readonly BowlFoil[], recipe: Recipe, limits: BowlLimits): Bowl[] {
-  type Plan = { mixedG: number; bowls: readonly Bowl[] }
-  const best: Plan[] = [{ mixedG: 0, bowls: [] }]
+  const best: Shared[] = [{ mixedG: 0, bowls: [] }]
   for (let end = 1; end <= foils.length; end++) {
-    const plans: Plan[] = []
+    const plans: Shared[] = []
     for (let start = end - 1; start >= 0 && fits(foils.slice(start, end), limits); start--) {
       const bowl = mixBowl(foils.slice(start, end), recipe)
       plans.push({ mixedG: best[start].mixedG + bowl.mixedG, bowls: [...best[start].bowls, bowl] })
     }
-    best.push(plans.reduce((least, plan) => (plan.mixedG < least.mixedG ? plan : least)))
+    best.push(plans.reduce((least, plan) => (isLess(plan, least) ? plan : least)))
   }
   return [...best[foils.length].bowls]
 }
+
+type Shared = { mixedG: number; bowls: readonly Bowl[] }
+
+/** Less mixed, or as much in fewer bowls. */
+const isLess = (a: Shared, b: Shared) =>
+  a.mixedG < b.mixedG - 1e-9 || (a.mixedG < b.mixedG + 1e-9 && a.bowls.length < b.bowls.length)
 
 function fits(foils: readonly BowlFoil[], { potLifeMin, mostMixG }: BowlLimits): boolean {
   if (foils.length === 1) return true

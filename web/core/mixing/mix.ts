@@ -3,7 +3,6 @@ import type { Range } from "../../../geometry/hair/tradeFigures"
 import { bowlFigures } from "../../../presets/formula/bowlFigures"
 import type { Price, ProductSheet } from "../../../presets/formula/productSheet"
 import { bowl } from "../../../presets/timing/pace"
-import { numberText } from "../text/numberText"
 import { type Bowl, type BowlFoil, planBowls } from "./bowls"
 import type { Recipe } from "./mixAmounts"
 import { onHeadPercent } from "./strength"
@@ -27,14 +26,29 @@ export type MixPlan = {
   wasteG: Range
   /** In the salon's own money; null where a price is not given. */
   cost: number | null
-  notes: readonly string[]
+  notes: readonly MixNote[]
 }
+
+/** A figure of a mix that cannot be. A foil by its number on the map, or its id where it has none. */
+export type MixProblem =
+  | { code: "ratio-parts"; product: string; lightener: number; developer: number }
+  | { code: "ratio-upside-down"; product: string; lightener: number; developer: number }
+  | { code: "no-strength"; product: string; percent: number }
+  | { code: "scale-step"; grams: number }
+  | { code: "foil-grams"; foil: number | string; lowG: number; highG: number }
+  | { code: "foil-minutes"; foil: number | string; minutes: number }
+
+/** What is to be known beside a mix. Parts are of developer to 1 of lightener. */
+export type MixNote =
+  | { code: "pot-life-assumed"; product: string; minutes: number }
+  | { code: "foil-outlasts-bowl"; foil: number | string; minutes: number }
+  | { code: "off-ratio"; scaleStepG: number; parts: number; wantedParts: number }
 
 /** The bowls of a mix and what follows from them, or what is wrong with its figures. */
 export function planMix(
   foils: readonly BowlFoil[],
   choice: MixChoice,
-): { ok: true; mix: MixPlan } | { ok: false; problems: string[] } {
+): { ok: true; mix: MixPlan } | { ok: false; problems: MixProblem[] } {
   const problems = [...choiceProblems(choice), ...foils.flatMap(foilProblems)]
   if (problems.length > 0) return { ok: false, problems }
   const potLifeMin = choice.sheet.potLifeMin ?? bowl.potLifeMin
@@ -70,60 +84,40 @@ function costOf(bowls: readonly Bowl[], { sheet, developerPrice }: MixChoice): n
   return bowls.reduce((sum, bowl) => sum + bowl.lightenerG * lightener + bowl.developerG * developer, 0)
 }
 
-function choiceProblems({ sheet, recipe }: MixChoice): string[] {
-  const {
-    ratio: { lightener, developer },
-    developerPercent,
-    scaleStepG,
-  } = recipe
-  const said = `${sheet.name}, ratio ${numberText(lightener)} : ${numberText(developer)}`
-  const problems: string[] = []
+function choiceProblems({ sheet: { name: product }, recipe }: MixChoice): MixProblem[] {
+  const { ratio, developerPercent, scaleStepG } = recipe
+  const { lightener, developer } = ratio
+  const problems: MixProblem[] = []
   if (!(lightener > 0 && developer > 0 && Number.isFinite(lightener + developer)))
-    problems.push(`${said}: give parts above 0, lightener first, for example 1 : 2.`)
-  else if (lightener > developer)
-    problems.push(
-      `${said} holds more lightener than developer, as if turned upside down; write lightener first, ${numberText(developer)} : ${numberText(lightener)}.`,
-    )
+    problems.push({ code: "ratio-parts", product, ...ratio })
+  else if (lightener > developer) problems.push({ code: "ratio-upside-down", product, ...ratio })
   if (!(developerPercent >= 0 && developerPercent <= 100))
-    problems.push(
-      `${sheet.name}, developer: ${numberText(developerPercent)} % is no strength; give 3 to 12 %.`,
-    )
-  if (!(scaleStepG > 0 && scaleStepG <= 10))
-    problems.push(`scale: ${numberText(scaleStepG)} g is no step of a scale; give 0.1, 0.5, 1, 2 or 5 g.`)
+    problems.push({ code: "no-strength", product, percent: developerPercent })
+  if (!(scaleStepG > 0 && scaleStepG <= 10)) problems.push({ code: "scale-step", grams: scaleStepG })
   return problems
 }
 
-function foilProblems({ id, mapNumber, productG, placeMin }: BowlFoil): string[] {
-  const inOrder = 0 <= productG.low && productG.low <= productG.mid && productG.mid <= productG.high
-  const problems: string[] = []
-  if (!inOrder || !Number.isFinite(productG.high))
-    problems.push(
-      `Foil ${mapNumber ?? id}: ${numberText(productG.low)} to ${numberText(productG.high)} g of product; give grams of 0 or more, the lower first.`,
-    )
+function foilProblems({ id, mapNumber, productG, placeMin }: BowlFoil): MixProblem[] {
+  const foil = mapNumber ?? id
+  const { low: lowG, mid, high: highG } = productG
+  const inOrder = 0 <= lowG && lowG <= mid && mid <= highG
+  const problems: MixProblem[] = []
+  if (!inOrder || !Number.isFinite(highG)) problems.push({ code: "foil-grams", foil, lowG, highG })
   if (!(placeMin >= 0 && Number.isFinite(placeMin)))
-    problems.push(
-      `Foil ${mapNumber ?? id}: ${numberText(placeMin)} minutes to place; give minutes of 0 or more.`,
-    )
+    problems.push({ code: "foil-minutes", foil, minutes: placeMin })
   return problems
 }
 
-const potLifeNotes = ({ sheet }: MixChoice, potLifeMin: number) =>
-  sheet.potLifeMin === null
-    ? [
-        `${sheet.name} does not state how long a mix lasts; ${numberText(potLifeMin)} minutes taken (common practice).`,
-      ]
-    : []
+const potLifeNotes = ({ sheet }: MixChoice, minutes: number): MixNote[] =>
+  sheet.potLifeMin === null ? [{ code: "pot-life-assumed", product: sheet.name, minutes }] : []
 
-const slowFoilNotes = (foils: readonly BowlFoil[], potLifeMin: number) =>
+const slowFoilNotes = (foils: readonly BowlFoil[], minutes: number): MixNote[] =>
   foils
-    .filter(({ placeMin }) => placeMin > potLifeMin)
-    .map(
-      ({ id, mapNumber }) =>
-        `Foil ${mapNumber ?? id} takes longer to place than the ${numberText(potLifeMin)} minutes a mix lasts; part it in two.`,
-    )
+    .filter(({ placeMin }) => placeMin > minutes)
+    .map(({ id, mapNumber }) => ({ code: "foil-outlasts-bowl", foil: mapNumber ?? id, minutes }))
 
 /** How far the scale's steps draw a bowl from its ratio, where that is more than 5 %. */
-function roundingNotes(bowls: readonly Bowl[], { ratio, additives, scaleStepG }: Recipe): string[] {
+function roundingNotes(bowls: readonly Bowl[], { ratio, additives, scaleStepG }: Recipe): MixNote[] {
   const wanted = ratio.developer / ratio.lightener
   const replaced = additives.reduce(
     (sum, { gPerG, replacesDeveloper }) => sum + (replacesDeveloper ? gPerG : 0),
@@ -133,7 +127,5 @@ function roundingNotes(bowls: readonly Bowl[], { ratio, additives, scaleStepG }:
   const furthest = weighed.toSorted((a, b) => Math.abs(b - wanted) - Math.abs(a - wanted))[0] ?? wanted
   return Math.abs(furthest / wanted - 1) <= 0.05
     ? []
-    : [
-        `In steps of ${numberText(scaleStepG)} g a bowl comes to 1 : ${numberText(furthest)} instead of 1 : ${numberText(wanted)}; a finer scale keeps to it.`,
-      ]
+    : [{ code: "off-ratio", scaleStepG, parts: furthest, wantedParts: wanted }]
 }

@@ -8,6 +8,8 @@ export type Recipe = {
   developerPercent: number
   additives: readonly AdditiveSheet[]
   scaleStepG: number
+  /** The smallest mix, and how much product is in it at least; those of a powder where left out. */
+  least?: { productG: number; mixG: number }
 }
 
 export type AdditiveChoices = { name: string; grams: number; replacesDeveloper: boolean }
@@ -23,6 +25,7 @@ export type Amounts = {
 }
 
 const { stayG, stayShare, leastLightenerG, leastMixG } = bowlFigures
+const leastOfPowder = { productG: leastLightenerG.value, mixG: leastMixG.value }
 
 /** Grams to mix so that the wanted grams can be placed. */
 export const toMixG = (wantedG: number) => wantedG * (1 + stayShare.value) + stayG.value
@@ -32,9 +35,9 @@ export const toMixG = (wantedG: number) => wantedG * (1 + stayShare.value) + sta
  * An additive takes the place of developer only where its sheet says so.
  */
 export function mixAmounts(wantedG: number, recipe: Recipe): Amounts {
-  const { ratio, developerPercent, additives, scaleStepG } = recipe
+  const { ratio, developerPercent, additives, scaleStepG, least = leastOfPowder } = recipe
   const share = ratio.lightener / (ratio.lightener + ratio.developer)
-  const leastG = Math.max(leastLightenerG.value, leastMixG.value * share)
+  const leastG = Math.max(least.productG, least.mixG * share)
   const lightenerG = roundUp(Math.max(leastG, toMixG(wantedG) * share), scaleStepG)
   const stirredIn = additives.map(({ name, gPerG, replacesDeveloper }) => ({
     name,
@@ -55,7 +58,7 @@ export function mixAmounts(wantedG: number, recipe: Recipe): Amounts {
   }
 }
 
-const roundTo = (value: number, step: number) => tidy(Math.round(value / step) * step)
+export const roundTo = (value: number, step: number) => tidy(Math.round(value / step) * step)
 const roundUp = (value: number, step: number) => tidy(Math.ceil(value / step - 1e-9) * step)
 
 /** Steps of a tenth leave crumbs in the last digits. */

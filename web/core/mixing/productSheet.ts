@@ -2,95 +2,68 @@ import { legalLimitPercent } from "../../../presets/formula/developers"
 import type { AdditiveSheet, DeveloperLift, ProductSheet } from "../../../presets/formula/productSheet"
 import { mostDeveloperParts, mostMinutes } from "../../../presets/formula/sheetLimits"
 import { levelScale } from "../../../presets/timing/lift"
-import { numberText } from "../text/numberText"
 import { labelVolume } from "./strength"
 
-/** What is wrong with a field of a sheet, and what to type instead. */
-export type SheetProblem = { path: string; expected: string }
+/** A field of a sheet that cannot be as it is. Parts are of developer to 1 of product; levels are of lift. */
+export type SheetProblem =
+  | { code: "no-name" }
+  | { code: "no-ratio" }
+  | { code: "ratio-impossible"; low: number; high: number }
+  | { code: "ratio-backwards"; low: number; high: number }
+  | { code: "ratio-upside-down"; low: number; high: number }
+  | { code: "no-developers" }
+  | { code: "developer-twice"; volume: number }
+  | { code: "developer-impossible"; volume: number; mostVolume: number }
+  | { code: "lift-impossible"; volume: number; low: number; high: number; mostLevels: number }
+  | { code: "lift-falls"; volume: number; weakerVolume: number }
+  | { code: "minutes-impossible"; field: MinuteField; minutes: number; least: number; most: number }
+  | { code: "heat-past-longest" }
+  | { code: "additive-no-name" }
+  | { code: "additive-grams"; name: string; gPerG: number }
+  | { code: "price-impossible" }
+
+export type MinuteField = "longestMin" | "heatMin" | "potLifeMin"
 
 /** Everything that keeps a sheet from being used; a field left empty (null) never does. */
 export const sheetProblems = (sheet: ProductSheet): SheetProblem[] => [
   ...nameProblems(sheet),
-  ...ratioProblems(sheet),
+  ...ratioProblems(sheet.ratio),
   ...(sheet.kind === "direct-toner" ? [] : developerProblems(sheet.developers)),
   ...minuteProblems(sheet),
   ...sheet.additives.flatMap(additiveProblems),
   ...priceProblems(sheet),
 ]
 
-const nameProblems = ({ name }: ProductSheet) =>
-  name.trim() ? [] : [problem("name", "the product has no name; write what is on the tub")]
+const nameProblems = ({ name }: ProductSheet): SheetProblem[] => (name.trim() ? [] : [{ code: "no-name" }])
 
-function ratioProblems({ ratio: { low, high } }: ProductSheet): SheetProblem[] {
-  if (low === 0 && high === 0)
-    return [
-      problem(
-        "ratio",
-        "no mixing ratio is written; give parts of developer to 1 of product, for example 1.5 to 2.5",
-      ),
-    ]
-  const said = `1 : ${numberText(low)} to 1 : ${numberText(high)}`
-  if (!isBetween(low, 0.01, mostDeveloperParts) || !isBetween(high, 0.01, mostDeveloperParts))
-    return [
-      problem(
-        "ratio",
-        `${said} is no mixing ratio; give parts of developer to 1 of product, for example 1.5 to 2.5`,
-      ),
-    ]
-  if (low > high)
-    return [
-      problem(
-        "ratio",
-        `${said} runs backwards; write the thicker mix first: ${numberText(high)} to ${numberText(low)}`,
-      ),
-    ]
-  if (high < 1)
-    return [
-      problem(
-        "ratio",
-        `${said} holds more product than developer, as if turned upside down; if the tub says 1 : ${numberText(1 / high)}, write ${numberText(1 / high)}`,
-      ),
-    ]
-  return []
+function ratioProblems({ low, high }: ProductSheet["ratio"]): SheetProblem[] {
+  const isRatio = (parts: number) => isBetween(parts, 0.01, mostDeveloperParts)
+  if (low === 0 && high === 0) return [{ code: "no-ratio" }]
+  if (!isRatio(low) || !isRatio(high)) return [{ code: "ratio-impossible", low, high }]
+  if (low > high) return [{ code: "ratio-backwards", low, high }]
+  return high < 1 ? [{ code: "ratio-upside-down", low, high }] : []
 }
 
 function developerProblems(developers: readonly DeveloperLift[]): SheetProblem[] {
-  if (developers.length === 0)
-    return [
-      problem(
-        "developers",
-        "no developer is listed; add each strength the sheet allows, for example 10, 20 and 30 vol",
-      ),
-    ]
+  if (developers.length === 0) return [{ code: "no-developers" }]
   const volumes = developers.map(({ volume }) => volume)
   const twice = volumes.filter((volume, i) => volumes.indexOf(volume) < i)
   return [
-    ...twice.map((volume) =>
-      problem("developers", `${numberText(volume)} vol is listed twice; keep one line of it`),
-    ),
+    ...twice.map((volume): SheetProblem => ({ code: "developer-twice", volume })),
     ...developers.flatMap(liftProblems),
     ...fallingLift(developers),
   ]
 }
 
 function liftProblems({ volume, levels }: DeveloperLift): SheetProblem[] {
-  const path = "developers"
-  const most = labelVolume(legalLimitPercent)
-  if (!isBetween(volume, 1, most))
-    return [
-      problem(path, `${numberText(volume)} vol is no developer; give a volume from 1 to ${numberText(most)}`),
-    ]
+  const mostVolume = labelVolume(legalLimitPercent)
+  if (!isBetween(volume, 1, mostVolume)) return [{ code: "developer-impossible", volume, mostVolume }]
   if (!levels) return []
   const { low, high } = levels
-  const span = levelScale.lightest - levelScale.darkest
-  return isBetween(low, 0, span) && isBetween(high, low, span)
+  const mostLevels = levelScale.lightest - levelScale.darkest
+  return isBetween(low, 0, mostLevels) && isBetween(high, low, mostLevels)
     ? []
-    : [
-        problem(
-          path,
-          `${numberText(low)} to ${numberText(high)} levels for ${numberText(volume)} vol is no lift; give the lower figure first, from 0 to ${span}, or leave both empty`,
-        ),
-      ]
+    : [{ code: "lift-impossible", volume, low, high, mostLevels }]
 }
 
 /** A stronger developer that lifts less is a slip of the pen. */
@@ -100,64 +73,33 @@ function fallingLift(developers: readonly DeveloperLift[]): SheetProblem[] {
     .sort((a, b) => a.volume - b.volume)
   return stated
     .slice(1)
-    .flatMap(({ volume, high }, i) =>
-      high < stated[i].high
-        ? [
-            problem(
-              "developers",
-              `${numberText(volume)} vol lifts less than ${numberText(stated[i].volume)} vol; check both lines against the tub`,
-            ),
-          ]
-        : [],
+    .flatMap(({ volume, high }, i): SheetProblem[] =>
+      high < stated[i].high ? [{ code: "lift-falls", volume, weakerVolume: stated[i].volume }] : [],
     )
 }
 
-const minuteNames = { longestMin: "longest time", heatMin: "heat", potLifeMin: "pot life" } as const
-
 function minuteProblems(sheet: ProductSheet): SheetProblem[] {
-  const fields = ["longestMin", "heatMin", "potLifeMin"] as const
-  const outside = fields.flatMap((field) => {
+  const outside = (["longestMin", "heatMin", "potLifeMin"] as const).flatMap((field): SheetProblem[] => {
     const minutes = sheet[field]
     const least = field === "heatMin" ? 0 : 1
     return minutes === null || isBetween(minutes, least, mostMinutes)
       ? []
-      : [
-          problem(
-            field,
-            `${numberText(minutes)} minutes cannot be; give ${least} to ${mostMinutes}, or leave it empty when the sheet does not say`,
-          ),
-        ]
+      : [{ code: "minutes-impossible", field, minutes, least, most: mostMinutes }]
   })
   return outside.length > 0 ? outside : heatProblems(sheet)
 }
 
-const heatProblems = ({ heatMin, longestMin }: ProductSheet) =>
-  heatMin !== null && longestMin !== null && heatMin > longestMin
-    ? [problem("heatMin", "it runs longer than the longest time; check both against the tub")]
-    : []
+const heatProblems = ({ heatMin, longestMin }: ProductSheet): SheetProblem[] =>
+  heatMin !== null && longestMin !== null && heatMin > longestMin ? [{ code: "heat-past-longest" }] : []
 
-const additiveProblems = ({ name, gPerG }: AdditiveSheet) => [
-  ...(name.trim()
-    ? []
-    : [problem("additives", "one has no name; write what is on the bottle, or take it out")]),
-  ...(isBetween(gPerG, 0, 1)
-    ? []
-    : [
-        problem(
-          "additives",
-          `${numberText(gPerG)} g of ${name || "an additive"} to 1 g of product; give grams from 0 to 1`,
-        ),
-      ]),
+const additiveProblems = ({ name, gPerG }: AdditiveSheet): SheetProblem[] => [
+  ...(name.trim() ? [] : [{ code: "additive-no-name" as const }]),
+  ...(isBetween(gPerG, 0, 1) ? [] : [{ code: "additive-grams" as const, name: name.trim(), gPerG }]),
 ]
 
-const priceProblems = ({ price }: ProductSheet) =>
+const priceProblems = ({ price }: ProductSheet): SheetProblem[] =>
   price === null || (price.amount >= 0 && Number.isFinite(price.amount) && isBetween(price.forG, 1, 100_000))
     ? []
-    : [problem("price", "the price needs an amount of 0 or more and the grams it buys; or leave it empty")]
+    : [{ code: "price-impossible" }]
 
-const problem = (path: string, sentence: string): SheetProblem => ({
-  path,
-  expected: `${isMinutes(path) ? minuteNames[path] : path}: ${sentence}.`,
-})
-const isMinutes = (path: string): path is keyof typeof minuteNames => path in minuteNames
 const isBetween = (value: number, low: number, high: number) => value >= low && value <= high

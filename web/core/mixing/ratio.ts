@@ -3,6 +3,7 @@ import { type Consistency, consistencies, wideCoverageCm2 } from "../../../prese
 import type { ProductSheet } from "../../../presets/formula/productSheet"
 import type { Plan } from "../document/schema"
 import { figuresOf } from "../figures/measured"
+import { traitsOf } from "../kinds/kindRecords"
 import type { MixRatio } from "./strength"
 
 /** How a section is worked, as far as the thickness of its mix goes. */
@@ -10,8 +11,8 @@ export type Working = { kind: FoilKind; carrier: CarrierKind; wideCoverage: bool
 
 /** How thick the mix for a section should stand. What may not run comes first. */
 export function consistencyFor({ kind, carrier, wideCoverage }: Working): Consistency {
-  if (kind === "backcomb" || carrier !== "foil") return "thick"
-  return wideCoverage ? "loose" : "creamy"
+  if (carrier !== "foil") return "thick"
+  return traitsOf({ kind }).consistency ?? (wideCoverage ? "loose" : "creamy")
 }
 
 /** How thick the mix for a foil of the plan should stand: by its kind, its carrier and how much hair it has to cover. */

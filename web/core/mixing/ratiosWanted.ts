@@ -1,11 +1,11 @@
 import { isFoil } from "../../../geometry/section/section"
-import { consistencies } from "../../../presets/formula/consistency"
+import type { Consistency } from "../../../presets/formula/consistency"
 import { sheetOf } from "../document/salon"
 import type { Mix, Plan } from "../document/schema"
 import { consistencyOf, ratioFor } from "./ratio"
 
 /** Parts of developer to one of lightener, how such a mix stands, and how many foils want it so. */
-export type WantedRatio = { parts: number; words: string; foils: number }
+export type WantedRatio = { parts: number; consistency: Consistency; foils: number }
 
 /** The ratios that the foils of a mix want by how they are worked, the most wanted first; none without a sheet. */
 export function ratiosWanted(mix: Mix, plan: Plan): WantedRatio[] {
@@ -17,7 +17,7 @@ export function ratiosWanted(mix: Mix, plan: Plan): WantedRatio[] {
     const known = wanted.get(consistency)
     wanted.set(consistency, {
       parts: ratioFor(consistency, sheet).developer,
-      words: consistencies[consistency].words,
+      consistency,
       foils: (known?.foils ?? 0) + 1,
     })
   }

@@ -5,35 +5,42 @@ import { chairOfRecord } from "../chair/liveService"
 import type { Plan } from "../document/schema"
 import { foilKinds } from "../document/serviceRecord"
 import { mixesUsed } from "../schedule/mixesUsed"
-import { placesOf } from "../schedule/placesOf"
-import type { Zone } from "../schedule/scheduleInput"
-import { countText } from "../text/figureText"
-import { joinWords } from "../text/joinWords"
+import { type FoilPlace, placesOf } from "../schedule/placesOf"
 import { dayIn } from "../text/zonedTime"
 
-/** What was done to the hair, in words a client knows. */
-export type DoneToday = { day: string; sentences: readonly string[]; isToned: boolean }
+/** What is told to the client of the hair: as done, or, of a plan that was never carried out, as planned. */
+export type DoneCode =
+  | {
+      code: "foils"
+      count: number
+      places: readonly FoilPlace[]
+      kinds: readonly { kind: FoilKind; count: number }[]
+    }
+  | { code: "lightened"; products: readonly string[] }
+  | { code: "toned"; products: readonly string[] }
 
-/** As it went at the chair where that was written down, on the day the clock of `zone` showed; else as it was planned. */
+export type DoneToday = { day: string; isDone: boolean; lines: readonly DoneCode[]; isToned: boolean }
+
+/** As it went at the chair where that was written down, on the day the clock of `zone` showed; else as it is planned. */
 export function doneToday(plan: Plan, zone: string): DoneToday {
   const foils = foilsDone(plan)
-  const toners = [
-    ...new Set(tonersOfPlan(plan).flatMap(({ bowl, choice }) => (bowl && choice ? choice.product : []))),
-  ]
-  const mixes = mixesUsed(plan.mixes, foils)
-  const products = [...new Set(mixes.map(({ product }) => product.trim()).filter(Boolean))]
+  const toners = namesOf(tonersOfPlan(plan).flatMap(({ bowl, choice }) => (bowl && choice ? choice : [])))
+  const products = namesOf(mixesUsed(plan.mixes, foils))
   return {
     day: plan.service ? dayIn(zone, Date.parse(plan.service.startedAt)) : plan.date,
+    isDone: plan.service !== undefined,
     isToned: toners.length > 0,
-    sentences: [
-      ...(foils.length > 0
-        ? [`${countText(foils.length, "foil")} ${placesOf(foils, plan, zoneWords)}: ${kindsOf(foils)}.`]
-        : []),
-      ...(products.length > 0 ? [`Lightened with ${joinWords(products)}.`] : []),
-      ...(toners.length > 0 ? [`Toned with ${joinWords(toners)}.`] : []),
+    lines: [
+      ...(foils.length > 0 ? [foilsLine(foils, plan)] : []),
+      ...(products.length > 0 ? [{ code: "lightened" as const, products }] : []),
+      ...(toners.length > 0 ? [{ code: "toned" as const, products: toners }] : []),
     ],
   }
 }
+
+const namesOf = (named: readonly { product: string }[]) => [
+  ...new Set(named.map(({ product }) => product.trim()).filter(Boolean)),
+]
 
 /** The foils that went on, where that was written down; else all that are planned. */
 export function foilsDone({ sections, service }: Plan): Foil[] {
@@ -43,24 +50,12 @@ export function foilsDone({ sections, service }: Plan): Foil[] {
   return foils.filter(({ id }) => (records.get(id)?.onAtMs ?? null) !== null)
 }
 
-const zoneWords: Record<Zone, string> = {
-  hairline: "along your hairline",
-  top: "on top",
-  left: "at the sides",
-  right: "at the sides",
-  back: "at the back",
-}
-
-const pieces: Record<FoilKind, string> = {
-  slice: "fine slice",
-  weave: "woven piece",
-  backcomb: "soft, melted piece",
-}
-
-const kindsOf = (foils: readonly Foil[]) =>
-  joinWords(
-    foilKinds.flatMap((kind) => {
-      const count = foils.filter((foil) => foil.kind === kind).length
-      return count > 0 ? countText(count, pieces[kind]) : []
-    }),
-  )
+const foilsLine = (foils: readonly Foil[], plan: Plan): DoneCode => ({
+  code: "foils",
+  count: foils.length,
+  places: placesOf(foils, plan),
+  kinds: foilKinds.flatMap((kind) => {
+    const count = foils.filter((foil) => foil.kind === kind).length
+    return count > 0 ? [{ kind, count }] : []
+  }),
+})

@@ -1,20 +1,25 @@
-import { isFoil } from "../../../geometry/section/section"
+import { type FoilKind, isFoil } from "../../../geometry/section/section"
 import { type FoilRecord, foilRecords } from "../chair/chairRecord"
 import { chairOfRecord } from "../chair/liveService"
 import type { Plan } from "../document/schema"
+import type { LookSeen } from "../document/serviceRecord"
 import { headOf } from "../figures/measured"
+import { type PlaceCode, placeOf } from "../placement/places"
 import { timedPlan } from "../schedule/timedPlan"
-import { kindWords, whereOf } from "../text/words"
+
+/** What was seen of a foil at the chair, `onMin` minutes after it went on. */
+export type LookCode = ({ code: "checked"; onMin: number } & LookSeen) | { code: "re-coated"; times: number }
 
 /** A foil as it was planned and as it went, minutes of the service; null where that is not known. */
 export type RecordFoil = {
   number: number
-  what: string
+  kind: FoilKind
+  place: PlaceCode
   mix: string
   planned: { onMin: number; offMin: number } | null
   real: { onMin: number; offMin: number | null } | null
-  /** Each look in words, in order. */
-  looks: readonly string[]
+  /** In order. */
+  looks: readonly LookCode[]
 }
 
 /** Every foil of a plan in order of application, beside what was tapped at its last service. */
@@ -24,7 +29,8 @@ export function recordFoils(plan: Plan): RecordFoil[] {
   const records = plan.service ? foilRecords(chairOfRecord(plan.service)) : new Map<string, FoilRecord>()
   return plan.sections.filter(isFoil).map((foil) => ({
     number: foil.mapNumber,
-    what: `${kindWords[foil.kind]}, ${whereOf(foil, head)}`,
+    kind: foil.kind,
+    place: placeOf(foil, head),
     mix: foil.mix,
     planned: planned.get(foil.id) ?? null,
     ...realOf(records.get(foil.id)),
@@ -53,15 +59,8 @@ function realOf(record: FoilRecord | undefined): Pick<RecordFoil, "real" | "look
   return {
     real: { onMin: toMin(onAtMs), offMin: offAtMs === null ? null : toMin(offAtMs) },
     looks: [
-      ...looks.map(({ atMs, seen: { level, stretch, comfort, moist } }) => {
-        const odd = [
-          ...(stretch === "ok" ? [] : [`stretch ${stretch}`]),
-          ...(comfort === "ok" ? [] : [`scalp ${comfort}`]),
-          ...(moist ? [] : ["dry"]),
-        ]
-        return [`${Math.round(toMin(atMs - onAtMs))} min: level ${level}`, ...odd].join(", ")
-      }),
-      ...(recoated > 0 ? [recoated === 1 ? "re-coated" : `re-coated ${recoated} times`] : []),
+      ...looks.map(({ atMs, seen }): LookCode => ({ code: "checked", onMin: toMin(atMs - onAtMs), ...seen })),
+      ...(recoated > 0 ? [{ code: "re-coated" as const, times: recoated }] : []),
     ],
   }
 }

@@ -20,6 +20,7 @@ export function choicesOfPlan(plan: Plan): ServiceChoices {
     freshAt: timing.freshAt ?? [],
     secondPace: timing.secondPace ?? null,
     bookingMin,
+    isDried: timing.isDried ?? true,
     goal: goalOfPlan(plan),
     zoneGoals: goalsByZone(plan),
     strandTest,

@@ -1,11 +1,21 @@
+import type { Range } from "../../../geometry/hair/tradeFigures"
 import { aheadMin } from "../../../presets/timing/pace"
-import { numberText } from "../text/numberText"
 import type { Service, Zone } from "./scheduleInput"
 import type { FoilTimes, Schedule } from "./timing"
 
-/** Something in the clock that cannot be left as it is: why, at which foils, and by how many minutes. */
-export type Conflict = { rule: ConflictRule; why: string; foils: readonly string[]; byMin: number }
-export type ConflictRule = "over-run" | "under-processed" | "hairline-ahead" | "pot-life" | "booking"
+/** Something in the clock that cannot be left as it is: what, at which foils (ids), and by how many minutes. */
+export type Conflict = ConflictCode & { foils: readonly string[]; byMin: number }
+export type ConflictRule = ConflictCode["code"]
+
+/** A foil is its number on the map, the one that is worst off; "others" counts those that share its fault. */
+export type ConflictCode =
+  | { code: "over-run"; foil: number; limitMin: number; overMin: number; others: number }
+  /** Minutes it is expected to need; null where it is not expected to be ready at all. */
+  | { code: "under-processed"; foil: number; onMin: number; needsMin: number | null; others: number }
+  /** Minutes before the back; null where the back is not expected to be ready. */
+  | { code: "hairline-ahead"; waitMin: number | null }
+  | { code: "pot-life"; mix: string; agedMin: number; potLifeMin: number }
+  | { code: "booking"; chairMin: Range; bookingMin: number }
 
 type Late = { times: FoilTimes; byMin: number }
 
@@ -26,25 +36,17 @@ function overRun(foils: readonly FoilTimes[], service: Service): Conflict | null
   if (late.length === 0) return null
   const [{ times, byMin }] = late
   const limitMin = times.limitAtMin - times.onAtMin
-  return conflict(
-    "over-run",
-    late,
-    `Foil ${numberOf(service, times)} would pass its longest time of ${said(limitMin)} by ${said(byMin)} before all are ready${others(late)}.`,
-  )
+  const foil = numberOf(service, times)
+  return at(late, { code: "over-run", foil, limitMin, overMin: byMin, others: late.length - 1 })
 }
 
 function underProcessed(foils: readonly FoilTimes[], service: Service): Conflict | null {
   const early = over(foils, ({ onMin, readyMin }) => readyMin.mid - onMin)
   if (early.length === 0) return null
   const [{ times }] = early
-  const wants = Number.isFinite(times.readyMin.mid)
-    ? `expected to need ${said(times.readyMin.mid)}`
-    : "not expected to be ready in time"
-  return conflict(
-    "under-processed",
-    early,
-    `Foil ${numberOf(service, times)} would have ${said(times.onMin)} on, and is ${wants}${others(early)}.`,
-  )
+  const needsMin = finite(times.readyMin.mid)
+  const foil = numberOf(service, times)
+  return at(early, { code: "under-processed", foil, onMin: times.onMin, needsMin, others: early.length - 1 })
 }
 
 /** With one rinse, hairline hair that is ready well before the back goes on lightening. */
@@ -56,9 +58,7 @@ function hairlineAhead({ foils, rinse }: Service, open: readonly FoilTimes[]): C
   const ahead = over(inZone("hairline"), ({ readyAtMin }) => backReadyMin - readyAtMin.mid - aheadMin)
   if (ahead.length === 0) return null
   const byMin = ahead[0].byMin + aheadMin
-  const wait = Number.isFinite(byMin) ? `${said(byMin)} before the back` : "long before the back"
-  const why = `The hairline would be ready ${wait}, and stay on until the common rinse.`
-  return { ...conflict("hairline-ahead", ahead, why), byMin }
+  return { ...at(ahead, { code: "hairline-ahead", waitMin: finite(byMin) }), byMin }
 }
 
 function potLife({ bowls }: Schedule): Conflict | null {
@@ -66,8 +66,10 @@ function potLife({ bowls }: Schedule): Conflict | null {
   if (stale.length === 0) return null
   const [{ mix, lastUseMin, mixedAtMin, useByMin }] = stale
   return {
-    rule: "pot-life",
-    why: `A bowl of mix ${mix} would still be used ${said(lastUseMin - mixedAtMin)} after mixing: it is good for ${said(useByMin - mixedAtMin)}.`,
+    code: "pot-life",
+    mix,
+    agedMin: lastUseMin - mixedAtMin,
+    potLifeMin: useByMin - mixedAtMin,
     foils: stale.flatMap(({ foils }) => foils),
     byMin: lastUseMin - useByMin,
   }
@@ -76,8 +78,9 @@ function potLife({ bowls }: Schedule): Conflict | null {
 function booking({ bookingMin }: Service, { chairMin, foils }: Schedule): Conflict | null {
   if (bookingMin === null || chairMin.mid <= bookingMin + tolerance) return null
   return {
-    rule: "booking",
-    why: `The service is expected to take ${whole(chairMin.mid)} minutes (${whole(chairMin.low)} to ${whole(chairMin.high)}), and ${said(bookingMin)} are booked.`,
+    code: "booking",
+    chairMin,
+    bookingMin,
     foils: foils.map(({ id }) => id),
     byMin: chairMin.mid - bookingMin,
   }
@@ -93,15 +96,12 @@ const over = (foils: readonly FoilTimes[], byMin: (times: FoilTimes) => number):
     .filter((late) => late.byMin > tolerance)
     .sort((a, b) => (a.byMin === b.byMin ? 0 : b.byMin - a.byMin))
 
-const conflict = (rule: ConflictRule, late: readonly Late[], why: string): Conflict => ({
-  rule,
-  why,
+const at = (late: readonly Late[], code: ConflictCode): Conflict => ({
+  ...code,
   foils: late.map(({ times }) => times.id),
   byMin: late[0].byMin,
 })
 
-const numberOf = ({ foils }: Service, { id }: FoilTimes) => foils.find((foil) => foil.id === id)?.mapNumber
-const said = (minutes: number) => `${numberText(minutes, 1)} ${minutes === 1 ? "minute" : "minutes"}`
-const whole = (minutes: number) => numberText(minutes, 0)
-const others = ({ length }: readonly Late[]) =>
-  length === 1 ? "" : `; so would ${length - 1} more ${length === 2 ? "foil" : "foils"}`
+const numberOf = ({ foils }: Service, { id }: FoilTimes) =>
+  foils.find((foil) => foil.id === id)?.mapNumber ?? 0
+const finite = (minutes: number) => (Number.isFinite(minutes) ? minutes : null)

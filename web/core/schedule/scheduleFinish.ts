@@ -1,3 +1,4 @@
+import { traitsOf } from "../kinds/kindRecords"
 import type { ToneZone } from "../tone/tone"
 import type { End, Service } from "./scheduleInput"
 
@@ -8,7 +9,7 @@ export type Step =
 
 export function scheduleFinish({ foils, finish }: Service, rinseMin: number, end: End): Step[] {
   const rinsed = rinseMin + finish.rinsingMin[end]
-  const isBackcombed = foils.some(({ kind }) => kind === "backcomb")
+  const isBackcombed = foils.some((foil) => traitsOf(foil).hasCushion)
   const detangled = rinsed + (isBackcombed ? finish.detanglingMin[end] : 0)
   const toned = Math.max(detangled, ...finish.toners.map(({ minutes }) => detangled + minutes[end]))
   const steps: Step[] = [

@@ -15,6 +15,7 @@ import type { LiftGoal } from "../lift/scheduleReady"
 import { placedInTurn, planBowls } from "../mixing/bowls"
 import { mixRecipe } from "../mixing/mixRecipe"
 import { labelPercent, onHeadPercent } from "../mixing/strength"
+import { sideOf } from "../placement/places"
 import { tonesOfPlan } from "../tone/tonesOfPlan"
 import type { Person, Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
 
@@ -31,6 +32,7 @@ export type ServiceChoices = {
   freshAt: readonly string[]
   secondPace: TimingChoices["secondPace"]
   bookingMin: number | null
+  isDried: boolean
   goal: LiftGoal | null
   /** Where the hair of a zone starts from a level of its own. */
   zoneGoals: Readonly<Partial<Record<Zone, LiftGoal>>>
@@ -60,7 +62,7 @@ export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: 
     rinse: choices.rinse,
     looks: pace.looks,
     heat: choices.heatMin === null ? null : { minutes: choices.heatMin, warmthC: choices.heatC },
-    finish: finishOf(plan),
+    finish: finishOf(plan, choices),
     bookingMin: choices.bookingMin,
     soFar: null,
   }
@@ -86,6 +88,8 @@ function readyByGoal(plan: Plan, sheets: readonly ProductSheet[], choices: Servi
 export const longestMin = (sheet: ProductSheet | undefined) =>
   sheet?.longestMin ?? pace.longestWithoutSheetMin
 
+const none: Range = { low: 0, mid: 0, high: 0 }
+
 const potLifeMin = (sheet: ProductSheet | undefined) => sheet?.potLifeMin ?? pace.bowl.potLifeMin
 
 const { mostMixG, stayG, stayShare } = bowlFigures
@@ -105,6 +109,7 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known
     mapNumber: foil.mapNumber,
     kind: foil.kind,
     zone,
+    side: sideOf(foil),
     group: homeOf(foil, plan)?.numeral ?? zone,
     placeMin: placing(foil.kind, Math.max(1, foils), choices),
     limitMin: longestMin(sheetOf.get(foil.mix)),
@@ -130,7 +135,8 @@ function handsOf(foils: readonly TimedFoil[], choices: ServiceChoices): Person[]
   return hands === 1 ? [first] : [first, { paceShare: secondShare, breaks: restsOf(2) }]
 }
 
-function placing(kind: FoilKind, foils: number, { paceMin, learntMin }: ServiceChoices): Range {
+/** Minutes to place so many foils of a kind side by side, by the pace of the plan. */
+export function placing(kind: FoilKind, foils: number, { paceMin, learntMin }: ServiceChoices): Range {
   const learnt = learntMin?.[kind]
   const minutes = (end: keyof Range) =>
     learnt ? learnt[end] * foils : paceMin[end] * foils + pace.extraMin[kind][end]
@@ -176,7 +182,7 @@ function bowlsOf(mix: Mix, foils: readonly TimedFoil[], sheet: ProductSheet | un
   return bowls.map(({ sections }) => ({ mix: mix.id, foils: sections }))
 }
 
-function finishOf(plan: Plan): Service["finish"] {
+function finishOf(plan: Plan, { isDried }: ServiceChoices): Service["finish"] {
   const { detanglingMin, rinsingMin, tonerInAndOutMin, dryingMin } = pace.roundTheFoils
   const toners = tonesOfPlan(plan).map(({ zone, minutes }) => ({
     zone,
@@ -186,5 +192,5 @@ function finishOf(plan: Plan): Service["finish"] {
       high: minutes.high + tonerInAndOutMin.high,
     },
   }))
-  return { detanglingMin, rinsingMin, dryingMin, toners }
+  return { detanglingMin, rinsingMin, dryingMin: isDried ? dryingMin : none, toners }
 }

@@ -2,8 +2,8 @@ import type { Range } from "../../../geometry/hair/tradeFigures"
 import { liftPriors, liftReference } from "../../../presets/timing/lift"
 import { heatHabits } from "../../../presets/timing/pace"
 import { temperatureFactor } from "../lift/lift"
+import { heatRefusal } from "./heatRefusal"
 import type { Service } from "./scheduleInput"
-import { heatRefusal } from "./scheduleProblems"
 
 /** Heat over the foils: on, off with a look, and cool before going on. */
 export type HeatTimes = { onAtMin: number; offAtMin: number; lookAtMin: number; coolUntilMin: number }

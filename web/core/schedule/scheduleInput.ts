@@ -35,6 +35,8 @@ export type TimedFoil = {
   mapNumber: number
   kind: FoilKind
   zone: Zone
+  /** The client's side; the middle where none is said. */
+  side?: "left" | "right" | "centre"
   /** The working section it belongs to. */
   group: string
   placeMin: Range

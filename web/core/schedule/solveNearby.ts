@@ -1,40 +1,73 @@
 import type { Arrangement, Choice, Puzzle, Spread } from "./solveBlocks"
-import { arranged, readySpread, spreadMin, timeOn } from "./solveBlocks"
+import { arranged, readySpread, timeOn } from "./solveBlocks"
+import { better, type Climb, type Found } from "./solveFound"
+import { shaken } from "./solveShaken"
 
-type Found = { arrangement: Arrangement; spread: Spread }
-
-/** Arrangements tried before the search stops where it is: bounds the time for the longest services. */
-const mostTries = 700
+/** Arrangements tried before the search stops where it is, for 120 foils; for fewer more, as each takes less time. */
+const triesOf120 = 700
+const mostTries = 4000
+const triesFor = ({ service }: Puzzle) =>
+  Math.min(mostTries, Math.floor(triesOf120 * (120 / Math.max(1, service.foils.length)) ** 2))
 
 /**
- * A good arrangement for many blocks: from the better of the given order and slowest first, take the best small
- * change of the two blocks that set the spread, the first to be ready and the last, until none helps.
+ * A good arrangement for many blocks: from the better of the given order, slowest first, and slowest first with the first
+ * so many weakened, take the best small change of the blocks that set the spread, until none helps; then once more from
+ * the next best of the beginnings while tries are left.
  */
 export function nearbyOrder(puzzle: Puzzle, start: Arrangement, mayReorder: boolean): Arrangement {
   const look = (arrangement: Arrangement): Found => ({
     arrangement,
     spread: readySpread(arranged(puzzle, arrangement)),
   })
-  let best = look(start)
-  if (mayReorder) best = better(best, look(slowestFirst(puzzle, start)))
-  for (let tries = 0; tries < mostTries; ) {
-    const changes = changesOf(puzzle, best, mayReorder).slice(0, mostTries - tries)
-    const found = changes.map(look).reduce(better, best)
-    if (found === best) break
-    tries += changes.length
-    best = found
+  const beginnings = startsOf(puzzle, start, mayReorder)
+    .map(look)
+    .sort((a, b) => (a === b ? 0 : better(a, b) === a ? -1 : 1))
+  let best = beginnings[0]
+  let tries = triesFor(puzzle) - beginnings.length
+  for (const begun of beginnings.slice(0, mostClimbs)) {
+    if (tries <= 0) break
+    const climbed = climb(puzzle, begun, { mayReorder, look, tries })
+    tries -= climbed.tried
+    best = better(best, climbed.found)
   }
-  return best.arrangement
+  return shaken(puzzle, best, { mayReorder, look, tries }).arrangement
 }
 
-/** The one whose foils come closer together; of two as close, the one whose foils wait less in all. */
-function better(a: Found, b: Found): Found {
-  const closerMin = spreadMin(a.spread) - spreadMin(b.spread)
-  if (Math.abs(closerMin) > tolerance) return closerMin > 0 ? b : a
-  return b.spread.waitMin < a.spread.waitMin - tolerance ? b : a
+/** As many of the beginnings are followed up, best first. */
+const mostClimbs = 3
+
+function climb(puzzle: Puzzle, begun: Found, { mayReorder, look, tries }: Climb) {
+  let found = begun
+  let tried = 0
+  while (tried < tries) {
+    const changes = changesOf(puzzle, found, mayReorder).slice(0, tries - tried)
+    const next = changes.map(look).reduce(better, found)
+    tried += changes.length
+    if (next === found) break
+    found = next
+  }
+  return { found, tried }
 }
 
-const tolerance = 1e-9
+/** The given order; slowest first; and the first so many, of those that can be, in each weaker mix, slowest first. */
+function startsOf(puzzle: Puzzle, start: Arrangement, mayReorder: boolean): Arrangement[] {
+  if (!mayReorder) return [start, ...weakenedStarts(puzzle, start)]
+  const slowest = slowestFirst(puzzle, start)
+  return [start, slowest, ...weakenedStarts(puzzle, slowest)]
+}
+
+/** For each number of blocks and each weaker option those at the front weakened; they and the rest each stay slowest first. */
+function weakenedStarts({ blocks }: Puzzle, order: Arrangement): Arrangement[] {
+  const most = Math.max(...blocks.map(({ options }) => options.length)) - 1
+  return Array.from({ length: most }, (_, i) => i + 1).flatMap((option) =>
+    order.flatMap((_, at) => {
+      const weak = order
+        .slice(0, at + 1)
+        .map(({ block }) => ({ block, option: Math.min(option, blocks[block].options.length - 1) }))
+      return weak.every(({ option }) => option > 0) ? [[...weak, ...order.slice(at + 1)]] : []
+    }),
+  )
+}
 
 /** Where all foils take as long to place, this order is the best there is. */
 function slowestFirst({ blocks }: Puzzle, start: Arrangement): Arrangement {

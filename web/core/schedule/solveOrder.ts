@@ -2,6 +2,7 @@ import type { Service } from "./scheduleInput"
 import { arranged, asGiven, puzzleOf, readySpread, spreadMin } from "./solveBlocks"
 import { exactOrder } from "./solveExact"
 import { nearbyOrder } from "./solveNearby"
+import { planService } from "./timing"
 
 /** What may be changed. */
 export type Freedom = { reorder: boolean; weaken: boolean }
@@ -20,8 +21,12 @@ export function solveOrder(service: Service, may: Freedom): Service {
   const nearby = nearbyOrder(puzzle, asGiven(puzzle), may.reorder)
   const best = puzzle.blocks.length <= exactBlocks ? exactOrder(puzzle, nearby, may.reorder) : nearby
   const solved = arranged(puzzle, best)
-  return isCloser(solved, service) ? solved : service
+  return isCloser(solved, service) && !isLongerFound(puzzle.blocks.length, solved, service) ? solved : service
 }
+
+/** What was searched for, not proved, is not to keep the client longer in the chair than the plan that was given. */
+const isLongerFound = (blocks: number, solved: Service, given: Service) =>
+  blocks > exactBlocks && planService(solved).chairMin.mid > planService(given).chairMin.mid + 1e-9
 
 /** How far apart, in minutes, the foils are expected to come to the goal. */
 export const readySpreadMin = (service: Service) => spreadMin(readySpread(service))

@@ -1,13 +1,14 @@
+import { readyWithoutGoalMin } from "../../../presets/timing/pace"
 import { productSheets, sheetOf } from "../document/salon"
 import type { Plan } from "../document/schema"
-import { goalRefusal } from "../lift/scheduleReady"
-import { numberText } from "../text/numberText"
+import { type GoalRefusal, goalRefusal } from "../lift/scheduleReady"
 import { choicesOfPlan } from "./choicesOfPlan"
 import { type Conflict, findConflicts } from "./conflicts"
+import { type HeatRefusal, heatRefusal } from "./heatRefusal"
 import { longestMin, type ServiceChoices, serviceOf } from "./scheduleFromPlan"
 import { heatFactor } from "./scheduleHeat"
 import type { Service } from "./scheduleInput"
-import { heatRefusal, serviceProblems } from "./scheduleProblems"
+import { type ServiceProblem, serviceProblems } from "./scheduleProblems"
 import { planService, type Schedule } from "./timing"
 
 /** A plan on the clock: its service, the schedule and what cannot be kept in it; or why it cannot be timed. */
@@ -17,9 +18,24 @@ export type TimedPlan =
       service: Service
       schedule: Schedule
       conflicts: readonly Conflict[]
-      assumed: readonly string[]
+      assumed: readonly TimingAssumption[]
     }
-  | { ok: false; problems: readonly string[] }
+  | { ok: false; problems: readonly TimingProblem[] }
+
+/** Why a plan cannot be timed. */
+export type TimingProblem = ServiceProblem | GoalRefusal
+
+/** What the clock had to assume. */
+export type TimingAssumption =
+  | { code: "lift-by-sheet"; fromLevel: number; toLevel: number }
+  | { code: "lift-by-strand"; fromLevel: number; toLevel: number }
+  /** No levels: minutes on until most foils are ready. */
+  | { code: "no-levels"; low: number; high: number }
+  | { code: "learnt-pace" }
+  | { code: "heat-left-out"; why: HeatRefusal }
+  /** How many times as fast as without. */
+  | { code: "heat-counted"; minutes: number; low: number; high: number }
+  | { code: "no-sheet"; mix: string; product: string; limitMin: number }
 
 const remembered = new WeakMap<Plan, TimedPlan>()
 
@@ -33,7 +49,7 @@ export function timedPlan(plan: Plan): TimedPlan {
 function time(plan: Plan): TimedPlan {
   const choices = choicesOfPlan(plan)
   const refused = choices.goal && goalRefusal(choices.goal)
-  if (refused) return { ok: false, problems: [refused.refused] }
+  if (refused) return { ok: false, problems: [refused] }
   const service = serviceOf(plan, productSheets(plan), choices)
   const problems = serviceProblems(service)
   if (problems.length > 0) return { ok: false, problems }
@@ -47,27 +63,30 @@ function time(plan: Plan): TimedPlan {
   }
 }
 
-function heatSentence({ minutes, warmthC }: NonNullable<Service["heat"]>): string {
-  const { low, high } = heatFactor(warmthC)
-  return `The ${numberText(minutes)} minutes of heat are counted as ${numberText(low, 1)} to ${numberText(high, 1)} times as fast as the scalp’s own warmth: look as soon as they are over.`
-}
-
-/** What the clock had to assume, in sentences. */
-function assumedOf(plan: Plan, service: Service, { goal, learntMin, strandTest }: ServiceChoices): string[] {
-  const unknown = plan.mixes.filter(({ product }) => sheetOf(product, plan) === null)
-  const heat = heatRefusal(service)
+function assumedOf(plan: Plan, service: Service, choices: ServiceChoices): TimingAssumption[] {
   return [
-    ...(goal
-      ? [
-          `From level ${goal.fromLevel} to ${goal.toLevel}: when a foil may be ready is an estimate from the lift its sheet prints${strandTest?.rows.length ? " and from the strand test" : ""}.`,
-        ]
-      : ["No levels are given: foils are taken as ready when most are (common practice)."]),
-    ...(learntMin ? ["The pace is the one learnt at the chair."] : []),
-    ...(heat ? [`${heat} It is left out of the clock.`] : []),
-    ...(service.heat && !heat ? [heatSentence(service.heat)] : []),
-    ...unknown.map(
-      ({ id, product }) =>
-        `Mix ${id}: there is no sheet for “${product}”; ${longestMin(undefined)} minutes are taken as its longest time.`,
-    ),
+    levelsAssumed(choices),
+    ...(choices.learntMin ? [{ code: "learnt-pace" as const }] : []),
+    ...heatAssumed(service),
+    ...sheetsAssumed(plan),
   ]
 }
+
+function levelsAssumed({ goal, strandTest }: ServiceChoices): TimingAssumption {
+  if (!goal) return { code: "no-levels", low: readyWithoutGoalMin.low, high: readyWithoutGoalMin.high }
+  return { code: strandTest?.rows.length ? "lift-by-strand" : "lift-by-sheet", ...goal }
+}
+
+function heatAssumed(service: Service): TimingAssumption[] {
+  if (!service.heat) return []
+  const why = heatRefusal(service)
+  if (why) return [{ code: "heat-left-out", why }]
+  const { low, high } = heatFactor(service.heat.warmthC)
+  return [{ code: "heat-counted", minutes: service.heat.minutes, low, high }]
+}
+
+/** Mixes whose product has no sheet. */
+export const sheetsAssumed = (plan: Plan): TimingAssumption[] =>
+  plan.mixes
+    .filter(({ product }) => sheetOf(product, plan) === null)
+    .map(({ id, product }) => ({ code: "no-sheet", mix: id, product, limitMin: longestMin(undefined) }))

@@ -1,172 +1,202 @@
-import { type CarrierKind, type Foil, type FoilKind, isFoil } from "../../../geometry/section/section"
+import type { DirectionName } from "../../../geometry/parting/direction"
 import {
-  clips,
-  cushionFault,
-  type Fault,
-  faults,
-  foilFault,
-  seeThroughMm,
-  trolley,
-} from "../../../presets/sheets/teaching"
+  type CarrierKind,
+  type Foil,
+  type FoilKind,
+  isFoil,
+  type Section,
+} from "../../../geometry/section/section"
+import type { ProductSheet } from "../../../presets/formula/productSheet"
+import { clips, type FaultName, seeThroughMm, usualFaults } from "../../../presets/sheets/teaching"
 import { foilMin, looks } from "../../../presets/timing/pace"
 import { sheetOf } from "../document/salon"
 import type { Mix, Plan } from "../document/schema"
 import { headOf, measured } from "../figures/measured"
 import { workingSectionsOf } from "../figures/workingSections"
+import { directionIn } from "../placement/places"
 import { mixesUsed } from "../schedule/mixesUsed"
-import { placesOf } from "../schedule/placesOf"
+import { type FoilPlace, placesOf } from "../schedule/placesOf"
 import { longestMin } from "../schedule/scheduleFromPlan"
-import type { Zone } from "../schedule/scheduleInput"
-import { countText } from "../text/figureText"
-import { joinWords } from "../text/joinWords"
-import { numberText } from "../text/numberText"
-import { directionIn } from "../text/words"
-import { type TeachingStep, teachingSteps } from "./teachingSteps"
+import { teachingSteps } from "./teachingSteps"
 
-const foilsOf = ({ sections }: Plan) => sections.filter(isFoil)
+/** What a class is told of a technique, drawn from the plan: the aim, the tools, the times, the checks, the faults. */
 
-/** What the technique is for, in sentences made of what is drawn. */
-export function aimOf(plan: Plan): string {
+export type AimCode =
+  | { code: "nothing-drawn" }
+  | { code: "brighten"; places: readonly FoilPlace[]; foils: number; pieces: readonly PieceCode[] }
+  /** What is left out by name, "" for hair without one. */
+  | { code: "leave"; names: readonly string[] }
+/** Sections worked in one way: one of them, or several. */
+export type PieceCode = { kind: FoilKind; direction: DirectionName; isOne: boolean }
+
+const foilsOf = ({ sections }: Pick<Plan, "sections">) => sections.filter(isFoil)
+const leftOutOf = ({ sections }: Pick<Plan, "sections">) => [
+  ...new Set(sections.filter((section) => !isFoil(section)).map(({ name }) => name)),
+]
+
+export function aimOf(plan: Plan): AimCode[] {
   const foils = foilsOf(plan)
-  if (foils.length === 0) return "Nothing is drawn yet."
-  const left = plan.sections.filter((section) => !isFoil(section)).map(({ name }) => name || "some hair")
-  const what = teachingSteps(plan).filter(({ rows: [first] }) => isFoil(first))
+  if (foils.length === 0) return [{ code: "nothing-drawn" }]
+  const names = leftOutOf(plan)
+  const pieces = teachingSteps(plan).flatMap(({ rows: [first], sections }) =>
+    isFoil(first) ? [pieceOf(first, sections, plan)] : [],
+  )
   return [
-    `Brighten ${placesOf(foils, plan, zoneWords)} with ${countText(foils.length, "section")}: ${joinWords([...new Set(what.map((step) => pieceOf(step, plan)))])}.`,
-    ...(left.length > 0 ? [`Left as it is: ${joinWords([...new Set(left)])}.`] : []),
-  ].join(" ")
+    { code: "brighten", places: placesOf(foils, plan), foils: foils.length, pieces: once(pieces) },
+    ...(names.length > 0 ? [{ code: "leave" as const, names }] : []),
+  ]
 }
 
-const zoneWords: Record<Zone, string> = {
-  hairline: "the hairline",
-  top: "the top",
-  left: "the sides",
-  right: "the sides",
-  back: "the back",
-}
+const pieceOf = (first: Foil, sections: readonly Section[], plan: Plan): PieceCode => ({
+  kind: first.kind,
+  direction: directionIn(first, headOf(plan)).name,
+  isOne: sections.length === 1,
+})
 
-const pieces: Record<FoilKind, readonly [one: string, many: string]> = {
-  slice: ["slice", "slices"],
-  weave: ["weave", "weaves"],
-  backcomb: ["backcombed section to melt", "backcombed sections to melt"],
-}
+const once = <T>(each: readonly T[]): T[] => [
+  ...new Map(each.map((one) => [JSON.stringify(one), one])).values(),
+]
 
-function pieceOf({ rows: [first], sections }: TeachingStep, plan: Plan): string {
-  if (!isFoil(first)) return ""
-  const [one, many] = pieces[first.kind]
-  const { name } = directionIn(first, headOf(plan))
-  const way = name === "parallel to hairline" ? "along it" : name
-  const thing = sections.length === 1 ? one : many
-  return name === "parallel to hairline" ? `${thing} ${way}` : `${way} ${thing}`
-}
+export type ToolCode =
+  | { code: "comb" }
+  | { code: "section-clips"; count: number }
+  | { code: "clips"; low: number; high: number }
+  | { code: "carriers"; carrier: CarrierKind; count: number; widthMm: number; lengthMm: number }
+  | {
+      code: "mix"
+      mix: string
+      /** What kind of lightener; null where no sheet says. */
+      form: ProductSheet["form"] | null
+      developerVolume: number
+      ratio: Mix["ratio"]
+    }
+  | { code: "bowls"; count: number }
+  | { code: "keeping" }
+  | { code: "minding" }
 
-/** What lies ready, a line each. */
-export function toolsOf(plan: Plan): string[] {
+/** What lies ready, a line each. The product goes by its kind, not its name: the class has its own. */
+export function toolsOf(plan: Plan): ToolCode[] {
   const parts = workingSectionsOf(plan).length
   const used = mixesUsed(plan.mixes, foilsOf(plan))
+  const [low, high] = clips.range
   return [
-    trolley.comb,
-    parts > 0 ? `Clips: ${parts}, one for each working section` : `Clips: ${clips.range.join(" to ")}`,
+    { code: "comb" },
+    parts > 0 ? { code: "section-clips", count: parts } : { code: "clips", low, high },
     ...carriersOf(plan),
-    ...used.map((mix) => mixWords(mix, plan)),
-    `${countText(Math.max(1, used.length), "bowl")}, not metal; scale`,
-    trolley.keeping,
-    trolley.minding,
+    ...used.map((mix) => mixTool(mix, plan)),
+    { code: "bowls", count: Math.max(1, used.length) },
+    { code: "keeping" },
+    { code: "minding" },
   ]
 }
 
-const carrierWords: Record<CarrierKind, readonly [one: string, many: string]> = {
-  foil: ["foil", "foils"],
-  board: ["board", "boards"],
-  "open-air": ["piece in the open air", "pieces in the open air"],
+function mixTool({ id, product, developerVolume, ratio }: Mix, plan: Plan): ToolCode {
+  const sheet = sheetOf(product, plan)
+  return {
+    code: "mix",
+    mix: id,
+    form: sheet?.kind === "lightener" ? sheet.form : null,
+    developerVolume,
+    ratio,
+  }
 }
 
-/** How many sheets of each size it takes. */
-function carriersOf(plan: Plan): string[] {
-  const counts = new Map<string, { foil: Foil; count: number }>()
+/** How many of each size it takes. */
+function carriersOf(plan: Plan): ToolCode[] {
+  const counts = new Map<string, Extract<ToolCode, { code: "carriers" }>>()
   for (const { section, figures } of measured(plan).sections) {
     if (!isFoil(section)) continue
-    const key = sizeWords(section)
-    const count = section.carrier.kind === "foil" ? Math.max(1, figures.foils) : 1
-    counts.set(key, { foil: section, count: (counts.get(key)?.count ?? 0) + count })
+    const { kind, widthMm, lengthMm } = section.carrier
+    const key = kind === "open-air" ? kind : `${kind} ${widthMm} ${lengthMm}`
+    const more = kind === "foil" ? Math.max(1, figures.foils) : 1
+    const count = (counts.get(key)?.count ?? 0) + more
+    counts.set(key, { code: "carriers", carrier: kind, count, widthMm, lengthMm })
   }
-  return [...counts].map(
-    ([size, { foil, count }]) => `${countText(count, ...carrierWords[foil.carrier.kind])}${size}`,
-  )
+  return [...counts.values()]
 }
 
-const sizeWords = ({ carrier: { kind, widthMm, lengthMm } }: Foil) =>
-  kind === "open-air" ? "" : `, ${numberText(widthMm, 0)} × ${numberText(lengthMm, 0)} mm`
+export type TeachingTimeCode =
+  | { code: "first-check"; firstMin: number; delicateMin: number; everyMin: number }
+  /** From the product's own sheet, or what is usual where no sheet says. */
+  | { code: "max-time"; mix: string; maxMin: number; isFromSheet: boolean; firstCheckMin: number | null }
+  | { code: "each-foil" }
+  | { code: "learner-pace"; lowMin: number; highMin: number; foils: number }
 
-/** The product by its kind, not its name: the class has its own. */
-function mixWords({ id, product, developerVolume, ratio }: Mix, plan: Plan): string {
-  const sheet = sheetOf(product, plan)
-  const what = sheet?.kind === "lightener" ? `${sheet.form} lightener` : "product by its directions"
-  return `Mix ${id}: ${what}, ${numberText(developerVolume)} volume, ${numberText(ratio.lightener)} : ${numberText(ratio.developer)}`
-}
-
-/** When to look, and how long at most: from the sheets, else as is usual. */
-export function timingOf(plan: Plan): string[] {
-  const foils = foilsOf(plan)
-  const used = mixesUsed(plan.mixes, foils)
+/** When to check, and how long at most: from the sheets, else as is usual. */
+export function timingOf(plan: Plan): TeachingTimeCode[] {
+  const used = mixesUsed(plan.mixes, foilsOf(plan))
   const { low, high } = foilMin.learner
-  const count = measured(plan).totals.foils
   return [
-    `First look ${looks.firstMin} minutes after the first foil is on, ${looks.firstDelicateMin} on fine, porous or lightened hair; then every ${looks.everyMin} (common practice). What the product’s directions say comes first.`,
-    ...used.map((mix) => longestWords(mix, plan)),
-    "Each foil’s time runs from the minute it goes on: write that down, and take each off when it is ready.",
-    `At a learner’s ${numberText(low)} to ${numberText(high)} minutes a foil, ${countText(count, "foil")} take ${numberText(low * count, 0)} to ${numberText(high * count, 0)} minutes to place (common practice).`,
+    {
+      code: "first-check",
+      firstMin: looks.firstMin,
+      delicateMin: looks.firstDelicateMin,
+      everyMin: looks.everyMin,
+    },
+    ...used.map((mix) => maxTime(mix, plan)),
+    { code: "each-foil" },
+    { code: "learner-pace", lowMin: low, highMin: high, foils: measured(plan).totals.foils },
   ]
 }
 
-function longestWords({ id, product }: Mix, plan: Plan): string {
+function maxTime({ id, product }: Mix, plan: Plan): TeachingTimeCode {
   const sheet = sheetOf(product, plan)
-  const source = (sheet?.longestMin ?? null) === null ? "common practice, no sheet says" : "from its sheet"
-  const first = sheet?.firstLookMin ? `, first look after ${numberText(sheet.firstLookMin)} minutes` : ""
-  return `Mix ${id}: longest time ${numberText(longestMin(sheet ?? undefined))} minutes (${source})${first}.`
+  return {
+    code: "max-time",
+    mix: id,
+    maxMin: longestMin(sheet ?? undefined),
+    isFromSheet: (sheet?.longestMin ?? null) !== null,
+    firstCheckMin: sheet?.firstLookMin || null,
+  }
 }
 
+export type SelfCheckCode =
+  | { code: "see-through"; slices: readonly number[] }
+  | { code: "even-stitches"; stitchMm: number; gapMm: number; weave: number }
+  | { code: "cushion-dry" }
+  | { code: "product-start"; rootMm: number }
+  | { code: "both-faces" }
+  | { code: "left-out-dry"; names: readonly string[] }
+  | { code: "sides-match" }
+  | { code: "minutes-noted" }
+  | { code: "foils-sound" }
+
+const mostChecks = 8
+
 /** What a student ticks before the assessor comes. */
-export function selfChecks(plan: Plan): string[] {
+export function selfChecks(plan: Plan): SelfCheckCode[] {
   const foils = foilsOf(plan)
   const thin = foils.filter(
     ({ kind, depthMm }) => kind === "slice" && Math.max(depthMm.start, depthMm.end) <= seeThroughMm,
   )
-  const woven = foils.find(({ kind }) => kind === "weave")
-  const left = plan.sections.filter((section) => !isFoil(section)).map(({ name }) => name || "left-out hair")
-  const root = Math.min(...foils.map(({ rootDistanceMm }) => rootDistanceMm))
-  return [
-    ...(thin.length > 0 ? [`I can see light through ${numbersOf("slice", thin)}.`] : []),
-    ...(woven && "stitchMm" in woven
-      ? [
-          `My stitches are even: ${numberText(woven.stitchMm)} mm taken, ${numberText(woven.gapMm)} mm left, all along ${numbersOf("weave", [woven])}.`,
-        ]
-      : []),
-    ...(foils.some(({ kind }) => kind === "backcomb") ? ["The cushion is dry; product starts past it."] : []),
-    ...(foils.length > 0
-      ? [`Product starts ${numberText(root)} mm or more from the scalp, nowhere on the skin.`]
-      : []),
-    ...(foils.some(({ faces }) => faces === 2)
-      ? ["Both faces of each strand are coated, without dry spots."]
-      : []),
-    ...(left.length > 0 ? [`Left out and still dry: ${joinWords([...new Set(left)])}.`] : []),
-    ...(plan.sections.some(({ twin }) => twin) ? ["Left and right match, seen in the mirror."] : []),
-    "I wrote down the minute each foil went on, and looked in time.",
-    "No foil slips or swells, and none feels warm.",
-  ].slice(0, 8)
+  const woven = foils.find((foil) => foil.kind === "weave")
+  const names = leftOutOf(plan)
+  const rootMm = Math.min(...foils.map(({ rootDistanceMm }) => rootDistanceMm))
+  const checks: (SelfCheckCode | false)[] = [
+    thin.length > 0 && { code: "see-through", slices: thin.map(({ mapNumber }) => mapNumber) },
+    woven?.kind === "weave" && {
+      code: "even-stitches",
+      stitchMm: woven.stitchMm,
+      gapMm: woven.gapMm,
+      weave: woven.mapNumber,
+    },
+    foils.some(({ kind }) => kind === "backcomb") && { code: "cushion-dry" },
+    foils.length > 0 && { code: "product-start", rootMm },
+    foils.some(({ faces }) => faces === 2) && { code: "both-faces" },
+    names.length > 0 && { code: "left-out-dry", names },
+    plan.sections.some(({ twin }) => twin) && { code: "sides-match" },
+    { code: "minutes-noted" },
+    { code: "foils-sound" },
+  ]
+  return checks.filter((check) => check !== false).slice(0, mostChecks)
 }
 
-const numbersOf = (kind: string, foils: readonly Foil[]) =>
-  foils.length > 8
-    ? `every ${kind}`
-    : `${kind}${foils.length > 1 ? "s" : ""} ${joinWords(foils.map(({ mapNumber }) => String(mapNumber)))}`
-
 /** The faults that what is drawn can have. */
-export function faultsOf(plan: Plan): Fault[] {
+export function faultsOf(plan: Plan): FaultName[] {
   const foils = foilsOf(plan)
   return [
-    ...faults,
-    ...(foils.some(({ carrier }) => carrier.kind === "foil") ? [foilFault] : []),
-    ...(foils.some(({ kind }) => kind === "backcomb") ? [cushionFault] : []),
+    ...usualFaults,
+    ...(foils.some(({ carrier }) => carrier.kind === "foil") ? (["foil-slipping"] as const) : []),
+    ...(foils.some(({ kind }) => kind === "backcomb") ? (["cushion-wet"] as const) : []),
   ]
 }

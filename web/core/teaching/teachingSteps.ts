@@ -4,43 +4,70 @@ import { twinOf } from "../document/pairs"
 import type { Plan } from "../document/schema"
 import { headOf } from "../figures/measured"
 
-/** What is shown to students as one step: a section, its pair on the other side, and equal rows stacked behind it. */
+/** What is shown to students as one step: sections that follow each other in the order of application and are worked alike. */
 export type TeachingStep = {
   /** One a row, on the side that is worked first. */
   rows: readonly Section[]
-  /** The rows and their twins. */
+  /** The rows and their twins, in the order of application. */
   sections: readonly Section[]
   isPair: boolean
+  /** Of a pair of rows: side by side, each row on both sides before the next; else all of one side first. */
+  isEachRow: boolean
   /** Hair left between one row and the next, mm; null for a single row. */
   gapMm: number | null
 }
 
-/** A plan as steps, in order of application; a pair is shown where the first of its two goes on. */
+/** A plan as steps; one after the other they are the order of application, as the map, the list and the clock have it. */
 export function teachingSteps(plan: Plan): TeachingStep[] {
-  const shown = new Set<Section>()
   const steps: TeachingStep[] = []
-  for (const section of plan.sections) {
-    if (shown.has(section)) continue
-    const own = withTwin(section, plan)
-    for (const each of own) shown.add(each)
+  for (const own of nextToTwins(plan)) {
     const last = steps.at(-1)
-    const gapMm = last ? gapBehind(last, section, own.length === 2, plan) : null
+    const gapMm = last ? gapBehind(last, own[0], own.length === 2, plan) : null
     if (last && gapMm !== null)
       steps[steps.length - 1] = {
         ...last,
-        rows: [...last.rows, section],
+        rows: [...last.rows, own[0]],
         sections: [...last.sections, ...own],
         gapMm,
       }
-    else steps.push({ rows: [section], sections: own, isPair: own.length === 2, gapMm: null })
+    else steps.push({ rows: [own[0]], sections: own, isPair: own.length === 2, isEachRow: true, gapMm: null })
   }
-  return steps
+  return sideBySide(steps, plan)
 }
 
-function withTwin(section: Section, plan: Plan): Section[] {
-  const twin = twinOf(section, plan)
-  return twin ? [section, twin] : [section]
+/** Each section, with its twin where that is the very next. */
+function nextToTwins(plan: Plan): Section[][] {
+  const groups: Section[][] = []
+  for (const section of plan.sections) {
+    const last = groups.at(-1)
+    if (last?.length === 1 && twinOf(last[0], plan) === section) last.push(section)
+    else groups.push([section])
+  }
+  return groups
 }
+
+/** Rows of one side and then their twins, row for row, are one step as well. */
+function sideBySide(steps: readonly TeachingStep[], plan: Plan): TeachingStep[] {
+  const joined: TeachingStep[] = []
+  for (const step of steps) {
+    const last = joined.at(-1)
+    if (last && isOtherSide(last, step, plan))
+      joined[joined.length - 1] = {
+        ...last,
+        sections: [...last.sections, ...step.sections],
+        isPair: true,
+        isEachRow: false,
+      }
+    else joined.push(step)
+  }
+  return joined
+}
+
+const isOtherSide = (one: TeachingStep, other: TeachingStep, plan: Plan) =>
+  !one.isPair &&
+  !other.isPair &&
+  one.rows.length === other.rows.length &&
+  one.rows.every((row, i) => twinOf(row, plan) === other.rows[i])
 
 /** Rows are one step while they lie no farther apart than this, their middles no farther along, and their gaps differ by no more, mm. */
 const farthest = { apart: 25, along: 30, uneven: 1.5 }

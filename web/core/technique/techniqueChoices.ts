@@ -1,18 +1,16 @@
-import { type Technique, type TechniquePreset, techniqueOf } from "../../../presets/techniques/technique"
-import { techniques } from "../../../presets/techniques/techniques"
+import type { Technique } from "../../../presets/techniques/technique"
+import { type HouseTechnique, techniques } from "../../../presets/techniques/techniques"
 
 /** A technique that can be chosen: one of the house, which may be varied, or one of the salon's own. */
-export type TechniqueChoice = { technique: Technique; preset: TechniquePreset | null }
+export type TechniqueChoice = { technique: Technique; house: HouseTechnique | null }
 
-const house: readonly TechniqueChoice[] = techniques.map((preset) => ({
-  technique: techniqueOf(preset),
-  preset,
-}))
-
-/** The salon's own first: they are the ones it works by. */
-export const choicesWith = (own: readonly Technique[]): readonly TechniqueChoice[] => [
-  ...own.map((technique) => ({ technique, preset: null })),
-  ...house,
+/** The salon's own first: they are the ones it works by. Those of the house in the words that `tell` has for them. */
+export const choicesWith = (
+  own: readonly Technique[],
+  tell: (house: HouseTechnique) => Technique,
+): readonly TechniqueChoice[] => [
+  ...own.map((technique) => ({ technique, house: null })),
+  ...techniques.map((house) => ({ technique: tell(house), house })),
 ]
 
-export const isHouseId = (id: string) => house.some(({ technique }) => technique.id === id)
+export const isHouseId = (id: string) => techniques.some((house) => house.id === id)

@@ -1,28 +1,25 @@
+import type { SectionKind } from "../../../geometry/section/section"
 import { type StitchWord, stitches } from "../../../presets/placement/foils"
 import { usualGapMm } from "../../../presets/placement/stacking"
 import { measure } from "../../../presets/techniques/build"
 import { ownDepthSpanMm, ownMostRows } from "../../../presets/techniques/ownSpans"
 import type {
+  MeasureLabel,
   Technique,
   TechniqueParameters,
-  TechniquePreset,
   TechniqueSection,
+  VariedTechnique,
 } from "../../../presets/techniques/technique"
-import { counts } from "../document/limits"
-import { kindWords } from "../text/words"
+import { counts } from "../fields/limits"
 import { deepest, gapsOf, type Lane, techniqueRowsOf } from "./techniqueRows"
 import { varyTechnique } from "./varyTechnique"
 
 /** A technique of one's own as one that may be varied, by the measures that can be told from how it was saved. */
-export function techniqueParameters(technique: Technique): TechniquePreset {
+export function techniqueParameters(technique: Technique): VariedTechnique {
   const parameters = ownParameters(technique.sections)
   return {
-    ...technique,
     parameters,
-    shape: (values) => ({
-      steps: technique.steps,
-      sections: varyTechnique(technique.sections, parameters, values),
-    }),
+    shape: (values) => ({ sections: varyTechnique(technique.sections, parameters, values) }),
   }
 }
 
@@ -40,6 +37,13 @@ function ownParameters(sections: readonly TechniqueSection[]): TechniqueParamete
   }
 }
 
+const depthLabels: Record<SectionKind, MeasureLabel> = {
+  slice: "slice-depth",
+  weave: "weave-depth",
+  backcomb: "backcomb-depth",
+  "left-out": "depth",
+}
+
 /** The depth that most foils have. */
 function depthOf(sections: readonly TechniqueSection[]) {
   const even = sections.filter(({ kind, depthMm }) => kind !== "left-out" && depthMm.start === depthMm.end)
@@ -48,8 +52,8 @@ function depthOf(sections: readonly TechniqueSection[]) {
   const [first] = most
   if (!first) return null
   const isOneKind = most.every(({ kind }) => kind === first.kind)
-  const name = isOneKind ? `${kindWords[first.kind]} depth` : "Depth"
-  return measure(name, deepest(first), spanWith(deepest(first), ownDepthSpanMm))
+  const label = isOneKind ? depthLabels[first.kind] : "depth"
+  return measure(label, deepest(first), spanWith(deepest(first), ownDepthSpanMm))
 }
 
 /** The gap that all have that lie behind another, when they are parallel. */
@@ -59,7 +63,7 @@ function gapOf(lanes: readonly Lane[]) {
   const [most, least] = [Math.max(...known), Math.min(...known)]
   if (gaps.length === 0 || known.length < gaps.length || most - least > evenMm || least < -evenMm) return null
   const gapMm = Math.max(0, Math.round(most + least) / 2)
-  return measure("Hair left between", gapMm, spanWith(gapMm, usualGapMm.range))
+  return measure("gap", gapMm, spanWith(gapMm, usualGapMm.range))
 }
 
 /** Gaps that differ by no more are the same gap, mm. */
@@ -73,7 +77,7 @@ function countOf(lanes: readonly Lane[], all: number) {
   )
   const roomFor = Math.floor(counts.techniqueSections.high / (all / length))
   return isRegular && length > 1
-    ? measure("Rows", length, [1, Math.max(length, Math.min(ownMostRows, roomFor))], 1)
+    ? measure("rows", length, [1, Math.max(length, Math.min(ownMostRows, roomFor))], 1)
     : null
 }
 

@@ -4,7 +4,7 @@ import type {
   TechniqueSection,
   TechniqueValues,
 } from "../../../presets/techniques/technique"
-import { limits } from "../document/limits"
+import { limits } from "../fields/limits"
 import { deepest, type Lane, leaderOf, pushedBack, spotsOf, techniqueRowsOf } from "./techniqueRows"
 
 /** By how much each measure was changed from what it is in the technique. */

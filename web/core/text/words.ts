@@ -1,4 +1,3 @@
-import { type Direction, directionOf } from "../../../geometry/parting/direction"
 import type { LandmarkName } from "../../../geometry/scalp/hairlineLandmarks"
 import type { Head } from "../../../geometry/scalp/head"
 import { nearestLandmark } from "../../../geometry/scalp/nearestLandmark"
@@ -6,6 +5,7 @@ import { type FoilLie, isFoil, type Section, type SectionKind } from "../../../g
 import type { SurfacePoint } from "../../../geometry/surface/frames"
 import { twinOf } from "../document/pairs"
 import type { Plan } from "../document/schema"
+import { directionIn, sideOf } from "../placement/places"
 
 /** The trade's words for what is drawn. */
 
@@ -21,16 +21,6 @@ export const lieWords: Record<FoilLie, string> = {
   up: "laid up",
   "toward-face": "toward the face",
   "away-from-face": "away from the face",
-}
-
-export type Side = "left" | "right" | "centre"
-
-/** The client's side that a section lies on: centre when its parting crosses the middle evenly. */
-export function sideOf({ parting }: Section): Side {
-  const mean = parting.reduce((sum, [u]) => sum + u, 0) / parting.length
-  const most = Math.max(...parting.map(([u]) => Math.abs(u)))
-  if (Math.abs(mean) <= most * 0.15) return "centre"
-  return mean > 0 ? "right" : "left"
 }
 
 const besideHairlineMm = 45
@@ -82,17 +72,6 @@ export function hairlineWords(at: SurfacePoint, head: Head): readonly [behind: s
     mm === 0 ? `on the hairline, ${landmark}` : `${mm} mm ${behind} the hairline, ${landmark}`,
     `${Math.round(Math.abs(alongMm))} mm along from centre front`,
   ]
-}
-
-const directions = new WeakMap<Head, WeakMap<Section["parting"], Direction>>()
-
-/** How a parting runs, remembered for as long as it and the head live. */
-export function directionIn({ parting }: Pick<Section, "parting">, head: Head): Direction {
-  const onHead = directions.get(head) ?? new WeakMap<Section["parting"], Direction>()
-  directions.set(head, onHead)
-  const known = onHead.get(parting) ?? directionOf(parting, head.surface, head.hairline)
-  onHead.set(parting, known)
-  return known
 }
 
 /** The trade's word and the angle, such as "diagonal back 38°"; what follows the hairline has no one angle. */

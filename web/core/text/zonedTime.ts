@@ -2,6 +2,9 @@
  * Moments and clocks. A moment is ISO 8601 with its offset ("2026-03-28T10:00:00+00:00" or "...Z"), so that hours
  * between moments are true hours; a clock time is what a wall clock shows, "2026-03-28T10:00".
  */
+/** When it is and where, for clocks. */
+export type Now = { moment: string; zone: string }
+
 const hourMs = 3_600_000
 const momentForm = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d+)?)?(Z|[+-]\d{2}:\d{2})$/
 

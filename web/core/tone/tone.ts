@@ -1,29 +1,35 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
-import { levels } from "../../../presets/client/levels"
-import { dragDownMm, finishStrength, toneMinutes } from "../../../presets/formula/tones"
+import { type Neutraliser, type Pigment, pigments } from "../../../presets/formula/pigments"
+import { dragDownMm, finishStrength, type ToneStrength, toneMinutes } from "../../../presets/formula/tones"
 import type { FinishTone } from "../document/consultation"
-import { numberText } from "../text/numberText"
 
 /** Hair to be toned after rinsing, zone by zone. A root melt softens the root downward instead. */
 export type ToneZone =
   | { zone: "root-melt"; rootLevel: number | null; drawnDownMm: number | null }
   | { zone: "mids" | "hairline"; level: number | null; porous: boolean }
 
-/** A toner mix in words; never a measured colour. */
+/** What a zone is toned to: the pigment that shows and what is done with it; never a measured colour. */
+export type ToneCode =
+  | { code: "level-unknown" }
+  | { code: "keep"; level: number; pigment: Pigment }
+  | { code: "neutralise"; level: number; pigment: Pigment; neutraliser: Neutraliser }
+  | { code: "melt"; rootLevel: number | null; downMm: number }
+
+/** Which family of toner. */
+export type ToneFamily = Neutraliser | "gold" | "root-shade"
+
 export type ToneMix = {
   zone: ToneZone["zone"]
-  words: string
-  /** Which family of toner; null while the level is not known. */
-  family: string | null
-  strength: string
+  tone: ToneCode
+  /** Null while the level is not known. */
+  family: ToneFamily | null
+  strength: ToneStrength
   minutes: Range
 }
 
 /** What shows at a level, and the tone across from it. Between two levels the warmer one counts. */
-export function pigmentAt(level: number) {
-  const index = Math.min(levels.length, Math.max(1, Math.floor(level))) - 1
-  return levels[index]
-}
+export const pigmentAt = (level: number) =>
+  pigments[Math.min(pigments.length, Math.max(1, Math.floor(level))) - 1]
 
 /** One mix a zone, in the order they go on: the root melt, the mids, and the hairline last; porous hair after other hair. */
 export function tonePlan(zones: readonly ToneZone[], finish: FinishTone | null): ToneMix[] {
@@ -37,32 +43,29 @@ const isPorous = (zone: ToneZone) => zone.zone !== "root-melt" && zone.porous
 function toneMix(zone: ToneZone, finish: FinishTone | null): ToneMix {
   return {
     zone: zone.zone,
-    words: zone.zone === "root-melt" ? meltWords(zone) : toneWords(zone.level, finish),
+    tone: zone.zone === "root-melt" ? meltTone(zone) : toneOf(zone.level, finish),
     family: familyOf(zone, finish),
     strength: zone.zone === "root-melt" ? finishStrength.cool : finishStrength[finish ?? "neutral"],
     minutes: isPorous(zone) ? toneMinutes.porous : toneMinutes.usual,
   }
 }
 
-function familyOf(zone: ToneZone, finish: FinishTone | null): string | null {
-  if (zone.zone === "root-melt") return "root shade"
+function familyOf(zone: ToneZone, finish: FinishTone | null): ToneFamily | null {
+  if (zone.zone === "root-melt") return "root-shade"
   if (finish === "warm") return "gold"
   return zone.level === null ? null : pigmentAt(zone.level).neutraliser
 }
 
-/** What the toner is, in a sentence: its family and how strong. */
-export const tonerWords = ({ family, strength }: ToneMix) =>
-  `${family === null ? "Toner" : family === "root shade" ? "Root shade" : `Toner of the ${family} family`}: ${strength}.`
-
-function toneWords(level: number | null, finish: FinishTone | null): string {
-  if (level === null) return "The level reached is not known yet; choose the tone at the basin."
+function toneOf(level: number | null, finish: FinishTone | null): ToneCode {
+  if (level === null) return { code: "level-unknown" }
   const { pigment, neutraliser } = pigmentAt(level)
-  const shown = `Level ${numberText(level, 1)} shows ${pigment}`
-  return finish === "warm" ? `${shown}; keep it.` : `${shown}; ${neutraliser} stands across from it.`
+  return finish === "warm"
+    ? { code: "keep", level, pigment }
+    : { code: "neutralise", level, pigment, neutraliser }
 }
 
-function meltWords({ rootLevel, drawnDownMm }: Extract<ToneZone, { zone: "root-melt" }>): string {
-  const shade =
-    rootLevel === null ? "A shade as deep as the root" : `A shade at level ${numberText(rootLevel, 1)}`
-  return `${shade}, drawn down ${numberText(drawnDownMm ?? dragDownMm.mid, 0)} mm.`
-}
+const meltTone = ({ rootLevel, drawnDownMm }: Extract<ToneZone, { zone: "root-melt" }>): ToneCode => ({
+  code: "melt",
+  rootLevel,
+  downMm: drawnDownMm ?? dragDownMm.mid,
+})

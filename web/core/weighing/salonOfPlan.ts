@@ -17,6 +17,7 @@ export const isEmptySalon = (salon: Salon) =>
   [salon.sheets, salon.bottles, salon.learnt].every(({ length }) => length === 0) &&
   salon.developerPrice === null &&
   salon.scaleStepG === undefined &&
+  Object.values(salon.contact ?? {}).every((said) => said === "") &&
   Object.values(salon.prices).every((price) => price === null)
 
 /** What a bowl went on: panels, hair and strand of its foils together, and their kind where it is one. */

@@ -1,10 +1,11 @@
 import type { ProductNeed } from "../../../geometry/hair/product"
 import type { FoilKind } from "../../../geometry/section/section"
-import { id, line, list, number, wholeNumber } from "../document/fields"
-import { counts, letters, limits } from "../document/limits"
+import { isGroup } from "../checks/problem"
 import { newSalon, type Salon } from "../document/salon"
-import { foilKind, salonFields } from "../document/salonSchema"
-import { z } from "../document/zod"
+import { foilKind, pricesSchema, productSheetSchema, salonFields } from "../document/salonSchema"
+import { id, line, list, number, wholeNumber } from "../fields/fields"
+import { counts, letters, limits } from "../fields/limits"
+import { z } from "../fields/zod"
 
 /** What the salon keeps beside its plans: its sheets, bottles and prices, and every bowl it has weighed. */
 export type SalonShelf = Omit<Salon, "learnt"> & { weighings: readonly KeptWeighing[] }
@@ -24,24 +25,22 @@ export type KeptWeighing = ProductNeed & {
   leftOut: boolean
 }
 
-const schema = z.strictObject({
+const weighing = z.strictObject({
+  id,
+  weighedAt: line(letters.moment),
+  name: line(letters.name),
+  product: line(letters.name),
+  kind: z.nullable(foilKind),
+  panels: wholeNumber(limits.panels),
+  hairG: number(limits.bowlG),
+  strandAreaCm2: number(limits.strandAreaCm2),
+  productG: number(limits.bowlG),
+  leftOut: z.boolean(),
+}) satisfies z.ZodMiniType<KeptWeighing>
+
+export const salonShelfSchema = z.strictObject({
   ...salonFields,
-  weighings: list(
-    z.strictObject({
-      id,
-      weighedAt: line(letters.moment),
-      name: line(letters.name),
-      product: line(letters.name),
-      kind: z.nullable(foilKind),
-      panels: wholeNumber(limits.panels),
-      hairG: number(limits.bowlG),
-      strandAreaCm2: number(limits.strandAreaCm2),
-      productG: number(limits.bowlG),
-      leftOut: z.boolean(),
-    }),
-    counts.weighings,
-    "weighings",
-  ),
+  weighings: list(weighing, counts.weighings, "weighings"),
 }) satisfies z.ZodMiniType<SalonShelf>
 
 export function emptySalonShelf(): SalonShelf {
@@ -49,8 +48,46 @@ export function emptySalonShelf(): SalonShelf {
   return { sheets, bottles, developerPrice, prices, weighings: [] }
 }
 
-/** The salon's things as the browser kept them, or null where they cannot be read. */
-export function readSalonShelf(kept: unknown): SalonShelf | null {
-  const parsed = schema.safeParse(kept)
-  return parsed.success ? parsed.data : null
+/** The salon's things as the browser kept them, and whatever of them cannot be read, as it was: never all for one row. */
+export function readSalonShelf(kept: unknown): { salon: SalonShelf; unread: readonly Unread[] } {
+  if (kept === undefined) return { salon: emptySalonShelf(), unread: [] }
+  const parsed = salonShelfSchema.safeParse(kept)
+  if (parsed.success) return { salon: parsed.data, unread: [] }
+  if (!isGroup(kept)) return { salon: emptySalonShelf(), unread: [{ field: null, value: kept }] }
+  return readByParts(kept)
+}
+
+/** A part of what the salon keeps that cannot be read; the field is null where it is no record of a salon at all. */
+export type Unread = { field: string | null; value: unknown }
+
+function readByParts(kept: Record<PropertyKey, unknown>) {
+  const fresh = emptySalonShelf()
+  const unread: Unread[] = []
+  const rowsOf = <T>(field: string, row: z.ZodMiniType<T>, most: number): T[] => {
+    const rows = kept[field] ?? []
+    if (!Array.isArray(rows)) {
+      unread.push({ field, value: rows })
+      return []
+    }
+    const read = rows.map((value: unknown) => ({ value, parsed: row.safeParse(value) }))
+    const good = read.flatMap(({ parsed }) => (parsed.success ? [parsed.data] : []))
+    for (const { value, parsed } of read) if (!parsed.success) unread.push({ field, value })
+    for (const value of good.slice(most)) unread.push({ field, value })
+    return good.slice(0, most)
+  }
+  const fieldOf = <T>(field: string, schemaOf: z.ZodMiniType<T>, otherwise: T): T => {
+    const parsed = schemaOf.safeParse(kept[field])
+    if (!parsed.success && kept[field] !== undefined) unread.push({ field, value: kept[field] })
+    return parsed.success ? parsed.data : otherwise
+  }
+  const scaleStepG = fieldOf("scaleStepG", z.optional(number(limits.scaleStepG)), undefined)
+  const salon: SalonShelf = {
+    sheets: rowsOf("sheets", productSheetSchema, counts.sheets.high),
+    bottles: rowsOf("bottles", number(limits.developerVolume), counts.developers.high),
+    ...(scaleStepG !== undefined && { scaleStepG }),
+    developerPrice: fieldOf("developerPrice", salonFields.developerPrice, fresh.developerPrice),
+    prices: fieldOf("prices", pricesSchema, fresh.prices),
+    weighings: rowsOf("weighings", weighing, counts.weighings.high),
+  }
+  return { salon, unread }
 }

@@ -1,18 +1,43 @@
 import { calibrationFigures } from "../../../presets/weighing/calibrationFigures"
-import { numberText } from "../text/numberText"
 import type { Weighing } from "./calibration"
 
-/** Weighings as they come from a spreadsheet, each with the line it stood on; or what is wrong, one sentence a slip. */
+/** Weighings as they come from a spreadsheet, each with the line it stood on; or what is wrong, one slip each. */
 export type ReadWeighings =
   | { ok: true; rows: readonly (Weighing & { line: number })[] }
-  | { ok: false; problems: string[] }
+  | { ok: false; problems: ListProblem[] }
 
-const needed = ["hairG", "strandAreaCm2", "productG"] as const
-const known = [...needed, "foils"] as const
+/** A slip in a list of weighings. Columns, cells and what to write in their place are as in the list. */
+export type ListProblem =
+  | { code: "file-too-large"; mostMb: number }
+  | { code: "header-empty" }
+  | { code: "header-separator"; separator: "semicolons" | "tabs" }
+  | { code: "columns-missing"; columns: readonly string[] }
+  | { code: "column-unknown"; column: string }
+  | { code: "cells"; line: number; cells: number; columns: number }
+  | (Cell & { code: "decimal-comma"; write: string })
+  | (Cell & { code: "no-number" })
+  | (Cell & { code: "negative" })
+  | (Cell & { code: "nothing-used" })
+  | (Cell & { code: "not-whole" })
+  | (Cell & { code: "too-large"; most: number })
+  | { code: "more-slips"; count: number }
+
+/** A cell by its place, and what was found in it; nothing where it is empty. */
+type Cell = { line: number; column: string; found: string }
+
+/** The columns of such a list; `foils` is for rows that are a bowl of several. */
+export const neededColumns = ["hairG", "strandAreaCm2", "productG"] as const
+const known = [...neededColumns, "foils"] as const
 type Column = (typeof known)[number]
 
-const expectedColumns = `expected the columns ${needed.join(",")} (and foils, where a row is a bowl of several)`
 const mostListed = 20
+
+/** A list of weighings is small: nothing of a larger file is read. */
+export const mostListMb = 5
+export const tooLargeList = (): ReadWeighings => ({
+  ok: false,
+  problems: [{ code: "file-too-large", mostMb: mostListMb }],
+})
 
 /** Reads comma separated text: a header, then one weighed foil or bowl a line. */
 export function readWeighings(text: string): ReadWeighings {
@@ -26,31 +51,24 @@ export function readWeighings(text: string): ReadWeighings {
   return { ok: true, rows: read.flatMap((row) => ("problems" in row ? [] : [row])) }
 }
 
-function headerProblemOf(header: string, columns: readonly string[]): string | null {
-  if (!header.trim()) return `Line 1 is empty: ${expectedColumns}.`
-  const separator = header.includes(";") ? "semicolons" : header.includes("\t") ? "tabs" : null
-  if (separator)
-    return `Line 1: the columns are parted by ${separator}; save the list with commas between columns and points in numbers, 4.5.`
-  const missing = needed.filter((column) => !columns.includes(column))
-  if (missing.length > 0) return `Line 1: ${missing.join(" and ")} missing; ${expectedColumns}.`
+function headerProblemOf(header: string, columns: readonly string[]): ListProblem | null {
+  if (!header.trim()) return { code: "header-empty" }
+  if (header.includes(";")) return { code: "header-separator", separator: "semicolons" }
+  if (header.includes("\t")) return { code: "header-separator", separator: "tabs" }
+  const missing = neededColumns.filter((column) => !columns.includes(column))
+  if (missing.length > 0) return { code: "columns-missing", columns: missing }
   const other = columns.find(
     (column, i) => !known.some((each) => each === column) || columns.indexOf(column) < i,
   )
-  return other === undefined
-    ? null
-    : `Line 1: "${other.slice(0, 40)}" is one column too many; ${expectedColumns}.`
+  return other === undefined ? null : { code: "column-unknown", column: other.slice(0, 40) }
 }
 
-type Row = (Weighing & { line: number }) | { problems: string[] }
+type Row = (Weighing & { line: number }) | { problems: ListProblem[] }
 
 function readRow(text: string, line: number, columns: readonly Column[]): Row {
   const cells = cellsOf(text)
   if (cells.length !== columns.length)
-    return {
-      problems: [
-        `Line ${line} has ${cells.length} values for ${columns.length} columns; if commas stand in numbers, write points: 4.5 for 4,5.`,
-      ],
-    }
+    return { problems: [{ code: "cells", line, cells: cells.length, columns: columns.length }] }
   const problems = columns.flatMap((column, i) => cellProblem(column, cells[i], line))
   if (problems.length > 0) return { problems }
   const value = (column: Column) => Number(cells[columns.indexOf(column)])
@@ -63,28 +81,22 @@ function readRow(text: string, line: number, columns: readonly Column[]): Row {
   }
 }
 
-function cellProblem(column: Column, cell: string, line: number): string[] {
-  const value = Number(cell)
+function cellProblem(column: Column, text: string, line: number): ListProblem[] {
+  const value = Number(text)
   const most = calibrationFigures.most[column]
-  const found = cell === "" ? "it is empty" : `found "${cell.slice(0, 20)}"`
-  if (/^-?\d+,\d+$/.test(cell))
-    return [`Line ${line}, ${column}: ${found}; write a point, ${cell.replace(",", ".")}.`]
-  if (cell === "" || Number.isNaN(value)) return [`Line ${line}, ${column}: expected a number, ${found}.`]
-  if (value < 0)
-    return [`Line ${line}, ${column}: expected 0 or more, ${found}; weigh again or leave the line out.`]
-  if (value === 0 && column === "productG")
-    return [
-      `Line ${line}, ${column}: expected grams above 0, ${found}; leave the line out if nothing was used.`,
-    ]
-  if (column === "foils" && !(Number.isInteger(value) && value >= 1))
-    return [`Line ${line}, ${column}: expected a whole number from 1, ${found}.`]
-  return value > most ? [`Line ${line}, ${column}: expected at most ${numberText(most)}, ${found}.`] : []
+  const cell = { line, column, found: text.slice(0, 20) }
+  if (/^-?\d+,\d+$/.test(text)) return [{ code: "decimal-comma", ...cell, write: text.replace(",", ".") }]
+  if (text === "" || Number.isNaN(value)) return [{ code: "no-number", ...cell }]
+  if (value < 0) return [{ code: "negative", ...cell }]
+  if (value === 0 && column === "productG") return [{ code: "nothing-used", ...cell }]
+  if (column === "foils" && !(Number.isInteger(value) && value >= 1)) return [{ code: "not-whole", ...cell }]
+  return value > most ? [{ code: "too-large", ...cell, most }] : []
 }
 
-const shortened = (problems: readonly string[]) =>
+const shortened = (problems: readonly ListProblem[]): ListProblem[] =>
   problems.length <= mostListed
     ? [...problems]
-    : [...problems.slice(0, mostListed), `And ${problems.length - mostListed} more like these.`]
+    : [...problems.slice(0, mostListed), { code: "more-slips", count: problems.length - mostListed }]
 
 /** Longer lines are no list of weighings, and slow to take apart. */
 const longestLine = 400

@@ -1,4 +1,3 @@
-import { numberText } from "../text/numberText"
 import type { KeptWeighing } from "./salonRecord"
 
 const columns = ["hairG", "strandAreaCm2", "productG", "foils"] as const
@@ -10,7 +9,7 @@ export const weighingsFile = (weighings: readonly KeptWeighing[]): string =>
     ...weighings
       .filter(({ leftOut }) => !leftOut)
       .map(({ hairG, strandAreaCm2, productG, panels }) =>
-        [hairG, strandAreaCm2, productG, panels].map((value) => numberText(value, 4)).join(","),
+        [hairG, strandAreaCm2, productG, panels].map((value) => String(Number(value.toFixed(4)))).join(","),
       ),
     "",
   ].join("\n")

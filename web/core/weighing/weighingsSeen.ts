@@ -13,6 +13,8 @@ export type WeighingsSeen = {
   /** Each by itself, with its 80 % range. */
   figures: ProductFigures
   trust: Trust
+  /** How many of them count. */
+  counted: number
 }
 
 /** What a list of weighings comes to. Rows left out are shown, but nothing is learnt from them. */
@@ -29,5 +31,6 @@ export function weighingsSeen(weighings: readonly KeptWeighing[]): WeighingsSeen
     })),
     figures: learntFigures(belief),
     trust: weighingsNeeded(prior, counted),
+    counted: counted.length,
   }
 }

@@ -1,9 +1,12 @@
-import { heatOf, mixedTimes, standingOf } from "../../core/chair/chairRecord"
+import { useState } from "react"
+import { heatOf, mixedTimes, notReadyOf, standingOf } from "../../core/chair/chairRecord"
+import { stageOf } from "../../core/chair/tonerTimes"
 import { tap } from "../../session/chair/chairStore"
 import { restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
 import { useRest } from "../../session/chair/useRest"
+import { useWords } from "../../session/words"
 import { endService } from "./chairActions"
 
 /** The next bowl to mix, the common rinse, and the end when all is off. */
@@ -11,32 +14,60 @@ export function BowlAndRinse() {
   const mixed = useService((chair) => mixedTimes(chair).length) ?? 0
   const onNow = useService((chair) => standingOf(chair).onNow.length) ?? 0
   const isAllOff = useService((chair) => standingOf(chair).isAllOff)
+  const stage = useService((chair) => stageOf(chair, standingOf(chair).isAllOff))
   const isAllOn = useService((chair) => standingOf(chair).nextId === null)
   const bowls = useRest((rest) => rest.bowls.length) ?? 0
   const mix = useRest((rest) => rest.bowls.at(mixed)?.mix)
+  const w = useWords().chair.floor
   return (
     <div className="touches">
       {!isAllOn && mix && (
         <button type="button" className="touch" onClick={() => tap({ kind: "mixed" })}>
-          Mix {mix} now
+          {w.mixNow(mix)}
           <small>
-            bowl {mixed + 1} of {bowls}, for minute{" "}
+            {w.bowlFor({ bowl: mixed + 1, of: bowls })}{" "}
             <Ticking of={restStore} words={({ rest }) => rest?.bowls.at(mixed)?.atMin ?? ""} />
           </small>
         </button>
       )}
       <HeatTap />
-      {onNow > 0 && (
-        <button type="button" className="touch" onClick={() => tap({ kind: "rinsed" })}>
-          Rinse now
-          <small>all {onNow} that are on</small>
-        </button>
-      )}
+      {onNow > 0 && <Rinse onNow={onNow} />}
       {(isAllOff || onNow === 0) && (
-        <button type="button" className={isAllOff ? "touch giant" : "touch"} onClick={endService}>
-          End the service
+        <button type="button" className={stage === "finished" ? "touch giant" : "touch"} onClick={endService}>
+          {w.end}
         </button>
       )}
+    </div>
+  )
+}
+
+/** All that is on rinsed at once; asks once where some have not had their planned time. */
+function Rinse({ onNow }: { onNow: number }) {
+  const w = useWords().chair.floor
+  const [asks, ask] = useState(false)
+  const early = useService((chair) => notReadyOf(chair)) ?? []
+  const rinse = () => {
+    ask(false)
+    tap({ kind: "rinsed" })
+  }
+  if (!asks || early.length === 0)
+    return (
+      <button type="button" className="touch" onClick={() => (early.length > 0 ? ask(true) : rinse())}>
+        {w.rinseNow}
+        <small>{w.allOfThem(onNow)}</small>
+      </button>
+    )
+  return (
+    <div className="asks" role="alert">
+      <p className="large">{w.notReady(early)}</p>
+      <div className="touches">
+        <button type="button" className="touch" onClick={() => ask(false)}>
+          {w.notYet}
+        </button>
+        <button type="button" className="touch strong" onClick={rinse}>
+          {w.rinseAll}
+        </button>
+      </div>
     </div>
   )
 }
@@ -48,18 +79,19 @@ function HeatTap() {
     if (heat) return [chair.heatMin ?? 0, heat.offAtMs === null ? "on" : "over"]
     return [chair.heatMin ?? 0, standingOf(chair).nextId === null ? "to come" : "too soon"]
   }) ?? [0, "over"]
+  const w = useWords().chair.floor
   if (state === "on")
     return (
       <button type="button" className="touch strong" onClick={() => tap({ kind: "heat-off" })}>
-        Heat off
-        <small>then look and let cool</small>
+        {w.heatOff}
+        <small>{w.thenCheck}</small>
       </button>
     )
   if (minutes === 0 || state !== "to come") return null
   return (
     <button type="button" className="touch" onClick={() => tap({ kind: "heat-on" })}>
-      Heat on
-      <small>{minutes} min, then look</small>
+      {w.heatOn}
+      <small>{w.heatFor(minutes)}</small>
     </button>
   )
 }

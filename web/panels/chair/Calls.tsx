@@ -2,13 +2,15 @@ import { useEffect, useRef } from "react"
 import { useStore } from "zustand"
 import { useShallow } from "zustand/react/shallow"
 import { chairHabits } from "../../../presets/chair/emergencies"
-import { callWords, spokenCall } from "../../core/chair/callWords"
+import { callCode } from "../../core/chair/callCode"
 import type { Chair } from "../../core/chair/chair"
-import { callsShown, type DueCall, dueCalls } from "../../core/chair/dueCalls"
+import { callsShown, type DueCall, dueCalls, isDanger, isOff } from "../../core/chair/dueCalls"
 import { announce } from "../../session/announcements"
 import { chairStore, tap } from "../../session/chair/chairStore"
 import { type Signal, sound } from "../../session/chair/signals"
 import { Ticking } from "../../session/chair/Ticking"
+import { useWords, words } from "../../session/words"
+import { say } from "../../words/say"
 
 const ahead = {
   lookMs: chairHabits.callLookAheadMin * 60_000,
@@ -43,36 +45,64 @@ export function Calls({ onChoose }: { onChoose: (foil: string) => void }) {
     chairStore,
     useShallow(() => callsNow().shown.map(keyOf)),
   )
+  const w = useWords().chair.calls
   return (
-    <ul className="calls" aria-label="Due">
+    <ul className="calls" aria-label={w.due}>
       {keys.slice(0, mostShown).map((key) => (
         <li key={key}>
           <Call callKey={key} onChoose={onChoose} />
         </li>
       ))}
-      {keys.length > mostShown && <li>and {keys.length - mostShown} more</li>}
+      {keys.length > mostShown && <li>{w.more(keys.length - mostShown)}</li>}
     </ul>
   )
 }
 
 function Call({ callKey, onChoose }: { callKey: string; onChoose: (foil: string) => void }) {
+  const w = useWords().chair.calls
   const call = callOf(callKey)
   if (!call) return null
-  const { stage, ids, bowl } = call
+  const { stage, ids, bowl, zone } = call
+  const look = isDanger(call) ? "danger" : stage === "ahead" ? "ahead" : "due"
   const answer = () =>
-    ids.length > 0 ? onChoose(ids[0]) : tap(bowl ? { kind: "mixed", bowl: bowl.at } : heatOff)
+    ids.length > 0
+      ? onChoose(ids[0])
+      : tap(bowl ? { kind: "mixed", bowl: bowl.at } : zone ? { kind: "toner-off", zone } : heatOff)
   return (
-    <button type="button" className={`touch call ${stage}`} onClick={answer}>
-      <Ticking
-        of={chairStore}
-        words={() => {
-          const now = callOf(callKey)
-          return now ? callWords(now) : ""
-        }}
-      />
-      {bowl && <small>tap once it is mixed afresh</small>}
-    </button>
+    <div className={`call ${look}`}>
+      <button type="button" className="touch call-words" onClick={answer}>
+        <Ticking
+          of={chairStore}
+          words={() => {
+            const now = callOf(callKey)
+            return now ? say(w.shown, callCode(now)) : ""
+          }}
+        />
+        {bowl && <small>{w.freshBowl}</small>}
+      </button>
+      <Deeds call={call} />
+    </div>
   )
+}
+
+const mostOff = 4
+
+/** What answers a call in one tap: all foils of a check carried on, or each foil off. */
+function Deeds({ call }: { call: DueCall }) {
+  const w = useWords().chair.calls
+  const { kind, ids, foils } = call
+  if (kind === "look")
+    return (
+      <button type="button" className="touch" onClick={() => tap({ kind: "carried-on", foils: ids })}>
+        {w.carryOn(foils)}
+      </button>
+    )
+  if (!isOff(call)) return null
+  return ids.slice(0, mostOff).map((foil, at) => (
+    <button key={foil} type="button" className="touch" onClick={() => tap({ kind: "off", foil })}>
+      {w.off(foils[at])}
+    </button>
+  ))
 }
 
 const signals: Record<DueCall["stage"], Signal> = { ahead: "soon", now: "now", late: "late" }
@@ -91,12 +121,12 @@ export function useCallOut() {
       for (const call of callsNow().calls) {
         const key = keyOf(call)
         const before = called.current.get(key)
-        const isOver = call.kind !== "look" && call.kind !== "bowl" && call.stage !== "ahead"
+        const isOver = isDanger(call) && call.stage !== "ahead"
         const isAgain =
           isOver && before !== undefined && nowMs - before >= chairHabits.callAgainSeconds * 1000
         if (before !== undefined && !isAgain) continue
         called.current.set(key, nowMs)
-        announce(spokenCall(call))
+        announce(say(words().chair.calls.spoken, callCode(call)))
         sound(isOver ? "late" : call.kind === "bowl" ? bowlSignals[call.stage] : signals[call.stage])
       }
     }

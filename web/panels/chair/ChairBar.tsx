@@ -1,60 +1,70 @@
-import { clockText } from "../../core/chair/callWords"
-import { type ChairState, chairStore, tap } from "../../session/chair/chairStore"
+import { chairSaid } from "../../session/chair/chairSaid"
+import { chairStore, tap } from "../../session/chair/chairStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useChair, useService } from "../../session/chair/useChair"
+import { notKeptWords, useWords } from "../../session/words"
 import { leaveChair } from "./chairActions"
 
 type Props = { stage: "start" | "running" | "end"; onAlarm: () => void }
 
 /** The clock of the service, the way back, undo of a wrong tap, and the red button. */
 export function ChairBar({ stage, onAlarm }: Props) {
+  const w = useWords().chair.bar
   return (
     <header className="chair-bar">
       <button type="button" className="touch" onClick={leaveChair}>
-        Leave
-        {stage === "running" && <small>calls go on</small>}
+        {w.leave}
+        {stage === "running" && <small>{w.alarmsStay}</small>}
       </button>
+      {stage !== "start" && <Initials />}
       {stage !== "start" && <Elapsed />}
       {stage === "running" && <UndoTap />}
       <button type="button" className="touch red" onClick={onAlarm}>
-        Something is wrong
+        {w.alarm}
       </button>
       <Said />
     </header>
   )
 }
 
+/** Whose service it is: on the screen of a salon there may be two. */
+function Initials() {
+  const initials = useChair(({ live }) => live?.initials ?? "")
+  return initials ? <p className="initials">{initials}</p> : null
+}
+
 function Elapsed() {
+  const { time, clock } = useWords().chair.bar
   return (
     <p className="elapsed">
-      <span className="unseen">Time of the service </span>
-      <Ticking of={chairStore} words={elapsedText} />
+      <span className="unseen">{time} </span>
+      <Ticking of={chairStore} words={({ live }) => clock(live?.chair.elapsedMs ?? 0)} />
     </p>
   )
 }
 
-const elapsedText = ({ live }: ChairState) => clockText(live?.chair.elapsedMs ?? 0)
-
 function UndoTap() {
   const hasTap = useService(({ log }) => log.some(({ undone }) => !undone))
+  const { undo } = useWords().chair.bar
   return (
     <button type="button" className="touch" disabled={!hasTap} onClick={() => tap({ kind: "undo" })}>
-      Undo tap
+      {undo}
     </button>
   )
 }
 
 /** What the clock had to say last, and whether it is on the disk. */
 function Said() {
-  const text = useChair(({ said }) => said?.text ?? null)
+  const w = useWords().chair
+  const what = useChair(({ said }) => said?.what ?? null)
   const refused = useChair(({ said }) => said?.refused ?? false)
   const notKept = useChair((state) => state.notKept)
   return (
     <>
-      {text && <p className={refused ? "said refused" : "said"}>{text}</p>}
+      {what && <p className={refused ? "said refused" : "said"}>{chairSaid(what, w)}</p>}
       {notKept && (
         <p className="said refused" role="alert">
-          Not kept on this device: {notKept}
+          {w.bar.notKept(notKeptWords(notKept))}
         </p>
       )}
     </>

@@ -2,6 +2,8 @@ import { onNow } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
 import { tap } from "../../session/chair/chairStore"
 import { useService } from "../../session/chair/useChair"
+import { useWords } from "../../session/words"
+import { burningAt } from "./chairActions"
 import { LookPad } from "./LookPad"
 
 type Props = {
@@ -10,12 +12,15 @@ type Props = {
   isLooking: boolean
   onLook: (looks: boolean) => void
   onDone: () => void
+  onBurning: (foil: string) => void
 }
 
 /** What can be done with the foil that is chosen. */
-export function FoilActions({ foil, plan, isLooking, onLook, onDone }: Props) {
-  const name = useService((chair) => onNow(chair, foil)?.name)
-  if (!foil || !name) return <p className="large hint">Touch a foil to say what you did with it.</p>
+export function FoilActions({ foil, plan, isLooking, onLook, onDone, onBurning }: Props) {
+  const number = useService((chair) => onNow(chair, foil)?.mapNumber)
+  const w = useWords().chair.floor
+  if (!foil || !number) return <p className="large hint">{w.tapFoil}</p>
+  const name = w.foilName(number)
   if (isLooking)
     return (
       <LookPad
@@ -23,6 +28,7 @@ export function FoilActions({ foil, plan, isLooking, onLook, onDone }: Props) {
         foil={foil}
         name={name}
         plan={plan}
+        onBurning={onBurning}
         onClose={() => {
           onLook(false)
           onDone()
@@ -37,13 +43,16 @@ export function FoilActions({ foil, plan, isLooking, onLook, onDone }: Props) {
     <fieldset className="touches">
       <legend className="label">{name}</legend>
       <button type="button" className="touch strong" onClick={() => onLook(true)}>
-        Looked
+        {w.checked}
       </button>
       <button type="button" className="touch strong" onClick={() => did("off")}>
-        Off
+        {w.off}
       </button>
       <button type="button" className="touch" onClick={() => did("re-coated")}>
-        Re-coated
+        {w.reCoated}
+      </button>
+      <button type="button" className="touch red" onClick={() => burningAt(foil, null, onBurning)}>
+        {w.burning}
       </button>
     </fieldset>
   )

@@ -3,9 +3,10 @@ import type { Chair } from "../../core/chair/chair"
 import { type FoilRecord, standingOf } from "../../core/chair/chairRecord"
 import { isOver, minutesOn } from "../../core/chair/chairTiles"
 import { chairStore } from "../../session/chair/chairStore"
-import { type RestState, restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
+import { useWords } from "../../session/words"
+import type { ChairWords } from "../../words/en/chair/chair"
 
 type Props = { chosen: string | null; onChoose: (foil: string) => void }
 
@@ -13,13 +14,14 @@ type Props = { chosen: string | null; onChoose: (foil: string) => void }
 export const FoilTiles = memo(function FoilTiles({ chosen, onChoose }: Props) {
   const onNow = useService((chair) => standingOf(chair).onNow) ?? []
   const past = useService(pastNow) ?? []
-  if (onNow.length === 0) return <p className="large">Nothing is on.</p>
+  const w = useWords().chair.floor
+  if (onNow.length === 0) return <p className="large">{w.noneOn}</p>
   return (
-    <ul className="tiles" aria-label="Foils that are on">
-      {onNow.map(({ id, mapNumber, onAtMs, limitMs, isTapped }) => (
+    <ul className="tiles" aria-label={w.foilsOn}>
+      {onNow.map(({ id, mapNumber, onAtMs, limitMs, plannedMs, isTapped, mustOff }) => (
         <Tile
           key={id}
-          {...{ id, mapNumber, onAtMs, limitMs, isTapped, onChoose }}
+          {...{ id, mapNumber, onAtMs, limitMs, plannedMs, isTapped, mustOff, onChoose }}
           isChosen={id === chosen}
           isPast={past.includes(id)}
         />
@@ -33,35 +35,51 @@ const pastNow = (chair: Chair) =>
     .onNow.filter((foil) => isOver(foil, chair.elapsedMs))
     .map(({ id }) => id)
 
-type TileProps = Pick<FoilRecord, "id" | "mapNumber" | "onAtMs" | "limitMs" | "isTapped"> & {
+type TileProps = Pick<
+  FoilRecord,
+  "id" | "mapNumber" | "onAtMs" | "limitMs" | "plannedMs" | "isTapped" | "mustOff"
+> & {
   isChosen: boolean
   isPast: boolean
   onChoose: (foil: string) => void
 }
 
-const Tile = memo(function Tile({ id, mapNumber, isTapped, isChosen, isPast, onChoose, ...on }: TileProps) {
+const Tile = memo(function Tile({
+  id,
+  mapNumber,
+  isTapped,
+  mustOff,
+  isChosen,
+  isPast,
+  onChoose,
+  ...on
+}: TileProps) {
+  const w = useWords().chair.floor
   return (
     <li>
       <button
         type="button"
-        className={isPast ? "tile over" : "tile"}
+        className={isPast || mustOff === "danger" ? "tile over" : mustOff ? "tile off-now" : "tile"}
         aria-pressed={isChosen}
         onClick={() => onChoose(id)}
       >
         <b>
-          <span className="unseen">Foil </span>
+          <span className="unseen">{w.foil} </span>
           {mapNumber}
         </b>
         <span className="tile-min">
-          <Ticking of={chairStore} words={({ live }) => minutesOn(on, live?.chair.elapsedMs ?? 0)} /> min
+          <Ticking of={chairStore} words={({ live }) => minutesOn(on, live?.chair.elapsedMs ?? 0)} />{" "}
+          {w.minutes}
         </span>
         <small>
           {isPast ? (
-            `never past ${on.limitMs / 60_000}: off now`
+            w.offNow(on.limitMs / 60_000)
+          ) : mustOff ? (
+            w.offStop
           ) : isTapped ? (
-            <Ticking of={restStore} words={(state) => offWords(state, id)} />
+            <Ticking of={chairStore} words={({ live }) => leftWords(on, live?.chair.elapsedMs ?? 0, w)} />
           ) : (
-            "counted from earliest"
+            w.countedFromEarliest
           )}
         </small>
       </button>
@@ -69,7 +87,11 @@ const Tile = memo(function Tile({ id, mapNumber, isTapped, isChosen, isPast, onC
   )
 })
 
-function offWords({ rest }: RestState, id: string): string {
-  const atMin = rest?.offAtMin[id]
-  return atMin === undefined ? "" : `off at about ${atMin}:00`
+type OnSince = Pick<FoilRecord, "onAtMs" | "plannedMs">
+
+/** Time left to the planned minute: it counts down, and then up; it never slides ahead. */
+function leftWords({ onAtMs, plannedMs }: OnSince, elapsedMs: number, w: ChairWords["floor"]): string {
+  if (onAtMs === null || plannedMs === null) return ""
+  const leftMs = onAtMs + plannedMs - elapsedMs
+  return leftMs >= 0 ? w.offIn(leftMs) : w.offOver(-leftMs)
 }

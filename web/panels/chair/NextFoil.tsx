@@ -1,84 +1,119 @@
-import { memo, useMemo } from "react"
+import { memo, useMemo, useState } from "react"
 import { type Foil, isFoil } from "../../../geometry/section/section"
 import { standingOf } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
 import { headOf } from "../../core/figures/measured"
-import { kindWords, whereOf } from "../../core/text/words"
-import { accent, black } from "../../drawing/inks"
+import { placeOf } from "../../core/placement/places"
+import { black } from "../../drawing/inks"
 import { type ChairState, chairStore, tap } from "../../session/chair/chairStore"
 import { restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
+import { useWords } from "../../session/words"
+import type { ChairWords } from "../../words/en/chair/chair"
+import { say } from "../../words/say"
 import { HeadFigure } from "../fields/HeadFigure"
 import { type FoilView, foilViews } from "../timing/chart/foilShapes"
 
-/** The foil to place next, where it is on the head, and the one tap for it. */
+/** The foil to place next in each lane: one for a colourist alone, one a side where two work. */
 export function NextFoil({ plan }: { plan: Plan }) {
-  const id = useService((chair) => standingOf(chair).nextId)
-  const foil = plan.sections.filter(isFoil).find((each) => each.id === id)
-  const where = useMemo(() => foil && whereOf(foil, headOf(plan)), [foil, plan])
-  if (!foil) return <p className="large">Every foil is on.</p>
+  const isTwo = useService((chair) => chair.foils.some(({ lane }) => lane !== undefined)) ?? false
+  const w = useWords().chair.floor
+  const [first, second] = plan.timing?.people ?? []
+  if (!isTwo) return <Lane plan={plan} lane={1} by={undefined} who={null} />
   return (
-    <>
+    <div className="lanes">
+      <Lane plan={plan} lane={1} by={1} who={first?.trim() || w.colourist} />
+      <Lane plan={plan} lane={2} by={2} who={second?.trim() || w.assistant} />
+    </div>
+  )
+}
+
+type LaneProps = { plan: Plan; lane: 1 | 2; by: 1 | 2 | undefined; who: string | null }
+
+/** The next foil of a lane, where it is on the head, the one tap for it, and the others of its queue. */
+function Lane({ plan, lane, by, who }: LaneProps) {
+  const queue = useService((chair) => standingOf(chair).queues[lane].map(({ id }) => id)) ?? []
+  const [chosen, choose] = useState<string | null>(null)
+  const foils = plan.sections.filter(isFoil)
+  const id = chosen !== null && queue.includes(chosen) ? chosen : queue[0]
+  const foil = foils.find((each) => each.id === id)
+  const place = useMemo(() => foil && placeOf(foil, headOf(plan)), [foil, plan])
+  const { chair, common } = useWords()
+  const w = chair.floor
+  if (!foil || !place) return <p className="large">{who ? `${w.lane(who)}: ${w.laneDone}` : w.allOn}</p>
+  const outOfTurn = id !== queue[0] && { outOfTurn: true as const }
+  const others = foils.filter((each) => queue.includes(each.id) && each.id !== id)
+  return (
+    <section className="lane" aria-label={who ? w.lane(who) : w.nextFoil}>
       <div className="next-foil">
         <div>
-          <p className="label">Next foil</p>
+          <p className="label">{who ? w.lane(who) : w.nextFoil}</p>
           <p className="next-number">{foil.mapNumber}</p>
           <p className="large">
-            {kindWords[foil.kind]}, {where}, <b className="nowrap">mix {foil.mix}</b>
+            {w.what({ kind: common.kinds[foil.kind], place: say(common.place, place) })},{" "}
+            <b className="nowrap">{w.mix(foil.mix)}</b>
           </p>
           <p>
-            <Ticking of={chairStore} words={(state) => whenWords(state, foil.id)} />
+            <Ticking of={chairStore} words={(state) => whenWords(state, foil.id, w)} />
           </p>
         </div>
         <Where plan={plan} id={foil.id} />
       </div>
-      <OnTaps foil={foil} timing={plan.timing} />
-      <button type="button" className="touch" onClick={() => tap({ kind: "missed-on", foil: foil.id })}>
-        It has been on for a while: the tap was missed
+      <button
+        type="button"
+        className={by ? "touch giant half" : "touch giant"}
+        onClick={() => tap({ kind: "on", foil: foil.id, ...(by && { by }), ...outOfTurn })}
+      >
+        {w.isOn(foil.mapNumber)}
       </button>
-    </>
+      <button
+        type="button"
+        className="touch"
+        onClick={() => tap({ kind: "missed-on", foil: foil.id, ...(by && { by }) })}
+      >
+        {w.wentOnEarlier}
+      </button>
+      {others.length > 0 && <Queue foils={others} onChoose={choose} />}
+    </section>
+  )
+}
+
+/** The foils of a lane that wait: any of them may come first. */
+function Queue({ foils, onChoose }: { foils: readonly Foil[]; onChoose: (id: string) => void }) {
+  const w = useWords().chair.floor
+  return (
+    <details className="queue">
+      <summary>{w.otherFoil}</summary>
+      <div className="touches">
+        {foils.map(({ id, mapNumber }) => (
+          <button
+            key={id}
+            type="button"
+            className="touch"
+            aria-label={w.foilName(mapNumber)}
+            onClick={() => onChoose(id)}
+          >
+            {mapNumber}
+          </button>
+        ))}
+      </div>
+    </details>
   )
 }
 
 /** When a foil goes on as the rest is planned now: "At minute 12", and "Now" from half a minute before. */
-const whenWords = ({ live }: ChairState, id: string) => {
+const whenWords = ({ live }: ChairState, id: string, w: ChairWords["floor"]) => {
   const atMin = restStore.getState().rest?.onAtMin[id]
   if (!live || atMin === undefined) return ""
-  return live.chair.elapsedMs / 60_000 + 0.5 > atMin ? "Now" : `At minute ${Math.round(atMin)}`
-}
-
-/** One tap for the foil; with two pairs of hands one for each, so that each one's pace is learnt. */
-function OnTaps({ foil: { id, mapNumber }, timing }: { foil: Foil; timing: Plan["timing"] }) {
-  const words = `Foil ${mapNumber} is on`
-  if (timing?.hands !== 2)
-    return (
-      <button type="button" className="touch giant" onClick={() => tap({ kind: "on", foil: id })}>
-        {words}
-      </button>
-    )
-  const [first, second] = timing.people ?? []
-  return (
-    <div className="touches">
-      {([1, 2] as const).map((by) => (
-        <button
-          key={by}
-          type="button"
-          className="touch giant half"
-          onClick={() => tap({ kind: "on", foil: id, by })}
-        >
-          {words}
-          <small>by {(by === 1 ? first : second)?.trim() || `${by === 1 ? "first" : "second"} pair`}</small>
-        </button>
-      ))}
-    </div>
-  )
+  return live.chair.elapsedMs / 60_000 + 0.5 > atMin ? w.now : w.atMinute(atMin)
 }
 
 /** The foil on the head, in the view that shows the most of it. */
 const Where = memo(function Where({ plan, id }: { plan: Plan; id: string }) {
   const views = useMemo(() => foilViews(plan), [plan])
   const view = bestView(views, id)
+  const { views: names } = useWords().timing.head
   if (!view) return null
   return (
     <div className="where">
@@ -87,14 +122,14 @@ const Where = memo(function Where({ plan, id }: { plan: Plan; id: string }) {
           <path
             key={shape.id}
             d={shape.path}
-            fill={shape.id === id ? accent : "none"}
-            stroke={shape.id === id ? accent : black}
+            fill={shape.id === id ? black : "none"}
+            stroke={black}
             strokeWidth={shape.id === id ? 5 : 0.8}
             vectorEffect="non-scaling-stroke"
           />
         ))}
       </HeadFigure>
-      <p className="label">{viewWords[view.name]}</p>
+      <p className="label">{names[view.name]}</p>
     </div>
   )
 })
@@ -103,14 +138,6 @@ function bestView(views: readonly FoilView[], id: string): FoilView | undefined 
   const widths = views.map(({ shapes }) => widthOf(shapes.find((shape) => shape.id === id)?.path ?? ""))
   return views[widths.indexOf(Math.max(...widths))]
 }
-
-const viewWords = {
-  front: "From the front",
-  right: "Client’s right",
-  left: "Client’s left",
-  back: "From the back",
-  top: "From above",
-} as const
 
 /** How far a shape reaches, mm: the larger it stands in a view, the better that view shows it. */
 function widthOf(path: string): number {

@@ -1,27 +1,30 @@
-import { type RestState, restStore } from "../../session/chair/restStore"
+import { restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useRest } from "../../session/chair/useRest"
+import { useWords } from "../../session/words"
+import { say } from "../../words/say"
 
 /** How the rest of the service stands after what has happened. */
 export function Outlook() {
-  const rules = useRest((rest) => rest.conflicts.map(({ rule }) => rule))
+  const rules = useRest((rest) => rest.conflicts.map(({ code }) => code))
+  const { chair, timing } = useWords()
   if (rules === null) return null
   return (
     <div className="outlook">
       <p>
-        <Ticking of={restStore} words={standWords} />
+        <Ticking of={restStore} words={({ rest }) => (rest ? chair.floor.outlook(rest) : "")} />
       </p>
       {rules.map((rule) => (
         <p className="said refused" key={rule}>
           <Ticking
             of={restStore}
-            words={({ rest }) => rest?.conflicts.find((each) => each.rule === rule)?.why ?? ""}
+            words={({ rest }) => {
+              const clash = rest?.conflicts.find(({ code }) => code === rule)
+              return clash ? say(timing.clashes, clash) : ""
+            }}
           />
         </p>
       ))}
     </div>
   )
 }
-
-const standWords = ({ rest }: RestState) =>
-  `As it stands: last foil on at minute ${rest?.lastOnMin}, all off at minute ${rest?.rinseMin}.`

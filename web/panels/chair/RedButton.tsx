@@ -1,109 +1,108 @@
 import { useEffect, useRef, useState } from "react"
-import { type Emergency, emergencies } from "../../../presets/chair/emergencies"
-import { clockText } from "../../core/chair/callWords"
+import { type EmergencyName, emergencies } from "../../../presets/chair/emergencies"
+import { foilNumbers } from "../../core/chair/alarmsOfPlan"
+import { noContact } from "../../core/document/salon"
 import type { Plan } from "../../core/document/schema"
 import { useService } from "../../session/chair/useChair"
+import { useWords } from "../../session/words"
+import { AlarmTimes } from "./AlarmTimes"
 import { logAlarm } from "./chairActions"
 
+type Props = {
+  plan: Plan
+  /** What was tapped already, and the foils it is about: its steps open at once. */
+  about: { what: EmergencyName; foils: readonly string[] } | null
+  onBack: () => void
+}
+
 /** One red button: what is wrong, the steps for it, and a log of the time of each. The clocks of the foils go on. */
-export function RedButton({ plan, onBack }: { plan: Plan; onBack: () => void }) {
-  const [chosen, choose] = useState<Emergency | null>(null)
+export function RedButton({ plan, about, onBack }: Props) {
+  const [chosen, choose] = useState<EmergencyName | null>(about?.what ?? null)
   const heading = useRef<HTMLHeadingElement>(null)
+  const w = useWords().chair.emergencies
+  const foils = useService((chair) => (about ? foilNumbers(about, chair.foils) : [])) ?? []
   // biome-ignore lint/correctness/useExhaustiveDependencies: each page of steps begins at its heading
   useEffect(() => heading.current?.focus(), [chosen])
-  const start = (emergency: Emergency) => {
-    void logAlarm(emergency.what)
-    choose(emergency)
+  const start = (what: EmergencyName) => {
+    void logAlarm({ what })
+    choose(what)
   }
   return (
     <main className="chair alarm">
       <header className="chair-bar">
         <button type="button" className="touch" onClick={chosen ? () => choose(null) : onBack}>
-          {chosen ? "Something else" : "Back to the clock"}
+          {chosen ? w.somethingElse : w.backToClock}
         </button>
         {chosen && (
           <button type="button" className="touch" onClick={onBack}>
-            Back to the clock
+            {w.backToClock}
           </button>
         )}
       </header>
       <h1 ref={heading} tabIndex={-1}>
-        {chosen?.what ?? "What is wrong?"}
+        {chosen ? w.names[chosen] : w.whatIsWrong}
       </h1>
-      {chosen ? <Steps emergency={chosen} /> : <Kinds onChoose={start} />}
-      <TimeLog plan={plan} />
+      <Numbers plan={plan} />
+      {foils.length > 0 && <p className="large">{w.about(foils)}</p>}
+      {chosen ? <Steps what={chosen} foils={about?.foils ?? []} /> : <Kinds onChoose={start} />}
+      <AlarmTimes plan={plan} />
     </main>
   )
 }
 
-const Kinds = ({ onChoose }: { onChoose: (emergency: Emergency) => void }) => (
-  <ul className="alarm-kinds">
-    {emergencies.map((emergency) => (
-      <li key={emergency.what}>
-        <button type="button" className="touch red" onClick={() => onChoose(emergency)}>
-          {emergency.what}
-        </button>
-      </li>
-    ))}
-  </ul>
-)
+/** The local emergency number, and the salon’s own phone for whoever calls. */
+function Numbers({ plan }: { plan: Plan }) {
+  const w = useWords().chair.emergencies
+  const { emergency, phone } = plan.salon?.contact ?? noContact
+  return (
+    <p className="large">
+      <strong>{emergency ? w.number(emergency) : w.numberUnknown}</strong>
+      {phone && ` ${w.salonPhone(phone)}`}
+    </p>
+  )
+}
 
-function Steps({ emergency: { what, steps, source } }: { emergency: Emergency }) {
+function Kinds({ onChoose }: { onChoose: (what: EmergencyName) => void }) {
+  const { names } = useWords().chair.emergencies
+  return (
+    <ul className="alarm-kinds">
+      {emergencies.map(({ name }) => (
+        <li key={name}>
+          <button type="button" className="touch red" onClick={() => onChoose(name)}>
+            {names[name]}
+          </button>
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+function Steps({ what, foils }: { what: EmergencyName; foils: readonly string[] }) {
   const [done, setDone] = useState<readonly string[]>([])
+  const w = useWords().chair.emergencies
+  const steps = Object.entries(w.steps[what])
   return (
     <>
-      <p className="large">The local emergency number and the maker’s directions come before this list.</p>
+      <p className="large">{w.first}</p>
       <ol className="alarm-steps">
-        {steps.map((step) => (
+        {steps.map(([step, words]) => (
           <li key={step}>
-            <p className="large">{step}</p>
+            <p className="large">{words}</p>
             <button
               type="button"
               className="touch"
               disabled={done.includes(step)}
-              aria-label={`Done: ${step}`}
+              aria-label={w.stepDone(words)}
               onClick={() => {
-                void logAlarm(`${what}: ${step}`)
+                void logAlarm({ what, step, ...(foils.length > 0 && { foils }) })
                 setDone([...done, step])
               }}
             >
-              Done
+              {w.done}
             </button>
           </li>
         ))}
       </ol>
-      <p className="aside">Where this is from: {source}.</p>
     </>
   )
 }
-
-/** When each was tapped: by the service's clock and the wall's while one goes on, by the wall's alone otherwise. */
-function TimeLog({ plan: { alarms = [] } }: { plan: Plan }) {
-  const lines =
-    useService(({ log }) =>
-      log.flatMap(({ tap: { kind, ...rest }, atMs, wallMs }) =>
-        kind === "alarm" && "what" in rest
-          ? [`${wallTime(wallMs)} (minute ${clockText(atMs)}): ${rest.what}`]
-          : [],
-      ),
-    ) ?? []
-  const outside = alarms.map(
-    ({ wallAt, what }) => `${wallDay(wallAt)}, ${wallTime(Date.parse(wallAt))}: ${what}`,
-  )
-  const all = [...outside, ...lines]
-  if (all.length === 0) return null
-  return (
-    <section aria-label="Time log">
-      <h2>Time log</h2>
-      <ol className="time-log">
-        {all.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ol>
-    </section>
-  )
-}
-
-const wallTime = (wallMs: number) => new Date(wallMs).toLocaleTimeString("en-GB")
-const wallDay = (wallAt: string) =>
-  new Intl.DateTimeFormat("en-GB", { dateStyle: "medium" }).format(new Date(wallAt))

@@ -1,32 +1,38 @@
 import { useState } from "react"
-import { onNow } from "../../core/chair/chairRecord"
+import { onNow, standingOf } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
 import { useService } from "../../session/chair/useChair"
 import { useRestKeeper } from "../../session/chair/useRest"
+import { useWords } from "../../session/words"
 import { BowlAndRinse } from "./BowlAndRinse"
 import { Calls } from "./Calls"
 import { FoilActions } from "./FoilActions"
 import { FoilTiles } from "./FoilTiles"
 import { NextFoil } from "./NextFoil"
 import { Outlook } from "./Outlook"
+import { Toners } from "./Toners"
 
-/** The service while it goes on: what is next, what is due, and every foil that is on. */
-export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
+type Props = { plan: Plan; timed: TimedPlan; onBurning: (foil: string) => void }
+
+/** The service while it goes on: what is next, what is due, and every foil that is on; then the toners. */
+export function Running({ plan, timed, onBurning }: Props) {
   useRestKeeper(timed)
+  const w = useWords().chair.floor
   const [chosen, choose] = useState<string | null>(null)
   const [lookedAt, lookAt] = useState<string | null>(null)
   const isOn = useService((chair) => onNow(chair, chosen) !== undefined)
+  const isAllOff = useService((chair) => standingOf(chair).isAllOff)
   const isLooking = isOn === true && lookedAt === chosen
   return (
     <>
       <Calls onChoose={choose} />
       <div className="chair-floor">
-        <section className="next" aria-label="Next">
-          <NextFoil plan={plan} />
+        <section className="next" aria-label={w.next}>
+          {isAllOff ? <Toners /> : <NextFoil plan={plan} />}
           <BowlAndRinse />
         </section>
-        <section className="on-now" aria-label="On now">
+        <section className="on-now" aria-label={w.onNow}>
           {/* A look has the whole side while it is written down: nothing it asks for may lie below the fold. */}
           {!isLooking && <FoilTiles chosen={chosen} onChoose={choose} />}
           <FoilActions
@@ -35,6 +41,7 @@ export function Running({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
             isLooking={isLooking}
             onLook={(looks) => lookAt(looks ? chosen : null)}
             onDone={() => choose(null)}
+            onBurning={onBurning}
           />
           {!isLooking && <Outlook />}
         </section>

@@ -1,10 +1,12 @@
 import "./serviceBar.css"
-import { callWords, clockText } from "../../core/chair/callWords"
-import { nextCall } from "../../core/chair/dueCalls"
+import { callCode } from "../../core/chair/callCode"
+import { isDanger, nextCall } from "../../core/chair/dueCalls"
 import { isRunning } from "../../session/chair/chairStore"
 import { useChair, useService } from "../../session/chair/useChair"
 import { useChairKeeper } from "../../session/chair/useChairKeeper"
 import { useSession } from "../../session/usePlan"
+import { useWords } from "../../session/words"
+import { say } from "../../words/say"
 import { useCallOut } from "./Calls"
 import { goToChair } from "./chairActions"
 
@@ -18,21 +20,29 @@ export function ServiceBar() {
 }
 
 function Bar() {
-  const elapsed = useService((chair) => clockText(chair.elapsedMs))
-  const [stage, words] = useService((chair) => {
+  const { bar, calls } = useWords().chair
+  const elapsed = useService((chair) => bar.clock(chair.elapsedMs))
+  const [look, words] = useService((chair) => {
     const call = nextCall(chair)
-    return call ? [call.stage, callWords(call)] : ["ahead", "Nothing is on"]
+    return call
+      ? [
+          isDanger(call) ? "danger" : call.stage === "ahead" ? "ahead" : "due",
+          say(calls.shown, callCode(call)),
+        ]
+      : ["ahead", bar.nothingOn]
   }) ?? ["ahead", ""]
+  const initials = useChair(({ live }) => live?.initials ?? "")
   const isElsewhere = useChair(({ hold }) => hold === "elsewhere")
   return (
-    <aside className={stage === "ahead" ? "service-bar" : "service-bar now"} aria-label="Service going on">
+    <aside className={`service-bar ${look}`} aria-label={bar.service}>
+      {initials && <b className="service-initials">{initials}</b>}
       <b className="service-clock">{elapsed}</b>
       <span className="service-call">
         {words}
-        {isElsewhere && " (in another window)"}
+        {isElsewhere && ` (${bar.inOtherWindow})`}
       </span>
       <button type="button" className="button" onClick={() => void goToChair()}>
-        To the chair
+        {bar.toChair}
       </button>
     </aside>
   )

@@ -1,6 +1,7 @@
 import { standingOf } from "../../core/chair/chairRecord"
-import { beginService, recordOfService, withFoilsOf } from "../../core/chair/liveService"
+import { beginService, doneService, withFoilsOf } from "../../core/chair/liveService"
 import type { Plan } from "../../core/document/schema"
+import type { AlarmTap, LookSeen } from "../../core/document/serviceRecord"
 import { addAlarm } from "../../core/edits/plan/addAlarm"
 import { setService } from "../../core/edits/plan/setService"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
@@ -11,21 +12,22 @@ import { wakeSound } from "../../session/chair/signals"
 import { commit } from "../../session/commit"
 import { planStore } from "../../session/planStore"
 import { sessionStore } from "../../session/sessionStore"
+import { problemWords, words } from "../../session/words"
 import { desk, openFromShelf } from "../plans/shelfActions"
 
 type Timed = Extract<TimedPlan, { ok: true }>
 
 /** Minute 0: the first parting is combed. */
-export function startService(plan: Plan, timed: Timed) {
+export function startService(plan: Plan, timed: Timed, askedBy: string | null = null) {
   wakeSound()
-  setLive(beginService(plan, timed, readClocks()))
+  setLive(beginService(plan, timed, readClocks(), askedBy))
 }
 
 /** The running service with the foils as they are drawn now. */
-export function followPlan(planId: string, timed: TimedPlan) {
+export function followPlan(plan: Plan, timed: TimedPlan) {
   const { live, hold } = chairStore.getState()
-  if (!live || live.planId !== planId || live.endedAt || hold !== "held" || !timed.ok) return
-  const followed = withFoilsOf(live, timed)
+  if (!live || live.planId !== plan.id || live.endedAt || hold !== "held" || !timed.ok) return
+  const followed = withFoilsOf(live, plan, timed)
   if (followed !== live) setLive(followed)
 }
 
@@ -35,10 +37,11 @@ export function endService() {
   const { live } = chairStore.getState()
   if (!live) return
   const { onNow } = standingOf(live.chair)
-  if (onNow.length > 0)
-    return announceRefusal(`${onNow.map(({ name }) => name).join(", ")}: still on. Tap off or rinse first.`)
-  if (!commit("Keep what happened at the chair", setService(recordOfService(live)))) return
-  setLive({ ...live, endedAt: new Date().toISOString() })
+  if (onNow.length > 0) return announceRefusal(words().chair.stillOn(onNow.map(({ mapNumber }) => mapNumber)))
+  const ended = { ...live, endedAt: new Date().toISOString() }
+  const done = doneService(ended, planStore.getState().present)
+  if (!commit({ chapter: "chair", code: "keep-service" }, setService(done))) return
+  setLive(ended)
 }
 
 /** Back to the running service, with its own plan. */
@@ -47,20 +50,29 @@ export async function goToChair() {
   if (planId !== null && planId !== planStore.getState().present.id) {
     const opened = await openFromShelf(desk, planId)
     if (!opened.ok)
-      return announceRefusal(`The plan of that service was not opened: ${opened.problems[0].expected}`)
+      return announceRefusal(words().chair.elsewhere.notOpened(problemWords(opened.problems[0])))
   }
   sessionStore.setState({ screen: "chair" })
 }
 
 /** The red button never waits: it takes the chair over if need be, and writes with the plan where no service goes on. */
-export async function logAlarm(what: string) {
+export async function logAlarm(alarm: Omit<AlarmTap, "kind">) {
   const { planId, hold } = chairStore.getState()
   if (!isRunning(chairStore.getState())) {
-    commit("Write down what went wrong", addAlarm(what, new Date().toISOString()))
+    commit({ chapter: "chair", code: "keep-alarm" }, addAlarm(alarm, new Date().toISOString()))
     return
   }
   if (planId !== null && hold !== "held") await openChair(planId, true)
-  tap({ kind: "alarm", what })
+  tap({ kind: "alarm", ...alarm })
 }
 
 export const leaveChair = () => sessionStore.setState({ screen: "timing" })
+
+/** Acts at its tap: the record keeps it with what was seen so far, the foil is named, and the steps open. */
+export function burningAt(foil: string, seen: LookSeen | null, onBurning: (foil: string) => void) {
+  tap({ kind: "looked", foil, seen: { ...(seen ?? notSeen), comfort: "burning" } })
+  void logAlarm({ what: "burning", foils: [foil] })
+  onBurning(foil)
+}
+
+export const notSeen: LookSeen = { level: null, stretch: null, comfort: null, moist: null }

@@ -1,39 +1,21 @@
 import "./client.css"
-import { planningCaution } from "../../../presets/formula/cautions"
-import { ClientHead } from "../placement/hairline/ClientHead"
-import { LandmarkFields } from "../placement/hairline/LandmarkFields"
-import { LandmarkSides } from "../placement/hairline/LandmarkSides"
-import { WornFields } from "../placement/hairline/WornFields"
+import { useWords } from "../../session/words"
 import { Consultation } from "./consultation/Consultation"
-import { HairlineChoice } from "./HairlineChoice"
-import { HeadSizeFields } from "./HeadSizeFields"
 import { PlanFields } from "./PlanFields"
-import { WholeHeadFigures } from "./WholeHeadFigures"
+import { useFieldWanted } from "./useFieldWanted"
 
-/** Who the plan is for: what she says and what is seen, then the head and its hairline. */
+/** Who the plan is for: what is said and what is seen, then what is wanted. */
 export function ClientScreen() {
+  const said = useWords().client
+  useFieldWanted()
   return (
     <main className="page client">
-      <h1>Client</h1>
+      <h1>{said.title}</h1>
       <div className="plan-row">
         <PlanFields />
       </div>
       <Consultation />
-      <div className="columns">
-        <div className="column">
-          <HeadSizeFields />
-          <ClientHead />
-          <WholeHeadFigures />
-        </div>
-        <div className="column">
-          <HairlineChoice />
-          <LandmarkFields>
-            <LandmarkSides />
-          </LandmarkFields>
-          <WornFields />
-        </div>
-      </div>
-      <p className="aside">{planningCaution}</p>
+      <p className="aside">{said.caution}</p>
     </main>
   )
 }

@@ -1,5 +1,7 @@
 import { type ReactNode, useId, useLayoutEffect, useRef } from "react"
 
+import { useWords } from "../../session/words"
+
 type Props = {
   title: string
   onClose: () => void
@@ -35,7 +37,7 @@ export function Modal({ title, onClose, wide = false, writing = false, children 
         <div className="plans-head">
           <h2 id={id}>{title}</h2>
           <button type="button" className="button quiet" onClick={onClose}>
-            Close
+            {useWords().common.actions.close}
           </button>
         </div>
         {children}

@@ -1,5 +1,7 @@
 import { useEffect, useId, useState } from "react"
 
+import { useWords } from "../../session/words"
+
 type Notation = { write(value: number): string; read(text: string): number; examples: string }
 
 type Props = {
@@ -30,6 +32,7 @@ export function NumberField({
   onClear,
   onCommit,
 }: Props) {
+  const { common } = useWords()
   const id = useId()
   const format = notation?.write ?? decimals
   const [text, setText] = useState(isUnset ? "" : format(value))
@@ -49,8 +52,8 @@ export function NumberField({
     if (notation && !isUnset && text === format(value)) return setFault("")
     const wanted = (notation?.read ?? readDecimals)(text)
     if (text.trim() === "" || !Number.isFinite(wanted) || wanted < range.low || wanted > range.high) {
-      const span = `${name}: expected ${format(range.low)} to ${format(range.high)} ${unit}`.trimEnd()
-      setFault(notation ? `${span}, typed as ${notation.examples}.` : `${span}.`)
+      const [low, high] = [format(range.low), format(range.high)]
+      setFault(common.fields.expected({ name, low, high, unit, examples: notation?.examples ?? "" }))
       return
     }
     setFault("")

@@ -1,20 +1,23 @@
 import { useRef } from "react"
 
+import { useWords } from "../../session/words"
+
 type Props = { words?: string; name?: string; onOpen: (file: File) => void }
 
 /** Asks for a file. The same file may be chosen twice, once it has been mended. */
-export function OpenFileButton({ words = "Open from a file…", name = "Plan file", onOpen }: Props) {
+export function OpenFileButton({ words, name, onOpen }: Props) {
+  const { fields } = useWords().common
   const input = useRef<HTMLInputElement>(null)
   return (
     <>
       <button type="button" className="button" onClick={() => input.current?.click()}>
-        {words}
+        {words ?? fields.openFile}
       </button>
       <input
         ref={input}
         type="file"
         hidden
-        aria-label={name}
+        aria-label={name ?? fields.planFile}
         accept=".json,application/json"
         onChange={({ target }) => {
           const file = target.files?.[0]

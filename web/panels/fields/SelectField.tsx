@@ -1,5 +1,7 @@
 import { useId } from "react"
 
+import { useWords } from "../../session/words"
+
 type Props<Value extends string> = {
   name: string
   options: readonly { value: Value; label: string }[]
@@ -17,8 +19,9 @@ export function SelectField<Value extends string>({
   value,
   onChange,
   isNameUnseen,
-  empty = "Not known",
+  empty,
 }: Props<Value>) {
+  const { common } = useWords()
   const id = useId()
   return (
     <div className="field">
@@ -32,7 +35,7 @@ export function SelectField<Value extends string>({
           onChange(options.find((option) => option.value === target.value)?.value ?? null)
         }
       >
-        <option value="">{empty}</option>
+        <option value="">{empty ?? common.fields.notKnown}</option>
         {options.map((option) => (
           <option key={option.value} value={option.value}>
             {option.label}

@@ -1,46 +1,43 @@
 import "./formula.css"
-import { mixingCautions } from "../../../presets/formula/cautions"
 import { freeMixLetter, setMix } from "../../core/edits/plan/setMix"
 import { commit } from "../../session/commit"
 import { usePlan } from "../../session/usePlan"
+import { useWords } from "../../session/words"
+import { StopsPanel } from "../clearance/StopsPanel"
 import { WeighingPanel } from "../weighing/WeighingPanel"
-import { MixFields } from "./MixFields"
-import { SwatchHatches } from "./MixSwatch"
-import { ProposedMixes } from "./ProposedMixes"
+import { BowlsPanel } from "./bowls/BowlsPanel"
+import { MixCautions } from "./MixCautions"
+import { MixFields } from "./mix/MixFields"
+import { ProposedMixes } from "./mix/ProposedMixes"
+import { VisitsPanel } from "./mix/VisitsPanel"
 import { SheetsPanel } from "./productSheets/SheetsPanel"
 import { QuotePanel } from "./QuotePanel"
 import { SalonLine } from "./SalonLine"
 import { ShelfPanel } from "./ShelfPanel"
-import { StopsPanel } from "./StopsPanel"
-import { TonePanel } from "./TonePanel"
+import { SwatchHatches } from "./swatch/MixSwatch"
+import { TonePanel } from "./tone/TonePanel"
 
-/** What is mixed, how strong, how thick and how much. */
+/** What is mixed, how strong, how thick and how much: whether it may be, then the bowls, then what can be changed. */
 export function FormulaScreen() {
-  const mixes = usePlan((plan) => plan.mixes)
+  const w = useWords().formula
   return (
-    <main className="page mixture">
-      <h1>Mixture</h1>
+    <main className="page formula">
+      <h1>{w.title}</h1>
       <SwatchHatches />
+      <div className="before-mixing">
+        <StopsPanel />
+        <MixCautions />
+      </div>
       <SalonLine />
-      <StopsPanel />
+      <BowlsPanel />
+      <VisitsPanel />
       <ProposedMixes />
-      {mixes.map((mix) => (
-        <MixFields key={mix.id} mix={mix} isOnly={mixes.length === 1} />
-      ))}
-      <AddMix />
+      <Mixes />
       <TonePanel />
-      <QuotePanel />
-      <section aria-labelledby="mixing-title">
-        <h2 id="mixing-title">Before you mix</h2>
-        <ul className="cautions">
-          {mixingCautions.map((caution) => (
-            <li key={caution}>{caution}</li>
-          ))}
-        </ul>
-      </section>
       <WeighingPanel />
+      <QuotePanel />
       <section aria-labelledby="salon-title">
-        <h2 id="salon-title">Your salon</h2>
+        <h2 id="salon-title">{w.stock.salon}</h2>
         <ShelfPanel />
         <SheetsPanel />
       </section>
@@ -48,17 +45,35 @@ export function FormulaScreen() {
   )
 }
 
-function AddMix() {
+/** Each mix in one line, opened to change it. */
+function Mixes() {
+  const w = useWords().formula.mixing
   const mixes = usePlan((plan) => plan.mixes)
   const letter = freeMixLetter({ mixes })
-  if (!letter) return null
   return (
-    <button
-      type="button"
-      className="button"
-      onClick={() => commit(`Add mix ${letter}`, setMix({ ...mixes[mixes.length - 1], id: letter }))}
-    >
-      Add mix {letter}
-    </button>
+    <section className="mixes" aria-labelledby="mixes-title">
+      <h2 id="mixes-title">{w.title}</h2>
+      <div>
+        {mixes.map((mix) => (
+          <MixFields key={mix.id} mix={mix} isOnly={mixes.length === 1} />
+        ))}
+      </div>
+      {letter && (
+        <div className="actions">
+          <button
+            type="button"
+            className="button"
+            onClick={() =>
+              commit(
+                { chapter: "formula", code: "add-mix", mix: letter },
+                setMix({ ...mixes[mixes.length - 1], id: letter }),
+              )
+            }
+          >
+            {w.add(letter)}
+          </button>
+        </div>
+      )}
+    </section>
   )
 }

@@ -1,31 +1,41 @@
 import { type Foil, isFoil, type Section } from "../../../geometry/section/section"
-import { letters, limits } from "../../core/document/limits"
 import type { Plan } from "../../core/document/schema"
 import { changeSection, type SectionPatch } from "../../core/edits/sections/changeSections"
 import { setMapNumber } from "../../core/edits/sections/renumberSections"
+import { letters, limits } from "../../core/fields/limits"
 import { commit } from "../../session/commit"
+import { type Done, useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
+import { labelledOptions, namedOptions } from "../fields/options"
 import { TextField } from "../fields/TextField"
-import { carrierOptions, lieOptions } from "./sectionChoices"
 
-type Change = (label: string, patch: SectionPatch) => void
+type Change = (done: Done, patch: SectionPatch) => void
+type TreatmentDone =
+  | "set-start"
+  | "set-coated"
+  | "set-faces"
+  | "set-carrier"
+  | "set-elevation"
+  | "set-over-direction"
+  | "set-foil-lie"
 
 /** Every other field of a section, by number: folded away, since the words above are usually enough. */
 export function FoilDetails({ section, plan }: { section: Section; plan: Plan }) {
+  const w = useWords().placement.editor
   const change: Change = (label, patch) => commit(label, changeSection(section.id, patch))
   return (
     <details className="inner">
-      <summary>All figures and fields</summary>
+      <summary>{w.all}</summary>
       <div className="editor">
         {"stitchMm" in section && <StitchFields section={section} change={change} />}
         {section.kind === "backcomb" && <BackcombFields section={section} change={change} />}
         {isFoil(section) && <FoilFields foil={section} plan={plan} change={change} />}
         <TextField
-          name="Note"
+          name={w.note}
           value={section.note}
           most={letters.note}
-          onCommit={(note) => change("Change the note", { band: { note } })}
+          onCommit={(note) => change({ chapter: "placement", code: "set-note" }, { band: { note } })}
         />
       </div>
     </details>
@@ -33,55 +43,62 @@ export function FoilDetails({ section, plan }: { section: Section; plan: Plan })
 }
 
 function StitchFields({ section, change }: { section: Section<"weave" | "backcomb">; change: Change }) {
-  const field = (name: string, key: "stitchMm" | "gapMm" | "dipMm") => (
+  const { common, placement } = useWords()
+  const field = (key: "stitchMm" | "gapMm" | "dipMm", code: "set-stitch" | "set-gap" | "set-dip") => (
     <NumberField
-      name={name}
-      unit="mm"
+      name={placement.editor[key]}
+      unit={common.units.mm}
       value={section[key]}
       range={limits.stitchMm}
       step={0.5}
-      onCommit={(mm) => change(`Change ${name.toLowerCase()}`, { stitching: { [key]: mm } })}
+      onCommit={(mm) => change({ chapter: "placement", code }, { stitching: { [key]: mm } })}
     />
   )
   return (
     <div className="pairs">
-      {field("Stitch", "stitchMm")}
-      {field("Gap", "gapMm")}
-      {field("Dip of the tail", "dipMm")}
+      {field("stitchMm", "set-stitch")}
+      {field("gapMm", "set-gap")}
+      {field("dipMm", "set-dip")}
     </div>
   )
 }
 
 function BackcombFields({ section, change }: { section: Section<"backcomb">; change: Change }) {
+  const { common, placement } = useWords()
+  const w = placement.editor
   return (
     <>
       <Choices
-        legend="Backcombed out of"
-        options={[
-          { value: "slice", label: "A slice" },
-          { value: "weave", label: "A weave" },
-        ]}
+        legend={w.backcombedFrom}
+        options={labelledOptions(w.bases)}
         value={section.base}
-        onChange={(base) => change(`Backcomb out of a ${base}`, { backcombing: { base } })}
+        onChange={(base) =>
+          change({ chapter: "placement", code: "set-base", base }, { backcombing: { base } })
+        }
       />
       <div className="pairs">
         <NumberField
-          name="Pushed back"
-          unit="%"
+          name={w.pushedShare}
+          unit={common.units.percent}
           value={Math.round(section.pushedShare * 100)}
           range={{ low: 0, high: limits.pushedShare.high * 100 }}
           step={5}
           onCommit={(percent) =>
-            change("Change the pushed share", { backcombing: { pushedShare: percent / 100 } })
+            change(
+              { chapter: "placement", code: "set-pushed-share" },
+              { backcombing: { pushedShare: percent / 100 } },
+            )
           }
         />
         <NumberField
-          name="Cushion"
-          unit="mm"
+          name={w.cushion}
+          unit={common.units.mm}
           value={section.cushionMm}
           range={limits.cushionMm}
           step={5}
-          onCommit={(cushionMm) => change("Change the cushion", { backcombing: { cushionMm } })}
+          onCommit={(cushionMm) =>
+            change({ chapter: "placement", code: "set-cushion" }, { backcombing: { cushionMm } })
+          }
         />
       </div>
     </>
@@ -89,104 +106,103 @@ function BackcombFields({ section, change }: { section: Section<"backcomb">; cha
 }
 
 function FoilFields({ foil, plan, change }: { foil: Foil; plan: Plan; change: Change }) {
-  const treat = (label: string, treatment: Partial<Foil>) => change(label, { treatment })
+  const { common, placement } = useWords()
+  const w = placement.editor
+  const { units } = common
+  const treat = (code: TreatmentDone, treatment: Partial<Foil>) =>
+    change({ chapter: "placement", code }, { treatment })
   const { carrier, strand } = foil
   return (
     <>
       <div className="pairs">
         <NumberField
-          name="Number on the map"
+          name={w.mapNumber}
           unit=""
           value={foil.mapNumber}
           range={limits.mapNumber}
-          onCommit={(mapNumber) => commit("Renumber", setMapNumber(foil.id, mapNumber))}
+          onCommit={(mapNumber) =>
+            commit({ chapter: "placement", code: "set-map-number" }, setMapNumber(foil.id, mapNumber))
+          }
         />
         <NumberField
-          name="From the scalp"
-          unit="mm"
+          name={w.rootDistance}
+          unit={units.mm}
           value={foil.rootDistanceMm}
           range={limits.rootDistanceMm}
-          onCommit={(rootDistanceMm) => treat("Change the root distance", { rootDistanceMm })}
+          onCommit={(rootDistanceMm) => treat("set-start", { rootDistanceMm })}
         />
         <NumberField
-          name="Coated from"
-          unit="%"
+          name={w.coatedFrom}
+          unit={units.percent}
           value={Math.round(strand.from * 100)}
           range={{ low: 0, high: 99 }}
           step={5}
-          onCommit={(percent) =>
-            treat("Change the coated part", { strand: { ...strand, from: percent / 100 } })
-          }
+          onCommit={(percent) => treat("set-coated", { strand: { ...strand, from: percent / 100 } })}
         />
         <NumberField
-          name="Coated to"
-          unit="%"
+          name={w.coatedTo}
+          unit={units.percent}
           value={Math.round(strand.to * 100)}
           range={{ low: 1, high: 100 }}
           step={5}
-          onCommit={(percent) =>
-            treat("Change the coated part", { strand: { ...strand, to: percent / 100 } })
-          }
+          onCommit={(percent) => treat("set-coated", { strand: { ...strand, to: percent / 100 } })}
         />
       </div>
       <Choices
-        legend="Faces coated"
-        options={[
-          { value: "2", label: "Both" },
-          { value: "1", label: "One, painted" },
-        ]}
-        value={foil.faces === 2 ? "2" : "1"}
-        onChange={(faces) => treat("Change the faces coated", { faces: faces === "2" ? 2 : 1 })}
+        legend={w.coat}
+        options={labelledOptions(w.faces)}
+        value={foil.faces === 2 ? "both" : "one"}
+        onChange={(faces) => treat("set-faces", { faces: faces === "both" ? 2 : 1 })}
       />
       <Choices
-        legend="Carried on"
-        options={carrierOptions}
+        legend={w.carrier}
+        options={namedOptions(common.carriers, common)}
         value={carrier.kind}
-        onChange={(kind) => treat("Change the carrier", { carrier: { ...carrier, kind } })}
+        onChange={(kind) => treat("set-carrier", { carrier: { ...carrier, kind } })}
       />
       <div className="pairs">
         <NumberField
-          name="Carrier width"
-          unit="mm"
+          name={w.carrierWidth}
+          unit={units.mm}
           value={carrier.widthMm}
           range={limits.carrierWidthMm}
-          onCommit={(widthMm) => treat("Change the carrier", { carrier: { ...carrier, widthMm } })}
+          onCommit={(widthMm) => treat("set-carrier", { carrier: { ...carrier, widthMm } })}
         />
         <NumberField
-          name="Carrier length"
-          unit="mm"
+          name={w.carrierLength}
+          unit={units.mm}
           value={carrier.lengthMm}
           range={limits.carrierLengthMm}
-          onCommit={(lengthMm) => treat("Change the carrier", { carrier: { ...carrier, lengthMm } })}
+          onCommit={(lengthMm) => treat("set-carrier", { carrier: { ...carrier, lengthMm } })}
         />
         <NumberField
-          name="Elevation"
-          unit="°"
+          name={w.elevation}
+          unit={units.degrees}
           value={foil.elevationDeg}
           range={limits.elevationDeg}
           step={15}
-          onCommit={(elevationDeg) => treat("Change the elevation", { elevationDeg })}
+          onCommit={(elevationDeg) => treat("set-elevation", { elevationDeg })}
         />
         <NumberField
-          name="Over-direction"
-          unit="°"
+          name={w.overDirection}
+          unit={units.degrees}
           value={foil.overDirectionDeg}
           range={limits.overDirectionDeg}
           step={15}
-          onCommit={(overDirectionDeg) => treat("Change the over-direction", { overDirectionDeg })}
+          onCommit={(overDirectionDeg) => treat("set-over-direction", { overDirectionDeg })}
         />
       </div>
       <Choices
-        legend="Foil lies"
-        options={lieOptions}
+        legend={w.foilLie}
+        options={namedOptions(common.foilLies, common)}
         value={foil.foilLie}
-        onChange={(foilLie) => treat("Change the foil lie", { foilLie })}
+        onChange={(foilLie) => treat("set-foil-lie", { foilLie })}
       />
       <Choices
-        legend="Mix"
+        legend={w.mix}
         options={plan.mixes.map(({ id }) => ({ value: id, label: id }))}
         value={foil.mix}
-        onChange={(mix) => treat(`Use mix ${mix}`, { mix })}
+        onChange={(mix) => change({ chapter: "placement", code: "use-mix", mix }, { treatment: { mix } })}
       />
     </>
   )

@@ -1,56 +1,75 @@
-import { type Foil, isFoil, type Section, type SectionKind } from "../../../geometry/section/section"
+import { type Foil, isFoil, type Section } from "../../../geometry/section/section"
 import { stitches } from "../../../presets/placement/foils"
-import { limits } from "../../core/document/limits"
 import type { Plan } from "../../core/document/schema"
 import { changeKind } from "../../core/edits/sections/changeKind"
 import { changeSection, type SectionPatch } from "../../core/edits/sections/changeSections"
+import { limits } from "../../core/fields/limits"
 import { figuresOf, headOf } from "../../core/figures/measured"
-import { areaText, cmText, gramsNumber, gramsRange, hairsNumber, mmText } from "../../core/text/figureText"
-import { directionText, kindWords, whereOf } from "../../core/text/words"
+import { directionIn, placeOf } from "../../core/placement/places"
 import { commit } from "../../session/commit"
+import { sessionStore } from "../../session/sessionStore"
 import { usePlan, useSession } from "../../session/usePlan"
+import { type Done, useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
+import { labelledOptions, namedOptions } from "../fields/options"
 import { FoilDetails } from "./FoilDetails"
 import { NameAndPair } from "./NameAndPair"
 import { PlaceFields } from "./PlaceFields"
+import { SharedFields } from "./SharedFields"
 import { rootOptions, rootPatch, rootWordOf, stitchOptions, stitchWordOf } from "./sectionChoices"
 import { CrossingNote } from "./working/CrossingNote"
 
 /** The selected sections: what they come to, and every way to change them without a pointer. */
 export function FoilEditor() {
+  const w = useWords().placement.editor
   const plan = usePlan((open) => open)
   const selectedIds = useSession((session) => session.selectedIds)
   const selected = plan.sections.filter(({ id }) => selectedIds.includes(id))
   if (selected.length === 0) return null
   return (
     <section className="editor" aria-labelledby="editor-title">
+      <button
+        type="button"
+        className="button sheet-close"
+        onClick={() => sessionStore.setState({ selectedIds: [] })}
+      >
+        {w.close}
+      </button>
       <CrossingNote sections={selected} plan={plan} />
       {selected.length === 1 ? (
         <OneSection section={selected[0]} plan={plan} />
       ) : (
-        <h2 id="editor-title">{selected.length} sections selected</h2>
+        <>
+          <h2 id="editor-title">{w.several(selected.length)}</h2>
+          <SharedFields sections={selected} plan={plan} />
+        </>
       )}
     </section>
   )
 }
 
 function OneSection({ section, plan }: { section: Section; plan: Plan }) {
-  const number = isFoil(section) ? `${section.mapNumber} ` : ""
+  const { common, placement } = useWords()
   return (
     <>
       <h2 id="editor-title">
-        {number}
-        {isFoil(section) && section.name ? `${section.name}: ` : ""}
-        {kindWords[section.kind]}, {whereOf(section, headOf(plan))}
+        {placement.editor.title({
+          kind: section.kind,
+          at: placeOf(section, headOf(plan)),
+          number: isFoil(section) ? section.mapNumber : null,
+          name: isFoil(section) ? (section.name ?? "") : "",
+        })}
       </h2>
       <Figures section={section} plan={plan} />
       <NameAndPair section={section} plan={plan} />
       <Choices
-        legend="Taken up as"
-        options={kinds}
+        legend={placement.editor.kind}
+        options={namedOptions(common.kinds, common)}
         value={section.kind}
-        onChange={(kind) => changeKindOf(section, kind)}
+        onChange={(kind) =>
+          commit({ chapter: "placement", code: "change-kind", kind }, changeKind(section.id, kind))
+        }
       />
       <PlaceFields section={section} plan={plan} />
       <Shape section={section} />
@@ -60,31 +79,29 @@ function OneSection({ section, plan }: { section: Section; plan: Plan }) {
   )
 }
 
-const kinds = (Object.keys(kindWords) as SectionKind[]).map((value) => ({ value, label: kindWords[value] }))
-
-const changeKindOf = (section: Section, kind: SectionKind) =>
-  commit(`Take up as ${kindWords[kind].toLowerCase()}`, changeKind(section.id, kind))
-
 function Figures({ section, plan }: { section: Section; plan: Plan }) {
+  const { common, placement } = useWords()
+  const w = placement.editor.figures
+  const t = common.figures
   const figures = figuresOf(section, plan)
   const shown: [string, string][] = [
-    ["Parting", mmText(figures.partingMm)],
-    ["Scalp", areaText(figures.areaCm2)],
+    [w.parting, t.mm(figures.partingMm)],
+    [w.scalp, t.area(figures.areaCm2)],
   ]
   const coated: [string, string][] = [
-    ["Share coated", `${Math.round(figures.shareTaken * 100)} %`],
-    ["Hairs", hairsNumber(figures.hairs)],
-    ["Strand length", cmText(figures.lengthCm)],
-    ["Hair", `${gramsNumber(figures.hairG)} g`],
-    ["Hair to coat", areaText(figures.strandAreaCm2)],
-    ["Foils", String(figures.foils)],
-    ["Product", gramsRange(figures.productG)],
+    [w.share, t.percent(figures.shareTaken)],
+    [w.hairs, t.hairs(figures.hairs)],
+    [w.strandLength, t.cm(figures.lengthCm)],
+    [w.hair, t.grams(figures.hairG)],
+    [w.hairToCoat, t.area(figures.strandAreaCm2)],
+    [w.foils, t.whole(figures.foils)],
+    [w.product, t.gramsRange(figures.productG)],
   ]
   return (
     <dl className="figures">
       <div className="wide">
-        <dt>Direction</dt>
-        <dd>{directionText(section, headOf(plan))}</dd>
+        <dt>{w.direction}</dt>
+        <dd>{common.direction(directionIn(section, headOf(plan)))}</dd>
       </div>
       {[...shown, ...(isFoil(section) ? coated : [])].map(([term, value]) => (
         <div key={term}>
@@ -98,32 +115,30 @@ function Figures({ section, plan }: { section: Section; plan: Plan }) {
 
 function Shape({ section }: { section: Section }) {
   const { start, end } = section.depthMm
-  const change = (label: string, patch: SectionPatch) => commit(label, changeSection(section.id, patch))
-  const depth = (depthMm: { start: number; end: number }) => change("Change depth", { band: { depthMm } })
+  const { common, placement } = useWords()
+  const w = placement.editor
+  const change = (done: Done, patch: SectionPatch) => commit(done, changeSection(section.id, patch))
+  const depth = (depthMm: { start: number; end: number }) =>
+    change({ chapter: "placement", code: "set-depth" }, { band: { depthMm } })
   return (
     <>
       <Choices
-        legend="Hair taken"
-        options={[
-          { value: "front", label: "In front" },
-          { value: "behind", label: "Behind the parting" },
-        ]}
+        legend={w.taken}
+        options={labelledOptions(w.takenFrom)}
         value={section.taken}
-        onChange={(taken) =>
-          change(`Take hair ${taken === "front" ? "in front" : "behind"}`, { band: { taken } })
-        }
+        onChange={(taken) => change({ chapter: "placement", code: "take-hair", taken }, { band: { taken } })}
       />
       <div className="pairs">
         <NumberField
-          name="Depth at start"
-          unit="mm"
+          name={w.depthAtStart}
+          unit={common.units.mm}
           value={start}
           range={limits.depthMm}
           onCommit={(mm) => depth({ start: mm, end })}
         />
         <NumberField
-          name="Depth at end"
-          unit="mm"
+          name={w.depthAtEnd}
+          unit={common.units.mm}
           value={end}
           range={limits.depthMm}
           onCommit={(mm) => depth({ start, end: mm })}
@@ -131,12 +146,15 @@ function Shape({ section }: { section: Section }) {
       </div>
       {"stitchMm" in section && (
         <Choices
-          legend="Stitch"
-          options={stitchOptions}
+          legend={w.stitch}
+          options={stitchOptions(placement)}
           value={stitchWordOf(section)}
           onChange={(word) => {
             const { stitchMm, gapMm } = stitches[word]
-            change("Change stitch", { stitching: { stitchMm: stitchMm.value, gapMm: gapMm.value } })
+            change(
+              { chapter: "placement", code: "set-stitch" },
+              { stitching: { stitchMm: stitchMm.value, gapMm: gapMm.value } },
+            )
           }}
         />
       )}
@@ -145,15 +163,16 @@ function Shape({ section }: { section: Section }) {
 }
 
 function Coating({ foil, plan }: { foil: Foil; plan: Plan }) {
+  const { placement } = useWords()
   const { lengthCm } = figuresOf(foil, plan)
   return (
     <Choices
-      legend="Product starts"
-      options={rootOptions}
+      legend={placement.editor.productStarts}
+      options={rootOptions(placement)}
       value={rootWordOf(foil)}
       onChange={(word) =>
         commit(
-          "Change where product starts",
+          { chapter: "placement", code: "set-start" },
           changeSection(foil.id, { treatment: rootPatch(word, lengthCm) }),
         )
       }

@@ -1,8 +1,10 @@
 import "./list/list.css"
-import { useEffect, useRef } from "react"
+import { useEffect, useMemo, useRef } from "react"
 import { isFoil } from "../../../geometry/section/section"
-import { countText } from "../../core/text/figureText"
+import { headOf } from "../../core/figures/measured"
+import { ranksBehind } from "../../core/placement/rankBehind"
 import { usePlan, useSession } from "../../session/usePlan"
+import { useWords } from "../../session/words"
 import { FoilRow, optionId } from "./list/FoilRow"
 import { ListBar } from "./list/ListBar"
 import { onListKey } from "./list/listKeys"
@@ -10,6 +12,7 @@ import { ListGroups } from "./working/ListGroup"
 
 /** The foils in the order they are applied: the map's twin for keys and screen readers. */
 export function FoilList() {
+  const w = useWords().placement.list
   const plan = usePlan((open) => open)
   const selectedIds = useSession((session) => session.selectedIds)
   const several = useSession((session) => session.several)
@@ -22,24 +25,23 @@ export function FoilList() {
   }, [selected])
 
   const foils = plan.sections.filter(isFoil)
+  const ranks = useMemo(() => ranksBehind(plan.sections, headOf(plan)), [plan])
   const placeOf = new Map(foils.map(({ id }, i) => [id, i + 1]))
   return (
     <section aria-labelledby="foils-title">
       <h2 id="foils-title">
-        {foils.length === 0 ? "Foils" : countText(foils.length, "foil")}
-        <span className="aside"> in order of application</span>
+        {w.title(foils.length)}
+        <span className="aside"> {w.inOrder}</span>
       </h2>
       <ListBar plan={plan} />
       {plan.sections.length === 0 ? (
-        <p className="aside">
-          None yet. Choose Slice, then drag along the hairline; or begin with a technique, or by words, below.
-        </p>
+        <p className="aside">{w.empty}</p>
       ) : (
         <div
           ref={list}
           className="foils"
           role="listbox"
-          aria-label="Foils in order of application"
+          aria-label={w.label}
           aria-multiselectable="true"
           aria-activedescendant={current ? optionId(current) : undefined}
           tabIndex={0}
@@ -53,6 +55,7 @@ export function FoilList() {
                 section={section}
                 plan={plan}
                 place={placeOf.get(section.id) ?? null}
+                rank={ranks.get(section.id) ?? null}
                 selected={selectedIds.includes(section.id)}
                 several={several}
               />

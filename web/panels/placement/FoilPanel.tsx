@@ -1,11 +1,12 @@
 import { lazy, Suspense } from "react"
 import { useSession } from "../../session/usePlan"
+import { useWords } from "../../session/words"
 import { FoilList } from "./FoilList"
 
 /** Loaded beside the map, not before it. */
 const FoilEditor = lazy(async () => ({ default: (await import("./FoilEditor")).FoilEditor }))
 const SelectedActions = lazy(async () => ({ default: (await import("./SelectedActions")).SelectedActions }))
-const AddByWords = lazy(async () => ({ default: (await import("./AddByWords")).AddByWords }))
+const AddByTyping = lazy(async () => ({ default: (await import("./AddByTyping")).AddByTyping }))
 const TechniquesPart = lazy(async () => ({
   default: (await import("./techniques/TechniquesPart")).TechniquesPart,
 }))
@@ -20,7 +21,7 @@ const ZoneTotals = lazy(async () => ({ default: (await import("./ZoneTotals")).Z
 export function FoilPanel() {
   const shapes = useSession(({ tool }) => tool === "hairline")
   return (
-    <aside className="list" aria-label="Foils">
+    <aside className="list" aria-label={useWords().placement.list.panel}>
       <Suspense>{shapes && <HairlinePanel />}</Suspense>
       <FoilList />
       <Suspense>
@@ -29,7 +30,7 @@ export function FoilPanel() {
         <FoilEditor />
         <WorkingPart />
         <TechniquesPart />
-        <AddByWords />
+        <AddByTyping />
         <ZoneTotals />
       </Suspense>
     </aside>

@@ -1,29 +1,31 @@
 import { useEffect, useState } from "react"
 import { sessionStore } from "../../session/sessionStore"
 import { useSession } from "../../session/usePlan"
+import { useWords } from "../../session/words"
 import { KeysDialog } from "../plans/KeysDialog"
 
 /** How this hand works: tools on the other side, a pen that draws while fingers move the page, and what the keys do. */
 export function HandSwitches() {
   const penOnly = useSession((session) => session.penOnly)
   const leftHanded = useSession((session) => session.leftHanded)
+  const w = useWords().placement.toolRail
   const [isShowingKeys, showKeys] = useKeysSheet()
   return (
-    <fieldset className="switches">
-      <legend>Hand</legend>
+    <details className="switches">
+      <summary>{w.hand}</summary>
       <div className="choices">
         <Switch
-          label="Left-handed"
+          label={w.leftHanded}
           on={leftHanded}
           onChange={(on) => sessionStore.setState({ leftHanded: on })}
         />
-        <Switch label="Pen only" on={penOnly} onChange={(on) => sessionStore.setState({ penOnly: on })} />
+        <Switch label={w.penOnly} on={penOnly} onChange={(on) => sessionStore.setState({ penOnly: on })} />
         <button type="button" className="button" onClick={() => showKeys(true)}>
-          Keys ?
+          {w.keys}
         </button>
       </div>
       {isShowingKeys && <KeysDialog onClose={() => showKeys(false)} />}
-    </fieldset>
+    </details>
   )
 }
 

@@ -1,7 +1,5 @@
-import type { DirectionName } from "../../../geometry/parting/direction"
 import { partingLengthMm } from "../../../geometry/placing/reshapeParting"
 import type { Section } from "../../../geometry/section/section"
-import { limits } from "../../core/document/limits"
 import type { Plan } from "../../core/document/schema"
 import {
   behindMmOf,
@@ -11,24 +9,22 @@ import {
   setLength,
 } from "../../core/edits/parting/shapeParting"
 import { setStartAlong, startAlong } from "../../core/edits/parting/startAlong"
+import { limits } from "../../core/fields/limits"
 import { headOf } from "../../core/figures/measured"
-import { directionIn } from "../../core/text/words"
+import { directionIn } from "../../core/placement/places"
 import { commit } from "../../session/commit"
+import { useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
-
-const directions: readonly { value: DirectionName; label: string }[] = [
-  { value: "parallel to hairline", label: "Parallel to hairline" },
-  { value: "horizontal", label: "Horizontal" },
-  { value: "diagonal forward", label: "Diagonal forward" },
-  { value: "diagonal back", label: "Diagonal back" },
-  { value: "vertical", label: "Vertical" },
-]
+import { namedOptions } from "../fields/options"
 
 const tenth = (value: number) => Math.round(value * 10) / 10
 
 /** Where a parting lies, how long it is and how it runs: each to be typed. */
 export function PlaceFields({ section, plan }: { section: Section; plan: Plan }) {
+  const { common, placement } = useWords()
+  const w = placement.editor
+  const { mm } = common.units
   const head = headOf(plan)
   const { id, parting } = section
   const start = startAlong(parting, head)
@@ -37,40 +33,42 @@ export function PlaceFields({ section, plan }: { section: Section; plan: Plan })
     <>
       <div className="pairs">
         <NumberField
-          name="Behind the hairline"
-          unit="mm"
+          name={w.behindHairline}
+          unit={mm}
           value={tenth(behindMmOf(parting, head))}
           range={{ ...limits.behindMm, low: 0 }}
-          onCommit={(mm) => commit("Move behind the hairline", setBehind(id, mm))}
+          onCommit={(behind) => commit({ chapter: "placement", code: "set-behind" }, setBehind(id, behind))}
         />
         <NumberField
-          name={`From centre front, ${start.side}`}
-          unit="mm"
+          name={w.fromCentreFront(start.side)}
+          unit={mm}
           value={tenth(start.mm)}
           range={{ low: 0, high: Math.floor(head.hairline.sides[start.side].lengthMm) }}
-          onCommit={(mm) => commit("Move along the hairline", setStartAlong(id, mm))}
+          onCommit={(along) => commit({ chapter: "placement", code: "set-along" }, setStartAlong(id, along))}
         />
         <NumberField
-          name="Length"
-          unit="mm"
+          name={w.length}
+          unit={mm}
           value={tenth(partingLengthMm(head, parting))}
           range={limits.partingMm}
-          onCommit={(mm) => commit("Change length", setLength(id, mm))}
+          onCommit={(length) => commit({ chapter: "placement", code: "set-length" }, setLength(id, length))}
         />
         <NumberField
-          name="Angle"
-          unit="°"
+          name={w.angle}
+          unit={common.units.degrees}
           value={Math.round(degrees)}
           range={{ low: 0, high: 90 }}
           step={5}
-          onCommit={(angle) => commit("Turn", setAngle(id, angle))}
+          onCommit={(angle) => commit({ chapter: "placement", code: "set-angle" }, setAngle(id, angle))}
         />
       </div>
       <Choices
-        legend="Runs"
-        options={directions}
+        legend={w.runs}
+        options={namedOptions(common.directions, common)}
         value={name}
-        onChange={(wanted) => commit(`Turn ${wanted}`, setDirection(id, wanted))}
+        onChange={(direction) =>
+          commit({ chapter: "placement", code: "set-direction", direction }, setDirection(id, direction))
+        }
       />
     </>
   )

@@ -1,4 +1,4 @@
-import { lazy, Suspense, useState } from "react"
+import { lazy, type ReactNode, Suspense, useState } from "react"
 import type { Section } from "../../../geometry/section/section"
 import { usualGapMm } from "../../../presets/placement/stacking"
 import type { Edit } from "../../core/document/edit"
@@ -9,6 +9,7 @@ import { thickenSections } from "../../core/edits/sections/thickenSections"
 import { commit } from "../../session/commit"
 import { copySelected, mirrorSelected, removeSelected } from "../../session/selected"
 import { usePlan, useSession } from "../../session/usePlan"
+import { useWords } from "../../session/words"
 import { applyBy } from "./list/listKeys"
 
 const StackPanel = lazy(async () => ({ default: (await import("./stack/StackPanel")).StackPanel }))
@@ -23,8 +24,10 @@ export function SelectedActions() {
 }
 
 function Actions({ selected }: { selected: readonly Section[] }) {
+  const w = useWords().placement.actions
   const [stackedId, stack] = useState<string | null>(null)
   const [first, second, ...more] = selected
+  const ids = selected.map(({ id }) => id)
   const isOne = first !== undefined && second === undefined
   const isTwo = second !== undefined && more.length === 0
   // A pair goes on behind as one does, for what is made behind the one is made behind the other.
@@ -33,36 +36,52 @@ function Actions({ selected }: { selected: readonly Section[] }) {
   const isStacking = leads && stackedId === first.id
   return (
     <>
-      <section className="selected-actions actions" aria-label="What to do">
-        {leads && (
-          <Action
-            label="Same again behind"
-            said={first.twin ? "Same again behind, on both sides" : "Same again behind"}
-            change={repeatBehind(first.id, usualGapMm.value)}
-          />
+      <section className="selected-actions actions" aria-label={w.title}>
+        {first && (
+          <Group>
+            {leads && (
+              <Action
+                label={w.repeatBehind}
+                done={first.twin ? "repeat-behind-both" : "repeat-behind"}
+                change={repeatBehind(first.id, usualGapMm.value)}
+              />
+            )}
+            <Press label={w.mirror} onClick={mirrorSelected} />
+            {leads && (
+              <button
+                type="button"
+                className="button"
+                aria-expanded={isStacking}
+                onClick={() => stack(isStacking ? null : first.id)}
+              >
+                {w.stackBehind}
+              </button>
+            )}
+            <Press label={w.copy} onClick={copySelected} />
+          </Group>
         )}
-        {first && <Reshaping ids={selected.map(({ id }) => id)} />}
-        {leads && (
-          <button
-            type="button"
-            className="button"
-            aria-expanded={isStacking}
-            onClick={() => stack(isStacking ? null : first.id)}
-          >
-            Stack behind…
-          </button>
+        {first && (
+          <Group>
+            <Reshaping ids={ids} />
+          </Group>
         )}
-        {isTwo && !isPair && (
-          <Action
-            label="Leave the space between these two"
-            change={leaveBetween(selected.map(({ id }) => id))}
-          />
+        {isOne && (
+          <Group>
+            <Press label={w.earlier} onClick={() => applyBy(-1)} />
+            <Press label={w.later} onClick={() => applyBy(1)} />
+          </Group>
         )}
-        <LeavingOut ids={selected.map(({ id }) => id)} />
-        {first && <Press label="Copy" onClick={copySelected} />}
-        {isOne && <Press label="Earlier" onClick={() => applyBy(-1)} />}
-        {isOne && <Press label="Later" onClick={() => applyBy(1)} />}
-        {first && <Press label="Delete" onClick={removeSelected} />}
+        <Group>
+          {isTwo && !isPair && (
+            <Action label={w.leaveBetween} done="leave-between" change={leaveBetween(ids)} />
+          )}
+          <LeavingOut ids={ids} />
+        </Group>
+        {first && (
+          <Group>
+            <Press label={w.delete} onClick={removeSelected} />
+          </Group>
+        )}
       </section>
       <Suspense>
         {isStacking && <StackPanel key={first.id} first={first} onClose={() => stack(null)} />}
@@ -71,20 +90,34 @@ function Actions({ selected }: { selected: readonly Section[] }) {
   )
 }
 
+/** What belongs together stands together: repeat, shape, order, leave out, remove. */
+const Group = ({ children }: { children: ReactNode }) => <div className="action-group">{children}</div>
+
 /** One tap, one change; taps with the same key are taken back together. */
 function Action({
   label,
+  done,
   change,
-  said = label,
   merge,
 }: {
   label: string
+  done: ActionDone
   change: Edit
-  said?: string
   merge?: string
 }) {
-  return <Press label={label} onClick={() => commit(said, change, merge)} />
+  return <Press label={label} onClick={() => commit({ chapter: "placement", code: done }, change, merge)} />
 }
+
+type ActionDone =
+  | "repeat-behind"
+  | "repeat-behind-both"
+  | "thinner"
+  | "thicker"
+  | "towards-hairline"
+  | "away-from-hairline"
+  | "leave-between"
+  | "leave-veil"
+  | "leave-baby-hairs"
 
 const Press = ({ label, onClick }: { label: string; onClick: () => void }) => (
   <button type="button" className="button" onClick={onClick}>
@@ -96,22 +129,32 @@ const depthStepMm = 1
 const nudgeMm = 2
 
 function Reshaping({ ids }: { ids: readonly string[] }) {
+  const w = useWords().placement.actions
   const key = ids.join(",")
   const moved = (behindMm: number) => moveSections(ids, { alongMm: 0, behindMm })
   return (
     <>
-      <Action label="Thinner" change={thickenSections(ids, -depthStepMm)} merge={`depth:${key}`} />
-      <Action label="Thicker" change={thickenSections(ids, depthStepMm)} merge={`depth:${key}`} />
-      <Press label="Mirror" onClick={mirrorSelected} />
       <Action
-        label="Toward hairline"
-        said="Move toward the hairline"
+        label={w.thinner}
+        done="thinner"
+        change={thickenSections(ids, -depthStepMm)}
+        merge={`depth:${key}`}
+      />
+      <Action
+        label={w.thicker}
+        done="thicker"
+        change={thickenSections(ids, depthStepMm)}
+        merge={`depth:${key}`}
+      />
+      <Action
+        label={w.towardsHairline}
+        done="towards-hairline"
         change={moved(-nudgeMm)}
         merge={`move:${key}`}
       />
       <Action
-        label="Away from it"
-        said="Move away from the hairline"
+        label={w.awayFromHairline}
+        done="away-from-hairline"
         change={moved(nudgeMm)}
         merge={`move:${key}`}
       />
@@ -119,9 +162,12 @@ function Reshaping({ ids }: { ids: readonly string[] }) {
   )
 }
 
-const LeavingOut = ({ ids }: { ids: readonly string[] }) => (
-  <>
-    <Action label="Leave a veil" change={leaveVeil(ids)} />
-    <Action label="Leave baby hairs" change={leaveBabyHairs(ids)} />
-  </>
-)
+function LeavingOut({ ids }: { ids: readonly string[] }) {
+  const w = useWords().placement.actions
+  return (
+    <>
+      <Action label={w.leaveVeil} done="leave-veil" change={leaveVeil(ids)} />
+      <Action label={w.leaveBabyHairs} done="leave-baby-hairs" change={leaveBabyHairs(ids)} />
+    </>
+  )
+}

@@ -1,10 +1,12 @@
 import { lazy, Suspense } from "react"
 import { sliceDepthMm } from "../../../presets/placement/foils"
-import type { PartingWay, ToolName } from "../../session/sessionStore"
 import { sessionStore, takeTool } from "../../session/sessionStore"
 import { useSession } from "../../session/usePlan"
+import { useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
+import { labelledOptions } from "../fields/options"
 import { depthOptions, depthWordOf } from "./sectionChoices"
+import { ToolMark } from "./ToolMark"
 
 const SnapFields = lazy(async () => ({ default: (await import("./SnapFields")).SnapFields }))
 const LandmarkSides = lazy(async () => ({
@@ -12,37 +14,33 @@ const LandmarkSides = lazy(async () => ({
 }))
 const HandSwitches = lazy(async () => ({ default: (await import("./HandSwitches")).HandSwitches }))
 
-const tools: readonly { value: ToolName; label: string }[] = [
-  { value: "select", label: "Select" },
-  { value: "slice", label: "Slice" },
-  { value: "weave", label: "Weave" },
-  { value: "backcomb", label: "Backcomb" },
-  { value: "left-out", label: "Left out" },
-  { value: "divide", label: "Divide" },
-  { value: "hairline", label: "Hairline" },
-]
-
-const ways: readonly { value: PartingWay; label: string }[] = [
-  { value: "hairline", label: "Along hairline" },
-  { value: "straight", label: "Straight" },
-  { value: "freehand", label: "Freehand" },
-]
-
 /** What the hand does on the map: the section to draw, how its parting runs, what of it is taken. */
 export function ToolRail() {
+  const { placement } = useWords()
+  const w = placement.toolRail
   const tool = useSession((session) => session.tool)
   const way = useSession((session) => session.way)
   const next = useSession((session) => session.next)
   const setNext = (change: Partial<typeof next>) => sessionStore.setState({ next: { ...next, ...change } })
   return (
     <div className="tools">
-      <Choices legend="Draw" options={tools} value={tool} onChange={takeTool} />
+      <div className="tool-choices">
+        <Choices
+          legend={w.draw}
+          options={labelledOptions(w.tools).map((option) => ({
+            ...option,
+            mark: <ToolMark tool={option.value} />,
+          }))}
+          value={tool}
+          onChange={takeTool}
+        />
+      </div>
       <Suspense>{tool === "hairline" && <LandmarkSides />}</Suspense>
       {tool !== "select" && tool !== "hairline" && (
         <>
           <Choices
-            legend="Parting"
-            options={ways}
+            legend={w.partingShape}
+            options={labelledOptions(w.ways)}
             value={way}
             onChange={(value) => sessionStore.setState({ way: value })}
           />
@@ -50,11 +48,8 @@ export function ToolRail() {
             <>
               <Suspense>{way !== "hairline" && <SnapFields />}</Suspense>
               <Choices
-                legend="Take hair"
-                options={[
-                  { value: "front", label: "In front" },
-                  { value: "behind", label: "Behind" },
-                ]}
+                legend={w.takeHair}
+                options={labelledOptions(w.taken)}
                 value={next.taken}
                 onChange={(taken) => setNext({ taken })}
               />
@@ -62,8 +57,8 @@ export function ToolRail() {
           )}
           {tool === "slice" && (
             <Choices
-              legend="Depth"
-              options={depthOptions}
+              legend={w.depth}
+              options={depthOptions(placement)}
               value={depthWordOf(next.depthMm.slice)}
               onChange={(word) => setNext({ depthMm: { ...next.depthMm, slice: sliceDepthMm[word].value } })}
             />

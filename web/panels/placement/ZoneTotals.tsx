@@ -1,46 +1,47 @@
-import { type Zone, zones } from "../../../geometry/scalp/zones"
+import { zones } from "../../../geometry/scalp/zones"
 import { measured } from "../../core/figures/measured"
-import { takenTwiceWords } from "../../core/figures/overlapWords"
-import { areaText, gramsRange, hairsRangeText } from "../../core/text/figureText"
+import { takenTwiceOf } from "../../core/figures/takenTwice"
 import { usePlan } from "../../session/usePlan"
-
-const zoneWords: Record<Zone, string> = { top: "Top", left: "Left side", right: "Right side", back: "Back" }
+import { useWords } from "../../session/words"
 
 /** The totals of each part of the head that foils lie on. */
 export function ZoneTotals() {
+  const { common, placement } = useWords()
+  const w = placement.list.totals
+  const t = common.figures
   const figures = usePlan(measured)
   const { byZone, totals } = figures
   if (totals.foils === 0) return null
-  const less = takenTwiceWords(figures)
+  const less = takenTwiceOf(figures)
   const rows = zones
-    .map((zone) => [zoneWords[zone], byZone[zone]] as const)
+    .map((zone) => [w.zones[zone], byZone[zone]] as const)
     .filter(([, { foils }]) => foils > 0)
   return (
     <details>
-      <summary>Totals by zone</summary>
+      <summary>{w.title}</summary>
       <table className="totals">
         <thead>
           <tr>
-            <th scope="col">Zone</th>
-            <th scope="col">Foils</th>
-            <th scope="col">Hairs</th>
-            <th scope="col">Hair to coat</th>
-            <th scope="col">Product</th>
+            <th scope="col">{w.zone}</th>
+            <th scope="col">{w.foils}</th>
+            <th scope="col">{w.hairs}</th>
+            <th scope="col">{w.hairToCoat}</th>
+            <th scope="col">{w.product}</th>
           </tr>
         </thead>
         <tbody>
-          {[...rows, ["In all", totals] as const].map(([name, figures]) => (
+          {[...rows, [w.all, totals] as const].map(([name, figures]) => (
             <tr key={name}>
               <th scope="row">{name}</th>
-              <td>{figures.foils}</td>
-              <td>{hairsRangeText(figures.hairs)}</td>
-              <td>{areaText(figures.strandAreaCm2)}</td>
-              <td>{gramsRange(figures.productG)}</td>
+              <td>{t.whole(figures.foils)}</td>
+              <td>{t.hairsRange(figures.hairs)}</td>
+              <td>{t.area(figures.strandAreaCm2)}</td>
+              <td>{t.gramsRange(figures.productG)}</td>
             </tr>
           ))}
         </tbody>
       </table>
-      {less && <p>{less}.</p>}
+      {less && <p>{placement.list.overlaps.inTotals(less)}</p>}
     </details>
   )
 }

@@ -1,4 +1,4 @@
-import type { CarrierKind, Foil, FoilLie } from "../../../geometry/section/section"
+import type { Foil } from "../../../geometry/section/section"
 import {
   type DepthWord,
   type RootWord,
@@ -8,39 +8,35 @@ import {
   sliceDepthMm,
   stitches,
 } from "../../../presets/placement/foils"
-import { capital } from "../../core/text/capital"
-import { lieWords } from "../../core/text/words"
+import type { PlacementWords } from "../../words/en/placement/placement"
 
-/** The trade's words for what a section can be, each with its figure beside it, and the word for a figure. */
+/** What a section can be in the trade's words, each with its figure beside it, and the word for a figure. */
 
 const keysOf = <Key extends string>(table: Record<Key, unknown>) => Object.keys(table) as Key[]
 
-export const depthOptions = keysOf(sliceDepthMm).map((word) => ({
-  value: word,
-  label: `${capital(word)} ${sliceDepthMm[word].value} mm`,
-}))
+export const depthOptions = ({ editor }: PlacementWords) =>
+  keysOf(sliceDepthMm).map((word) => ({
+    value: word,
+    label: editor.depth(word, sliceDepthMm[word].value),
+  }))
 export const depthWordOf = (depthMm: number): DepthWord | null =>
   keysOf(sliceDepthMm).find((word) => sliceDepthMm[word].value === depthMm) ?? null
 
-export const stitchOptions = keysOf(stitches).map((word) => ({
-  value: word,
-  label: `${capital(word)} ${stitches[word].stitchMm.value} mm`,
-}))
+export const stitchOptions = ({ editor }: PlacementWords) =>
+  keysOf(stitches).map((word) => ({
+    value: word,
+    label: editor.stitchOf(word, stitches[word].stitchMm.value),
+  }))
 export const stitchWordOf = ({ stitchMm, gapMm }: { stitchMm: number; gapMm: number }): StitchWord | null =>
   keysOf(stitches).find(
     (word) => stitches[word].stitchMm.value === stitchMm && stitches[word].gapMm.value === gapMm,
   ) ?? null
 
-const rootLabels: Record<RootWord, string> = {
-  tight: "Tight",
-  standard: "Standard",
-  soft: "Soft",
-  regrowth: "Regrowth only",
-}
-export const rootOptions = keysOf(rootDistanceMm).map((word) => ({
-  value: word,
-  label: word === "regrowth" ? rootLabels[word] : `${rootLabels[word]} ${rootDistanceMm[word].value} mm`,
-}))
+export const rootOptions = ({ editor }: PlacementWords) =>
+  keysOf(rootDistanceMm).map((word) => ({
+    value: word,
+    label: editor.root(word, rootDistanceMm[word].value),
+  }))
 
 /** What a root word means for hair of a length: where product begins, and which part of the strand it covers. */
 export const rootPatch = (word: RootWord, lengthCm: number): Pick<Foil, "rootDistanceMm" | "strand"> => ({
@@ -58,14 +54,3 @@ export const rootWordOf = ({ rootDistanceMm: distanceMm, strand }: Foil): RootWo
     null
   )
 }
-
-export const lieOptions = keysOf(lieWords).map((value: FoilLie) => ({
-  value,
-  label: capital(lieWords[value]),
-}))
-
-export const carrierOptions: readonly { value: CarrierKind; label: string }[] = [
-  { value: "foil", label: "Foil" },
-  { value: "board", label: "Board" },
-  { value: "open-air", label: "Open air" },
-]

@@ -1,31 +1,33 @@
 import { useStore } from "zustand"
 import { copyOf } from "../../core/document/newPlan"
-import { saveStatus } from "../../session/autosave"
+import type { NotKept } from "../../core/fields/notKept"
 import { openInto, planStore } from "../../session/planStore"
-import { changedElsewhere, removedElsewhere } from "../../storage/shelfWords"
+import { saveStatus } from "../../session/saveStatus"
+import { notKeptWords, useWords } from "../../session/words"
 import { savePlanToFile } from "./savePlanToFile"
 
 /** Whether the plan on the screen is on the disk; when it is not, why, and what to do. */
 export function KeptStatus() {
+  const w = useWords().plans.saving
   const status = useStore(saveStatus)
-  if (status.state !== "not-saved")
-    return <span className="kept">{status.state === "saved" ? "Saved" : "Saving…"}</span>
-  const isElsewhere = status.why === changedElsewhere || status.why === removedElsewhere
+  if (status.state !== "not-saved") return <span className="kept">{w[status.state]}</span>
   return (
     <div className="kept not-kept">
       <p role="alert">
-        <b>Not saved.</b> {status.why}
+        <b>{w.notSaved}</b> {notKeptWords(status.why)}
       </p>
-      {isElsewhere && (
+      {isElsewhere(status.why) && (
         <button type="button" className="button" onClick={keepAsCopy}>
-          Keep as a copy
+          {w.asCopy}
         </button>
       )}
       <button type="button" className="button" onClick={() => savePlanToFile(planStore.getState().present)}>
-        Save to a file
+        {w.toFile}
       </button>
     </div>
   )
 }
+
+const isElsewhere = ({ code }: NotKept) => code === "changed-elsewhere" || code === "removed-elsewhere"
 
 const keepAsCopy = () => openInto(copyOf(planStore.getState().present))

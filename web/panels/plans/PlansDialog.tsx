@@ -1,50 +1,78 @@
 import "./plans.css"
 import { copyOf } from "../../core/document/newPlan"
 import type { Plan } from "../../core/document/schema"
-import { examplePlan } from "../../core/file/examplePlan"
+import { exampleVisit } from "../../core/file/exampleVisit"
+import { nowHere } from "../../session/nowHere"
 import { openInto } from "../../session/planStore"
 import { usePlan } from "../../session/usePlan"
+import { useWords } from "../../session/words"
 import { FileProblems } from "../fields/FileProblems"
 import { Modal } from "../fields/Modal"
 import { OpenFileButton } from "../fields/OpenFileButton"
+import { AsideList } from "./AsideList"
+import { BinList } from "./BinList"
+import { LanguageChoice } from "./LanguageChoice"
+import { OnThisDevice } from "./OnThisDevice"
+import { ReadOnlyList } from "./ReadOnlyList"
 import { ShelfList } from "./ShelfList"
-import { savePlanToFile } from "./savePlanToFile"
+import { saveForColleague, savePlanToFile } from "./savePlanToFile"
 import { desk, freshPlan } from "./shelfActions"
-import { useShelf } from "./useShelf"
+import { type ShelfOnScreen, useShelf } from "./useShelf"
 
-/** The plans of this browser: open, begin, keep, take away. */
+/** The plans of this browser: open, begin, save, delete. */
 export function PlansDialog({ onClose }: { onClose: () => void }) {
+  const w = useWords().plans.dialog
   const plan = usePlan((open) => open)
   const shelf = useShelf(desk)
-  const show = (next: Plan) => {
-    openInto(next)
-    onClose()
-  }
   return (
-    <Modal title="Plans" onClose={onClose}>
-      <div className="actions">
-        <button type="button" className="button strong" onClick={async () => show(await freshPlan(desk))}>
-          New plan
-        </button>
-        <button type="button" className="button" onClick={() => show(copyOf(examplePlan()))}>
-          Start from the example
-        </button>
-        <OpenFileButton onOpen={async (file) => (await shelf.openFile(file)) && onClose()} />
-        <button type="button" className="button" onClick={() => savePlanToFile(plan)}>
-          Save to a file
-        </button>
-      </div>
+    <Modal title={w.title} onClose={onClose}>
+      <Begin shelf={shelf} plan={plan} onClose={onClose} />
       {shelf.problems.length > 0 && <FileProblems problems={shelf.problems} />}
       {shelf.fault && (
         <p className="fault" role="alert">
           {shelf.fault}
         </p>
       )}
-      <ShelfList shelf={shelf} openId={plan.id} onOpened={onClose} />
-      <p className="aside">
-        Plans stay in this browser and leave it only as files. Save one to a file to carry it, or to have it
-        twice.
-      </p>
+      {shelf.readOnly ? (
+        <ReadOnlyList records={shelf.readOnly} />
+      ) : (
+        <ShelfList shelf={shelf} openId={plan.id} onOpened={onClose} />
+      )}
+      <BinList shelf={shelf} />
+      <AsideList shelf={shelf} />
+      <LanguageChoice />
+      <OnThisDevice />
+      <p className="aside">{w.stay}</p>
     </Modal>
+  )
+}
+
+type BeginProps = { shelf: ShelfOnScreen; plan: Plan; onClose: () => void }
+
+function Begin({ shelf, plan, onClose }: BeginProps) {
+  const w = useWords().plans.dialog
+  const show = (next: Plan) => {
+    openInto(next)
+    onClose()
+  }
+  return (
+    <>
+      <div className="actions">
+        <button type="button" className="button strong" onClick={async () => show(await freshPlan(desk))}>
+          {w.newPlan}
+        </button>
+        <button type="button" className="button" onClick={() => show(copyOf(exampleVisit(nowHere())))}>
+          {w.fromExample}
+        </button>
+        <OpenFileButton onOpen={async (file) => (await shelf.openFile(file)) && onClose()} />
+        <button type="button" className="button" onClick={() => saveForColleague(plan)}>
+          {w.saveForColleague}
+        </button>
+        <button type="button" className="button" onClick={() => savePlanToFile(plan)}>
+          {w.saveEverything}
+        </button>
+      </div>
+      <p className="aside">{w.fileHolds}</p>
+    </>
   )
 }

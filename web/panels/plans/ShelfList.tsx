@@ -1,38 +1,41 @@
-import { useEffect, useRef } from "react"
-import { saveFile } from "../../session/saveFile"
+import { useEffect, useRef, useState } from "react"
+import { useWords } from "../../session/words"
+import type { ShelfEntry } from "../../storage/records"
 import { ShelfRow } from "./ShelfRow"
 import type { ShelfOnScreen } from "./useShelf"
 
 type Props = { shelf: ShelfOnScreen; openId: string; onOpened: () => void }
 
-/** The plans kept in this browser, the latest first, and the last one taken away. */
+/** So many rows are drawn at once: a list of thousands stands as soon as a list of ten. */
+const rowsAtOnce = 100
+/** From so many plans on they can be looked for by name. */
+const findFrom = 12
+
+/** The plans kept in this browser, the latest first, and the last one deleted. */
 export function ShelfList({ shelf, openId, onOpened }: Props) {
-  const { entries, removed, aside } = shelf
+  const w = useWords().plans.list
+  const [sought, setSought] = useState("")
+  const [shown, setShown] = useState(rowsAtOnce)
   const title = useRef<HTMLHeadingElement>(null)
-  const undo = useRef<HTMLButtonElement>(null)
-  // The button that had the focus goes with its row.
-  useEffect(() => {
-    if (!removed) return
-    undo.current?.focus()
-    return () => title.current?.focus()
-  }, [removed])
+  const found = entriesFor(shelf.entries, sought)
+  const rest = found.length - shown
   return (
     <section aria-labelledby="shelf-title">
       <h3 id="shelf-title" ref={title} tabIndex={-1}>
-        Kept in this browser
+        {w.title}
       </h3>
-      <div aria-live="polite">
-        {removed && (
-          <p className="removed">
-            {removed.title} was deleted.
-            <button ref={undo} type="button" className="button" onClick={removed.putBack}>
-              Undo
-            </button>
-          </p>
-        )}
-      </div>
+      <Removed shelf={shelf} onGone={() => title.current?.focus()} />
+      {shelf.entries.length >= findFrom && (
+        <input
+          type="search"
+          aria-label={w.find}
+          placeholder={w.find}
+          value={sought}
+          onChange={({ target }) => setSought(target.value)}
+        />
+      )}
       <ul className="shelf">
-        {entries.map((entry) => (
+        {found.slice(0, shown).map((entry) => (
           <ShelfRow
             key={entry.id}
             entry={entry}
@@ -42,22 +45,43 @@ export function ShelfList({ shelf, openId, onOpened }: Props) {
           />
         ))}
       </ul>
-      {entries.length === 0 && (
-        <p className="aside">None yet. A plan is kept as soon as something is drawn.</p>
+      {rest > 0 && (
+        <button type="button" className="button" onClick={() => setShown(shown + rowsAtOnce)}>
+          {w.more(Math.min(rest, rowsAtOnce))}
+        </button>
       )}
-      {aside.length > 0 && (
-        <p className="aside">
-          {aside.length === 1 ? "One plan" : `${aside.length} plans`} could not be read and{" "}
-          {aside.length === 1 ? "was" : "were"} set aside.{" "}
-          <button
-            type="button"
-            className="button"
-            onClick={() => saveFile(JSON.stringify(aside, null, 1), "set-aside.json", "application/json")}
-          >
-            Save what was set aside
+      {shelf.isRead && shelf.entries.length === 0 && <p className="aside">{w.none}</p>}
+    </section>
+  )
+}
+
+function entriesFor(entries: readonly ShelfEntry[], sought: string): readonly ShelfEntry[] {
+  const part = sought.trim().toLocaleLowerCase()
+  if (part === "") return entries
+  return entries.filter(({ name, initials }) => `${name} ${initials}`.toLocaleLowerCase().includes(part))
+}
+
+/** The button that had the focus goes with its row; it passes to the way back, and then to the list. */
+function Removed({ shelf: { removed }, onGone }: { shelf: ShelfOnScreen; onGone: () => void }) {
+  const w = useWords().plans.list
+  const undo = useRef<HTMLButtonElement>(null)
+  const gone = useRef(onGone)
+  gone.current = onGone
+  useEffect(() => {
+    if (!removed) return
+    undo.current?.focus()
+    return () => gone.current()
+  }, [removed])
+  return (
+    <div aria-live="polite">
+      {removed && (
+        <p className="removed">
+          {w.deleted(removed.title)}
+          <button ref={undo} type="button" className="button" onClick={removed.putBack}>
+            {w.undo}
           </button>
         </p>
       )}
-    </section>
+    </div>
   )
 }

@@ -1,15 +1,15 @@
 import { useEffect, useRef, useState } from "react"
-import { letters } from "../../core/document/limits"
-import type { ShelfEntry } from "../../storage/shelfList"
+import { letters } from "../../core/fields/limits"
+import { useWords } from "../../session/words"
+import type { ShelfEntry } from "../../storage/records"
 import { planTitle } from "./shelfActions"
 import type { ShelfOnScreen } from "./useShelf"
 
 type Props = { entry: ShelfEntry; isOpen: boolean; shelf: ShelfOnScreen; onOpened: () => void }
 
-const moment = new Intl.DateTimeFormat("en-GB", { dateStyle: "medium", timeStyle: "short" })
-
 /** One plan of the shelf and what can be done with it. */
 export function ShelfRow({ entry, isOpen, shelf, onOpened }: Props) {
+  const w = useWords().plans.list
   const [renaming, setRenaming] = useState(false)
   const title = planTitle(entry)
   const renameButton = useRef<HTMLButtonElement>(null)
@@ -37,9 +37,11 @@ export function ShelfRow({ entry, isOpen, shelf, onOpened }: Props) {
         >
           <b>{title}</b>
           <span className="aside">
-            {isOpen && "open now, "}
-            {entry.initials && `${entry.initials}, `}
-            {moment.format(new Date(entry.savedAt))}
+            {w.details([
+              ...(isOpen ? [w.openNow] : []),
+              ...(entry.initials ? [entry.initials] : []),
+              w.moment(entry.savedAt),
+            ])}
           </span>
         </button>
       )}
@@ -48,26 +50,26 @@ export function ShelfRow({ entry, isOpen, shelf, onOpened }: Props) {
           type="button"
           ref={renameButton}
           className="button quiet"
-          aria-label={`Rename ${title}`}
+          aria-label={w.renameNamed(title)}
           onClick={() => setRenaming(true)}
         >
-          Rename
+          {w.rename}
         </button>
         <button
           type="button"
           className="button quiet"
-          aria-label={`Duplicate ${title}`}
+          aria-label={w.duplicateNamed(title)}
           onClick={() => shelf.duplicate(entry.id)}
         >
-          Duplicate
+          {w.duplicate}
         </button>
         <button
           type="button"
           className="button quiet"
-          aria-label={`Delete ${title}`}
+          aria-label={w.deleteNamed(title)}
           onClick={() => shelf.remove(entry.id, title)}
         >
-          Delete
+          {w.delete}
         </button>
       </div>
     </li>
@@ -78,6 +80,7 @@ type NameProps = { name: string; onCommit: (name: string) => void; onCancel: () 
 
 /** Enter keeps the new name, Escape the old one. */
 function NewName({ name, onCommit, onCancel }: NameProps) {
+  const w = useWords().plans.list
   const input = useRef<HTMLInputElement>(null)
   useEffect(() => input.current?.select(), [])
   return (
@@ -90,7 +93,7 @@ function NewName({ name, onCommit, onCancel }: NameProps) {
     >
       <input
         ref={input}
-        aria-label="New name"
+        aria-label={w.newName}
         defaultValue={name}
         maxLength={letters.name}
         autoComplete="off"
@@ -103,7 +106,7 @@ function NewName({ name, onCommit, onCancel }: NameProps) {
         }}
       />
       <button type="submit" className="button">
-        Keep
+        {w.save}
       </button>
     </form>
   )

@@ -1,23 +1,23 @@
-import { lazy, Suspense, useEffect, useState } from "react"
+import { useEffect, useState } from "react"
 import { redoAloud, undoAloud } from "../../session/commit"
 import { type ScreenName, sessionStore } from "../../session/sessionStore"
 import { usePlan, useRedoLabel, useSession, useUndoLabel } from "../../session/usePlan"
+import { useWords } from "../../session/words"
+import { Late } from "../parts/Late"
+import { latePart } from "../parts/latePart"
 import { listenToUndoKeys } from "./undoKeys"
 
-const KeptStatus = lazy(async () => ({ default: (await import("./KeptStatus")).KeptStatus }))
-const PlansDialog = lazy(async () => ({ default: (await import("./PlansDialog")).PlansDialog }))
+const keptStatus = latePart(async () => (await import("./KeptStatus")).KeptStatus)
+const clearancePill = latePart(async () => (await import("../clearance/ClearancePill")).ClearancePill)
+const plansDialog = latePart(async () => (await import("./PlansDialog")).PlansDialog)
+const none = {}
 
-const screens: readonly { name: ScreenName; label: string }[] = [
-  { name: "client", label: "Client" },
-  { name: "placement", label: "Placement" },
-  { name: "mixture", label: "Mixture" },
-  { name: "timing", label: "Timing" },
-  { name: "sheets", label: "Sheets" },
-]
+const screens = ["client", "placement", "formula", "timing", "sheets"] as const satisfies ScreenName[]
 
-/** Which plan, which part of the visit, one step back or forward. */
+/** Which plan, which part of the service, one step back or forward. */
 export function TopBar() {
-  const planName = usePlan((plan) => plan.name)
+  const w = useWords().plans
+  const name = usePlan((plan) => plan.name).trim() || w.untitled
   const [choosing, setChoosing] = useState(false)
   return (
     <header className="bar">
@@ -27,35 +27,35 @@ export function TopBar() {
       <button
         type="button"
         className="button quiet plan-name"
-        aria-label={`${planName || "Plan without a name"}: Plans…`}
+        aria-label={w.bar.named(name)}
         onClick={() => setChoosing(true)}
       >
-        <span>{planName || "Plan without a name"}</span>
-        <span className="aside">Plans…</span>
+        <span>{name}</span>
+        <span className="aside">{w.bar.plans}</span>
       </button>
+      <Late part={clearancePill} shape="line" given={none} />
       <ScreenNav />
       <UndoSteps />
-      <Suspense fallback={<span className="kept" />}>
-        <KeptStatus />
-      </Suspense>
-      <Suspense>{choosing && <PlansDialog onClose={() => setChoosing(false)} />}</Suspense>
+      <Late part={keptStatus} shape="line" given={none} />
+      {choosing && <Late part={plansDialog} shape="line" given={{ onClose: () => setChoosing(false) }} />}
     </header>
   )
 }
 
 function ScreenNav() {
+  const w = useWords().plans.bar
   const current = useSession((session) => session.screen)
   return (
-    <nav aria-label="The visit">
+    <nav aria-label={w.visit}>
       <ol>
-        {screens.map(({ name, label }) => (
+        {screens.map((name) => (
           <li key={name}>
             <button
               type="button"
               aria-current={name === current ? "page" : undefined}
               onClick={() => sessionStore.setState({ screen: name })}
             >
-              {label}
+              {w.screens[name]}
             </button>
           </li>
         ))}
@@ -65,18 +65,25 @@ function ScreenNav() {
 }
 
 function UndoSteps() {
+  const w = useWords().plans.bar
   useEffect(() => listenToUndoKeys(window), [])
   return (
     <div className="steps">
-      <Step name="Undo" arrow="↶" label={useUndoLabel()} onStep={undoAloud} />
-      <Step name="Redo" arrow="↷" label={useRedoLabel()} onStep={redoAloud} />
+      <Step name={w.undo} arrow="↶" says={w.undoWhat} label={useUndoLabel()} onStep={undoAloud} />
+      <Step name={w.redo} arrow="↷" says={w.redoWhat} label={useRedoLabel()} onStep={redoAloud} />
     </div>
   )
 }
 
-type StepProps = { name: string; arrow: string; label: string | null; onStep: () => void }
+type StepProps = {
+  name: string
+  arrow: string
+  says: (what: string) => string
+  label: string | null
+  onStep: () => void
+}
 
-function Step({ name, arrow, label, onStep }: StepProps) {
+function Step({ name, arrow, says, label, onStep }: StepProps) {
   return (
     <button
       type="button"
@@ -84,7 +91,7 @@ function Step({ name, arrow, label, onStep }: StepProps) {
       disabled={!label}
       onClick={onStep}
       title={label ?? ""}
-      aria-label={label ? `${name}: ${label}` : name}
+      aria-label={label ? says(label) : name}
     >
       <span className="arrow" aria-hidden="true">
         {arrow}

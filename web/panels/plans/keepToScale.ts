@@ -2,9 +2,10 @@ import { followScale } from "../../core/weighing/followScale"
 import { announce } from "../../session/announcements"
 import { edit, type PlanStore } from "../../session/planStore"
 import { readSalon } from "../../session/salonShelf"
+import { type Done, doneWords, wordsHere } from "../../session/words"
 import type { Shelf } from "../../storage/shelf"
 
-const label = "Go by what the scale has taught"
+const label: Done = { chapter: "plans", code: "follow-scale" }
 
 /** Brings each plan that comes to the screen to what the scale has taught by now, as one change that can be undone. */
 export function keepToScale(store: PlanStore, shelf: Shelf) {
@@ -19,5 +20,7 @@ async function keepThis(store: PlanStore, shelf: Shelf) {
   const salon = await readSalon(shelf)
   const { present } = store.getState()
   const change = present.id === id ? followScale(present, salon) : null
-  if (change && edit(label, change, null, store) === null) announce(label)
+  if (!change || edit(label, change, null, store) !== null) return
+  await wordsHere()
+  announce(doneWords(label))
 }

@@ -1,15 +1,18 @@
-import { letters } from "../../core/document/limits"
+import { problemAt } from "../../core/checks/problem"
 import { copyOf, newPlan } from "../../core/document/newPlan"
 import type { Plan } from "../../core/document/schema"
 import { setPlanDetails } from "../../core/edits/plan/setPlanDetails"
-import { type Opened, openPlan } from "../../core/file/planFile"
+import { letters } from "../../core/fields/limits"
+import { mostPlanMb, type Opened, openPlan } from "../../core/file/planFile"
 import { isEmptySalon, salonForPlans } from "../../core/weighing/salonOfPlan"
 import { commit } from "../../session/commit"
 import { openInto, type PlanStore, planStore } from "../../session/planStore"
 import { readSalon } from "../../session/salonShelf"
+import { words } from "../../session/words"
+import { removePlan } from "../../storage/bin"
 import { browserShelf } from "../../storage/browserShelf"
 import { type Kept, keepPlan, openKept, type Shelf, takeIn } from "../../storage/shelf"
-import { keepSetting, listPlans, removePlan, renamePlan } from "../../storage/shelfList"
+import { keepSetting, listPlans, renamePlan } from "../../storage/shelfList"
 
 /** What the plan on the screen and the plans on the shelf do to each other. */
 export type Desk = { store: PlanStore; shelf: Shelf }
@@ -38,17 +41,19 @@ export async function openFromFile({ store, shelf }: Desk, file: Blob): Promise<
 const tooLarge = ({ size }: Blob): Opened => ({
   ok: false,
   problems: [
-    {
-      path: "file",
-      expected: `expected a plan of at most 5 MB, found ${Math.round(size / 1024 / 1024)} MB; is it another file?`,
-    },
+    problemAt([], {
+      code: "too-large",
+      document: "plan",
+      mostMb: mostPlanMb,
+      foundMb: Math.round(size / 1024 / 1024),
+    }),
   ],
 })
 
 /** Puts a copy beside a plan of the shelf; the plan on the screen stays there. */
 export async function duplicate(desk: Desk, id: string): Promise<Kept> {
   const opened = await openKept(desk.shelf, id)
-  if (!opened.ok) return { state: "not-saved", why: opened.problems[0].expected }
+  if (!opened.ok) return { state: "not-saved", why: { code: "unreadable", problem: opened.problems[0] } }
   const { plan } = opened
   const kept = await keepPlan(desk.shelf, { ...copyOf(plan), name: copyName(plan.name) })
   await keepAsLast(desk)
@@ -56,15 +61,20 @@ export async function duplicate(desk: Desk, id: string): Promise<Kept> {
 }
 
 /** The name with "copy" after it, cut so that it stays a name. */
-export const copyName = (name: string) => {
-  const ending = name.trim() === "" ? "Copy" : " copy"
-  return `${[...name].slice(0, letters.name - ending.length).join("")}${ending}`
+export function copyName(name: string): string {
+  const { copyOf: named } = words().plans.list
+  const letters = [...name]
+  let kept = letters.length
+  while (named(letters.slice(0, kept).join("")).length > most) kept--
+  return named(letters.slice(0, kept).join(""))
 }
+
+const most = letters.name
 
 /** Gives a plan another name: by an edit when it is on the screen, else on the shelf. */
 export async function rename(desk: Desk, id: string, name: string): Promise<Kept> {
   if (desk.store.getState().present.id === id) {
-    commit("Rename the plan", setPlanDetails({ name }))
+    commit({ chapter: "plans", code: "rename" }, setPlanDetails({ name }))
     return { state: "saved" }
   }
   const kept = await renamePlan(desk.shelf, id, name)
@@ -98,4 +108,4 @@ export async function freshPlan({ shelf }: Desk): Promise<Plan> {
 /** Reading and writing another plan made it the last one; the one on the screen is. */
 const keepAsLast = ({ store, shelf }: Desk) => keepSetting(shelf, "lastPlan", store.getState().present.id)
 
-export const planTitle = ({ name }: Pick<Plan, "name">) => name.trim() || "Plan without a name"
+export const planTitle = ({ name }: Pick<Plan, "name">) => name.trim() || words().plans.untitled

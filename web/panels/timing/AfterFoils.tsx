@@ -1,27 +1,23 @@
 import type { Step } from "../../core/schedule/scheduleFinish"
 import type { Schedule } from "../../core/schedule/timing"
+import { useWords } from "../../session/words"
+import type { TimingWords } from "../../words/en/timing/timing"
 
 /** What follows the last foil, to the end of the visit; the toners of several zones are rinsed together. */
 export function AfterFoils({ schedule: { steps } }: { schedule: Schedule }) {
+  const w = useWords().timing.after
   return (
     <section aria-labelledby="after-title">
-      <h2 id="after-title">After the last foil</h2>
+      <h2 id="after-title">{w.title}</h2>
       <ol className="after-foils">
-        {steps.map((step) => (
-          <li key={wordsOf(step)}>
-            {wordsOf(step)}: minute {Math.round(step.fromMin)} to {Math.round(step.toMin)}
-          </li>
-        ))}
+        {steps.map((step) => {
+          const what = stepWords(step, w)
+          return <li key={what}>{w.line({ what, from: step.fromMin, to: step.toMin })}</li>
+        })}
       </ol>
     </section>
   )
 }
 
-const words = {
-  rinse: "Rinse",
-  detangle: "Detangle the backcomb, wet, from the ends up",
-  dry: "Dry",
-} as const
-const toneZoneWords = { "root-melt": "Root melt", mids: "Toner, mid-lengths", hairline: "Toner, hairline" }
-
-const wordsOf = (step: Step) => (step.kind === "toner" ? toneZoneWords[step.zone] : words[step.kind])
+const stepWords = (step: Step, w: TimingWords["after"]) =>
+  step.kind === "toner" ? w.toners[step.zone] : w[step.kind]

@@ -1,23 +1,25 @@
-import { alarmsOfPlan } from "../../core/chair/alarmsOfPlan"
+import { alarmsOfPlan, foilNumbers } from "../../core/chair/alarmsOfPlan"
 import type { Plan } from "../../core/document/schema"
+import { useWords } from "../../session/words"
+import { alarmWords } from "../../words/en/chair/alarmWords"
 
 /** What the red button was touched for, at the last service and outside of one, by the wall clock. */
 export function AlarmLog({ plan }: { plan: Plan }) {
+  const { chair, timing } = useWords()
   const all = alarmsOfPlan(plan).sort((a, b) => a.wallAt.localeCompare(b.wallAt))
   if (all.length === 0) return null
+  const lines = all.map((alarm) => {
+    const what = alarmWords(alarm, foilNumbers(alarm, plan.service?.foils ?? []), chair.emergencies)
+    return timing.alarms.line({ wallMs: Date.parse(alarm.wallAt), what })
+  })
   return (
     <section aria-labelledby="alarms-title">
-      <h2 id="alarms-title">The red button</h2>
+      <h2 id="alarms-title">{timing.alarms.title}</h2>
       <ol className="alarm-log">
-        {all.map(({ wallAt, what }) => (
-          <li key={`${wallAt} ${what}`}>
-            {whenText(wallAt)}: {what}
-          </li>
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
         ))}
       </ol>
     </section>
   )
 }
-
-const whenText = (wallAt: string) =>
-  new Intl.DateTimeFormat("en-GB", { dateStyle: "medium", timeStyle: "medium" }).format(new Date(wallAt))

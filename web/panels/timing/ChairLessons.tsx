@@ -4,8 +4,8 @@ import type { Plan } from "../../core/document/schema"
 import { foilKinds } from "../../core/document/serviceRecord"
 import { usualTiming } from "../../core/document/usualTiming"
 import { setTiming } from "../../core/edits/plan/setTiming"
-import { kindWords } from "../../core/text/words"
 import { commit } from "../../session/commit"
+import { useWords } from "../../session/words"
 import { browserShelf } from "../../storage/browserShelf"
 import { listServed } from "../../storage/shelfServices"
 import { Scroller } from "../fields/Scroller"
@@ -13,19 +13,21 @@ import { Scroller } from "../fields/Scroller"
 /** How fast each person has really been, over every service on the shelf, and the way to plan with it. */
 export function ChairLessons({ plan }: { plan: Plan }) {
   const lessons = lessonsOf(usePlansServed(plan))
+  const { timing, common } = useWords()
+  const w = timing.lessons
   if (lessons.length === 0) return null
   return (
     <section aria-labelledby="lessons-title">
-      <h2 id="lessons-title">Pace at the chair</h2>
-      <Scroller name="Minutes a foil, by person and kind">
+      <h2 id="lessons-title">{w.title}</h2>
+      <Scroller name={w.name}>
         <table className="times">
           <thead>
             <tr>
-              <th scope="col">Who</th>
-              <th scope="col">Foils timed</th>
+              <th scope="col">{w.who}</th>
+              <th scope="col">{w.timed}</th>
               {foilKinds.map((kind) => (
                 <th scope="col" key={kind}>
-                  {kindWords[kind]}, min
+                  {w.kind(common.kinds[kind])}
                 </th>
               ))}
             </tr>
@@ -50,18 +52,13 @@ export function ChairLessons({ plan }: { plan: Plan }) {
 
 function LessonRow({ lesson, plan }: { lesson: Lesson; plan: Plan }) {
   const pace = paceOf(lesson, (plan.timing ?? usualTiming).skill)
+  const w = useWords().timing.lessons
   return (
     <tr>
-      <th scope="row">{lesson.person || "No name given"}</th>
-      <td>
-        {foilsTimed(lesson)} in {lesson.services === 1 ? "1 service" : `${lesson.services} services`}
-      </td>
+      <th scope="row">{lesson.person || w.noName}</th>
+      <td>{w.foils({ foils: foilsTimed(lesson), services: lesson.services })}</td>
       {foilKinds.map((kind) => (
-        <td key={kind}>
-          {lesson.minutes[kind].length === 0
-            ? "–"
-            : `${oneDecimal(pace[kind].low)}–${oneDecimal(pace[kind].high)}`}
-        </td>
+        <td key={kind}>{lesson.minutes[kind].length === 0 ? w.none : w.range(pace[kind])}</td>
       ))}
     </tr>
   )
@@ -70,32 +67,30 @@ function LessonRow({ lesson, plan }: { lesson: Lesson; plan: Plan }) {
 function PlanWithPace({ lesson, plan }: { lesson: Lesson; plan: Plan }) {
   const timing = plan.timing ?? usualTiming
   const pace = paceOf(lesson, timing.skill)
-  const whose = lesson.person ? `${lesson.person}’s pace` : "this pace"
+  const w = useWords().timing.lessons
   return (
     <>
       <button
         type="button"
         className="button"
-        onClick={() => commit("Plan with the pace of the chair", setTiming({ pace }))}
+        onClick={() => commit({ chapter: "timing", code: "learn-pace" }, setTiming({ pace }))}
       >
-        Plan with {whose}
+        {w.planWith(lesson.person)}
       </button>{" "}
       {timing.hands === 2 && (
         <button
           type="button"
           className="button"
           onClick={() =>
-            commit("Plan the second pair with the pace of the chair", setTiming({ secondPace: pace }))
+            commit({ chapter: "timing", code: "learn-second-pace" }, setTiming({ secondPace: pace }))
           }
         >
-          {lesson.person ? `${lesson.person} as second pair` : "Second pair with this pace"}
+          {w.asAssistant(lesson.person)}
         </button>
       )}
     </>
   )
 }
-
-const oneDecimal = (minutes: number) => minutes.toFixed(1)
 
 /** Every plan of the shelf with a recorded service; the one on the screen as it is now. */
 function usePlansServed(plan: Plan): readonly Plan[] {

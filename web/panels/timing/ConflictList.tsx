@@ -1,28 +1,25 @@
-import type { Fix } from "../../core/fixes/fix"
-import { fixEdit } from "../../core/fixes/fixEdit"
 import type { Conflict } from "../../core/schedule/conflicts"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
-import { commit } from "../../session/commit"
 import { type FixSearch, useFixSearch } from "../../session/timing/useFixSearch"
+import { useWords } from "../../session/words"
+import { say } from "../../words/say"
 import { ClosestTogether } from "./ClosestTogether"
+import { FixButton } from "./FixButton"
 import { SearchProgress } from "./SearchProgress"
 
 type Timed = Extract<TimedPlan, { ok: true }>
 
-/** What cannot be kept, each with the cures that work, cheapest first: one touch, one undo. */
+/** What cannot be kept, each with the fixes that work, least harm first: one touch, one undo. */
 export function ConflictList({ timed }: { timed: Timed }) {
   const { conflicts, service } = timed
   const { search, stop, again } = useFixSearch(service, conflicts)
+  const w = useWords().timing
   return (
-    <section aria-labelledby="conflicts-title">
-      <h2 id="conflicts-title">
-        {conflicts.length === 0
-          ? "Nothing is in the way"
-          : `${conflicts.length === 1 ? "One thing" : `${conflicts.length} things`} to settle`}
-      </h2>
+    <section className="clashes" aria-labelledby="conflicts-title">
+      <h2 id="conflicts-title">{w.clashTitle(conflicts.length)}</h2>
       {conflicts.length > 0 && <SearchProgress search={search} onStop={stop} onAgain={again} />}
       {conflicts.map((conflict) => (
-        <OneConflict key={conflict.rule} conflict={conflict} timed={timed} search={search} />
+        <OneConflict key={conflict.code} conflict={conflict} timed={timed} search={search} />
       ))}
       <ClosestTogether closest={search.closest} service={service} />
     </section>
@@ -31,27 +28,22 @@ export function ConflictList({ timed }: { timed: Timed }) {
 
 type ConflictProps = { conflict: Conflict; timed: Timed; search: FixSearch }
 
-function OneConflict({ conflict: { rule, why }, timed, search }: ConflictProps) {
-  const cures = search.cures[rule]
+function OneConflict({ conflict, timed, search }: ConflictProps) {
+  const fixes = search.cures[conflict.code]
+  const w = useWords().timing
   return (
     <div className="conflict">
       <p>
-        <strong>{why}</strong>
+        <strong>{say(w.clashes, conflict)}</strong>
       </p>
-      {cures?.length === 0 && <p>Nothing that Partline can change by itself settles it.</p>}
+      {fixes?.length === 0 && <p>{w.noFix}</p>}
       <ul className="actions">
-        {cures?.map((cure) => (
-          <li key={cure.kind}>
-            <CureButton cure={cure} timed={timed} />
+        {fixes?.map((fix) => (
+          <li key={fix.code}>
+            <FixButton fix={fix} service={timed.service} />
           </li>
         ))}
       </ul>
     </div>
   )
 }
-
-const CureButton = ({ cure, timed }: { cure: Fix; timed: Timed }) => (
-  <button type="button" className="button" onClick={() => commit(cure.label, fixEdit(cure, timed.service))}>
-    {cure.label}
-  </button>
-)

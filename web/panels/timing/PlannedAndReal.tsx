@@ -1,11 +1,13 @@
 import { plannedAndReal, type PlannedAndReal as Row } from "../../core/chair/chairDue"
 import { chairOfRecord } from "../../core/chair/liveService"
 import type { Plan } from "../../core/document/schema"
+import { useWords } from "../../session/words"
 import { Scroller } from "../fields/Scroller"
 
 /** What was planned for each foil at the chair and what came of it; nothing before the first service. */
 export function PlannedAndReal({ plan }: { plan: Plan }) {
   const { service } = plan
+  const w = useWords().timing.actual
   if (!service) return null
   const planned = service.foils.map(({ id, plannedOnMin, plannedMinutesOn }) => ({
     id,
@@ -16,22 +18,17 @@ export function PlannedAndReal({ plan }: { plan: Plan }) {
   const numberOf = new Map(service.foils.map(({ id, mapNumber }) => [id, mapNumber]))
   return (
     <section aria-labelledby="real-title">
-      <h2 id="real-title">Planned and real</h2>
-      <p>
-        {new Intl.DateTimeFormat("en-GB", { dateStyle: "long", timeStyle: "short" }).format(
-          new Date(service.startedAt),
-        )}
-        . Minutes count from the first parting.
-      </p>
-      <Scroller name="Planned and real times of every foil">
+      <h2 id="real-title">{w.title}</h2>
+      <p>{w.when(Date.parse(service.startedAt))}</p>
+      <Scroller name={w.name}>
         <table className="times">
           <thead>
             <tr>
-              <th scope="col">Foil</th>
-              <th scope="col">On, planned</th>
-              <th scope="col">On, real</th>
-              <th scope="col">Minutes on, planned</th>
-              <th scope="col">Minutes on, real</th>
+              <th scope="col">{w.foil}</th>
+              <th scope="col">{w.onPlanned}</th>
+              <th scope="col">{w.onActual}</th>
+              <th scope="col">{w.minutesPlanned}</th>
+              <th scope="col">{w.minutesActual}</th>
             </tr>
           </thead>
           <tbody>
@@ -46,15 +43,16 @@ export function PlannedAndReal({ plan }: { plan: Plan }) {
 }
 
 function FoilRow({ row, number }: { row: Row; number: number }) {
+  const w = useWords().timing.actual
   return (
     <tr>
       <th scope="row">
         <b>{number}</b>
       </th>
-      <td>{Math.round(row.plannedOnMin)}</td>
-      <td>{row.realOnMin === null ? "not on" : Math.round(row.realOnMin)}</td>
-      <td>{Math.round(row.plannedMinutesOn)}</td>
-      <td>{row.realMinutesOn === null ? "–" : Math.round(row.realMinutesOn)}</td>
+      <td>{w.minute(row.plannedOnMin)}</td>
+      <td>{row.realOnMin === null ? w.notOn : w.minute(row.realOnMin)}</td>
+      <td>{w.minute(row.plannedMinutesOn)}</td>
+      <td>{row.realMinutesOn === null ? w.none : w.minute(row.realMinutesOn)}</td>
     </tr>
   )
 }

@@ -4,21 +4,26 @@ import { laterVisit } from "../../core/document/laterVisit"
 import type { Plan } from "../../core/document/schema"
 import { bringBack } from "../../core/edits/plan/keepForAnotherDay"
 import { setTiming } from "../../core/edits/plan/setTiming"
+import type { NotKept } from "../../core/fields/notKept"
 import { announceRefusal } from "../../session/announcements"
 import { commit } from "../../session/commit"
-import { whyNotKept } from "../../storage/shelfWords"
+import { notKeptWords, problemWords, useWords, words } from "../../session/words"
+import { whyNotKept } from "../../storage/notKept"
 import { desk, openFromShelf, planTitle } from "../plans/shelfActions"
 import { moveToOwnVisit } from "./moveToOwnVisit"
+import { changeTiming } from "./settings/changeTiming"
 
 /** What cures have set aside in the plan, and the way back from each. */
 export const SetAside = ({ plan }: { plan: Plan }) => (
   <>
     <AnotherDay plan={plan} />
     <FreshBowls plan={plan} />
+    <Damp plan={plan} />
   </>
 )
 
 function AnotherDay({ plan }: { plan: Plan }) {
+  const w = useWords().timing.setAside
   const [moved, setMoved] = useState<{ from: string; id: string; name: string } | null>(null)
   const numbers = (plan.later ?? []).filter(isFoil).map(({ mapNumber }) => mapNumber)
   if (numbers.length === 0) return moved?.from === plan.id ? <OwnPlan {...moved} /> : null
@@ -29,43 +34,43 @@ function AnotherDay({ plan }: { plan: Plan }) {
     )
   return (
     <div className="search">
-      <p>
-        Kept for another day: {foilsText(numbers)}. They are not in the mix, the clock or the printed map.
-        Planned as a visit of their own they leave this plan, for “{planTitle(laterVisit(plan))}” on the
-        shelf; one undo brings them back here, and leaves that plan where it is.
-      </p>
+      <p>{w.another({ foils: numbers, plan: planTitle(laterVisit(plan)) })}</p>
       <button
         type="button"
         className="button"
-        onClick={() => commit("Bring the foils of another day back", bringBack)}
+        onClick={() => commit({ chapter: "timing", code: "bring-back" }, bringBack)}
       >
-        Bring them back today
+        {w.bringBack}
       </button>
       <button type="button" className="button" onClick={() => void move()}>
-        Plan them as a visit of their own
+        {w.ownVisit}
       </button>
     </div>
   )
 }
 
-const notMoved = (why: string) => announceRefusal(`The foils stay here: their own plan was not kept. ${why}`)
+const notMoved = (why: NotKept) => announceRefusal(words().timing.setAside.notMoved(notKeptWords(why)))
 
-const OwnPlan = ({ id, name }: { id: string; name: string }) => (
-  <div className="search">
-    <p>The foils of another day are now in “{name}”, on the shelf.</p>
-    <button type="button" className="button" onClick={() => void openOwn(id)}>
-      Open that plan
-    </button>
-  </div>
-)
+function OwnPlan({ id, name }: { id: string; name: string }) {
+  const w = useWords().timing.setAside
+  return (
+    <div className="search">
+      <p>{w.moved(name)}</p>
+      <button type="button" className="button" onClick={() => void openOwn(id)}>
+        {w.open}
+      </button>
+    </div>
+  )
+}
 
 async function openOwn(id: string) {
   const opened = await openFromShelf(desk, id)
-  if (!opened.ok) announceRefusal(`That plan was not opened: ${opened.problems[0].expected}`)
+  if (!opened.ok) announceRefusal(words().timing.setAside.notOpened(problemWords(opened.problems[0])))
 }
 
 /** Bowls that a person, or a cure, wanted mixed afresh; the first bowl of a mix is fresh anyway. */
 function FreshBowls({ plan: { sections, timing } }: { plan: Plan }) {
+  const w = useWords().timing.setAside
   const foils = sections.filter(isFoil)
   const isFirst = (id: string) => {
     const foil = foils.find((each) => each.id === id)
@@ -77,17 +82,28 @@ function FreshBowls({ plan: { sections, timing } }: { plan: Plan }) {
   if (numbers.length === 0) return null
   return (
     <div className="search">
-      <p>A bowl is mixed afresh at {foilsText(numbers)}.</p>
+      <p>{w.fresh(numbers)}</p>
       <button
         type="button"
         className="button"
-        onClick={() => commit("Share out the bowls as usual", setTiming({ freshAt: [] }))}
+        onClick={() => commit({ chapter: "timing", code: "usual-bowls" }, setTiming({ freshAt: [] }))}
       >
-        Share out the bowls as usual
+        {w.usualBowls}
       </button>
     </div>
   )
 }
 
-const foilsText = (numbers: readonly number[]) =>
-  `${numbers.length === 1 ? "foil" : "foils"} ${numbers.join(", ")}`
+/** The drying that a fix gave up. */
+function Damp({ plan: { timing } }: { plan: Plan }) {
+  const w = useWords().timing.setAside
+  if (timing?.isDried !== false) return null
+  return (
+    <div className="search">
+      <p>{w.damp}</p>
+      <button type="button" className="button" onClick={() => changeTiming("set-drying", { isDried: true })}>
+        {w.dry}
+      </button>
+    </div>
+  )
+}

@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from "react"
 import { looks } from "../../../presets/timing/pace"
-import { limits } from "../../core/document/limits"
 import type { StrandTest } from "../../core/document/timingChoices"
+import { limits } from "../../core/fields/limits"
+import { useWords } from "../../session/words"
 import { NumberField } from "../fields/NumberField"
 
 type Props = { test: StrandTest; most: number; onChange: (test: StrandTest) => void }
@@ -11,6 +12,7 @@ type Look = { minutes: number; level: number | null }
 /** What was seen on the strand, look by look. One that is begun counts from the moment its level is written. */
 export function StrandRows({ test, most, onChange }: Props) {
   const { rows, startLevel } = test
+  const w = useWords().timing.strand
   const [begunMin, begin] = useState<number | null>(null)
   const list = useRef<HTMLOListElement>(null)
   const isBegun = begunMin !== null
@@ -46,7 +48,7 @@ export function StrandRows({ test, most, onChange }: Props) {
             className="button"
             onClick={() => begin(last ? last.minutes + looks.everyMin : looks.firstMin)}
           >
-            Add a look at the strand
+            {w.add}
           </button>
         </li>
       )}
@@ -61,27 +63,31 @@ type RowProps = {
   onTakeOut: () => void
 }
 
-const LookRow = ({ look: { minutes, level }, usualLevel, onChange, onTakeOut }: RowProps) => (
-  <li className="with-fields">
-    <NumberField
-      name="Minutes on"
-      unit="min"
-      value={minutes}
-      range={limits.heldMin}
-      step={5}
-      onCommit={(next) => onChange({ minutes: next })}
-    />
-    <NumberField
-      name="Level seen"
-      unit=""
-      value={level ?? usualLevel}
-      isUnset={level === null}
-      range={limits.level}
-      step={0.5}
-      onCommit={(next) => onChange({ level: next })}
-    />
-    <button type="button" className="button quiet" onClick={onTakeOut}>
-      Take out
-    </button>
-  </li>
-)
+function LookRow({ look: { minutes, level }, usualLevel, onChange, onTakeOut }: RowProps) {
+  const { timing, common } = useWords()
+  const w = timing.strand
+  return (
+    <li className="with-fields">
+      <NumberField
+        name={w.minutes}
+        unit={common.units.min}
+        value={minutes}
+        range={limits.heldMin}
+        step={5}
+        onCommit={(next) => onChange({ minutes: next })}
+      />
+      <NumberField
+        name={w.level}
+        unit=""
+        value={level ?? usualLevel}
+        isUnset={level === null}
+        range={limits.level}
+        step={0.5}
+        onCommit={(next) => onChange({ level: next })}
+      />
+      <button type="button" className="button quiet" onClick={onTakeOut}>
+        {w.removeRow}
+      </button>
+    </li>
+  )
+}

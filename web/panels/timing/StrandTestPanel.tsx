@@ -1,12 +1,13 @@
 import { isFoil } from "../../../geometry/section/section"
 import { strandTestRows } from "../../../presets/timing/lift"
-import { limits } from "../../core/document/limits"
 import type { Mix, Plan } from "../../core/document/schema"
 import type { StrandTest } from "../../core/document/timingChoices"
 import { setTiming } from "../../core/edits/plan/setTiming"
+import { limits } from "../../core/fields/limits"
 import { goalOfPlan, testedMix } from "../../core/lift/liftOfPlan"
 import { mixesUsed } from "../../core/schedule/mixesUsed"
 import { commit } from "../../session/commit"
+import { useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
 import { LiftCurve } from "./chart/LiftCurve"
@@ -18,16 +19,20 @@ const usualStartLevel = 7
 export function StrandTestPanel({ plan }: { plan: Plan }) {
   const test = plan.timing?.strandTest ?? null
   const mix = test && testedMix(plan, test)
+  const w = useWords().timing.strand
   const write = (strandTest: StrandTest | null) =>
-    commit(strandTest ? "Write down a strand test" : "Take the strand test out", setTiming({ strandTest }))
+    commit(
+      { chapter: "timing", code: strandTest ? "set-strand" : "remove-strand" },
+      setTiming({ strandTest }),
+    )
   return (
     <section aria-labelledby="strand-title">
-      <h2 id="strand-title">Strand test</h2>
+      <h2 id="strand-title">{w.title}</h2>
       <Choices
-        legend="Tested in"
+        legend={w.testedIn}
         options={plan.mixes.map(({ id, developerVolume }) => ({
           value: id,
-          label: `Mix ${id}, ${developerVolume} vol`,
+          label: w.mix({ mix: id, volume: developerVolume }),
         }))}
         value={mix?.id ?? null}
         onChange={(id) => {
@@ -36,23 +41,20 @@ export function StrandTestPanel({ plan }: { plan: Plan }) {
         }}
       />
       {test && !mix && (
-        <p className="aside">
-          A strand was tested in {test.product} with {test.developerVolume} volume. No mix is made so now; it
-          still tells of the hair.
-        </p>
+        <p className="aside">{w.otherMix({ product: test.product, volume: test.developerVolume })}</p>
       )}
       {test && mix && (
         <>
           <div className="with-fields">
             <NumberField
-              name="Level of the strand before"
+              name={w.before}
               unit=""
               value={test.startLevel}
               range={limits.level}
               onCommit={(startLevel) => write({ ...test, startLevel })}
             />
             <button type="button" className="button quiet" onClick={() => write(null)}>
-              Take the test out
+              {w.remove}
             </button>
           </div>
           <StrandRows test={test} most={strandTestRows} onChange={write} />

@@ -1,29 +1,32 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import { headOf } from "../../core/figures/measured"
+import { placeOf } from "../../core/placement/places"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
-import { kindWords, whereOf } from "../../core/text/words"
+import { useWords } from "../../session/words"
+import { say } from "../../words/say"
 import { Scroller } from "../fields/Scroller"
-import { rangeText } from "./minutes"
 
 type Timed = Extract<TimedPlan, { ok: true }>
 
 /** The chart in words and numbers: minutes of the visit, counted from the first parting. */
 export function TimeTable({ plan, timed: { schedule } }: { plan: Plan; timed: Timed }) {
   const head = headOf(plan)
+  const { timing, common } = useWords()
+  const w = timing.table
   const foils = new Map(plan.sections.filter(isFoil).map((foil) => [foil.id, foil]))
   return (
-    <Scroller name="Times of every foil">
+    <Scroller name={w.name}>
       <table className="times wide">
         <thead>
           <tr>
-            <th scope="col">Foil</th>
-            <th scope="col">On</th>
-            <th scope="col">Look</th>
-            <th scope="col">Ready from–to</th>
-            <th scope="col">Off</th>
-            <th scope="col">Never past</th>
-            <th scope="col">Minutes on</th>
+            <th scope="col">{w.foil}</th>
+            <th scope="col">{w.on}</th>
+            <th scope="col">{w.check}</th>
+            <th scope="col">{w.ready}</th>
+            <th scope="col">{w.off}</th>
+            <th scope="col">{w.limit}</th>
+            <th scope="col">{w.minutesOn}</th>
           </tr>
         </thead>
         <tbody>
@@ -32,14 +35,16 @@ export function TimeTable({ plan, timed: { schedule } }: { plan: Plan; timed: Ti
             return (
               <tr key={id}>
                 <th scope="row">
-                  <b>{foil?.mapNumber}</b> {foil && `${kindWords[foil.kind]}, ${whereOf(foil, head)}`}
+                  <b>{foil?.mapNumber}</b>{" "}
+                  {foil &&
+                    w.what({ kind: common.kinds[foil.kind], place: say(common.place, placeOf(foil, head)) })}
                 </th>
-                <td>{Math.round(onAtMin)}</td>
-                <td>{looksAtMin.length > 0 ? Math.round(looksAtMin[0]) : "–"}</td>
-                <td>{rangeText(readyAtMin)}</td>
-                <td>{Math.round(offAtMin)}</td>
-                <td>{Math.round(limitAtMin)}</td>
-                <td>{Math.round(onMin)}</td>
+                <td>{w.minute(onAtMin)}</td>
+                <td>{looksAtMin.length > 0 ? w.minute(looksAtMin[0]) : w.none}</td>
+                <td>{w.readyRange(readyAtMin)}</td>
+                <td>{w.minute(offAtMin)}</td>
+                <td>{w.minute(limitAtMin)}</td>
+                <td>{w.minute(onMin)}</td>
               </tr>
             )
           })}

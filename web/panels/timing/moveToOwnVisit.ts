@@ -1,16 +1,18 @@
 import { laterVisit } from "../../core/document/laterVisit"
 import type { Plan } from "../../core/document/schema"
 import { letGoOf } from "../../core/edits/plan/keepForAnotherDay"
+import type { NotKept } from "../../core/fields/notKept"
 import { announce } from "../../session/announcements"
 import { edit } from "../../session/planStore"
+import { type Done, doneWords } from "../../session/words"
 import { takeIn } from "../../storage/shelf"
 import { keepSetting } from "../../storage/shelfList"
 import { type Desk, planTitle } from "../plans/shelfActions"
 
-/** The plan on the shelf that took over the foils of another day; or why there is none. */
-export type OwnVisit = { ok: true; id: string; name: string } | { ok: false; why: string }
+const label = { chapter: "timing", code: "own-visit" } satisfies Done
 
-const label = "Move the foils of another day to a plan of their own"
+/** The plan on the shelf that took over the foils of another day; or why there is none. */
+export type OwnVisit = { ok: true; id: string; name: string } | { ok: false; why: NotKept }
 
 /**
  * Puts the foils kept for another day on the shelf as a plan of their own, and takes them out of today's: that one stays
@@ -22,6 +24,6 @@ export async function moveToOwnVisit({ store, shelf }: Desk, plan: Plan): Promis
   const { present } = store.getState()
   await keepSetting(shelf, "lastPlan", present.id)
   const ids = visit.sections.map(({ id }) => id)
-  if (present.id === plan.id && edit(label, letGoOf(ids), null, store) === null) announce(label)
+  if (present.id === plan.id && edit(label, letGoOf(ids), null, store) === null) announce(doneWords(label))
   return { ok: true, id: visit.id, name: planTitle(visit) }
 }

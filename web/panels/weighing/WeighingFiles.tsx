@@ -1,26 +1,29 @@
 import { useState } from "react"
 import { newId } from "../../core/document/newId"
 import type { KeptWeighing } from "../../core/weighing/salonRecord"
-import { readWeighings } from "../../core/weighing/weighingCsv"
+import { type ListProblem, mostListMb, readWeighings, tooLargeList } from "../../core/weighing/weighingCsv"
 import { weighingsFile } from "../../core/weighing/weighingsFile"
 import { nowHere } from "../../session/nowHere"
 import { saveFile } from "../../session/saveFile"
 import { usePlan } from "../../session/usePlan"
 import { changeSalonHere } from "../../session/useSalon"
+import { useWords } from "../../session/words"
+import { say } from "../../words/say"
 
 /** A list of weighings in and out, and the way back to the starting figures. */
 export function WeighingFiles({ weighings }: { weighings: readonly KeptWeighing[] }) {
+  const w = useWords().weighing.list
   const product = usePlan((plan) => plan.mixes[0].product)
-  const [problems, setProblems] = useState<readonly string[]>([])
+  const [problems, setProblems] = useState<readonly ListProblem[]>([])
   const open = async (file: File) => {
-    const read = readWeighings(await file.text())
+    const read = file.size > mostListMb * 1024 * 1024 ? tooLargeList() : readWeighings(await file.text())
     setProblems(read.ok ? [] : read.problems)
     if (!read.ok) return
     const added = read.rows.map(({ line, ...row }) => ({
       ...row,
-      ...fromFile(`${file.name.slice(0, 60)}, line ${line}`, product),
+      ...fromFile(w.line({ file: [...file.name].slice(0, 40).join(""), line }), product),
     }))
-    await changeSalonHere("Add weighings from a list", (salon) => ({
+    await changeSalonHere({ chapter: "weighing", code: "add-list" }, (salon) => ({
       ...salon,
       weighings: [...salon.weighings, ...added].slice(-5000),
     }))
@@ -28,7 +31,7 @@ export function WeighingFiles({ weighings }: { weighings: readonly KeptWeighing[
   const isReset = weighings.every(({ leftOut }) => leftOut)
   const countAll = (isCounted: boolean) =>
     void changeSalonHere(
-      isCounted ? "Count all weighings again" : "Go back to the starting figures",
+      { chapter: "weighing", code: isCounted ? "count-all" : "back-to-start" },
       (salon) => ({
         ...salon,
         weighings: salon.weighings.map((row) => ({ ...row, leftOut: !isCounted })),
@@ -38,7 +41,7 @@ export function WeighingFiles({ weighings }: { weighings: readonly KeptWeighing[
     <>
       <div className="actions">
         <label className="button">
-          Add a list, CSV
+          {w.add}
           <input
             className="unseen"
             type="file"
@@ -55,12 +58,12 @@ export function WeighingFiles({ weighings }: { weighings: readonly KeptWeighing[
             <button
               type="button"
               className="button"
-              onClick={() => saveFile(weighingsFile(weighings), "weighings.csv", "text/csv")}
+              onClick={() => void saveFile(weighingsFile(weighings), "weighings.csv", "text/csv")}
             >
-              Save the list, CSV
+              {w.save}
             </button>
             <button type="button" className="button quiet" onClick={() => countAll(isReset)}>
-              {isReset ? "Count all weighings again" : "Back to the starting figures"}
+              {isReset ? w.countAll : w.backToStart}
             </button>
           </>
         )}
@@ -68,7 +71,7 @@ export function WeighingFiles({ weighings }: { weighings: readonly KeptWeighing[
       {problems.length > 0 && (
         <ul className="cautions" role="alert">
           {problems.map((problem) => (
-            <li key={problem}>{problem}</li>
+            <li key={JSON.stringify(problem)}>{say(w.problem, problem)}</li>
           ))}
         </ul>
       )}

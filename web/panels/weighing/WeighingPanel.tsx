@@ -1,6 +1,7 @@
 import "./weighing.css"
 import { weighingsSeen } from "../../core/weighing/weighingsSeen"
 import { useSalon } from "../../session/useSalon"
+import { useWords } from "../../session/words"
 import { LearntPanel } from "./LearntPanel"
 import { WeighBowl } from "./WeighBowl"
 import { WeighingFiles } from "./WeighingFiles"
@@ -9,11 +10,12 @@ import { WeighingRows } from "./WeighingRows"
 
 /** Grams as the salon's own scale shows them, and what is learnt from them. Kept in this browser. */
 export function WeighingPanel() {
+  const { title } = useWords().weighing
   const { salon } = useSalon()
   const seen = weighingsSeen(salon.weighings)
   return (
     <section className="scale" aria-labelledby="scale-title">
-      <h2 id="scale-title">Learn from the scale</h2>
+      <h2 id="scale-title">{title}</h2>
       <WeighBowl />
       {salon.weighings.length > 0 && (
         <>

@@ -1,18 +1,20 @@
 import type { SeenWeighing } from "../../core/weighing/weighingsSeen"
 import { accent, black } from "../../drawing/inks"
+import { useWords } from "../../session/words"
 import { Scroller } from "../fields/Scroller"
 
 const [left, top, size] = [64, 16, 340]
 
 /** Expected against weighed, a mark a bowl: on the line where they agree, its bar the range that was expected. */
 export function WeighingPicture({ rows }: { rows: readonly SeenWeighing[] }) {
+  const w = useWords().weighing.picture
   const most = niceEnd(Math.max(...rows.map(({ row, expectedG }) => Math.max(row.productG, expectedG.high))))
   const x = (grams: number) => left + (grams / most) * size
   const y = (grams: number) => top + (1 - grams / most) * size
   const steps = [0, 1, 2, 3, 4].map((step) => (step * most) / 4)
   return (
     <figure className="weighing-picture">
-      <Scroller name="Weighed against expected grams; the list below says the same in numbers">
+      <Scroller name={w.name}>
         <svg
           className="chart"
           viewBox={`0 0 ${left + size + 30} ${top + size + 56}`}
@@ -41,14 +43,11 @@ export function WeighingPicture({ rows }: { rows: readonly SeenWeighing[] }) {
             />
           ))}
           <text x={left + size} y={top + size + 48} fontSize={16} textAnchor="end" fill={black}>
-            g weighed
+            {w.axis}
           </text>
         </svg>
       </Scroller>
-      <figcaption className="aside">
-        Up: grams expected, the bar four times in five. Along: grams weighed. On the slanting line both agree.
-        Dots count; crosses are doubted; rings are left out.
-      </figcaption>
+      <figcaption className="aside">{w.legend}</figcaption>
     </figure>
   )
 }

@@ -1,15 +1,17 @@
 import { createStore } from "zustand/vanilla"
 import type { Tap } from "../../core/chair/chair"
 import { type Answer, passTime, tapChair } from "../../core/chair/chairClock"
-import { isLiveService, type LiveService } from "../../core/chair/liveService"
+import { type LiveService, liveServiceOf } from "../../core/chair/liveService"
 import { newId } from "../../core/document/newId"
+import type { NotKept } from "../../core/fields/notKept"
 import { browserShelf } from "../../storage/browserShelf"
 import { type ChairLock, holdChair } from "../../storage/chairLock"
-import { forget, note, noted } from "../../storage/chairNote"
+import { forget, laterOf, note, noted } from "../../storage/chairNote"
 import { forgetTime, goesOnFrom, noteTime, withNotedTime } from "../../storage/chairTimeNote"
 import { keepService, readService } from "../../storage/shelfServices"
-import { changedElsewhere } from "../../storage/shelfWords"
 import { announce, announceRefusal } from "../announcements"
+import { words } from "../words"
+import { chairSaid, type Said } from "./chairSaid"
 import { readClocks } from "./deviceClock"
 
 /** The chair of a plan: opening, held by this window, or watched while another window holds it; null for no chair. */
@@ -18,9 +20,9 @@ export type ChairState = {
   hold: "opening" | "held" | "elsewhere"
   live: LiveService | null
   /** The last thing the clock had to say, and whether it refused a tap. */
-  said: { text: string; refused: boolean } | null
+  said: { what: readonly Said[]; refused: boolean } | null
   /** Why the service is not on the disk. */
-  notKept: string | null
+  notKept: NotKept | null
 }
 
 const closed: ChairState = { planId: null, hold: "opening", live: null, said: null, notKept: null }
@@ -85,8 +87,9 @@ export async function watchChair(planId: string) {
 async function readKept(planId: string): Promise<LiveService | null> {
   const kept = await readService(browserShelf, planId).catch(() => undefined)
   if (kept) knownRevs.add(kept.rev)
-  const found = noted(planId) ?? kept
-  if (!found || !isLiveService(found.value)) return null
+  const value = kept && liveServiceOf(kept.value)
+  const found = laterOf(noted(planId), value ? { rev: kept.rev, value } : null)
+  if (!found) return null
   knownRevs.add(found.rev)
   rev = found.rev
   return withNotedTime(found.value, rev)
@@ -101,13 +104,15 @@ export function setLive(live: LiveService) {
 export function tap(what: Tap | { kind: "undo" }) {
   const { live, hold } = chairStore.getState()
   if (!live || live.endedAt) return
-  if (hold !== "held")
-    return say({ text: "Another window holds this chair. Take it over first.", refused: true })
+  if (hold !== "held") return say({ what: [{ code: "held-in-another-window" }], refused: true })
   // What was said of the tap before is over with this one.
   chairStore.setState({ said: null })
   take(tapChair(live.chair, what, { at: readClocks(), revision: live.chair.revision }), live)
   keep()
 }
+
+/** A second tap on the same spot was not taken. */
+export const saySecondTap = () => say({ what: [{ code: "second-tap" }], refused: false })
 
 /** Lets the time go by; what the device's clock did meanwhile is said, and kept. */
 export function tick() {
@@ -115,18 +120,19 @@ export function tick() {
   if (!live || live.endedAt) return
   const passed = passTime(live.chair, readClocks())
   take(passed, live)
-  if (passed.said) keep()
+  if (passed.said.length > 0) keep()
 }
 
 function take({ chair, said, refused }: Answer, live: LiveService) {
   chairStore.setState({ live: { ...live, chair } })
-  if (said) say({ text: said, refused })
+  if (said.length > 0) say({ what: said, refused })
 }
 
-function say(said: { text: string; refused: boolean }) {
+function say(said: NonNullable<ChairState["said"]>) {
   chairStore.setState({ said })
-  if (said.refused) announceRefusal(said.text)
-  else announce(said.text)
+  const text = chairSaid(said.what, words().chair)
+  if (said.refused) announceRefusal(text)
+  else announce(text)
 }
 
 /** Begins to write in this tick; noted down until that is done. */
@@ -141,9 +147,12 @@ export function keep() {
   else noteTime(live, rev)
   void keepService(browserShelf, service, knownRevs).then((kept) => {
     const notKept = kept.state === "saved" ? null : kept.why
-    if (notKept === null || notKept === changedElsewhere) forget(service)
-    if (notKept === chairStore.getState().notKept) return
-    chairStore.setState({ notKept, ...(notKept === changedElsewhere && { hold: "elsewhere" as const }) })
+    if (notKept === null || notKept?.code === "changed-elsewhere") forget(service)
+    if (notKept?.code === chairStore.getState().notKept?.code) return
+    chairStore.setState({
+      notKept,
+      ...(notKept?.code === "changed-elsewhere" && { hold: "elsewhere" as const }),
+    })
   })
 }
 

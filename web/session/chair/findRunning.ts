@@ -1,5 +1,5 @@
 import { chairHabits } from "../../../presets/chair/emergencies"
-import { isLiveService } from "../../core/chair/liveService"
+import { liveServiceOf } from "../../core/chair/liveService"
 import { browserShelf } from "../../storage/browserShelf"
 import { listRunning } from "../../storage/shelfServices"
 
@@ -7,8 +7,8 @@ import { listRunning } from "../../storage/shelfServices"
 export async function findRunning(shownId: string, nowMs: number): Promise<string | null> {
   const running = await listRunning(browserShelf).catch(() => [])
   const found = running
-    .map(({ value }) => value)
-    .filter(isLiveService)
+    .map(({ value }) => liveServiceOf(value))
+    .filter((live) => live !== null)
     .filter(({ planId, chair }) => planId === shownId || nowMs - chair.last.wallMs < forgottenMs)
     .sort((a, b) => b.chair.last.wallMs - a.chair.last.wallMs)
   return (found.find(({ planId }) => planId === shownId) ?? found[0])?.planId ?? null

@@ -31,7 +31,7 @@ export function useFixSearch(service: Service, conflicts: readonly Conflict[]) {
     if (remembered.has(service) || isStopped) return
     const show = (change: (at: FixSearch) => FixSearch) =>
       setSearch(({ of, at }) => ({ of: service, at: change(of === service ? at : opening) }))
-    const rules = conflicts.map(({ rule }) => rule)
+    const rules = conflicts.map(({ code }) => code)
     const ending = (news: FixNews) =>
       show((at) => {
         const next = heard(at, news)

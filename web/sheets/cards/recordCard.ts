@@ -1,10 +1,12 @@
 import { isFoil } from "../../../geometry/section/section"
-import { alarmsOfPlan } from "../../core/chair/alarmsOfPlan"
+import { alarmsOfPlan, foilNumbers } from "../../core/chair/alarmsOfPlan"
 import type { Plan } from "../../core/document/schema"
 import { type RecordFoil, recordFoils } from "../../core/record/recordFoils"
-import { clientLines } from "../../core/record/recordWords"
+import { clientLines } from "../../core/record/recordLines"
 import { mixesUsed } from "../../core/schedule/mixesUsed"
 import { clockIn } from "../../core/text/zonedTime"
+import { alarmWords } from "../../words/en/chair/alarmWords"
+import { say } from "../../words/say"
 import { mixBlocks } from "../map/mixBlock"
 import { tonerBlocks } from "../map/tonerBlock"
 import type { Fonts } from "../pens/fontFile"
@@ -14,7 +16,8 @@ import type { Block } from "../setting/block"
 import { type Flowing, flow } from "../setting/flow"
 import { bodyMm, headedPages } from "../setting/headedPages"
 import { labelledRow, writingLines, writingMm } from "../setting/labelledRow"
-import { underTitle } from "../setting/paragraph"
+import { paragraph, underTitle } from "../setting/paragraph"
+import { type Press, pressOf } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
 import { beside, stack, sumMm } from "../setting/stack"
 import { letters, type } from "../setting/typesetting"
@@ -23,30 +26,40 @@ import { recordRow, recordTableHead } from "./recordTable"
 const columnGapMm = 6
 const swatchScale = 0.42
 const nextTimeLines = 4
-const keepApart = "Health answers are on this card: keep it where only the salon reads it."
 
 /** The salon's own record of a service: the hair, what was asked, mixed, planned and done, and what to do next time. */
-export function recordCard(unchecked: Plan, { paper, zone }: SheetOptions, fonts: Fonts): Page[] {
+export function recordCard(unchecked: Plan, options: SheetOptions, fonts: Fonts): Page[] {
+  const { paper, zone } = options
+  const press = pressOf(options, fonts)
   const { plan } = toPrintablePlan(unchecked, fonts)
   const width = paper.widthMm - 2 * paper.marginMm
   const row = (label: string | null, text: string) =>
-    labelledRow(label, toPrintable(text, fonts), width, fonts)
-  const client = clientLines(unchecked, zone).map(({ label, text }) => row(label, text))
-  const alarms = alarmsOfPlan(unchecked).map(({ wallAt, what, undone }) =>
-    row(clockIn(zone, Date.parse(wallAt)).replace("T", " "), undone ? `${what} (taken back)` : what),
+    labelledRow(label, toPrintable(text, fonts), width, press)
+  const said = press.words.sheets.cards.record
+  const client = clientLines(unchecked, zone).map((line) =>
+    row(
+      line.code === "hair" ? "" : press.words.record.labels[line.code],
+      say(press.words.record.lines, line),
+    ),
   )
+  const alarms = alarmsOfPlan(unchecked).map(({ wallAt, undone, ...alarm }) => {
+    const foils = foilNumbers(alarm, unchecked.service?.foils ?? [])
+    const what = alarmWords(alarm, foils, press.words.chair.emergencies)
+    return row(clockIn(zone, Date.parse(wallAt)).replace("T", " "), undone ? said.takenBack(what) : what)
+  })
   const note = unchecked.note.split("\n").map((line) => row(null, line))
   const blocks: Flowing[] = [
-    ...(plan.consultation ? [{ heightMm: 6.4, items: [letters(keepApart, [0, 4], type.strong)] }] : []),
-    ...titled("Hair and wishes", client),
-    ...titled("Mixed", mixed(plan, width, fonts)),
-    ...foilTable(recordFoils(plan), width, fonts),
-    ...titled("The red button", alarms),
-    ...titled("Next time", unchecked.note.trim() ? note : [writingLines(nextTimeLines, width)]),
+    ...(plan.consultation ? [paragraph(said.private, width, press, type.strong)] : []),
+    paragraph(said.defers, width, press, type.small),
+    ...titled(said.hair, client),
+    ...titled(said.mixed, mixed(plan, width, press)),
+    ...foilTable(recordFoils(plan), width, press),
+    ...titled(said.alarms, alarms),
+    ...titled(said.next, unchecked.note.trim() ? note : [writingLines(nextTimeLines, width)]),
   ]
   const bodies = flow(blocks, bodyMm(paper))
   if (unchecked.note.trim()) bodies.push(withLines(bodies.pop() ?? [], bodyMm(paper), width))
-  return headedPages(bodies, { plan, paper, fonts, about: "Record card" })
+  return headedPages(bodies, { plan, paper, press, about: said.about })
 }
 
 /** Rules to write on under a note, as many as its page has room for: they never begin one of their own. */
@@ -59,23 +72,24 @@ const titled = (title: string, blocks: readonly Block[]) =>
   underTitle([letters(title, [0, 4.4], type.heading)], blocks)
 
 /** The mixes beside the toners, each bowl with its grams. */
-function mixed(plan: Plan, width: number, fonts: Fonts): Block[] {
+function mixed(plan: Plan, width: number, press: Press): Block[] {
   const half = (width - columnGapMm) / 2
-  const mixes = mixBlocks(plan, { width: half, scale: swatchScale, fonts })
-  const toners = tonerBlocks(plan, { width: half, fonts })
+  const mixes = mixBlocks(plan, { width: half, scale: swatchScale, press })
+  const toners = tonerBlocks(plan, { width: half, press })
   if (mixes.length + toners.length === 0) return []
   const bowls = mixesUsed(plan.mixes, plan.sections.filter(isFoil))
-  const weighed = [...bowls.map(({ id }) => `mix ${id}`), ...(toners.length > 0 ? ["toner"] : [])]
+  const said = press.words.sheets.cards.record
+  const weighed = [...bowls.map(({ id }) => said.mix(id)), ...(toners.length > 0 ? [said.toner] : [])]
   return [
     beside({ block: stack(mixes), leftMm: 0 }, { block: stack(toners), leftMm: half + columnGapMm }),
-    labelledRow("Weighed", weighed.map((name) => `${name} ________ g`).join(", "), width, fonts),
+    labelledRow(said.weighed, said.weigh(weighed), width, press),
   ]
 }
 
-function foilTable(foils: readonly RecordFoil[], width: number, fonts: Fonts): Flowing[] {
-  const again = recordTableHead(width)
-  const [first, ...rest] = foils.map((foil) => recordRow(foil, width, fonts))
+function foilTable(foils: readonly RecordFoil[], width: number, press: Press): Flowing[] {
+  const again = recordTableHead(width, press)
+  const [first, ...rest] = foils.map((foil) => recordRow(foil, width, press))
   if (!first) return []
-  const [top] = titled("Planned and real, minutes from the first parting", [stack([again, first])])
+  const [top] = titled(press.words.sheets.cards.record.times, [stack([again, first])])
   return [top, ...rest.map((block) => ({ ...block, again }))]
 }

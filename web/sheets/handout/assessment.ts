@@ -1,14 +1,15 @@
-import type { Fault } from "../../../presets/sheets/teaching"
-import type { Fonts } from "../pens/fontFile"
+import type { FaultName } from "../../../presets/sheets/teaching"
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Flowing } from "../setting/flow"
 import { lineMm, paragraph, titled } from "../setting/paragraph"
+import type { Press } from "../setting/press"
 import { beside, stack } from "../setting/stack"
 import { letters, rectangle, rule, rulePt, strokes, type, wrap } from "../setting/typesetting"
 
 /** Common faults, each with its cause and its cure, as a table that may run on. */
-export function faultTable(faults: readonly Fault[], width: number, fonts: Fonts): Flowing[] {
+export function faultTable(names: readonly FaultName[], width: number, press: Press): Flowing[] {
+  const said = press.words.sheets.handout
   const columns = [
     { leftMm: 0, widthMm: 0.22 * width - 4 },
     { leftMm: 0.22 * width, widthMm: 0.38 * width - 4 },
@@ -16,7 +17,7 @@ export function faultTable(faults: readonly Fault[], width: number, fonts: Fonts
   ]
   const row = (cells: readonly string[], isHead: boolean): Block => {
     const set = columns.map(({ widthMm }, i) =>
-      wrap(cells[i], widthMm, isHead || i === 0 ? type.strong : type.body, fonts),
+      wrap(cells[i], widthMm, isHead || i === 0 ? type.strong : type.body, press),
     )
     const heightMm = Math.max(...set.map(({ length }) => length)) * lineMm + 1.8
     const items: Item[] = set.flatMap((lines, i) =>
@@ -26,9 +27,12 @@ export function faultTable(faults: readonly Fault[], width: number, fonts: Fonts
     )
     return { heightMm, items: [...items, rule([0, heightMm], [width, heightMm], rulePt.hair)] }
   }
-  const again = row(["Fault", "Cause", "Cure"], true)
-  const [first, ...rest] = faults.map(({ fault, cause, cure }) => row([fault, cause, cure], false))
-  const [top] = titled("Common faults (common practice)", width, [stack([again, first])])
+  const again = row([said.fault, said.cause, said.cure], true)
+  const [first, ...rest] = names.map((name) => {
+    const { fault, cause, cure } = press.words.teaching.faults[name]
+    return row([fault, cause, cure], false)
+  })
+  const [top] = titled(said.faults, width, [stack([again, first])])
   return [top, ...rest.map((block) => ({ ...block, again }))]
 }
 
@@ -37,17 +41,17 @@ const besideBoxMm = 7
 const columnGapMm = 7
 
 /** Boxes for the student to tick, in two columns. */
-export function checkList(checks: readonly string[], width: number, fonts: Fonts): Block {
+export function checkList(checks: readonly string[], width: number, press: Press): Block {
   const columnMm = (width - columnGapMm) / 2
   const half = Math.ceil(checks.length / 2)
   const columns = [checks.slice(0, half), checks.slice(half)].map((texts) =>
-    stack(texts.map((text) => tickBox(text, columnMm, fonts))),
+    stack(texts.map((text) => tickBox(text, columnMm, press))),
   )
   return beside(...columns.map((block, i) => ({ block, leftMm: i * (columnMm + columnGapMm) })))
 }
 
-function tickBox(text: string, width: number, fonts: Fonts): Block {
-  const words = paragraph(text, width - besideBoxMm, fonts)
+function tickBox(text: string, width: number, press: Press): Block {
+  const words = paragraph(text, width - besideBoxMm, press)
   return beside(
     { block: { heightMm: words.heightMm + 1.2, items: [box(0, 0.4)] }, leftMm: 0 },
     { block: words, leftMm: besideBoxMm },
@@ -60,7 +64,8 @@ const writingMm = 9
 const padMm = 4
 
 /** To be filled in by whoever watched: name, date, how it was done, remarks, signature. */
-export function assessorsBox(width: number): Block {
+export function assessorsBox(width: number, { words }: Press): Block {
+  const said = words.sheets.handout
   const heightMm = 5 * writingMm
   const middle = width / 2
   const right = width - padMm
@@ -76,15 +81,15 @@ export function assessorsBox(width: number): Block {
     heightMm: heightMm + 1,
     items: [
       strokes([rectangle(0, 0.5, width, heightMm)], rulePt.medium, true),
-      ...field("Student", padMm, middle - padMm, 1, 18),
-      ...field("Date", middle, right, 1, 12),
-      ...tick("done unaided", padMm),
-      ...tick("with help", padMm + 48),
-      ...tick("not yet", padMm + 88),
-      ...field("Remarks", padMm, right, 3, 18),
+      ...field(said.student, padMm, middle - padMm, 1, 18),
+      ...field(said.date, middle, right, 1, 12),
+      ...tick(said.unaided, padMm),
+      ...tick(said.withHelp, padMm + 48),
+      ...tick(said.notYet, padMm + 88),
+      ...field(said.remarks, padMm, right, 3, 18),
       ...field("", padMm, right, 4, 0),
-      ...field("Assessor’s name", padMm, middle - padMm, 5, 32),
-      ...field("Signature", middle, right, 5, 20),
+      ...field(said.assessorName, padMm, middle - padMm, 5, 32),
+      ...field(said.signature, middle, right, 5, 20),
     ],
   }
 }

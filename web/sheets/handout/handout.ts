@@ -1,6 +1,8 @@
 import type { Plan } from "../../core/document/schema"
 import { aimOf, faultsOf, selfChecks, timingOf, toolsOf } from "../../core/teaching/teachingPlan"
 import { techniqueLaid } from "../../core/teaching/techniqueLaid"
+import { houseTechnique } from "../../words/every/houseTechnique"
+import { say } from "../../words/say"
 import type { Fonts } from "../pens/fontFile"
 import type { Page } from "../pens/page"
 import { toPrintablePlan } from "../pens/printable"
@@ -9,6 +11,7 @@ import { cautionBlock } from "../setting/cautions"
 import { type Flowing, flow } from "../setting/flow"
 import { bodyMm, headedPages } from "../setting/headedPages"
 import { paragraph, signed, titled } from "../setting/paragraph"
+import { type Press, pressOf } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
 import { beside, lowered, stack } from "../setting/stack"
 import { type } from "../setting/typesetting"
@@ -19,64 +22,71 @@ import { bareOf, headViews } from "./stepViews"
 const columnGapMm = 7
 const blankScale = 0.26
 const bullet = { sign: "·", signMm: 3 }
-const numeralMm = 6
 
 /** What an educator hands to a class: the technique as it is drawn, with nothing of the client it was drawn for. */
-export function handout(unchecked: Plan, { paper, mirror }: SheetOptions, fonts: Fonts): Page[] {
+export function handout(unchecked: Plan, options: SheetOptions, fonts: Fonts): Page[] {
+  const { paper, mirror } = options
+  const press = pressOf(options, fonts)
   const { plan, isWhole } = toPrintablePlan(unchecked, fonts)
   const width = paper.widthMm - 2 * paper.marginMm
+  const said = press.words.sheets.handout
+  const { teaching } = press.words
   const blocks: Flowing[] = [
-    ...opening(plan, width, fonts),
-    ...titled("Draw it yourself", width, [
+    ...opening(plan, width, press),
+    ...titled(said.draw, width, [
       headViews(
         ["right", "front", "left"],
         { plan: bareOf(plan), before: [] },
-        { widthMm: width, scale: blankScale, mirror, fonts },
+        { widthMm: width, scale: blankScale, mirror, press },
       ),
     ]),
-    ...stepsOf(plan, { widthMm: width, mirror, fonts }),
+    ...titled(said.steps, width, stepRows(plan, { widthMm: width, mirror, press })),
     ...titled(
-      "Timing",
+      said.timing,
       width,
-      timingOf(plan).map((text) => dotted(text, width, fonts)),
+      timingOf(plan).map((line) => dotted(say(teaching.times, line), width, press)),
     ),
-    ...faultTable(faultsOf(plan), width, fonts),
-    ...titled("Check your own work", width, [checkList(selfChecks(plan), width, fonts)]),
-    ...titled("Assessor", width, [assessorsBox(width)]),
-    lowered(cautionBlock(width, { stops: "", lettersMissing: !isWhole, setting: type.body }, fonts), 4),
+    ...faultTable(faultsOf(plan), width, press),
+    ...titled(said.checks, width, [
+      checkList(
+        selfChecks(plan).map((check) => say(teaching.checks, check)),
+        width,
+        press,
+      ),
+    ]),
+    ...titled(said.assessor, width, [assessorsBox(width, press)]),
+    lowered(cautionBlock(width, { stops: "", lettersMissing: !isWhole, setting: type.body }, press), 4),
   ]
   const unnamed: Plan = { ...plan, client: { initials: "" }, date: "" }
-  const sheet = { plan: unnamed, paper, fonts, about: "Technique handout" }
+  const sheet = { plan: unnamed, paper, press, about: said.about }
   return headedPages(flow(blocks, bodyMm(paper)), sheet)
 }
 
-/** Aim and tools; where a technique of the house is laid as it stands, its own words and its steps in short. */
-function opening(plan: Plan, width: number, fonts: Fonts): Block[] {
-  const laid = techniqueLaid(plan)
+/** For whom it is, aim and tools; where a technique of the house is laid as it stands, its own aim. */
+function opening(plan: Plan, width: number, press: Press): Block[] {
+  const found = techniqueLaid(plan)
+  const laid = found && houseTechnique(found.house, press.words.techniques, found.values)
+  const said = press.words.sheets.handout
+  const { teaching } = press.words
   const half = (width - columnGapMm) / 2
-  const tools = toolsOf(plan).map((text) => dotted(text, half, fonts))
+  const aim = laid
+    ? `${laid.aim} ${laid.notes}`
+    : aimOf(plan)
+        .map((line) => say(teaching.aim, line))
+        .join(" ")
+  const tools = toolsOf(plan).map((line) => dotted(say(teaching.tools, line), half, press))
   const middle = Math.ceil(tools.length / 2)
   return [
-    ...titled("Aim", width, [paragraph(laid ? `${laid.aim} ${laid.notes}` : aimOf(plan), width, fonts)]),
-    ...titled("Tools", width, [
+    paragraph(said.practise, width, press, type.strong),
+    ...titled(said.aim, width, [paragraph(aim, width, press)]),
+    ...titled(said.tools, width, [
       beside(
         { block: stack(tools.slice(0, middle)), leftMm: 0 },
         { block: stack(tools.slice(middle)), leftMm: half + columnGapMm },
       ),
     ]),
-    ...(laid
-      ? titled(
-          "In short",
-          width,
-          laid.steps.map((text, i) => signed(`${i + 1}.`, text, { width, signMm: numeralMm }, fonts)),
-        )
-      : []),
   ]
 }
 
-function stepsOf(plan: Plan, setting: { widthMm: number; mirror: boolean; fonts: Fonts }): Block[] {
-  return titled("Step by step", setting.widthMm, stepRows(plan, setting))
-}
-
-const dotted = (text: string, width: number, fonts: Fonts) =>
-  signed(bullet.sign, text, { width, signMm: bullet.signMm }, fonts)
+const dotted = (text: string, width: number, press: Press) =>
+  signed(bullet.sign, text, { width, signMm: bullet.signMm }, press)

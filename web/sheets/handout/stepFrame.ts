@@ -2,17 +2,19 @@ import type { Section } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import { headOf } from "../../core/figures/measured"
 import { workingSectionsOf } from "../../core/figures/workingSections"
+import { stepLines, stepTitle } from "../../core/teaching/stepLines"
 import { type TeachingStep, teachingSteps } from "../../core/teaching/teachingSteps"
-import { type StepLine, stepLines, stepTitle } from "../../core/teaching/teachingWords"
 import type { PaperView } from "../../drawing/headDrawing"
-import type { Fonts } from "../pens/fontFile"
+import { say } from "../../words/say"
 import type { Block } from "../setting/block"
 import { labelledRow } from "../setting/labelledRow"
+import type { Press } from "../setting/press"
 import { beside, lowered, stack } from "../setting/stack"
 import { letters, rule, rulePt, type Type, type, wrap } from "../setting/typesetting"
 import { bareOf, headViews, twoViews } from "./stepViews"
 
-export type FrameSetting = { widthMm: number; mirror: boolean; fonts: Fonts }
+export type FrameSetting = { widthMm: number; mirror: boolean; press: Press }
+type StepLine = { label: string; text: string }
 type Frame = {
   title: string
   lines: readonly StepLine[]
@@ -32,40 +34,54 @@ const underMm = 3
 /** One frame a step, two in a row: the working sections first where the head is divided. */
 export function stepRows(plan: Plan, setting: FrameSetting): Block[] {
   const widthMm = (setting.widthMm - gutterMm) / 2
-  const blocks = framesOf(plan).map((frame, i) => frameBlock(frame, i + 1, { ...setting, widthMm }))
+  const blocks = framesOf(plan, setting.press).map((frame, i) =>
+    frameBlock(frame, i + 1, { ...setting, widthMm }),
+  )
   const rows = blocks.flatMap((_, i) => (i % 2 === 0 ? [blocks.slice(i, i + 2)] : []))
   return rows.map((row) => beside(...row.map((block, i) => ({ block, leftMm: i * (widthMm + gutterMm) }))))
 }
 
-function framesOf(plan: Plan): Frame[] {
+function framesOf(plan: Plan, press: Press): Frame[] {
   const steps = teachingSteps(plan)
   return [
-    ...dividingFrame(plan),
+    ...dividingFrame(plan, press),
     ...steps.map((step, i) =>
       stepFrame(
         step,
         steps.slice(0, i).flatMap(({ sections }) => sections),
         plan,
+        press,
       ),
     ),
   ]
 }
 
-const stepFrame = (step: TeachingStep, before: readonly Section[], plan: Plan): Frame => ({
-  title: stepTitle(step),
-  lines: stepLines(step, plan),
+const stepFrame = (
+  step: TeachingStep,
+  before: readonly Section[],
+  plan: Plan,
+  { words: { teaching } }: Press,
+): Frame => ({
+  title: say(teaching.stepTitles, stepTitle(step)),
+  lines: stepLines(step, plan).map((line) => ({
+    label: teaching.stepLabels(line),
+    text: say(teaching.stepLines, line),
+  })),
   views: twoViews(step.rows[0], headOf(plan)),
   plan: { ...bareOf(plan), sections: [...step.sections] },
   before,
 })
 
-function dividingFrame(plan: Plan): Frame[] {
+function dividingFrame(plan: Plan, { words }: Press): Frame[] {
   const working = workingSectionsOf(plan)
   if (working.length === 0) return []
   return [
     {
-      title: "Divide the head",
-      lines: working.map(({ numeral, name }) => ({ label: numeral, text: name })),
+      title: words.teaching.divide,
+      lines: working.map(({ numeral, name }) => ({
+        label: numeral,
+        text: words.common.workingTitle(name),
+      })),
       views: ["front", "right"],
       plan: { ...bareOf(plan), workingSections: plan.workingSections },
       before: [],
@@ -78,11 +94,11 @@ function frameBlock(
   number: number,
   setting: FrameSetting,
 ): Block {
-  const { widthMm, mirror, fonts } = setting
-  const titleLines = wrap(title, widthMm - numberMm, type.heading, fonts).slice(0, 2)
+  const { widthMm, mirror, press } = setting
+  const titleLines = wrap(title, widthMm - numberMm, type.heading, press)
   const top = titleLines.length > 1 ? 4.6 : 7.4
   const head: Block = {
-    heightMm: titleMm,
+    heightMm: titleMm + Math.max(0, titleLines.length - 2) * 4.9,
     items: [
       rule([0, 0], [widthMm, 0], rulePt.medium),
       letters(String(number), [0, 9], stepNumber),
@@ -92,8 +108,8 @@ function frameBlock(
   return lowered(
     stack([
       head,
-      headViews(views, { plan, before }, { widthMm, scale, mirror, fonts }),
-      ...lines.map(({ label, text }) => labelledRow(label, text, widthMm, fonts, labelMm)),
+      headViews(views, { plan, before }, { widthMm, scale, mirror, press }),
+      ...lines.map(({ label, text }) => labelledRow(label, text, widthMm, press, labelMm)),
       { heightMm: underMm, items: [] },
     ]),
     1,

@@ -1,18 +1,18 @@
 import type { Head } from "../../../geometry/scalp/head"
-import type { Section } from "../../../geometry/section/section"
+import { isFoil, type Section } from "../../../geometry/section/section"
 import { facing, fixedViews } from "../../../geometry/surface/views"
 import type { Plan } from "../../core/document/schema"
 import { headOf } from "../../core/figures/measured"
 import { type PaperView, pictureOf } from "../../drawing/headDrawing"
-import type { Fonts } from "../pens/fontFile"
-import type { Item } from "../pens/page"
+import { type Item, tagged } from "../pens/page"
 import type { Block } from "../setting/block"
+import type { Press } from "../setting/press"
 import { beside } from "../setting/stack"
 import { letters, type } from "../setting/typesetting"
 import { viewDrawing } from "../views/viewBlock"
 import { frameOf, type ViewFrame } from "../views/viewFrame"
 
-/** A plan with nothing on it of the client: no parting she wears, no whorl, no working sections. */
+/** A plan with nothing on it of the client: no usual parting, no whorl, no working sections. */
 export const bareOf = (plan: Plan): Plan => ({
   ...plan,
   sections: [],
@@ -20,16 +20,16 @@ export const bareOf = (plan: Plan): Plan => ({
   head: { size: plan.head.size, hairline: plan.head.hairline },
 })
 
-type ViewsSetting = { widthMm: number; scale: number; mirror: boolean; fonts: Fonts }
+type ViewsSetting = { widthMm: number; scale: number; mirror: boolean; press: Press }
 
 /** Views of a head side by side: the sections of the plan strong, those before them light, each view named below it. */
 export function headViews(
   names: readonly PaperView[],
   drawn: { plan: Plan; before: readonly Section[] },
-  { widthMm, scale, mirror, fonts }: ViewsSetting,
+  { widthMm, scale, mirror, press }: ViewsSetting,
 ): Block {
   const eachMm = widthMm / names.length
-  const views = names.map((name) => oneView(name, drawn, { widthMm: eachMm, scale, mirror, fonts }))
+  const views = names.map((name) => oneView(name, drawn, { widthMm: eachMm, scale, mirror, press }))
   const highMm = Math.max(...views.map(({ heightMm }) => heightMm))
   return beside(
     ...views.map((block, i) => ({
@@ -44,7 +44,7 @@ const captionMm = 5.6
 function oneView(
   name: PaperView,
   { plan, before }: { plan: Plan; before: readonly Section[] },
-  { widthMm, scale, mirror }: ViewsSetting,
+  { widthMm, scale, mirror, press }: ViewsSetting,
 ): Block {
   const picture = pictureOf(headOf(plan), name)
   const frame = closeFrame(frameOf(name, picture, { scale, names: 0 }))
@@ -54,11 +54,18 @@ function oneView(
   const light = viewDrawing({ ...setting, plan: { ...bareOf(plan), sections: [...before] } })
   return {
     heightMm: heightMm + captionMm,
-    items: [
-      faded(light.drawing),
-      drawing,
-      letters(viewWords(name, flipped), [widthMm / 2, heightMm + 4], type.strong, "center"),
-    ],
+    items: tagged(
+      [
+        faded(light.drawing),
+        drawing,
+        letters(viewWords(name, flipped, press), [widthMm / 2, heightMm + 4], type.strong, "center"),
+      ],
+      "Figure",
+      press.words.sheets.pictures.view(
+        viewWords(name, flipped, press),
+        plan.sections.filter(isFoil).map(({ mapNumber }) => mapNumber),
+      ),
+    ),
   }
 }
 
@@ -93,11 +100,8 @@ function faded(item: Item): Item {
   }
 }
 
-function viewWords(name: PaperView, flipped: boolean): string {
-  if (name === "left" || name === "right") return `Client’s ${name}`
-  if (name === "front") return flipped ? "Front, in the mirror" : "Front"
-  return name === "top" ? "Top" : "Back"
-}
+const viewWords = (name: PaperView, flipped: boolean, { words }: Press): string =>
+  flipped ? words.sheets.views.frontInMirror : words.sheets.views.captions[name]
 
 const choices: readonly PaperView[] = ["front", "right", "left", "back", "top"]
 

@@ -9,8 +9,8 @@ const atNeed = ["top", "back"] as const satisfies readonly PaperView[]
 
 /** A place seen flatter than this, cosine, is not shown well: it is drawn at less than half its width. */
 const plainly = 0.5
-/** A place seen flatter than this is not numbered there. */
-const faintly = 0.22
+/** A place seen flatter than this is as good as hidden: it is not numbered there. */
+const faintly = 0.06
 
 /** The views a map of these sections needs, in the order of the page. */
 export function chooseViews(sections: readonly Section[], head: Head): PaperView[] {
@@ -20,7 +20,7 @@ export function chooseViews(sections: readonly Section[], head: Head): PaperView
 }
 
 /** More names than this round one drawing crowd it. */
-const mostNames = 14
+const mostNames = 30
 
 /** The sections whose number or name is written at each view: all it shows well enough, or, in a crowd, those it shows best. */
 export function nameSections(

@@ -1,9 +1,10 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import { type TimedPlan, timedPlan } from "../../core/schedule/timedPlan"
-import type { Fonts } from "../pens/fontFile"
+import type { Words } from "../../words/en/words"
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
+import type { Press } from "../setting/press"
 import { ink, letters, rule, rulePt, type, wrap } from "../setting/typesetting"
 import { type ClockRow, clockColumns, clockRow } from "./clockRow"
 
@@ -18,7 +19,7 @@ const lineMm = 4.2
 type Timed = Extract<TimedPlan, { ok: true }>
 
 /** When each foil goes on, may be ready and comes off, in numbers and as bars over the minutes; null where nothing can be timed. */
-export function clockChart(plan: Plan, width: number, fonts: Fonts): Clock | null {
+export function clockChart(plan: Plan, width: number, press: Press): Clock | null {
   const timed = timedPlan(plan)
   if (!timed.ok) return null
   const { schedule } = timed
@@ -33,15 +34,17 @@ export function clockChart(plan: Plan, width: number, fonts: Fonts): Clock | nul
     return { times, number: foil?.mapNumber ?? 0, mix: plan.mixes.findIndex(({ id }) => id === foil?.mix) }
   })
   return {
-    head: clockHead(timed, { width, lastMin, at }),
-    rows: rows.map((row) => clockRow(row, { width, at, looksAtMin: schedule.looksAtMin })),
-    key: clockKey(timed, width, fonts),
+    head: clockHead(timed, { width, lastMin, at }, press.words),
+    rows: rows.map((row) =>
+      clockRow(row, { width, at, looksAtMin: schedule.looksAtMin, words: press.words }),
+    ),
+    key: clockKey(timed, width, press),
   }
 }
 
 type Scale = { width: number; lastMin: number; at: (min: number) => number }
 
-function clockHead({ schedule }: Timed, { width, lastMin, at }: Scale): Block {
+function clockHead({ schedule }: Timed, { width, lastMin, at }: Scale, { sheets }: Words): Block {
   const tens = Array.from({ length: lastMin / 10 + 1 }, (_, i) => i * 10)
   const bowls = schedule.bowls.flatMap(({ mix, atMin }): Item[] => [
     {
@@ -59,8 +62,10 @@ function clockHead({ schedule }: Timed, { width, lastMin, at }: Scale): Block {
     heightMm: headMm,
     startsGroup: true,
     items: [
-      letters("Clock, minutes from the first parting", [0, 4], type.heading),
-      ...clockColumns.map(({ text, rightMm }) => letters(text, [rightMm, 15.4], type.strong, "right")),
+      letters(sheets.map.clock.title, [0, 4], type.heading),
+      ...clockColumns.map(({ head, rightMm }) =>
+        letters(sheets.map.clock.heads[head], [rightMm, 15.4], type.strong, "right"),
+      ),
       ...tens.map((min) => letters(String(min), [at(min), 10.4], type.body, "center")),
       ...bowls,
       rule([0, headMm], [width, headMm], rulePt.medium),
@@ -68,10 +73,10 @@ function clockHead({ schedule }: Timed, { width, lastMin, at }: Scale): Block {
   }
 }
 
-function clockKey(timed: Timed, width: number, fonts: Fonts): Block {
-  const key =
-    "Bar: on to off, hatched as its mix. White: may be ready. Heavy stroke: never past. Dotted: a look. Triangle: mix that bowl. Planned, not promised: look, and take off what is ready."
-  const lines = [key, ...restsAndHeat(timed)].flatMap((sentence) => wrap(sentence, width, type.small, fonts))
+function clockKey(timed: Timed, width: number, press: Press): Block {
+  const lines = [press.words.sheets.map.clock.key, ...restsAndHeat(timed, press)].flatMap((sentence) =>
+    wrap(sentence, width, type.small, press),
+  )
   return {
     heightMm: 3 + lines.length * lineMm,
     items: lines.map((text, line) => letters(text, [0, 4.4 + line * lineMm], type.small)),
@@ -79,15 +84,13 @@ function clockKey(timed: Timed, width: number, fonts: Fonts): Block {
 }
 
 /** What no bar shows: when nobody places, and when the heat is on. */
-function restsAndHeat({ service: { hands }, schedule: { heat } }: Timed): string[] {
+function restsAndHeat({ service: { hands }, schedule: { heat } }: Timed, { words }: Press): string[] {
+  const said = words.sheets.map.clock
   const rests = hands.flatMap(({ breaks }, pair) =>
     breaks.map(({ fromMin, toMin }) => {
-      const who = hands.length === 1 ? "Break" : pair === 0 ? "First pair rests" : "Second pair rests"
-      return `${who} from minute ${Math.round(fromMin)} to ${Math.round(toMin)}.`
+      const who = hands.length === 1 ? "all" : pair === 0 ? "colourist" : "assistant"
+      return said.rest({ who, fromMin, toMin })
     }),
   )
-  const warm =
-    heat &&
-    `Heat from minute ${Math.round(heat.onAtMin)} to ${Math.round(heat.offAtMin)}: then off, look, cool.`
-  return [...rests, ...(warm ? [warm] : [])]
+  return [...rests, ...(heat ? [said.heat({ fromMin: heat.onAtMin, toMin: heat.offAtMin })] : [])]
 }

@@ -2,13 +2,19 @@ import type { Pair } from "../../../geometry/surface/frames"
 import type { FoilTimes } from "../../core/schedule/timing"
 import { mixColors } from "../../drawing/inks"
 import { hatchSlants } from "../../drawing/sectionMarks"
-import type { Item } from "../pens/page"
+import type { Words } from "../../words/en/words"
+import { type Item, tagged } from "../pens/page"
 import type { Block } from "../setting/block"
 import { capMm, letters, rectangle, rule, rulePt, strokes, type, white } from "../setting/typesetting"
 
 /** One foil of the clock; `mix` is the place of its mix in the plan's list. */
 export type ClockRow = { times: FoilTimes; number: number; mix: number }
-export type ClockScale = { width: number; at: (min: number) => number; looksAtMin: readonly number[] }
+export type ClockScale = {
+  width: number
+  at: (min: number) => number
+  looksAtMin: readonly number[]
+  words: Words
+}
 
 export const clockRowMm = 6.4
 const insetMm = 1.2
@@ -17,38 +23,44 @@ const hatchGapMm = 1.6
 
 /** The columns of numbers, each ending at its right edge, mm. */
 export const clockColumns = [
-  { text: "No.", rightMm: 7 },
-  { text: "On", rightMm: 16 },
-  { text: "Ready", rightMm: 32 },
-  { text: "Limit", rightMm: 44 },
+  { head: "number", rightMm: 7 },
+  { head: "on", rightMm: 16 },
+  { head: "ready", rightMm: 32 },
+  { head: "off", rightMm: 46 },
 ] as const
 
 /** A foil in numbers, and as a bar over the minutes. */
-export function clockRow({ times, number, mix }: ClockRow, { width, at, looksAtMin }: ClockScale): Block {
+export function clockRow(
+  { times, number, mix }: ClockRow,
+  { width, at, looksAtMin, words }: ClockScale,
+): Block {
   const { onAtMin, offAtMin, readyAtMin, limitAtMin } = times
   const y = clockRowMm / 2 + capMm(type.body) / 2
-  const words = [String(number), minute(onAtMin), readyWords(times), minute(limitAtMin)]
+  const texts = [String(number), minute(onAtMin), readyWords(times, words), minute(limitAtMin)]
   const readyTo = Math.min(readyAtMin.high, limitAtMin)
   return {
     heightMm: clockRowMm,
-    items: [
-      ...words.map((text, i) =>
-        letters(text, [clockColumns[i].rightMm, y], i === 0 ? type.strong : type.body, "right"),
-      ),
-      ...looksAtMin.map((min) => look(at(min))),
-      ...bar(at(onAtMin), at(offAtMin), mix % mixColors.length),
-      ...(readyTo > readyAtMin.low ? readyBox(at(readyAtMin.low), at(readyTo)) : []),
-      rule([at(limitAtMin), 0.5], [at(limitAtMin), clockRowMm - 0.5], 2.4),
-      rule([0, clockRowMm], [width, clockRowMm], rulePt.hair),
-    ],
+    items: tagged(
+      [
+        ...texts.map((text, i) =>
+          letters(text, [clockColumns[i].rightMm, y], i === 0 ? type.strong : type.body, "right"),
+        ),
+        ...looksAtMin.map((min) => look(at(min))),
+        ...bar(at(onAtMin), at(offAtMin), mix % mixColors.length),
+        ...(readyTo > readyAtMin.low ? readyBox(at(readyAtMin.low), at(readyTo)) : []),
+        rule([at(limitAtMin), 0.5], [at(limitAtMin), clockRowMm - 0.5], 2.4),
+        rule([0, clockRowMm], [width, clockRowMm], rulePt.hair),
+      ],
+      "P",
+    ),
   }
 }
 
 const minute = (min: number) => String(Math.round(min))
 
-const readyWords = ({ readyAtMin: { low, high }, limitAtMin }: FoilTimes) => {
+const readyWords = ({ readyAtMin: { low, high }, limitAtMin }: FoilTimes, { sheets }: Words) => {
   if (low > limitAtMin) return "–"
-  return high > limitAtMin ? `${minute(low)}–?` : `${minute(low)}–${minute(high)}`
+  return high > limitAtMin ? sheets.map.clock.readyOpen(low) : `${minute(low)}–${minute(high)}`
 }
 
 const look = (x: number): Item => ({

@@ -1,8 +1,7 @@
-import type { Fonts } from "../pens/fontFile"
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
 import { foilsText } from "../setting/foilsText"
-import { millimetres } from "../setting/numbers"
+import type { Press } from "../setting/press"
 import { spreadAlong } from "../setting/spreadAlong"
 import { ink, letters, rectangle, rulePt, strokes, type, widthMm } from "../setting/typesetting"
 
@@ -21,9 +20,10 @@ const labelTopMm = 13.2
  * A comb at life size: a tooth each millimetre, long teeth at the depths of this plan. Held to the head it shows
  * how far in to part.
  */
-export function combStrip(depths: readonly Depth[], width: number, fonts: Fonts): Block {
+export function combStrip(depths: readonly Depth[], width: number, press: Press): Block {
+  const said = press.words.sheets.map.ruler
   const shown = depths.filter(({ depthMm }) => depthMm <= combMm)
-  const names = shown.map((depth) => depthLabel(depth, width / Math.max(shown.length, 1), fonts))
+  const names = shown.map((depth) => depthLabel(depth, width / Math.max(shown.length, 1), press))
   const centres = spreadAlong(
     shown.map(({ depthMm }) => depthMm),
     names.map(({ widthMm }) => widthMm + 3),
@@ -41,9 +41,9 @@ export function combStrip(depths: readonly Depth[], width: number, fonts: Fonts)
       rulePt.bold,
     ),
     strokes(leaders, rulePt.fine),
-    letters("Depths, true size", [combMm + 4, 2.9], type.heading),
-    letters("50 mm long; if it is not,", [combMm + 4, 6.6], type.small),
-    letters("print at full size", [combMm + 4, 10.2], type.small),
+    letters(said.title, [combMm + 4, 2.9], type.heading),
+    letters(said.check[0], [combMm + 4, 6.6], type.small),
+    letters(said.check[1], [combMm + 4, 10.2], type.small),
     ...names.flatMap(({ lines }, i) =>
       lines.map((line, row) =>
         letters(
@@ -64,11 +64,11 @@ const everyMillimetre = () =>
 const tooth = (x: number, length: number) => [[x, spineMm] as const, [x, length] as const]
 
 /** The depth, and under it the foils that have it, or their count where the room is too narrow. */
-function depthLabel({ depthMm, foils }: Depth, room: number, fonts: Fonts) {
-  const under = foilsText(foils, room - 3, type.small, fonts)
-  const lines = [`${millimetres(depthMm)} mm`, under]
+function depthLabel({ depthMm, foils }: Depth, room: number, press: Press) {
+  const under = foilsText(foils, room - 3, type.small, press)
+  const lines = [press.words.sheets.map.ruler.depth(depthMm), under]
   return {
     lines,
-    widthMm: Math.max(widthMm(lines[0], type.strong, fonts), widthMm(under, type.small, fonts)),
+    widthMm: Math.max(widthMm(lines[0], type.strong, press), widthMm(under, type.small, press)),
   }
 }

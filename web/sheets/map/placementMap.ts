@@ -7,7 +7,8 @@ import { toPrintablePlan } from "../pens/printable"
 import type { Block } from "../setting/block"
 import { cautionBlock } from "../setting/cautions"
 import { bodyMm } from "../setting/headedPages"
-import { heading, headingMm } from "../setting/heading"
+import { alertBlock, heading, headingMm } from "../setting/heading"
+import { pressOf } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
 import { beside, lowered, split, stack, sumMm } from "../setting/stack"
 import { type FoilTable, foilTable } from "../table/foilTable"
@@ -31,35 +32,42 @@ const rowMm = { least: 6.4, most: 9 }
 const fewestRows = 3
 
 /** The placement and formula map as pages: one where all fits, else the views first and the table on pages after. */
-export function placementMap(unchecked: Plan, { paper, mirror, stops }: SheetOptions, fonts: Fonts): Page[] {
+export function placementMap(unchecked: Plan, options: SheetOptions, fonts: Fonts): Page[] {
+  const { paper, mirror, stops, alert = "" } = options
+  const press = pressOf(options, fonts)
   const { plan, isWhole } = toPrintablePlan(unchecked, fonts)
   const figures = measured(plan)
   const views = chooseViews(plan.sections, figures.head)
   const named = nameSections(views, plan.sections, figures.head)
-  const setting: MapSetting = { plan, figures, paper, fonts, mirror, named }
-  const cautions = cautionBlock(innerMm(setting), { stops, lettersMissing: !isWhole }, fonts)
-  const table = foilTable(figures, innerMm(setting), fonts)
-  const clock = clockChart(plan, innerMm(setting), fonts)
+  const setting: MapSetting = { plan, figures, paper, press, mirror, named, alert: alertBlock(alert) }
+  const { tests } = press.words.sheets.map
+  const fills = [tests.strand, tests.patch]
+  const cautions = cautionBlock(innerMm(setting), { stops, lettersMissing: !isWhole, fills }, press)
+  const table = foilTable(figures, innerMm(setting), press)
+  const clock = clockChart(plan, innerMm(setting), press)
   const bodies =
     onOnePage(setting, table, cautions, clock) ??
     withClock(
       onOnePage(setting, table, cautions, null) ?? onSeveralPages(setting, table, cautions, clock),
       clock,
-      bodyMm(paper),
+      roomMm(setting),
     )
   return bodies.map((body, i) => setPage(body, setting, { number: i + 1, count: bodies.length }))
 }
 
+/** The height below the heading of a page and what it says in its head, mm. */
+const roomMm = ({ paper, alert }: MapSetting) => bodyMm(paper) - alert.heightMm
+
 function setPage({ blocks, foot }: Body, setting: MapSetting, page: { number: number; count: number }): Page {
-  const { plan, paper, mirror, fonts } = setting
-  const facing = mirror ? "front as seen in the mirror" : "front as you face the client"
-  const about = ["Placement and formula map", facing, wornWords(plan.head)].filter(Boolean).join(", ")
+  const { plan, paper, mirror, press } = setting
+  const said = press.words.sheets.map
+  const about = [mirror ? said.aboutMirror : said.about, wornWords(plan.head)].filter(Boolean).join(", ")
   const footTop = paper.heightMm - paper.marginMm - (foot?.heightMm ?? 0)
   return {
     paper,
     items: [
-      ...heading(plan, { paper, about, fonts, ...page }),
-      ...moved(stack(blocks).items, paper.marginMm, paper.marginMm + headingMm),
+      ...heading(plan, { paper, about, press, ...page }),
+      ...moved(stack([setting.alert, ...blocks]).items, paper.marginMm, paper.marginMm + headingMm),
       ...moved(foot?.items ?? [], paper.marginMm, footTop),
     ],
   }
@@ -74,7 +82,7 @@ function onOnePage(
   const rows = table.rows(rowMm.least)
   const after = clock ? wholeClock(clock) : []
   const tableMm = sumMm([table.head, ...rows, table.total, ...after])
-  const map = mapOf(setting, rowsOf(setting), bodyMm(setting.paper) - tableMm - cautions.heightMm - 2 * gapMm)
+  const map = mapOf(setting, rowsOf(setting), roomMm(setting) - tableMm - cautions.heightMm - 2 * gapMm)
   if (!map || map.left.length > 0) return null
   return [
     { blocks: [...map.blocks, lowered(table.head, gapMm), ...rows, table.total, ...after], foot: cautions },
@@ -83,13 +91,13 @@ function onOnePage(
 
 function onSeveralPages(setting: MapSetting, table: FoilTable, cautions: Block, clock: Clock | null): Body[] {
   const [front, sides, ...extra] = rowsOf(setting)
-  const highMm = bodyMm(setting.paper) - cautions.heightMm - gapMm
+  const highMm = roomMm(setting) - cautions.heightMm - gapMm
   const map = mapOf(setting, [front, sides], highMm, crowdedScales)
   if (!map) throw new Error(`the paper ${setting.paper.name} is too small for two rows of views`)
   const more = extra.map((row) => lowered(viewRow(row, map.scale, setting), gapMm))
   return [
     { blocks: map.blocks, foot: cautions },
-    ...closeRows(table, [...more, ...map.left], { roomMm: bodyMm(setting.paper), clock }),
+    ...closeRows(table, [...more, ...map.left], { roomMm: roomMm(setting), clock }),
   ]
 }
 
@@ -133,7 +141,7 @@ function mapOf(setting: MapSetting, rows: ReturnType<typeof rowsOf>, heightMm: n
   const scale = tried.find((each) => usedMm(each) <= heightMm)
   if (!scale) return null
   const width = halfMm(setting)
-  const side = sideColumn(setting.plan, { width, scale, fonts: setting.fonts })
+  const side = sideColumn(setting.plan, { width, scale, press: setting.press })
   const [front, left] = frontRow(scale, side, setting)
   const spareMm = left.length > 0 ? 0 : Math.min(6, (heightMm - usedMm(scale)) / rows.length)
   const views = [front, ...rows.slice(1).map((row) => lowered(viewRow(row, scale, setting), gapMm + spareMm))]

@@ -1,5 +1,6 @@
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
+import type { Press } from "../setting/press"
 import { ink, letters, rectangle, rulePt, strokes, type } from "../setting/typesetting"
 
 export const barMm = 50
@@ -8,7 +9,7 @@ const topMm = 3.6
 const thickMm = 1.8
 
 /** 50 mm on the head as the views show it: five fields, dark and light by turns. */
-export function scaleBar(scale: number): Block {
+export function scaleBar(scale: number, { words }: Press): Block {
   const lengthMm = barMm * scale
   const fieldMm = lengthMm / fields
   return {
@@ -18,7 +19,7 @@ export function scaleBar(scale: number): Block {
       ...[0, 2, 4].map(
         (i): Item => ({ kind: "area", path: rectangle(i * fieldMm, topMm, fieldMm, thickMm), ink }),
       ),
-      letters("50 mm on the head, in every view", [lengthMm + 3, topMm + thickMm + 0.2], type.small),
+      letters(words.sheets.map.ruler.scale, [lengthMm + 3, topMm + thickMm + 0.2], type.small),
     ],
   }
 }

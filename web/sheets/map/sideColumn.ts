@@ -1,28 +1,29 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
-import type { Fonts } from "../pens/fontFile"
+import { stitchesOf } from "../../core/figures/stitchesOf"
 import type { Block } from "../setting/block"
 import { millimetres } from "../setting/numbers"
+import type { Press } from "../setting/press"
 import { stack } from "../setting/stack"
 import { letters, type } from "../setting/typesetting"
-import { stitchesOf } from "../table/stitchesOf"
 import { combStrip, type Depth } from "./combStrip"
 import { mixBlocks } from "./mixBlock"
 import { type Stitches, stitchStrips } from "./stitchStrip"
 import { tonerBlocks } from "./tonerBlock"
 import { workingBlocks } from "./workingBlock"
 
-type Column = { width: number; scale: number; fonts: Fonts }
+type Column = { width: number; scale: number; press: Press }
 
 /** What stands beside the front view: the mixes, the comb and the stitches of the plan. */
-export function sideColumn(plan: Plan, { width, scale, fonts }: Column): Block[] {
+export function sideColumn(plan: Plan, { width, scale, press }: Column): Block[] {
   const depths = depthsOf(plan)
+  const said = press.words.sheets.map
   return [
-    ...under("Bowls, at the upper figure", mixBlocks(plan, { width, scale, fonts })),
-    ...under("Toner, after rinsing", tonerBlocks(plan, { width, fonts })),
-    ...under("Working sections, in order", workingBlocks(plan, { width, fonts })),
-    ...(depths.length > 0 ? [{ ...combStrip(depths, width, fonts), startsGroup: true }] : []),
-    ...under("Stitch/gap, mm, true size", stitchStrips(stitchesIn(plan), width, fonts)),
+    ...under(said.bowls.title, mixBlocks(plan, { width, scale, press })),
+    ...under(said.toner.title, tonerBlocks(plan, { width, press })),
+    ...under(said.working.title, workingBlocks(plan, { width, press })),
+    ...(depths.length > 0 ? [{ ...combStrip(depths, width, press), startsGroup: true }] : []),
+    ...under(said.ruler.stitches, stitchStrips(stitchesIn(plan), width, press)),
   ]
 }
 

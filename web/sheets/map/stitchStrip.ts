@@ -1,9 +1,8 @@
 import type { Stitching } from "../../../geometry/section/section"
-import type { Fonts } from "../pens/fontFile"
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
 import { foilsText } from "../setting/foilsText"
-import { millimetres } from "../setting/numbers"
+import type { Press } from "../setting/press"
 import { beside } from "../setting/stack"
 import { ink, letters, rectangle, rulePt, strokes, type } from "../setting/typesetting"
 
@@ -15,14 +14,14 @@ const textLeft = 24.5
 const textMm = 8.4
 
 /** Rows of stitches at life size, two abreast. */
-export function stitchStrips(rows: readonly Stitches[], width: number, fonts: Fonts): Block[] {
-  const cells = rows.map((row) => stitchCell(row, width / 2, fonts))
+export function stitchStrips(rows: readonly Stitches[], width: number, press: Press): Block[] {
+  const cells = rows.map((row) => stitchCell(row, width / 2, press))
   const pairs = cells.flatMap((_, i) => (i % 2 === 0 ? [cells.slice(i, i + 2)] : []))
   return pairs.map((pair) => beside(...pair.map((block, i) => ({ block, leftMm: (i * width) / 2 }))))
 }
 
 /** Each block is hair taken, hanging from the parting to its dip. */
-function stitchCell({ stitchMm, gapMm, dipMm, foils }: Stitches, width: number, fonts: Fonts): Block {
+function stitchCell({ stitchMm, gapMm, dipMm, foils }: Stitches, width: number, press: Press): Block {
   const pitch = stitchMm + gapMm
   const count = Math.max(1, Math.floor((rowMm + gapMm) / pitch))
   const teeth = Array.from(
@@ -36,12 +35,8 @@ function stitchCell({ stitchMm, gapMm, dipMm, foils }: Stitches, width: number, 
     items: [
       strokes([parting], rulePt.medium),
       ...teeth,
-      letters(stitchText({ stitchMm, gapMm, dipMm }), [textLeft, 3], type.strong),
-      letters(foilsText(foils, room, type.small, fonts), [textLeft, 7.2], type.small),
+      letters(press.words.sheets.map.ruler.stitch({ stitchMm, gapMm, dipMm }), [textLeft, 3], type.strong),
+      letters(foilsText(foils, room, type.small, press), [textLeft, 7.2], type.small),
     ],
   }
 }
-
-/** Stitch and gap, and how deep the tail of the comb dips, mm. */
-const stitchText = ({ stitchMm, gapMm, dipMm }: Stitching) =>
-  `${millimetres(stitchMm)}/${millimetres(gapMm)}, dip ${millimetres(dipMm)}`

@@ -24,7 +24,7 @@ const viewFrame = (name: PaperView, scale: number, { figures, named }: MapSettin
 
 /** One row of views; a view alone leaves the other half of the page free. */
 export function viewRow(row: readonly PaperView[], scale: number, setting: MapSetting): Block {
-  const { plan, figures, named, mirror, fonts } = setting
+  const { plan, figures, named, mirror, press } = setting
   const widthMm = halfMm(setting)
   const blocks = row.map((name, column) =>
     viewBlock({
@@ -38,7 +38,7 @@ export function viewRow(row: readonly PaperView[], scale: number, setting: MapSe
       flipped: mirror && name === "front",
       outer: column === 0 ? "left" : "right",
       widthMm,
-      fonts,
+      press,
     }),
   )
   return beside(...blocks.map((block, i) => ({ block, leftMm: i * (widthMm + gutterMm) })))
@@ -51,7 +51,7 @@ export function frontRow(
   setting: MapSetting,
 ): [row: Block, rest: Block[]] {
   const front = viewRow(["front"], scale, setting)
-  const bar = scaleBar(scale)
+  const bar = scaleBar(scale, setting.press)
   const roomMm = front.heightMm - bar.heightMm
   const count = split(apart(side), roomMm)[0].length
   const [fitting, rest] = [side.slice(0, count), side.slice(count)]

@@ -1,22 +1,23 @@
 import { type Foil, isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
+import { sectionNameOf } from "../../core/document/sectionNameCode"
 import { type WorkingTotals, workingTotals } from "../../core/figures/working/workingTotals"
 import { byWorkingSection, crossingsOf } from "../../core/figures/workingSectionsBelonging"
-import { gramsRange } from "../../core/text/figureText"
-import { sectionName } from "../../core/text/sectionName"
 import { inks, type TintName, tintOf } from "../../drawing/inks"
-import type { Fonts } from "../pens/fontFile"
+import type { Words } from "../../words/en/words"
+import { say } from "../../words/say"
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
+import type { Press } from "../setting/press"
 import { letters, rectangle, type, wrap } from "../setting/typesetting"
 
 const textLeft = 9
 const lineMm = 4.4
 
 /** The working sections in the order they are worked: number, name, foils, product, minutes; then those without foils, and what crosses. */
-export function workingBlocks(plan: Plan, { width, fonts }: { width: number; fonts: Fonts }): Block[] {
-  return workingRows(plan).map(({ sign, words, wash }) => {
-    const lines = wrap(words, width - textLeft, type.small, fonts)
+export function workingBlocks(plan: Plan, { width, press }: { width: number; press: Press }): Block[] {
+  return workingRows(plan, press).map(({ sign, words, wash }) => {
+    const lines = wrap(words, width - textLeft, type.small, press)
     return {
       heightMm: lines.length * lineMm,
       items: [
@@ -37,7 +38,7 @@ const washItem = (wash: TintName): Item => ({
 
 type Row = { sign: string; words: string; wash?: TintName }
 
-function workingRows(plan: Plan): Row[] {
+function workingRows(plan: Plan, { words }: Press): Row[] {
   const foilsOf = byWorkingSection(plan).map(({ sections }) => sections.filter(isFoil))
   const totals = workingTotals(plan)
   const worked = totals.flatMap((total, i): Row[] =>
@@ -45,7 +46,7 @@ function workingRows(plan: Plan): Row[] {
       ? [
           {
             sign: total.working.numeral,
-            words: rowWords(total, foilsOf[i]),
+            words: rowWords(total, foilsOf[i], words),
             wash: tintOf(total.working.place),
           },
         ]
@@ -53,17 +54,26 @@ function workingRows(plan: Plan): Row[] {
   )
   const empty = totals
     .filter((_, i) => foilsOf[i].length === 0)
-    .map(({ working }) => `${working.numeral} ${working.name}`)
-  const crossing = crossingsOf(plan).map(({ section }) => sectionName(section))
+    .map(({ working }) => `${working.numeral} ${words.common.workingTitle(working.name)}`)
+  const said = words.sheets.map.working
+  const crossing = crossingsOf(plan).map(({ section }) =>
+    say(words.common.sectionName, sectionNameOf(section)),
+  )
   return [
     ...worked,
-    ...(empty.length > 0 ? [{ sign: "–", words: `${empty.join(", ")}: no foils` }] : []),
-    ...(crossing.length > 0 ? [{ sign: "×", words: `In two working sections: ${crossing.join(", ")}` }] : []),
+    ...(empty.length > 0 ? [{ sign: "–", words: said.noFoils(empty) }] : []),
+    ...(crossing.length > 0 ? [{ sign: "×", words: said.crossing(crossing) }] : []),
   ]
 }
 
-function rowWords({ working: { name }, foils, placeMin }: WorkingTotals, own: readonly Foil[]): string {
-  const numbers = own.map(({ mapNumber }) => mapNumber).join(", ")
-  const minutes = placeMin ? `, ${Math.round(placeMin.low)}–${Math.round(placeMin.high)} min` : ""
-  return `${name}: ${own.length === 1 ? "foil" : "foils"} ${numbers}; ${gramsRange(foils.productG)}${minutes}`
-}
+const rowWords = (
+  { working: { name }, foils, placeMin }: WorkingTotals,
+  own: readonly Foil[],
+  { sheets, common }: Words,
+): string =>
+  sheets.map.working.row({
+    name: common.workingTitle(name),
+    foils: own.map(({ mapNumber }) => mapNumber),
+    productG: foils.productG,
+    placeMin: placeMin ?? null,
+  })

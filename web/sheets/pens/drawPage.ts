@@ -3,7 +3,10 @@ import type { Pen } from "./pen"
 
 /** Draw a page with a pen, first item lowest. */
 export function drawPage(page: Page, pen: Pen): void {
-  for (const item of page.items) drawItem(item, pen)
+  for (const item of page.items) {
+    pen.mark?.(item.tag ?? (item.kind === "text" ? { role: "P" } : null))
+    drawItem(item, pen)
+  }
 }
 
 function drawItem(item: Item, pen: Pen): void {

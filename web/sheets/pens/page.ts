@@ -2,7 +2,19 @@ import type { Pair } from "../../../geometry/surface/frames"
 
 /** A sheet of paper as data. All places and lengths in mm from the top left corner, y down; sizes of type in points. */
 export type Page = { paper: Paper; items: readonly Item[] }
-export type Item = TextItem | LinesItem | AreaItem | HatchItem | ClippedItem
+/** A laid-out sheet: its pages, and what its file says of itself. */
+export type Sheet = { pages: readonly Page[]; title: string; date: string; language: string }
+export type Item = (TextItem | LinesItem | AreaItem | HatchItem | ClippedItem) & Tagged
+
+/** What items of one thing that is read have in common: they share the very same tag. A figure has words in its place. */
+export type Tag = { role: "H1" | "H2" | "P" | "Figure"; alt?: string }
+type Tagged = { tag?: Tag }
+
+/** Items as one thing that is read, except those that are part of another already. */
+export function tagged<T extends Item>(items: readonly T[], role: Tag["role"], alt?: string): T[] {
+  const tag: Tag = alt ? { role, alt } : { role }
+  return items.map((item) => (item.tag ? item : { ...item, tag }))
+}
 
 export type TextItem = {
   kind: "text"
@@ -26,11 +38,6 @@ export type Weight = "regular" | "semibold"
 export type Align = "left" | "center" | "right"
 
 export type Paper = { name: string; widthMm: number; heightMm: number; marginMm: number }
-export const papers = {
-  a4: { name: "A4", widthMm: 210, heightMm: 297, marginMm: 8 },
-  letter: { name: "Letter", widthMm: 215.9, heightMm: 279.4, marginMm: 8 },
-} as const satisfies Record<string, Paper>
-export type PaperName = keyof typeof papers
 
 export const mmPerPt = 25.4 / 72
 

@@ -1,14 +1,13 @@
 import { jsPDF } from "jspdf"
 import type { Fonts } from "./fontFile"
-import { mmPerPt, type Page, type Paper, type Path, type Weight } from "./page"
+import { mmPerPt, type Page, type Path, type Sheet, type Weight } from "./page"
+import { type PdfInternal, tagsOf } from "./pdfTags"
 import type { Pen, PenStyle } from "./pen"
-
-export type About = { title: string; date: string; fileId: string }
 
 const names: Record<Weight, string> = { regular: "PartlineSans-Regular", semibold: "PartlineSans-SemiBold" }
 
 /** A PDF of one paper size: a pen for its page, another page, the finished file. Same input, same bytes. */
-export function openPdf(paper: Paper, about: About, fonts: Fonts) {
+export function openPdf({ pages: [{ paper }], title, date, language }: Sheet, fileId: string, fonts: Fonts) {
   const pdf = new jsPDF({
     unit: "mm",
     format: [paper.widthMm, paper.heightMm],
@@ -16,10 +15,11 @@ export function openPdf(paper: Paper, about: About, fonts: Fonts) {
     floatPrecision: 3,
     putOnlyUsedFonts: true,
   })
-  pdf.setCreationDate(`D:${about.date.replaceAll("-", "")}000000+00'00'`)
-  pdf.setFileId(about.fileId)
-  pdf.setLanguage("en-GB")
-  pdf.setProperties({ title: about.title, creator: "Partline" })
+  const created = creationDates(date)
+  pdf.setCreationDate(created.standIn)
+  pdf.setFileId(fileId)
+  pdf.setLanguage(language as Parameters<jsPDF["setLanguage"]>[0])
+  pdf.setProperties({ title: title, creator: "Partline" })
   pdf.viewerPreferences({ DisplayDocTitle: true, PrintScaling: "None" })
   for (const weight of ["regular", "semibold"] as const) {
     pdf.addFileToVFS(`${weight}.ttf`, toBase64(fonts[weight].bytes))
@@ -27,15 +27,36 @@ export function openPdf(paper: Paper, about: About, fonts: Fonts) {
   }
   pdf.setLineCap("round")
   pdf.setLineJoin("round")
+  const tags = tagsOf(pdf.internal as unknown as PdfInternal)
   return {
-    pen: pdfPen(pdf),
+    pen: { ...pdfPen(pdf), mark: tags.mark },
     nextPage(page: Page) {
+      tags.close()
       pdf.addPage([page.paper.widthMm, page.paper.heightMm])
       pdf.setLineCap("round")
       pdf.setLineJoin("round")
     },
-    bytes: () => new Uint8Array(pdf.output("arraybuffer")),
+    bytes() {
+      tags.close()
+      return replaced(new Uint8Array(pdf.output("arraybuffer")), created.standIn, created.wanted)
+    },
   }
+}
+
+/** The day as a PDF writes it. jsPDF takes the years 1970 to 2037 alone: for others one of as many letters stands in. */
+function creationDates(date: string) {
+  const wanted = `D:${date.replaceAll("-", "")}000000+00'00'`
+  const year = Number(date.slice(0, 4))
+  return { wanted, standIn: year >= 1970 && year <= 2037 ? wanted : "D:20000229000000+00'00'" }
+}
+
+/** A file with one text in it for another of the same length. */
+function replaced(bytes: Uint8Array, from: string, to: string): Uint8Array {
+  if (from === to) return bytes
+  const letters = new TextEncoder().encode(from)
+  const at = bytes.findIndex((_, i) => letters.every((letter, k) => bytes[i + k] === letter))
+  if (at >= 0) bytes.set(new TextEncoder().encode(to), at)
+  return bytes
 }
 
 function pdfPen(pdf: jsPDF): Pen {
@@ -50,7 +71,8 @@ function pdfPen(pdf: jsPDF): Pen {
       trace(pdf, path, true)
       pdf.clip().discardPath()
     },
-    text: (text, [x, y], align) => void pdf.text(text, x, y, { align }),
+    // A space after a line, that it is not read as one word with the next.
+    text: (text, [x, y], align) => void pdf.text(align === "left" ? `${text} ` : text, x, y, { align }),
     save: () => void pdf.saveGraphicsState(),
     restore: () => void pdf.restoreGraphicsState(),
   }

@@ -1,4 +1,4 @@
-import type { Align, Path, Weight } from "./page"
+import type { Align, Path, Tag, Weight } from "./page"
 
 /** All that paper asks of whoever draws on it. Places in mm from the page's top left corner, y down. */
 export type Pen = {
@@ -6,6 +6,8 @@ export type Pen = {
   path(paths: readonly Path[], paint: "stroke" | "closed stroke" | "fill"): void
   clip(path: Path): void
   text(text: string, at: readonly [number, number], align: Align): void
+  /** What follows belongs to one thing that is read; null is ornament. */
+  mark?(tag: Tag | null): void
   save(): void
   restore(): void
 }

@@ -59,4 +59,4 @@ const pathData = (path: Path, closed: boolean) =>
 const short = (mm: number) => String(Math.round(mm * 1000) / 1000)
 
 const escapes: Record<string, string> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" }
-const escaped = (text: string) => text.replace(/[&<>"]/g, (letter) => escapes[letter])
+export const escaped = (text: string) => text.replace(/[&<>"]/g, (letter) => escapes[letter])

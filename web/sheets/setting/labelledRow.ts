@@ -1,6 +1,7 @@
-import type { Fonts } from "../pens/fontFile"
+import { tagged } from "../pens/page"
 import type { Block } from "./block"
 import { lineMm } from "./paragraph"
+import type { Press } from "./press"
 import { letters, rule, rulePt, type, wrap } from "./typesetting"
 
 const usualLabelMm = 30
@@ -12,17 +13,20 @@ export function labelledRow(
   label: string | null,
   text: string,
   width: number,
-  fonts: Fonts,
+  press: Press,
   labelMm = usualLabelMm,
 ): Block {
   const left = label === null ? 0 : labelMm
-  const lines = wrap(text, width - left, type.body, fonts)
+  const lines = wrap(text, width - left, type.body, press)
   return {
     heightMm: Math.max(1, lines.length) * lineMm + 0.5,
-    items: [
-      ...(label ? [letters(label, [0, 3.6], type.strong)] : []),
-      ...lines.map((line, i) => letters(line, [left, 3.6 + i * lineMm], type.body)),
-    ],
+    items: tagged(
+      [
+        ...(label ? [letters(label, [0, 3.6], type.strong)] : []),
+        ...lines.map((line, i) => letters(line, [left, 3.6 + i * lineMm], type.body)),
+      ],
+      "P",
+    ),
   }
 }
 

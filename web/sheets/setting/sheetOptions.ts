@@ -1,4 +1,18 @@
+import type { Words } from "../../words/en/words"
+import type { Language } from "../../words/every/languages"
 import type { Paper } from "../pens/page"
 
-/** `stops` says in a sentence whether the mix is held, empty says nothing; `zone` is the time zone of the salon's clock. */
-export type SheetOptions = { paper: Paper; mirror: boolean; stops: string; zone: string }
+/**
+ * `stops` says in a sentence whether the mix is held, empty says nothing; `zone` is the time zone of the salon's
+ * clock; `words` are those of the sheet's `language`, which need not be that of the screen.
+ */
+export type SheetOptions = {
+  paper: Paper
+  mirror: boolean
+  stops: string
+  /** What the map says in its head while the plan is not cleared, empty when it is. */
+  alert?: string
+  zone: string
+  language: Language
+  words: Words
+}

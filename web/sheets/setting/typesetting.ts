@@ -1,6 +1,6 @@
 import type { Pair } from "../../../geometry/surface/frames"
-import type { Fonts } from "../pens/fontFile"
 import { type Align, type Item, mmPerPt, type Path, type TextItem, type Weight } from "../pens/page"
+import type { Press } from "./press"
 
 export type Type = { sizePt: number; weight: Weight }
 
@@ -26,8 +26,8 @@ export const rulePt = { hair: 0.25, fine: 0.6, medium: 0.9, bold: 1.6 }
 /** Height of a capital letter, mm: seven tenths of the size, near enough for any sans. */
 export const capMm = ({ sizePt }: Type) => 0.66 * sizePt * mmPerPt
 
-export const widthMm = (text: string, { sizePt, weight }: Type, fonts: Fonts) =>
-  fonts[weight].widthEm(text) * sizePt * mmPerPt
+export const widthMm = (text: string, { sizePt, weight }: Type, press: Press) =>
+  press.fonts[weight].widthEm(text) * sizePt * mmPerPt
 
 export const letters = (text: string, at: Pair, setting: Type, align: Align = "left"): TextItem => ({
   kind: "text",
@@ -60,20 +60,20 @@ export const rectangle = (x: number, y: number, width: number, height: number): 
 const breakAt = /(?<!(?:^|\s)\d+) | (?!\p{L})/u
 
 /** The text broken between words so that no line is wider than `width` mm. */
-export function wrap(text: string, width: number, setting: Type, fonts: Fonts): string[] {
+export function wrap(text: string, width: number, setting: Type, press: Press): string[] {
   const lines: string[] = []
   for (const word of text.split(breakAt).filter(Boolean)) {
     const line = lines.length > 0 ? `${lines[lines.length - 1]} ${word}` : word
-    if (lines.length > 0 && widthMm(line, setting, fonts) <= width) lines[lines.length - 1] = line
-    else lines.push(shorten(word, width, setting, fonts))
+    if (lines.length > 0 && widthMm(line, setting, press) <= width) lines[lines.length - 1] = line
+    else lines.push(shorten(word, width, setting, press))
   }
   return lines
 }
 
 /** The text cut with an ellipsis when it is wider than `width` mm. */
-export function shorten(text: string, width: number, setting: Type, fonts: Fonts): string {
-  if (widthMm(text, setting, fonts) <= width) return text
+export function shorten(text: string, width: number, setting: Type, press: Press): string {
+  if (widthMm(text, setting, press) <= width) return text
   const kept = [...text]
-  while (kept.length > 0 && widthMm(`${kept.join("")}…`, setting, fonts) > width) kept.pop()
+  while (kept.length > 0 && widthMm(`${kept.join("")}…`, setting, press) > width) kept.pop()
   return `${kept.join("").trimEnd()}…`
 }

@@ -1,9 +1,8 @@
 import type { Measured } from "../../core/figures/measured"
-import { takenTwiceWords } from "../../core/figures/overlapWords"
-import { areaText, countText, gramsNumber, hairsRangeText } from "../../core/text/figureText"
-import type { Fonts } from "../pens/fontFile"
+import { takenTwiceOf } from "../../core/figures/takenTwice"
 import type { Block } from "../setting/block"
-import { letters, rule, rulePt, type } from "../setting/typesetting"
+import type { Press } from "../setting/press"
+import { letters, rule, rulePt, type, wrap } from "../setting/typesetting"
 import { columnX, findColumn, type PlacedColumn, placeColumns } from "./tableColumns"
 import { rowBlock } from "./tableRow"
 import { tableRows } from "./tableRows"
@@ -16,56 +15,59 @@ const lineMm = 4.5
 const headMm = 10.4
 const totalMm = 11
 const keyMm = 4.2
-const arrowKey =
-  "On the map an arrow shows how a foil lies; in the table, how the parting drops as that side is seen."
 
 /** The foils and the hair left out, in the order of application, `width` mm wide. */
-export function foilTable(figures: Measured, width: number, fonts: Fonts): FoilTable {
-  const rows = tableRows(figures)
-  const columns = placeColumns(rows, width, fonts)
+export function foilTable(figures: Measured, width: number, press: Press): FoilTable {
+  const rows = tableRows(figures, press)
+  const columns = placeColumns(rows, width, press)
   return {
-    head: tableHead(columns, width),
-    total: totalRow(figures, columns),
+    head: tableHead(columns, width, press),
+    total: totalRow(figures, columns, width, press),
     count: rows.length,
-    rows: (rowMm) => rows.map((row) => rowBlock(row, columns, { rowMm, width, fonts })),
+    rows: (rowMm) => rows.map((row) => rowBlock(row, columns, { rowMm, width, press })),
   }
 }
 
-function tableHead(columns: readonly PlacedColumn[], width: number): Block {
+function tableHead(columns: readonly PlacedColumn[], width: number, { words }: Press): Block {
   const [low, high] = [findColumn(columns, "lowG"), findColumn(columns, "highG")]
   const product = letters(
-    "Product, g",
+    words.sheets.map.table.product,
     [(low.leftMm + high.leftMm + high.widthMm) / 2, firstLineMm],
     type.strong,
     "center",
   )
-  const words = columns.flatMap((column) =>
-    column.head.map((text, line) =>
-      letters(text, [columnX(column, 0), firstLineMm + line * lineMm], type.strong, column.align),
+  const heads = columns.flatMap((column) =>
+    words.sheets.map.table.heads[column.field].map((text, line) =>
+      letters(
+        text,
+        [columnX(column, 0), firstLineMm + (line + column.fromLine) * lineMm],
+        type.strong,
+        column.align,
+      ),
     ),
   )
   return {
     heightMm: headMm,
-    items: [
-      ...words.filter(({ text }) => text !== ""),
-      product,
-      rule([0, headMm], [width, headMm], rulePt.medium),
-    ],
+    items: [...heads, product, rule([0, headMm], [width, headMm], rulePt.medium)],
   }
 }
 
-function totalRow(figures: Measured, columns: readonly PlacedColumn[]): Block {
+function totalRow(figures: Measured, columns: readonly PlacedColumn[], width: number, press: Press): Block {
+  const { words, figures: t } = press
   const { productG, hairs, areaCm2, foils, hairG } = figures.totals
-  const less = takenTwiceWords(figures)
-  const sum = `${countText(foils, "foil")}, ${areaText(areaCm2)} of scalp, ${hairsRangeText(hairs)} hairs`
+  const twice = takenTwiceOf(figures)
+  const less = twice && words.placement.list.overlaps.takenTwice(twice)
+  const said = words.sheets.map.table
   const at = (field: PlacedColumn["field"], grams: number) =>
-    letters(gramsNumber(grams), [columnX(findColumn(columns, field)), 5.4], type.strong, "right")
-  const key = less ? [`${less}; cross-hatched on the map.`, arrowKey] : [arrowKey]
+    letters(t.gramsNumber(grams), [columnX(findColumn(columns, field)), 5.4], type.strong, "right")
+  const key = [...(less ? [said.takenTwice(less)] : []), said.arrows].flatMap((sentence) =>
+    wrap(sentence, width, type.small, press),
+  )
   return {
     heightMm: totalMm + keyMm * (key.length - 1),
     items: [
-      letters(sum, [0, 5.4], type.strong),
-      ...key.map((words, line) => letters(words, [0, 10.2 + keyMm * line], type.small)),
+      letters(said.total({ foils, areaCm2, hairs }), [0, 5.4], type.strong),
+      ...key.map((text, line) => letters(text, [0, 10.2 + keyMm * line], type.small)),
       at("hairG", hairG),
       at("lowG", productG.low),
       at("midG", productG.mid),

@@ -1,15 +1,15 @@
-import type { Fonts } from "../pens/fontFile"
 import type { Align } from "../pens/page"
+import type { Press } from "../setting/press"
 import { type Type, type, widthMm } from "../setting/typesetting"
 import type { TableField, TableRow } from "./tableRows"
 
 type Field = TableField | "on" | "off"
 export type Column = {
   field: Field
-  /** What stands over it, in two lines. */
-  head: readonly [string, string]
   align: Align
   setting: Type
+  /** The line of the head that its words begin on; three share what stands above them. */
+  fromLine: 0 | 1
   /** Room before the text, for the arrow. */
   indentMm: number
   leastMm: number
@@ -18,16 +18,11 @@ export type Column = {
 }
 export type PlacedColumn = Column & { leftMm: number; widthMm: number }
 
-const column = (
-  field: Field,
-  head: readonly [string, string],
-  align: Align,
-  more: Partial<Column> = {},
-): Column => ({
+const column = (field: Field, align: Align, more: Partial<Column> = {}): Column => ({
   field,
-  head,
   align,
   setting: type.body,
+  fromLine: 0,
   indentMm: 0,
   leastMm: 0,
   gap: 1,
@@ -36,26 +31,27 @@ const column = (
 
 const boxMm = 11.5
 const columns: readonly Column[] = [
-  column("order", ["Order", ""], "right"),
-  column("number", ["No.", ""], "right", { setting: { sizePt: 14, weight: "semibold" } }),
-  column("side", ["Side", ""], "left"),
-  column("kind", ["Kind", ""], "left"),
-  column("foils", ["Foils", ""], "right"),
-  column("lengthMm", ["Length", "mm"], "right"),
-  column("depthMm", ["Depth", "mm"], "right"),
-  column("direction", ["Parting", ""], "left", { indentMm: 6.5 }),
-  column("hairG", ["Hair", "g"], "right"),
-  column("lowG", ["", "low"], "right"),
-  column("midG", ["", "mid"], "right", { setting: type.strong, gap: 0.6 }),
-  column("highG", ["", "high"], "right", { gap: 0.6 }),
-  column("mix", ["Mix", ""], "center", { setting: type.strong }),
-  column("on", ["On", ""], "left", { leastMm: boxMm }),
-  column("off", ["Off", ""], "left", { leastMm: boxMm, gap: 0.6 }),
+  column("order", "right"),
+  column("number", "right", { setting: { sizePt: 14, weight: "semibold" } }),
+  column("side", "left"),
+  column("kind", "left"),
+  column("foils", "right"),
+  column("lengthMm", "right"),
+  column("depthMm", "right"),
+  column("direction", "left", { indentMm: 6.5 }),
+  column("start", "right"),
+  column("hairG", "right"),
+  column("lowG", "right", { fromLine: 1 }),
+  column("midG", "right", { fromLine: 1, setting: type.strong }),
+  column("highG", "right", { fromLine: 1 }),
+  column("mix", "center", { setting: type.strong }),
+  column("on", "left", { leastMm: boxMm }),
+  column("off", "left", { leastMm: boxMm, gap: 0.6 }),
 ]
 
 /** The columns side by side over `width` mm: each as wide as its widest text, what is over shared between them. */
-export function placeColumns(rows: readonly TableRow[], width: number, fonts: Fonts): PlacedColumn[] {
-  const widths = columns.map((each) => columnMm(each, rows, fonts))
+export function placeColumns(rows: readonly TableRow[], width: number, press: Press): PlacedColumn[] {
+  const widths = columns.map((each) => columnMm(each, rows, press))
   const gaps = columns.map(({ gap }, i) => (i === 0 ? 0 : gap))
   const gapMm = (width - sum(widths)) / sum(gaps)
   return columns.map((each, i) => ({
@@ -67,17 +63,13 @@ export function placeColumns(rows: readonly TableRow[], width: number, fonts: Fo
 
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0)
 
-function columnMm(
-  { field, head, setting, indentMm, leastMm }: Column,
-  rows: readonly TableRow[],
-  fonts: Fonts,
-) {
+function columnMm({ field, setting, indentMm, leastMm }: Column, rows: readonly TableRow[], press: Press) {
   const texts =
     field === "on" || field === "off" ? [] : rows.filter(({ fall }) => fall).map(({ text }) => text[field])
   return Math.max(
     leastMm,
-    ...head.map((text) => widthMm(text, type.strong, fonts)),
-    ...texts.map((text) => indentMm + widthMm(text ?? "", setting, fonts)),
+    ...press.words.sheets.map.table.heads[field].map((text) => widthMm(text, type.strong, press)),
+    ...texts.map((text) => indentMm + widthMm(text ?? "", setting, press)),
   )
 }
 

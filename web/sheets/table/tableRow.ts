@@ -1,7 +1,7 @@
 import type { Pair } from "../../../geometry/surface/frames"
-import type { Fonts } from "../pens/fontFile"
-import type { Item } from "../pens/page"
+import { type Item, tagged } from "../pens/page"
 import type { Block } from "../setting/block"
+import type { Press } from "../setting/press"
 import {
   capMm,
   letters,
@@ -16,15 +16,18 @@ import {
 import { columnX, findColumn, type PlacedColumn } from "./tableColumns"
 import type { TableRow } from "./tableRows"
 
-type Setting = { rowMm: number; width: number; fonts: Fonts }
+type Setting = { rowMm: number; width: number; press: Press }
 
 /** One line of the table, `rowMm` high, with a rule under it. */
 export const rowBlock = (row: TableRow, columns: readonly PlacedColumn[], setting: Setting): Block => ({
   heightMm: setting.rowMm,
-  items: [
-    ...(row.fall ? foilItems(row, row.fall, columns, setting.rowMm) : leftOutItems(row, columns, setting)),
-    rule([0, setting.rowMm], [setting.width, setting.rowMm], rulePt.hair),
-  ],
+  items: tagged(
+    [
+      ...(row.fall ? foilItems(row, row.fall, columns, setting.rowMm) : leftOutItems(row, columns, setting)),
+      rule([0, setting.rowMm], [setting.width, setting.rowMm], rulePt.hair),
+    ],
+    "P",
+  ),
 })
 
 function foilItems({ text }: TableRow, fall: Pair, columns: readonly PlacedColumn[], rowMm: number): Item[] {
@@ -41,16 +44,16 @@ function foilItems({ text }: TableRow, fall: Pair, columns: readonly PlacedColum
 function leftOutItems(
   { text }: TableRow,
   columns: readonly PlacedColumn[],
-  { rowMm, width, fonts }: Setting,
+  { rowMm, width, press }: Setting,
 ): Item[] {
   const y = rowMm / 2 + capMm(type.body) / 2
   const { leftMm } = findColumn(columns, "side")
   const length = findColumn(columns, "lengthMm")
   const name = text.side ?? ""
-  const isShort = widthMm(name, type.body, fonts) <= length.leftMm - leftMm - 2
+  const isShort = widthMm(name, type.body, press) <= length.leftMm - leftMm - 2
   const nameMm = isShort ? leftMm : columnX(findColumn(columns, "direction"))
   return [
-    letters(shorten(name, width - nameMm, type.body, fonts), [nameMm, y], type.body),
+    letters(shorten(name, width - nameMm, type.body, press), [nameMm, y], type.body),
     letters(text.lengthMm ?? "", [columnX(length), y], type.body, "right"),
     letters(text.depthMm ?? "", [columnX(findColumn(columns, "depthMm")), y], type.body, "right"),
   ]

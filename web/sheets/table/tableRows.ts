@@ -1,13 +1,13 @@
 import type { Head } from "../../../geometry/scalp/head"
 import type { SectionFigures } from "../../../geometry/section/measureSection"
-import { type CarrierKind, type Foil, isFoil, type Section } from "../../../geometry/section/section"
+import { type Foil, isFoil, type Section } from "../../../geometry/section/section"
+import { kindOf } from "../../../geometry/section/sectionKinds"
 import type { Pair } from "../../../geometry/surface/frames"
 import { fixedViews, toView } from "../../../geometry/surface/views"
 import type { Measured } from "../../core/figures/measured"
-import { gramsNumber } from "../../core/text/figureText"
-import { directionText, kindWords, type Side, sideOf } from "../../core/text/words"
-import { millimetres } from "../setting/numbers"
-import { stitchesOf } from "./stitchesOf"
+import { stitchesOf } from "../../core/figures/stitchesOf"
+import { directionIn, type Side, sideOf } from "../../core/placement/places"
+import type { Press } from "../setting/press"
 
 export const tableFields = [
   "order",
@@ -18,6 +18,7 @@ export const tableFields = [
   "lengthMm",
   "depthMm",
   "direction",
+  "start",
   "hairG",
   "lowG",
   "midG",
@@ -30,49 +31,57 @@ export type TableField = (typeof tableFields)[number]
 export type TableRow = { text: Partial<Record<TableField, string>>; fall: Pair | null }
 
 /** The rows of a plan, in the order of application. */
-export function tableRows({ head, sections }: Measured): TableRow[] {
+export function tableRows({ head, sections }: Measured, press: Press): TableRow[] {
   let order = 0
   return sections.map(({ section, figures }) =>
-    isFoil(section) ? foilRow(section, figures, ++order, head) : leftOutRow(section, figures),
+    isFoil(section)
+      ? foilRow(section, figures, { order: ++order, head, press })
+      : leftOutRow(section, figures, press),
   )
 }
 
-function foilRow(foil: Foil, figures: SectionFigures, order: number, head: Head): TableRow {
+type Row = { order: number; head: Head; press: Press }
+
+function foilRow(foil: Foil, figures: SectionFigures, { order, head, press }: Row): TableRow {
   const { low, mid, high } = figures.productG
+  const { figures: t, words } = press
+  const said = words.sheets.map.table
   return {
     fall: fallOf(foil, head),
     text: {
-      order: String(order),
-      number: String(foil.mapNumber),
-      side: sideOf(foil),
-      kind: kindText(foil),
-      foils: carriers[foil.carrier.kind](figures.foils),
-      lengthMm: String(Math.round(figures.partingMm)),
-      depthMm: depthText(foil),
-      direction: directionText(foil, head),
-      hairG: gramsNumber(figures.hairG),
-      lowG: gramsNumber(low),
-      midG: gramsNumber(mid),
-      highG: gramsNumber(high),
+      order: t.whole(order),
+      number: t.whole(foil.mapNumber),
+      side: said.sides[sideOf(foil)],
+      kind: kindText(foil, press),
+      foils: foil.carrier.kind === "foil" ? t.whole(figures.foils) : said.carriers[foil.carrier.kind],
+      lengthMm: t.whole(figures.partingMm),
+      depthMm: depthText(foil, press),
+      direction: said.direction(directionIn(foil, head)),
+      start: said.start(kindOf(foil).productStartMm(foil), foil.strand),
+      hairG: t.gramsNumber(figures.hairG),
+      lowG: t.gramsNumber(low),
+      midG: t.gramsNumber(mid),
+      highG: t.gramsNumber(high),
       mix: foil.mix,
     },
   }
 }
 
-const leftOutRow = (section: Section<"left-out">, { partingMm }: SectionFigures): TableRow => ({
+const leftOutRow = (section: Section<"left-out">, { partingMm }: SectionFigures, press: Press): TableRow => ({
   fall: null,
   text: {
-    side: section.name ? `Left out: ${section.name}` : "Left out",
-    lengthMm: String(Math.round(partingMm)),
-    depthMm: depthText(section),
+    side: press.words.sheets.map.table.leftOut(section.name),
+    lengthMm: press.figures.whole(partingMm),
+    depthMm: depthText(section, press),
   },
 })
 
 /** The kind, with stitch and gap in mm where the hair is woven, and as much of a name of its own as there is room for. */
-function kindText(foil: Foil): string {
+function kindText(foil: Foil, { words }: Press): string {
+  const said = words.sheets.map.table
   const stitches = stitchesOf(foil)
-  const pitch = stitches && ` ${millimetres(stitches.stitchMm)}/${millimetres(stitches.gapMm)}`
-  return kindWords[foil.kind] + (pitch ?? "") + (foil.name ? `, ${shortName(foil.name)}` : "")
+  const pitch = stitches ? ` ${said.half(stitches.stitchMm)}/${said.half(stitches.gapMm)}` : ""
+  return said.kinds[foil.kind] + pitch + (foil.name ? `, ${shortName(foil.name)}` : "")
 }
 
 const mostLetters = 14
@@ -88,16 +97,9 @@ function shortName(name: string): string {
 }
 
 /** One depth, or both where the band is a wedge. */
-export function depthText({ depthMm: { start, end } }: Section): string {
-  const [from, to] = [millimetres(start), millimetres(end)]
-  return from === to ? from : `${from}–${to}`
-}
-
-/** How many foils it takes, or what it is laid on or left in instead. */
-const carriers: Record<CarrierKind, (foils: number) => string> = {
-  foil: String,
-  board: () => "board",
-  "open-air": () => "open",
+export function depthText({ depthMm: { start, end } }: Section, { words, figures }: Press): string {
+  const { half } = words.sheets.map.table
+  return figures.spread(half(start), half(end))
 }
 
 const viewOfSide = { left: fixedViews.left, right: fixedViews.right, centre: fixedViews.front } as const

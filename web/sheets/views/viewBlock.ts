@@ -1,5 +1,5 @@
 import type { HeadLine } from "../../../geometry/portrait/headLine"
-import type { Section } from "../../../geometry/section/section"
+import { isFoil, type Section } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import type { Overlap } from "../../core/figures/overlaps"
 import type { PaperView, Picture } from "../../drawing/headDrawing"
@@ -8,9 +8,9 @@ import type { Mark } from "../../drawing/mark"
 import { hairlineMarks, planMarks } from "../../drawing/marks"
 import { overlapMarks } from "../../drawing/overlapMarks"
 import { wornMarks } from "../../drawing/wornMarks"
-import type { Fonts } from "../pens/fontFile"
-import type { Item } from "../pens/page"
+import { type Align, type Item, tagged } from "../pens/page"
 import type { Block } from "../setting/block"
+import type { Press } from "../setting/press"
 import { letters, rectangle, type } from "../setting/typesetting"
 import type { ViewFrame } from "./viewFrame"
 import { markItems, type ToPaper } from "./viewItems"
@@ -32,7 +32,7 @@ export type ViewSetting = {
   /** The side of the view toward the edge of the page. */
   outer: "left" | "right"
   widthMm: number
-  fonts: Fonts
+  press: Press
 }
 
 const lineInks: Record<HeadLine["weight"], InkName> = {
@@ -43,7 +43,7 @@ const lineInks: Record<HeadLine["weight"], InkName> = {
 
 /** One view of the head with the sections on it, its sides named in words. */
 export function viewBlock(setting: ViewSetting): Block {
-  const { plan, overlaps, picture, frame, named, scale, widthMm, fonts } = setting
+  const { plan, overlaps, picture, frame, named, scale, widthMm, press } = setting
   const { drawing, toPaper, heightMm } = viewDrawing(setting)
   const labels = viewLabels(named, {
     plan,
@@ -52,9 +52,12 @@ export function viewBlock(setting: ViewSetting): Block {
     rings: { ...frame, scale },
     toPaper,
     widthMm,
-    fonts,
+    press,
   })
-  return { heightMm, items: [drawing, ...labels, ...captions(setting, heightMm)] }
+  const { pictures, views } = press.words.sheets
+  const foils = named.filter(isFoil).map(({ mapNumber }) => mapNumber)
+  const alt = pictures.view(views.captions[setting.name], foils)
+  return { heightMm, items: tagged([drawing, ...labels, ...captions(setting, heightMm)], "Figure", alt) }
 }
 
 type Drawn = Pick<ViewSetting, "plan" | "overlaps" | "picture" | "frame" | "scale" | "flipped" | "widthMm">
@@ -91,18 +94,23 @@ export function viewDrawing({ plan, overlaps, picture, frame, scale, flipped, wi
 const below = 3.6
 
 /** What the view is, and which side of the client is where, in words in the corners that the head leaves free. */
-function captions({ name, flipped, outer, widthMm }: ViewSetting, heightMm: number): Item[] {
-  const outerX = outer === "left" ? 0 : widthMm
+function captions({ name, flipped, outer, widthMm, press }: ViewSetting, heightMm: number): Item[] {
+  const said = press.words.sheets.views
+  const title = said.titles[name]
   if (name === "left" || name === "right")
-    return [letters(`CLIENT’S ${name.toUpperCase()}`, [outerX, below], type.strong, outer)]
+    return [letters(title, [outer === "left" ? 0 : widthMm, below], type.strong, outer)]
   const rightFirst = (name === "front") !== flipped
-  const [first, second] = rightFirst ? ["RIGHT", "LEFT"] : ["LEFT", "RIGHT"]
+  const [first, second] = rightFirst
+    ? [said.sides.right, said.sides.left]
+    : [said.sides.left, said.sides.right]
+  const corner = ([above, below]: readonly string[], x: number, align: Align) => [
+    letters(above, [x, heightMm - 5], type.strong, align),
+    letters(below, [x, heightMm], type.strong, align),
+  ]
   return [
-    letters(name.toUpperCase(), [0, below], type.strong),
-    ...(flipped ? [letters("IN THE MIRROR", [0, below + 5], type.strong)] : []),
-    letters("CLIENT’S", [0, heightMm - 5], type.strong),
-    letters(first, [0, heightMm], type.strong),
-    letters("CLIENT’S", [widthMm, heightMm - 5], type.strong, "right"),
-    letters(second, [widthMm, heightMm], type.strong, "right"),
+    letters(title, [0, below], type.strong),
+    ...(flipped ? [letters(said.inMirror, [0, below + 5], type.strong)] : []),
+    ...corner(first, 0, "left"),
+    ...corner(second, widthMm, "right"),
   ]
 }

@@ -4,8 +4,8 @@ import type { Plan } from "../../core/document/schema"
 import type { Overlap } from "../../core/figures/overlaps"
 import { bandMiddle, type Scene } from "../../drawing/marks"
 import { overlapMiddles } from "../../drawing/overlapMarks"
-import type { Fonts } from "../pens/fontFile"
 import type { Item } from "../pens/page"
+import type { Press } from "../setting/press"
 import {
   capMm,
   ink,
@@ -32,7 +32,7 @@ type Setting = {
   rings: Rings
   toPaper: ToPaper
   widthMm: number
-  fonts: Fonts
+  press: Press
 }
 
 /** More names than this round one drawing crowd it. */
@@ -59,29 +59,29 @@ export function viewLabels(sections: readonly Section[], setting: Setting): Item
 
 const clamp = (value: number, least: number, most: number) => Math.max(least, Math.min(most, value))
 
-function labelOf(section: Section, { plan, scene, fonts }: Setting): Label[] {
+function labelOf(section: Section, { plan, scene, press }: Setting): Label[] {
   const middle = bandMiddle(section, plan, scene)
   if (!middle) return []
   const { near, far } = middle
   const setting = isFoil(section) ? type.number : type.smallStrong
   const lines = isFoil(section)
     ? [String(section.mapNumber)]
-    : wrap(section.name || "left out", nameMm, setting, fonts).slice(0, 2)
+    : wrap(section.name || press.words.sheets.views.leftOut, nameMm, setting, press).slice(0, 2)
   return [
     {
       anchor: viewPoint((near[0] + far[0]) / 2, (near[1] + far[1]) / 2),
       lines,
       setting,
-      widthMm: Math.max(...lines.map((line) => widthMm(line, setting, fonts))),
+      widthMm: Math.max(...lines.map((line) => widthMm(line, setting, press))),
       heightMm: capMm(setting) + (lines.length - 1) * nameLineMm,
     },
   ]
 }
 
 /** The word for hair that two sections take: the cross-hatch alone says it in a crowd. */
-function twiceLabel(anchor: ViewPoint, { fonts }: Setting): Label {
-  const [setting, text] = [type.smallStrong, "twice"]
-  return { anchor, lines: [text], setting, widthMm: widthMm(text, setting, fonts), heightMm: capMm(setting) }
+function twiceLabel(anchor: ViewPoint, { press }: Setting): Label {
+  const [setting, text] = [type.smallStrong, press.words.sheets.views.twice]
+  return { anchor, lines: [text], setting, widthMm: widthMm(text, setting, press), heightMm: capMm(setting) }
 }
 
 /** The leader, and the words on white so that no line runs through them. */

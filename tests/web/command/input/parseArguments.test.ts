@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { parseArguments } from "../../../../web/command/input/parseArguments"
 
-const verb = { takesFile: true, options: { paper: "a4 or letter", out: "where to" } }
+const verb = { takesFile: true, options: ["paper", "out"] }
 const parse = (...typed: string[]) => parseArguments(typed, verb)
 
 describe("what is typed after a verb", () => {
@@ -11,21 +11,21 @@ describe("what is typed after a verb", () => {
     expect(parse("plan.json", "--out", "x=1.pdf", "--paper=a4")).toEqual(expected)
   })
 
-  it("is refused with one sentence a problem", () => {
+  it("is refused with one code a problem", () => {
     expect(parse("plan.json", "--colour", "red", "-o", "x", "--paper")).toEqual({
       ok: false,
       problems: [
-        "--colour is not an option of this verb: expected --paper, --out.",
-        "--o is not an option of this verb: expected --paper, --out.",
-        "--paper: expected a value after it.",
+        { code: "unknown-option", option: "colour", known: ["paper", "out"] },
+        { code: "unknown-option", option: "o", known: ["paper", "out"] },
+        { code: "no-value", option: "paper" },
       ],
     })
   })
 
   it("needs its file once, where the verb takes one", () => {
-    expect(parse()).toEqual({ ok: false, problems: ["FILE is missing: expected the path of a plan."] })
+    expect(parse()).toEqual({ ok: false, problems: [{ code: "file-missing" }] })
     expect(parse("a", "b")).toMatchObject({ ok: false })
-    expect(parseArguments(["a"], { takesFile: false, options: {} })).toMatchObject({ ok: false })
+    expect(parseArguments(["a"], { takesFile: false, options: [] })).toMatchObject({ ok: false })
   })
 
   it("does not take an option twice, nor a name every object has", () => {

@@ -32,7 +32,7 @@ describe("blend", () => {
     expect(await run("--have 12,3 --want 2 --grams 90")).toEqual({
       exit: 2,
       out: "",
-      err: "--want: 2 % is weaker than the weakest bottle, 3 %; add a weaker bottle to have.\n",
+      err: "--want: 2 % is weaker than the weakest bottle, 3 %; add a weaker bottle.\n",
     })
   })
 
@@ -50,7 +50,7 @@ describe("blend", () => {
       '--have: expected per cents with a comma between, 12,3, found "12,,".\n',
     ],
     ["--have 12,3 --want 7,5 --grams 90", '--want: expected a per cent, 6 or 7.5, found "7,5".\n'],
-    ["--have 12,3 --want 6 --grams -9", "--grams: −9 is no amount; give grams above 0.\n"],
+    ["--have 12,3 --want 6 --grams -9", "--grams: -9 g is no amount; enter grams above 0.\n"],
     ["--have 12,3 --want NaN --grams 90", '--want: expected a per cent, 6 or 7.5, found "NaN".\n'],
   ])("%s", async (line, err) => {
     expect(await run(line)).toEqual({ exit: 2, out: "", err })

@@ -33,7 +33,7 @@ describe("the mixes of a plan", () => {
   it("want what the foils want, and mix at the minutes of the clock", () => {
     const plan = busyPlan(60)
     const timed = timedPlan(plan)
-    if (!timed.ok) throw new Error(timed.problems[0])
+    if (!timed.ok) throw new Error(timed.problems[0].code)
     const [{ made }] = rows(plan)
     expect(made.wantedG.high).toBeCloseTo(measured(plan).totals.productG.high, 6)
     expect(made.mixedG).toBeGreaterThan(made.wantedG.high)
@@ -42,13 +42,17 @@ describe("the mixes of a plan", () => {
   })
 
   it("make nothing where no foil uses them", () => {
-    expect(mixesOfPlan(emptyPlan)).toMatchObject([{ users: 0, made: null, problems: [] }])
+    expect(mixesOfPlan(emptyPlan)).toMatchObject([{ users: 0, made: null, problems: [], untimed: [] }])
   })
 
   it("say when a ratio is upside down", () => {
     const [mix] = examplePlan().mixes
     const plan = done(setMix({ ...mix, ratio: { lightener: 2, developer: 1 } }), examplePlan())
-    expect(mixesOfPlan(plan)[0].problems[0]).toContain("as if turned upside down")
+    expect(mixesOfPlan(plan)[0].problems[0]).toMatchObject({
+      code: "ratio-upside-down",
+      lightener: 2,
+      developer: 1,
+    })
   })
 
   it("say so when the goal is darker than the hair is now, with the cure", () => {
@@ -56,15 +60,15 @@ describe("the mixes of a plan", () => {
     const plan = done(setConsultation({ hair: { top: { roots: level } }, liftToLevel: 6 }), examplePlan())
     expect(mixesOfPlan(plan)[0].proposed).toEqual({
       kind: "none",
-      why: "Level 6 is darker than the hair now, 9; lightener cannot darken. Choose a lighter level, or plan a lowlight.",
+      why: { code: "target-darker", fromLevel: 9, toLevel: 6 },
     })
   })
 
   it("say why there are no bowls where the visit cannot be timed", () => {
     const plan = done(setTiming({ breaks: [{ fromMin: 30, toMin: 20 }] }), examplePlan())
-    const [{ made, problems }] = mixesOfPlan(plan)
+    const [{ made, untimed }] = mixesOfPlan(plan)
     expect(made).toBeNull()
-    expect(problems).toEqual([expect.stringMatching(/break/i)])
+    expect(untimed).toEqual([{ code: "break-backwards" }])
   })
 
   it("propose the weakest developer that reaches the goal by the sheet: level 7 to 10, 20 vol (common practice)", () => {

@@ -17,9 +17,9 @@ test("placement, foils, toner and the chair by the salon's list, the chair as a 
   const { low, high } = timed.schedule.chairMin
   const amountOf = (name: string) => quote.lines.find(({ price }) => price === name)?.amount
   expect(amountOf("foil")).toEqual({ low: 50, mid: 50, high: 50 }) // 20 x 2.50
-  expect(amountOf("toner")).toEqual({ low: 30, mid: 30, high: 30 }) // mids and hairline
+  expect(amountOf("toner")).toEqual({ low: 15, mid: 15, high: 15 }) // mids and hairline are one shade
   expect(amountOf("chairHour")?.low).toBeCloseTo(low / 2, 9) // 30 an hour is half a coin a minute
-  const fixed = 40 + 50 + 30 + (amountOf("extraBowl")?.mid ?? 0)
+  const fixed = 40 + 50 + 15 + (amountOf("extraBowl")?.mid ?? 0)
   expect(quote.total.low).toBeCloseTo(fixed + low / 2, 9)
   expect(quote.total.high).toBeCloseTo(fixed + high / 2, 9)
 })

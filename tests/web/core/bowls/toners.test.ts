@@ -2,23 +2,30 @@ import { describe, expect, it } from "vitest"
 import { isFoil } from "../../../../geometry/section/section"
 import { houseProducts } from "../../../../presets/formula/houseProducts"
 import { runCommand } from "../../../../web/command/command"
-import { tonerBowlWords } from "../../../../web/core/bowls/tonerBowlWords"
+import { tonerBowlOf } from "../../../../web/core/bowls/tonerBowl"
 import { tonersOfPlan, usualChoice } from "../../../../web/core/bowls/toners"
 import { checkPlan } from "../../../../web/core/cautions/visitOfPlan"
 import type { AlertTest } from "../../../../web/core/document/consultation"
+import type { Plan } from "../../../../web/core/document/schema"
 import { setConsultation } from "../../../../web/core/edits/plan/setConsultation"
 import { setSalon } from "../../../../web/core/edits/plan/setSalon"
 import { setToning } from "../../../../web/core/edits/plan/setToning"
 import { figuresOf } from "../../../../web/core/figures/measured"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { openPlan, savePlan } from "../../../../web/core/file/planFile"
-import { zoneOf } from "../../../../web/core/schedule/scheduleFromPlan"
+import { tonesOfPlan } from "../../../../web/core/tone/tonesOfPlan"
+import { answersOn } from "../../../support/answers"
 import { done } from "../../../support/samples"
 
 const [, , , toner, rootShade] = houseProducts
 const now = { moment: "2026-03-09T10:00:00Z", zone: "Europe/London" }
 const wished = done(
-  setConsultation({ liftToLevel: 9, finish: "cool", rootMeltMm: 25, answers: { breathingReaction: "no" } }),
+  setConsultation({
+    liftToLevel: 9,
+    finish: "cool",
+    rootMeltMm: 25,
+    answers: answersOn("2026-03-09", { breathingReaction: "no" }),
+  }),
   examplePlan(),
 )
 const toned = done(setToning({ toner: usualChoice(toner), rootShade: usualChoice(rootShade) }), wished)
@@ -38,35 +45,97 @@ describe("what is toned with", () => {
     expect(usualChoice(direct)).toEqual({ product: direct.name, developerVolume: null, parts: 0 })
   })
 
-  it("is weighed for the lightened hair of its zone: 1 to 4 g of toner to a gram", () => {
-    const hairG = toned.sections
-      .filter(isFoil)
-      .filter((foil) => zoneOf(foil, toned) === "hairline")
-      .reduce((sum, foil) => sum + figuresOf(foil, toned).hairG, 0)
-    const [melt, mids, hairline] = tonersOfPlan(toned)
-    expect([melt, mids, hairline].map(({ tone }) => tone.zone)).toEqual(["root-melt", "mids", "hairline"])
-    expect(hairline.wantedG).toEqual({ low: hairG, mid: 2 * hairG, high: 4 * hairG })
-    // The smallest sensible bowl is 30 g: 10 + 20, and 12 + 18 of the root shade at 1 : 1.5 (common practice, no source).
-    expect(hairline.bowl).toMatchObject({ lightenerG: 10, developerG: 20, developerMl: 20 })
-    expect(melt.bowl).toMatchObject({ lightenerG: 12, developerG: 18 })
-    expect(tonerBowlWords(hairline)).toMatch(
-      /^10 g House toner \(invented\) \+ 20 g \(20 mL\) of 10 vol \(3 %\), for [\d.]+–[\d.]+ g on the hair\.$/,
+  it("is weighed for the lightened hair of its zones: 1 to 4 g of toner to a gram", () => {
+    const hairG = toned.sections.filter(isFoil).reduce((sum, foil) => sum + figuresOf(foil, toned).hairG, 0)
+    const [melt, lengths] = tonersOfPlan(toned)
+    expect([melt, lengths].map(({ tones }) => tones.map(({ zone }) => zone))).toEqual([
+      ["root-melt"],
+      ["mids", "hairline"],
+    ])
+    expect(lengths.wantedG).toEqual({
+      low: expect.closeTo(hairG, 9),
+      mid: expect.closeTo(2 * hairG, 9),
+      high: expect.closeTo(4 * hairG, 9),
+    })
+    // Both are far above the smallest mix of toner: 4 g to a gram of hair, 5 % and 6 g, at 1 : 2 and 1 : 1.5.
+    const mixG = 4 * hairG * 1.05 + 6
+    expect(lengths.bowl?.lightenerG).toBe(Math.ceil(mixG / 3))
+    expect(lengths.bowl?.developerG).toBe(2 * Math.ceil(mixG / 3))
+    expect(tonerBowlOf(lengths)).toMatchObject({
+      code: "toner-mixed",
+      product: toner.name,
+      tonerG: Math.ceil(mixG / 3),
+      clearG: 0,
+      volume: 10,
+      percent: 3,
+    })
+  })
+
+  it("shares one bowl between zones of the same shade, and has one each where the shades differ", () => {
+    const differing = done(setConsultation({ liftToLevel: null }), toned)
+    expect(tonersOfPlan(toned)).toHaveLength(2)
+    expect(tonersOfPlan(differing).map(({ tones }) => tones.length)).toEqual([1, 2])
+  })
+
+  it("at half strength prints as much of the maker’s clear, which together are the toner of a full one", () => {
+    const grams = (finish: "cool" | "neutral") => {
+      const plan = done(
+        setConsultation({ finish, rootMeltMm: null }),
+        done(setSalon({ scaleStepG: 0.1 }), toned),
+      )
+      const [{ bowl }] = tonersOfPlan(plan)
+      if (!bowl) throw new Error("no bowl")
+      return bowl
+    }
+    const [full, half] = [grams("cool"), grams("neutral")]
+    expect(full.clearG).toBe(0)
+    expect(half.lightenerG + half.clearG).toBeCloseTo(full.lightenerG, 9)
+    expect(Math.abs(half.clearG - half.lightenerG)).toBeLessThanOrEqual(0.1 + 1e-9)
+    expect(half.developerG).toBe(full.developerG)
+  })
+
+  it("is weighed in tenths where the scale shows them, and from less than a powder", () => {
+    const one = { ...toned, sections: toned.sections.filter(isFoil).slice(0, 1) }
+    const [{ bowl }] = tonersOfPlan(
+      done(setConsultation({ rootMeltMm: null }), done(setSalon({ scaleStepG: 0.1 }), one)),
     )
+    // The smallest toner, 15 g at 1 : 2.
+    expect([bowl?.lightenerG, bowl?.developerG]).toEqual([5, 10])
+    const wide = tonersOfPlan(
+      done(setConsultation({ rootMeltMm: null }), done(setSalon({ scaleStepG: 0.1 }), toned)),
+    )
+    expect((10 * (wide[0].bowl?.lightenerG ?? 0)) % 10).not.toBe(0)
+  })
+
+  it("stays no longer than the sheet of its toner allows", () => {
+    const sheet = { ...toner, longestMin: 8 }
+    const minutes = (plan: Plan) =>
+      tonesOfPlan(plan).map(({ zone, minutes: { low, high } }) => [zone, low, high])
+    expect(minutes(toned)).toEqual([
+      ["root-melt", 5, 20],
+      ["mids", 5, 20],
+      ["hairline", 5, 20],
+    ])
+    expect(minutes(done(setSalon({ sheets: [sheet] }), toned))).toEqual([
+      ["root-melt", 5, 20],
+      ["mids", 5, 8],
+      ["hairline", 5, 8],
+    ])
   })
 
   it("without developer is weighed alone", () => {
     const plan = done(setToning({ toner: usualChoice(direct) }), done(setSalon({ sheets: [direct] }), wished))
-    const words = tonerBowlWords(tonersOfPlan(plan)[2])
-    expect(words).toMatch(/^\d+ g Conditioning toner, for /)
+    expect(tonerBowlOf(tonersOfPlan(plan)[1])).toMatchObject({
+      code: "toner-alone",
+      product: "Conditioning toner",
+    })
     expect(checkPlan(plan, now).stops).toEqual([])
   })
 
   it("asks for an alert test of each, the root shade too, and says so before any is chosen", () => {
     const { stops, cautions } = checkPlan(wished, now)
     expect(stops).toEqual([])
-    expect(cautions.find(({ rule }) => rule === "toner-not-chosen")?.why).toMatch(
-      /^No toner or root shade is chosen/,
-    )
+    expect(cautions.map(({ rule }) => rule)).toContain("toner-not-chosen")
     expect(checkPlan(toned, now).stops.map(({ rule, mixes }) => [rule, mixes])).toEqual([
       ["alert-test", ["toner"]],
       ["alert-test", ["root-shade"]],
@@ -78,7 +147,8 @@ describe("what is toned with", () => {
         appliedAt: "2026-03-06T10:00:00Z",
         result: { outcome: "clear", readBy: "J", readAt: "2026-03-08T10:30:00Z" },
         validUntil: null,
-        changedSince: "no",
+        visit: "2026-03-09",
+        changedSince: { said: "no", on: "2026-03-09" },
       }),
     )
     expect(checkPlan(done(setConsultation({ alertTests: tests }), toned), now).stops).toEqual([])
@@ -103,14 +173,13 @@ describe("what is toned with", () => {
     const printed = JSON.parse(out)
     expect(exit).toBe(0)
     expect(
-      printed.toners.map(({ zone, tonerG }: { zone: string; tonerG: number }) => [zone, tonerG]),
+      printed.toners.map(({ zones, tonerG }: { zones: string[]; tonerG: number }) => [zones, tonerG]),
     ).toEqual([
-      ["root-melt", 12],
-      ["mids", expect.any(Number)],
-      ["hairline", 10],
+      [["root-melt"], expect.any(Number)],
+      [["mids", "hairline"], expect.any(Number)],
     ])
     // Two bowls of 10 g of powder at 24 for 500 g and 20 g of developer at 10 for 1000 g.
     expect(printed.cost).toBeCloseTo(2 * 0.68, 9)
-    expect(err).toContain("Held: No alert test with House toner (invented) is written down")
+    expect(err).toContain("Do not mix: No patch test with House toner (invented)")
   })
 })

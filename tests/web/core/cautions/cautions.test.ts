@@ -1,22 +1,27 @@
 import { describe, expect, test } from "vitest"
 import { houseProducts } from "../../../../presets/formula/houseProducts"
-import { checkVisit, holding, notKnown, rules } from "../../../../web/core/cautions/cautions"
+import { notAsked, notKnown } from "../../../../web/core/cautions/asking/notAsked"
+import { checkVisit, holding, type RuleName, rules } from "../../../../web/core/cautions/cautions"
 import type { PlannedMix, Visit } from "../../../../web/core/cautions/rules/rule"
 import {
   type AlertTest,
   type Consultation,
   type HairState,
   newConsultation,
+  type Question,
 } from "../../../../web/core/document/consultation"
+import { say } from "../../../../web/words/say"
+import { answersOn, askedAll } from "../../../support/answers"
+import { en } from "../../../support/words"
 
 const [powder, , cream, toner, rootShade] = houseProducts
+const today = "2026-06-10"
 const now = { moment: "2026-06-10T10:00:00Z", zone: "Europe/London" }
 
 const mix = (change: Partial<PlannedMix> = {}): PlannedMix => {
   const sheet = change.sheet === undefined ? { ...powder, alertTest: false } : change.sheet
   return {
     id: "A",
-    name: `Mix ${change.id ?? "A"}`,
     product: sheet?.name ?? "Something on the shelf",
     sheet,
     developerVolume: 20,
@@ -30,16 +35,17 @@ const visit = (consultation: Partial<Consultation> = {}, ...mixes: PlannedMix[])
   consultation: {
     ...newConsultation(),
     ageYears: 34,
-    scalp: "calm",
-    answers: { breathingReaction: "no" },
+    scalp: { seen: "calm", on: today },
     ...consultation,
   },
   mixes: mixes.length > 0 ? mixes : [mix()],
   now,
+  days: { today, visit: today },
 })
 const hair = (change: Partial<HairState>): Consultation["hair"] => ({
   top: { ends: { level: 7, history: [], porosity: "usual", stretch: "springs-back", ...change } },
 })
+const yes = (...names: Question[]) => answersOn(today, Object.fromEntries(names.map((name) => [name, "yes"])))
 const stopsOf = (found: Visit) => checkVisit(found).stops.map(({ rule }) => rule)
 const cautionsOf = (found: Visit) => checkVisit(found).cautions.map(({ rule }) => rule)
 const clearTest: AlertTest = {
@@ -48,7 +54,8 @@ const clearTest: AlertTest = {
   appliedAt: "2026-06-01T10:00:00Z",
   result: { outcome: "clear", readBy: "J", readAt: "2026-06-03T10:00:00Z" },
   validUntil: null,
-  changedSince: "no",
+  visit: today,
+  changedSince: { said: "no", on: today },
 }
 const tonerMix = mix({ id: "T", sheet: toner, developerVolume: 10, ratio: { lightener: 1, developer: 2 } })
 
@@ -59,10 +66,10 @@ test("calm scalp, untreated hair, plain foils: nothing holds and nothing is said
 const atHairline = { hairline: true, scalp: false, cushion: false }
 
 /** The cases that no reason may pass. */
-const final: [string, Visit][] = [
+const final: [RuleName, Visit][] = [
   ["under-16", visit({ ageYears: 15 })],
-  ["past-reaction", visit({ answers: { breathingReaction: "no", pastReaction: "yes" } })],
-  ["past-reaction", visit({ answers: { breathingReaction: "no", blackHennaReaction: "yes" } })],
+  ["past-reaction", visit({ answers: yes("pastReaction") })],
+  ["past-reaction", visit({ answers: yes("blackHennaReaction") })],
   [
     "past-reaction",
     visit({
@@ -71,10 +78,19 @@ const final: [string, Visit][] = [
       ],
     }),
   ],
-  ["breathing-reaction", visit({ answers: { breathingReaction: "yes" } })],
-  ["breathing-reaction", visit({ answers: { breathingReaction: "no", colouristBreathing: "yes" } })],
-  ["scalp", visit({ scalp: "broken" })],
-  ["scalp", visit({ scalp: "irritated" })],
+  ["breathing-reaction", visit({ answers: yes("breathingReaction") })],
+  ["mixer-breathing", visit({ answers: yes("colouristBreathing") })],
+  ["dye-allergy", visit({ answers: yes("dyeAllergy") })],
+  ["scalp-today", visit({ answers: yes("scalpToday") })],
+  ["sensitive-scalp", visit({ scalp: { seen: "sensitive", on: today } })],
+  ["face-rash", visit({ answers: yes("faceRash") })],
+  ["alert-test", visit({}, tonerMix)],
+  ["developer-not-on-sheet", visit({}, mix({ sheet: { ...cream, alertTest: false }, developerVolume: 30 }))],
+  ["ratio-not-on-sheet", visit({}, mix({ ratio: { lightener: 1, developer: 3 } }))],
+  ["off-scalp-product", visit({}, mix({ near: { hairline: false, scalp: true, cushion: false } }))],
+  ["heat", visit({}, mix({ heatMin: 15 }))],
+  ["scalp", visit({ scalp: { seen: "broken", on: today } })],
+  ["scalp", visit({ scalp: { seen: "irritated", on: today } })],
   ["metallic-salts", visit({ hair: hair({ history: ["metallic-salts"] }) })],
   ["strand-test-failed", visit({ strandTests: [{ product: powder.name, outcome: "failed" }] })],
   ["over-stretched", visit({ hair: hair({ stretch: "stays-stretched" }) })],
@@ -83,20 +99,32 @@ const final: [string, Visit][] = [
     "over-legal-limit",
     visit({}, mix({ sheet: null, developerVolume: 60, ratio: { lightener: 1, developer: 3 } })),
   ],
-  ["hairline-strength", visit({}, mix({ developerVolume: 21, near: atHairline }))],
-  ["hairline-strength", visit({}, mix({ developerVolume: 40, near: atHairline }))],
 ]
 
-describe("stops that nothing passes", () => {
-  test.each(final)("%s", (rule, found) => {
+/** What a doctor decides: no reason overrides it, a letter with its date answers it. */
+const lettered: [RuleName, Visit][] = [
+  ["asthma", visit({ answers: yes("asthma") })],
+  ["expecting", visit({ answers: yes("expecting") })],
+  ["scalp-condition", visit({ answers: yes("scalpCondition") })],
+  ["medicines", visit({ answers: yes("medicines") })],
+  ["chemotherapy", visit({ answers: yes("chemotherapy") })],
+]
+
+describe("stops that nothing overrides: the law, the maker’s directions, a doctor’s ground", () => {
+  test.each([...final, ...lettered])("%s", (rule, found) => {
     const passed = { ...found.consultation, passes: [{ rule, reason: "The client insists.", by: "J" }] }
     expect(stopsOf(found)).toContain(rule)
     expect(stopsOf({ ...found, consultation: passed })).toContain(rule)
   })
 
   test("they are these and no others", () => {
-    const unpassable = rules.filter(({ passable }) => !passable).map(({ rule }) => rule)
-    expect(new Set(unpassable)).toEqual(new Set(final.map(([rule]) => rule)))
+    const stops = rules.filter(({ severity }) => severity === "stop")
+    const unpassable = stops.filter(({ passable }) => !passable).map(({ rule }) => rule)
+    expect(new Set(unpassable)).toEqual(new Set([...final, ...lettered].map(([rule]) => rule)))
+    expect(stops.filter(({ passable, decides }) => passable !== (decides === "colourist"))).toEqual([])
+    expect(new Set(stops.filter(({ letter }) => letter).map(({ rule }) => rule))).toEqual(
+      new Set(lettered.map(([rule]) => rule)),
+    )
   })
 
   test("16 is old enough; 12 % on the head is lawful", () => {
@@ -105,23 +133,34 @@ describe("stops that nothing passes", () => {
   })
 })
 
-/** Stops that a written reason passes. */
-const passable: [string, Visit][] = [
-  ["sensitive-scalp", visit({ scalp: "sensitive" })],
-  ["face-rash", visit({ answers: { breathingReaction: "no", faceRash: "yes" } })],
-  ["alert-test", visit({}, tonerMix)],
-  ["asthma", visit({ answers: { breathingReaction: "no", asthma: "yes" } })],
-  ["allergy", visit({ answers: { breathingReaction: "no", allergy: "yes" } })],
-  ["strong-developer", visit({}, mix({ developerVolume: 40 }))],
-  ["expecting", visit({ answers: { breathingReaction: "no", expecting: "yes" } })],
-  ["scalp-condition", visit({ answers: { breathingReaction: "no", scalpCondition: "yes" } })],
-  ["chemotherapy", visit({ answers: { breathingReaction: "no", chemotherapy: "yes" } })],
+describe("a doctor’s letter", () => {
+  const letter = { from: "Dr A.", dated: "2026-06-01", visit: today }
+  const withLetter = (found: Visit, rule: RuleName, change: Partial<typeof letter> = {}): Visit => ({
+    ...found,
+    consultation: { ...found.consultation, letters: [{ rule, ...letter, ...change }] },
+  })
+
+  test.each(lettered)("answers %s for the visit it was entered for", (rule, found) => {
+    expect(stopsOf(withLetter(found, rule))).toEqual([])
+    expect(stopsOf(withLetter(found, rule, { visit: "2026-03-09" }))).toEqual([rule])
+    expect(stopsOf(withLetter(found, rule, { dated: "2026-06-11" }))).toEqual([rule])
+    expect(stopsOf(withLetter(found, rule, { from: " " }))).toEqual([rule])
+  })
+
+  test.each(final)("does not answer %s", (rule, found) => {
+    expect(stopsOf(withLetter(found, rule))).toContain(rule)
+  })
+})
+
+/** What the colourist decides, and a written reason overrides. */
+const passable: [RuleName, Visit][] = [
+  ["hairline-strength", visit({}, mix({ developerVolume: 21, near: atHairline }))],
+  ["hairline-strength", visit({}, mix({ sheet: null, developerVolume: 40, near: atHairline }))],
+  ["allergy", visit({ answers: yes("otherAllergy") })],
+  ["strong-developer", visit({}, mix({ sheet: null, developerVolume: 40 }))],
   ["henna", visit({ hair: hair({ history: ["henna"] }) })],
-  ["recent-relaxer", visit({ answers: { breathingReaction: "no", recentRelaxer: "yes" } })],
-  ["developer-not-on-sheet", visit({}, mix({ sheet: { ...cream, alertTest: false }, developerVolume: 30 }))],
-  ["ratio-not-on-sheet", visit({}, mix({ ratio: { lightener: 1, developer: 3 } }))],
-  ["off-scalp-product", visit({}, mix({ near: { hairline: false, scalp: true, cushion: false } }))],
-  ["heat", visit({}, mix({ heatMin: 15 }))],
+  ["recent-relaxer", visit({ answers: yes("recentRelaxer") })],
+  ["unknown-content", visit({ answers: yes("homeColour") })],
 ]
 
 describe("a pass", () => {
@@ -132,18 +171,17 @@ describe("a pass", () => {
   const reason = { reason: "Asked on Monday.", by: "J" }
 
   test("of one answer passes no other", () => {
-    const both = visit({ answers: { breathingReaction: "no", expecting: "yes", chemotherapy: "yes" } })
-    expect(stopsOf(passed(both, [{ rule: "expecting", ...reason }]))).toEqual(["chemotherapy"])
+    const both = visit({ answers: yes("recentRelaxer"), hair: hair({ history: ["henna"] }) })
+    expect(stopsOf(passed(both, [{ rule: "henna", ...reason }]))).toEqual(["recent-relaxer"])
   })
 
-  test("of a product or a strength ends with it", () => {
+  test("of an allergy or a strength ends with it", () => {
     const of = (found: Visit) => checkVisit(found).stops[0].about ?? ""
-    const toned = visit({}, tonerMix)
-    const tonerPass = { rule: "alert-test", mix: tonerMix.id, about: of(toned), ...reason }
-    expect(stopsOf(passed(toned, [tonerPass]))).toEqual([])
-    expect(stopsOf(passed(visit({}, { ...tonerMix, product: "Other toner" }), [tonerPass]))).toEqual([
-      "alert-test",
-    ])
+    const allergic = (which: string) =>
+      visit({ answers: yes("otherAllergy"), otherAllergy: { which, when: "", how: "" } })
+    const latexPass = { rule: "allergy", about: of(allergic("latex")), ...reason }
+    expect(stopsOf(passed(allergic("latex"), [latexPass]))).toEqual([])
+    expect(stopsOf(passed(allergic("nickel"), [latexPass]))).toEqual(["allergy"])
 
     const strong = visit({}, mix({ sheet: null, developerVolume: 35 }))
     const strengthPass = { rule: "strong-developer", mix: strong.mixes[0].id, about: of(strong), ...reason }
@@ -153,7 +191,7 @@ describe("a pass", () => {
   })
 
   test("is asked for once where two mixes lack the same test", () => {
-    const found = visit({}, tonerMix, { ...tonerMix, id: "root-shade", name: "The root shade" })
+    const found = visit({}, tonerMix, { ...tonerMix, id: "root-shade" })
     expect(checkVisit(found).stops).toEqual([
       expect.objectContaining({ rule: "alert-test", mixes: [tonerMix.id, "root-shade"] }),
     ])
@@ -168,8 +206,8 @@ describe("stops that a written reason passes", () => {
     })
     expect(stopsOf(found)).toEqual([rule])
     expect(stopsOf(withPass(" ", "J"))).toEqual([rule])
-    expect(stopsOf(withPass("Asked her doctor on Monday.", ""))).toEqual([rule])
-    const passed = checkVisit(withPass("Asked her doctor on Monday.", "J"))
+    expect(stopsOf(withPass("Strand test seen on Monday.", ""))).toEqual([rule])
+    const passed = checkVisit(withPass("Strand test seen on Monday.", "J"))
     expect(passed.stops).toEqual([])
     expect(passed.cautions).toContainEqual(
       expect.objectContaining({ rule, severity: "stop", pass: expect.objectContaining({ by: "J" }) }),
@@ -178,17 +216,16 @@ describe("stops that a written reason passes", () => {
 })
 
 test("a stop passed for one mix still holds another", () => {
-  const strong = (id: string) => mix({ id, developerVolume: 40 })
+  const strong = (id: string) => mix({ id, sheet: null, developerVolume: 40 })
   const passes = [{ rule: "strong-developer", reason: "Coarse hair, strand test seen.", by: "J", mix: "A" }]
   const { stops, cautions } = checkVisit(visit({ passes }, strong("A"), strong("B")))
   expect(stops.map(({ mixes }) => mixes)).toEqual([["B"]])
-  expect(cautions.map(({ mixes }) => mixes)).toEqual([["A"]])
+  expect(cautions.filter(({ pass }) => pass !== null).map(({ mixes }) => mixes)).toEqual([["A"]])
   expect([holding(stops, "A"), holding(stops, "B")].map(({ length }) => length)).toEqual([0, 1])
 })
 
 test("asthma holds a lightener, and a toner alone not", () => {
-  const answers = { breathingReaction: "no", asthma: "yes" } as const
-  expect(stopsOf(visit({ answers, alertTests: [clearTest] }, tonerMix))).toEqual([])
+  expect(stopsOf(visit({ answers: yes("asthma"), alertTests: [clearTest] }, tonerMix))).toEqual([])
 })
 
 describe("the alert test", () => {
@@ -219,11 +256,10 @@ describe("the alert test", () => {
 
 describe("cautions", () => {
   test.each<[string, Visit]>([
-    ["ask-about-breathing", visit({ answers: {} })],
-    ["black-henna", visit({ answers: { breathingReaction: "no", blackHennaTattoo: "yes" } })],
-    ["changed-since-test", visit({ alertTests: [{ ...clearTest, changedSince: null }] })],
-    ["hairline-loss", visit({ answers: { breathingReaction: "no", hairlineLoss: "yes" } })],
-    ["eyes", visit({ answers: { breathingReaction: "no", lenses: "yes" } })],
+    ["black-henna", visit({ answers: yes("blackHennaTattoo") })],
+    ["extensions", visit({ answers: yes("extensions") })],
+    ["hairline-loss", visit({ answers: yes("hairlineLoss") })],
+    ["eyes", visit({ answers: yes("lenses") })],
     ["strand-test-first", visit({ hair: hair({ history: ["coloured"] }) })],
     ["porous", visit({ hair: hair({ porosity: "high" }) })],
     [
@@ -253,23 +289,88 @@ describe("cautions", () => {
 describe("every row", () => {
   test("has a name of its own and a source; words of the product keep off promises", () => {
     expect(new Set(rules.map(({ rule }) => rule)).size).toBe(rules.length)
-    expect(rules.every(({ source }) => source.length > 3)).toBe(true)
+    expect(rules.every(({ source }) => en.cautions.sources[source].length > 3)).toBe(true)
     const said = [...final, ...passable].flatMap(([, found]) => {
       const { stops, cautions } = checkVisit(found)
-      return [...stops, ...cautions].map(({ why }) => why)
+      return [...stops, ...cautions].map(({ why }) => say(en.cautions.why, why))
     })
-    for (const why of said) expect(why).not.toMatch(/\bsafe|guarantee|no damage|NaN|undefined|null/i)
+    for (const why of said) {
+      expect(why).not.toMatch(/\bsafe|guarantee|no damage/i)
+      expect(why).not.toMatch(/NaN|undefined|null/)
+    }
   })
 })
 
-test("what is not known is listed in the words of the screen", () => {
-  const nothing = notKnown(newConsultation())
-  expect(nothing).toContain("The scalp")
-  expect(nothing).toContain("Asthma?")
-  expect(nothing).toContain("Porosity")
-  const ends = { ...newConsultation(), hair: hair({}) }
-  expect(notKnown(ends)).toContain("Porosity: roots, mid-lengths")
-  expect(nothing).not.toContain("Did the black henna burn, itch or blister?")
-  const tattooed = { ...newConsultation(), answers: { blackHennaTattoo: "yes" } as const }
-  expect(notKnown(tattooed)).toContain("Did the black henna burn, itch or blister?")
+describe("what was not asked", () => {
+  const days = { today, visit: today }
+  const told = (known: Consultation) => notAsked(known, days).map((thing) => say(en.cautions.notAsked, thing))
+
+  test("is listed in the words of the screen: all that can hurt, where nothing was asked", () => {
+    const nothing = told(newConsultation())
+    expect(nothing).toEqual(expect.arrayContaining(["Age", "Scalp: look at it today", "Asthma?"]))
+    expect(nothing).not.toContain("Did the black henna burn, itch or blister?")
+    expect(nothing.length).toBe(2 + 19 + 2) // age and scalp, 19 questions, history and stretch of the hair
+  })
+
+  test("is nothing where all was asked today", () => {
+    expect(told(askedAll(today))).toEqual([])
+  })
+
+  test("asks on where an answer makes it", () => {
+    const more = told(askedAll(today, { answers: yes("blackHennaTattoo", "otherAllergy") }))
+    expect(more).toContain("Which allergy?")
+    expect(more).toContain("When was the black henna tattoo?")
+  })
+
+  test("names the parts of the hair it is not known of", () => {
+    const ends = { ...askedAll(today), hair: hair({}) }
+    expect(told(ends)).toEqual([
+      "Hair history: roots and mid-lengths",
+      "Elasticity, stretched wet: roots and mid-lengths",
+    ])
+    expect(notKnown(ends).map((thing) => say(en.cautions.notKnown, thing))).toContain(
+      "Porosity: roots and mid-lengths",
+    )
+  })
+})
+
+describe("answers age", () => {
+  const old = "2026-06-01"
+  const open = (known: Consultation, visit = today) =>
+    notAsked(known, { today, visit }).flatMap((thing) =>
+      "question" in thing ? [thing.question] : [thing.code],
+    )
+
+  test("what is of the day counts on its day alone", () => {
+    const known = askedAll(old)
+    const forToday = Object.fromEntries(
+      Object.entries(known.answers).map(([name, answer]) => [name, { ...answer, visit: today }]),
+    )
+    expect(open({ ...known, answers: forToday })).toEqual([
+      "scalp",
+      "faceRash",
+      "expecting",
+      "scalpToday",
+      "lenses",
+    ])
+  })
+
+  test("health history counts for the visit it was confirmed for, and no other", () => {
+    const known = askedAll(today)
+    expect(open(known)).toEqual([])
+    expect(open(known, "2026-06-20")).toContain("asthma")
+    expect(open(known, "2026-06-20")).not.toContain("faceRash")
+  })
+
+  test("a yes of another day stops still, and is asked anew", () => {
+    const found = visit({ answers: answersOn(old, { breathingReaction: "yes" }) })
+    expect(stopsOf(found)).toEqual(["breathing-reaction"])
+    expect(open(found.consultation)).toContain("breathingReaction")
+  })
+
+  test("whether anything changed since a test is asked on the day", () => {
+    const asked = { ...clearTest, changedSince: { said: "no" as const, on: old } }
+    expect(open(askedAll(today, { alertTests: [asked] }))).toEqual(["changed-since"])
+    expect(open(askedAll(today, { alertTests: [clearTest] }))).toEqual([])
+  })
 })

@@ -1,16 +1,21 @@
 import { describe, expect, it } from "vitest"
 import { runCommand } from "../../../../web/command/command"
-import { stopsWords } from "../../../../web/core/cautions/stopsWords"
+import { publicStops } from "../../../../web/core/cautions/publicStops"
 import { checkPlan, visitOf } from "../../../../web/core/cautions/visitOfPlan"
-import type { Consultation } from "../../../../web/core/document/consultation"
+import type { Consultation, Question } from "../../../../web/core/document/consultation"
+import type { Plan } from "../../../../web/core/document/schema"
 import { setConsultation } from "../../../../web/core/edits/plan/setConsultation"
 import { setMix } from "../../../../web/core/edits/plan/setMix"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { openPlan, savePlan } from "../../../../web/core/file/planFile"
+import { answersOn, askedAll } from "../../../support/answers"
 import { done } from "../../../support/samples"
+import { en } from "../../../support/words"
 
 const now = { moment: "2026-03-09T10:00:00+00:00", zone: "Europe/London" }
+const on = (name: Question, said: "yes" | "no") => answersOn("2026-03-09", { [name]: said })
 const asked = (change: Partial<Consultation>) => done(setConsultation(change), examplePlan())
+const stopsWords = (plan: Plan, at: typeof now) => en.cautions.onSheet.stops(publicStops(plan, at))
 const stopsOf = (change: Partial<Consultation>) => checkPlan(asked(change), now).stops.map(({ rule }) => rule)
 
 describe("a plan as the rules see it", () => {
@@ -21,41 +26,44 @@ describe("a plan as the rules see it", () => {
     expect(b.near).toMatchObject({ hairline: true, cushion: false }) // the slices at the hairline from B
   })
 
-  it("has no stop when nothing was asked, and says how much is not known", () => {
-    const { stops, notKnown } = checkPlan(examplePlan(), now)
+  it("is not cleared when nothing was asked, and says how much was not", () => {
+    const { stops, notAsked } = checkPlan(examplePlan(), now)
     expect(stops).toEqual([])
-    expect(notKnown.length).toBeGreaterThan(10)
-    expect(stopsWords(examplePlan(), now)).toBe("Stops: nothing has been asked yet.")
+    expect(notAsked).toHaveLength(23)
+    expect(stopsWords(examplePlan(), now)).toBe(
+      "NOT CLEARED: health not asked. 23 things have not been asked.",
+    )
   })
 
   it("holds the mix on a past reaction, whatever reason is written", () => {
     const passes = [{ rule: "past-reaction", reason: "she insists", by: "M." }]
-    expect(stopsOf({ answers: { pastReaction: "yes" } })).toContain("past-reaction")
-    expect(stopsOf({ answers: { pastReaction: "yes" }, passes })).toContain("past-reaction")
-    expect(stopsWords(asked({ answers: { pastReaction: "yes" } }), now)).toBe(
-      "NOT CLEARED: a stop holds the mix.",
+    expect(stopsOf({ answers: on("pastReaction", "yes") })).toContain("past-reaction")
+    expect(stopsOf({ answers: on("pastReaction", "yes"), passes })).toContain("past-reaction")
+    expect(stopsWords(asked({ answers: on("pastReaction", "yes") }), now)).toBe(
+      "NOT CLEARED: DO NOT MIX. 1 stop is open.",
     )
   })
 
   it("prints who passed a stop and why, and holds nothing then", () => {
-    const relaxed = { answers: { recentRelaxer: "yes" } } as const
+    const relaxed = { answers: on("recentRelaxer", "yes") }
     const [rule] = stopsOf(relaxed)
     const passed = asked({ ...relaxed, passes: [{ rule, reason: "letter seen", by: "M." }] })
     expect(checkPlan(passed, now).stops).toEqual([])
-    expect(stopsWords(passed, now)).toMatch(/^Stops: none open; .* Passed by M\.: letter seen$/)
+    expect(stopsWords(passed, now)).toMatch(
+      /^NOT CLEARED: health not asked\. \d+ things have not been asked\. “Recent relaxer or perm” overridden by M\.: letter seen$/,
+    )
   })
 
-  it("prints what is wrong with a mix: more than 20 vol at the hairline, which no reason passes", () => {
+  it("prints what is wrong with a mix: more than 20 vol at the hairline", () => {
     const [, b] = examplePlan().mixes
-    const passes = [{ rule: "hairline-strength", reason: "she wants it lighter", by: "M." }]
-    const strong = done(setMix({ ...b, developerVolume: 30 }), asked({ passes }))
+    const strong = done(setMix({ ...b, developerVolume: 30 }), asked({}))
     expect(stopsWords(strong, now)).toBe(
-      "NOT CLEARED: a stop holds the mix. Mix B is 30 vol at the hairline, where 20 vol is the most. Take 20 vol, or give the hairline a mix of its own.",
+      "NOT CLEARED: DO NOT MIX. 1 stop is open. Mix B is 30 vol at the hairline; 20 vol is the most used there (common practice). Use 20 vol or a separate mix.",
     )
   })
 
   it("tells no answer on the sheet", () => {
-    for (const answers of [{ asthma: "yes" }, { breathingReaction: "yes" }, { allergy: "yes" }] as const)
+    for (const answers of [on("asthma", "yes"), on("breathingReaction", "yes"), on("otherAllergy", "yes")])
       expect(stopsWords(asked({ answers }), now)).not.toMatch(/asthma|wheez|breath|allerg/i)
   })
 })
@@ -71,8 +79,9 @@ describe("a consultation in a plan's file", () => {
     rootMeltMm: 25,
     upkeepWeeks: 10,
     ageYears: 34,
-    scalp: "calm",
-    answers: { asthma: "no" },
+    askedBy: "M.",
+    scalp: { seen: "calm", on: "2026-03-09" },
+    answers: on("asthma", "no"),
     alertTests: [
       {
         product: "House toner (invented)",
@@ -80,11 +89,19 @@ describe("a consultation in a plan's file", () => {
         appliedAt: "2026-03-06T10:00:00+00:00",
         result: { outcome: "clear", readBy: "M.", readAt: "2026-03-08T10:30:00+00:00" },
         validUntil: null,
-        changedSince: "no",
+        visit: "2026-03-09",
+        changedSince: { said: "no", on: "2026-03-09" },
       },
     ],
     strandTests: [{ product: "House powder (invented)", outcome: "held" }],
-    passes: [{ rule: "contact-lenses", reason: "taken out", by: "M." }],
+    passes: [{ rule: "henna", reason: "cut hair tested", by: "M." }],
+    otherAllergy: { which: "nickel", when: "since 2010", how: "itch" },
+    blackHennaOn: "2019-07-01",
+    letters: [{ rule: "asthma", from: "Dr A.", dated: "2026-03-01", visit: "2026-03-09" }],
+    signatures: [{ by: "M.", at: "2026-03-09T10:00:00+00:00", questions: ["asthma"] }],
+    withdrawn: [
+      { rule: "past-reaction", about: "House toner (invented)", at: "2026-03-09T10:00:00+00:00", by: "M." },
+    ],
   }
 
   it("comes back as it was saved", () => {
@@ -95,7 +112,7 @@ describe("a consultation in a plan's file", () => {
   it("names what cannot be in it", () => {
     const text = savePlan(asked(full)).replace('"ageYears": 34', '"ageYears": 340')
     const opened = openPlan(text)
-    expect(opened.ok ? [] : opened.problems.map(({ expected }) => expected)).toEqual([
+    expect(opened.ok ? [] : opened.problems.map(en.problems.clause)).toEqual([
       "consultation, age: expected 1 to 120 years, found 340",
     ])
   })
@@ -109,13 +126,20 @@ describe("check", () => {
       readFont: async () => new Uint8Array(),
     })
 
-  it("exits 0 without a stop and 1 with one, its reason in words", async () => {
-    const free = await run(savePlan(examplePlan()))
-    expect([free.exit, JSON.parse(free.out).stops]).toEqual([0, []])
-    const held = await run(savePlan(asked({ scalp: "broken" })))
-    expect(held.exit).toBe(1)
+  it("exits 3 for what was not asked, 1 for a stop, 0 when cleared, each told in a sentence", async () => {
+    const open = await run(savePlan({ ...examplePlan(), consultation: undefined }))
+    expect([open.exit, JSON.parse(open.out).clearance.state]).toEqual([3, "not-asked"])
+    expect(open.err).toMatch(/^NOT CLEARED: 23 things have not been asked yet\.$/m)
+
+    const held = await run(savePlan(asked({ scalp: { seen: "broken", on: "2026-03-09" } })))
+    expect([held.exit, JSON.parse(held.out).clearance.state]).toEqual([1, "stop"])
     const [stop] = JSON.parse(held.out).stops
     expect(stop.why).toBeTruthy()
     expect(held.err).toContain(stop.why)
+
+    const today = new Date().toLocaleDateString("sv-SE")
+    const cleared = await run(savePlan({ ...examplePlan(), date: today, consultation: askedAll(today) }))
+    expect([cleared.exit, JSON.parse(cleared.out).clearance.state]).toEqual([0, "cleared"])
+    expect(cleared.err).toMatch(/^Cleared on .* by 22 answers; asked by M\.\.$/m)
   })
 })

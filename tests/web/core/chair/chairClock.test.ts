@@ -1,11 +1,14 @@
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
-import type { Chair, Look, Tap } from "../../../../web/core/chair/chair"
+import type { Chair, Tap } from "../../../../web/core/chair/chair"
 import { passTime, startChair, tapChair } from "../../../../web/core/chair/chairClock"
 import { dueWithin, plannedAndReal, soFarOf } from "../../../../web/core/chair/chairDue"
 import { foilRecords } from "../../../../web/core/chair/chairRecord"
+import type { LookSeen } from "../../../../web/core/document/serviceRecord"
 import { planService } from "../../../../web/core/schedule/timing"
+import { chairSaid } from "../../../../web/session/chair/chairSaid"
 import { foilsAlike, timedService } from "../../../support/timedService"
+import { en } from "../../../support/words"
 
 const minute = 60_000
 const at = (minutes: number) => ({
@@ -19,7 +22,7 @@ const foils = ["a", "b", "c", "d"].map((id, at) => ({
   limitMin: 45,
   firstLookMin: 10,
 }))
-const fine: Look = { level: 7, stretch: "ok", comfort: "ok", moist: true }
+const fine: LookSeen = { level: 7, stretch: "ok", comfort: "ok", moist: true }
 
 type Step = readonly [minutes: number, tap: Tap | { kind: "undo" }]
 const tapAt = (chair: Chair, [minutes, tap]: Step) =>
@@ -28,7 +31,7 @@ const played = (...steps: readonly Step[]) =>
   steps.reduce((chair, step) => tapAt(chair, step).chair, startChair(foils, at(0)))
 const on = (foil: string): Tap => ({ kind: "on", foil })
 const off = (foil: string): Tap => ({ kind: "off", foil })
-const looked = (foil: string, change: Partial<Look> = {}): Tap => ({
+const looked = (foil: string, change: Partial<LookSeen> = {}): Tap => ({
   kind: "looked",
   foil,
   seen: { ...fine, ...change },
@@ -73,7 +76,7 @@ describe("a service as it happens", () => {
     expect(chair.log.map(({ undone }) => undone)).toEqual([true, true])
     expect(tapAt(chair, [7, { kind: "undo" }])).toMatchObject({
       refused: true,
-      said: "There is no tap to undo.",
+      said: [{ code: "nothing-to-undo" }],
     })
   })
 })
@@ -92,14 +95,15 @@ describe("a missed tap", () => {
     const chair = played([2, on("a")], [7, on("c")])
     const answer = tapAt(chair, [9, on("b")])
     expect(recordOf(answer.chair, "b").onAtMs).toBe(9 * minute)
-    expect(answer.said).toContain(
-      "If it went on before, undo and tap “missed on”: then it counts from minute 2.",
+    expect(answer.said).toEqual([{ code: "counts-from-now", foil: 2, fromMin: 2 }])
+    expect(chairSaid(answer.said, en.chair)).toContain(
+      "If it went on before, tap “Undo tap”, then “It went on earlier”: it then counts from minute 2.",
     )
   })
-  it("is made up for by “missed on”, and counts from the start where nothing was on before", () => {
+  it("is made up for by saying that it went on earlier, and counts from the start where nothing was on before", () => {
     const answer = tapAt(played(), [8, { kind: "missed-on", foil: "a" }])
     expect(recordOf(answer.chair, "a").onAtMs).toBe(0)
-    expect(answer.said).toBe(
+    expect(chairSaid(answer.said, en.chair)).toBe(
       "Foil 1 was not tapped on; its time counts from minute 0, the earliest it can have been.",
     )
   })
@@ -108,7 +112,7 @@ describe("a missed tap", () => {
     expect(recordOf(chair, "b").onAtMs).toBe(2 * minute)
     expect(tapAt(chair, [15, on("b")])).toMatchObject({
       refused: true,
-      said: "Foil 2 has been on since minute 2; its time runs from there.",
+      said: [{ code: "on-since", foil: 2, atMin: 2 }],
     })
   })
 })
@@ -119,7 +123,7 @@ describe("taps that cannot be", () => {
       "off before on",
       [[2, on("a")]],
       [9, off("b")],
-      "Foil 2 was never tapped on, so it cannot come off. If that tap was missed, tap “missed on” first.",
+      "Foil 2 was never tapped on, so it cannot come off. Choose it and tap “It went on earlier” first.",
     ],
     [
       "on twice",
@@ -145,13 +149,14 @@ describe("taps that cannot be", () => {
       [21, on("a")],
       "Foil 1 has been off since minute 20.",
     ],
-    ["a foil of another plan", [], [1, on("z")], "There is no foil z in this service."],
+    ["a foil of another plan", [], [1, on("z")], "That foil is not in this service."],
   ]
   for (const [name, before, step, sentence] of cases)
     it(`are refused with a sentence, and leave the record as it was: ${name}`, () => {
       const chair = played(...before)
       const answer = tapAt(chair, step)
-      expect(answer).toMatchObject({ refused: true, said: sentence })
+      expect(answer.refused).toBe(true)
+      expect(chairSaid(answer.said, en.chair)).toBe(sentence)
       expect(answer.chair.log).toEqual(chair.log)
       expect(answer.chair.elapsedMs).toBe(step[0] * minute)
     })
@@ -159,7 +164,7 @@ describe("taps that cannot be", () => {
     const chair = played([2, on("a")])
     const answer = tapChair(chair, on("b"), { at: at(3), revision: 0 })
     expect(answer.refused).toBe(true)
-    expect(answer.said).toContain("Another window has gone on with this service")
+    expect(answer.said).toEqual([{ code: "changed-in-another-window" }])
   })
 })
 
@@ -227,8 +232,10 @@ describe("the clock", () => {
     const later = { load: "one", monotonicMs: 12 * minute, wallMs: 1e12 + 12 * minute - 120 * minute }
     const answer = tapChair(chair, looked("a"), { at: later, revision: chair.revision })
     expect(answer.chair.elapsedMs).toBe(12 * minute)
-    expect(answer.said).toContain("set back by 2 hours")
-    expect(answer.chair.clockNotes).toEqual([{ atMs: 12 * minute, wallMs: later.wallMs, note: answer.said }])
+    expect(chairSaid(answer.said, en.chair)).toContain("set back by 2 hours")
+    expect(answer.chair.clockNotes).toEqual([
+      { atMs: 12 * minute, wallMs: later.wallMs, note: answer.said[0] },
+    ])
     expect(answer.chair.log.at(-1)).toMatchObject({ atMs: 12 * minute, wallMs: later.wallMs })
   })
   it("survives being stored and a reload without losing a second", () => {

@@ -1,8 +1,13 @@
 import { describe, expect, it } from "vitest"
-import { callWords, clockText, spokenCall } from "../../../../web/core/chair/callWords"
+import { callCode } from "../../../../web/core/chair/callCode"
 import type { Tap } from "../../../../web/core/chair/chair"
 import { passTime, startChair, tapChair } from "../../../../web/core/chair/chairClock"
-import { callsShown, dueCalls, nextCall } from "../../../../web/core/chair/dueCalls"
+import { callsShown, type DueCall, dueCalls, nextCall } from "../../../../web/core/chair/dueCalls"
+import { say } from "../../../../web/words/say"
+import { en } from "../../../support/words"
+
+const callWords = (call: DueCall) => say(en.chair.calls.shown, callCode(call))
+const spokenCall = (call: DueCall) => say(en.chair.calls.spoken, callCode(call))
 
 const minute = 60_000
 const at = (minutes: number) => ({ load: "one", monotonicMs: minutes * minute, wallMs: minutes * minute })
@@ -30,35 +35,35 @@ describe("what is called out at the chair", () => {
     const [call, ...rest] = callsAt(11.75)
     expect(rest).toEqual([])
     expect(call).toMatchObject({ kind: "look", stage: "ahead", foils: [7, 3], inMs: 0.25 * minute })
-    expect(callWords(call)).toBe("Foils 7, 3: look in 0:15")
-    expect(spokenCall(call)).toBe("Foils 7, 3: look soon.")
+    expect(callWords(call)).toBe("Foils 7, 3: check in 0:15")
+    expect(spokenCall(call)).toBe("Foils 7, 3: check soon.")
   })
   it("is late when nobody has looked", () => {
-    expect(callWords(callsAt(12.6)[0])).toBe("Foils 7, 3: look now")
-    expect(callWords(callsAt(14)[0])).toBe("Foils 7, 3: look now, 2:00 late")
+    expect(callWords(callsAt(12.6)[0])).toBe("Foils 7, 3: check now")
+    expect(callWords(callsAt(14)[0])).toBe("Foils 7, 3: check now, 2:00 late")
   })
   it("is the limit five minutes ahead, before any look, and it stays until the foil is off", () => {
     const looks = [look("f7", 43), look("f3", 43)]
-    expect(callWords(callsAt(44, ...looks)[0])).toBe("Foil 7: longest time in 3:00")
-    expect(callWords(callsAt(48, ...looks)[0])).toBe("Foil 7: off now, 1:00 past its longest time")
+    expect(callWords(callsAt(44, ...looks)[0])).toBe("Foil 7: max time in 3:00")
+    expect(callWords(callsAt(48, ...looks)[0])).toBe("Foil 7: off now, 1:00 past max time")
     expect(callsAt(48, ...looks, [47.1, { kind: "off", foil: "f7" }])[0].foils).toEqual([3])
   })
   it("shows all foils past their limit in one, the longest over first, and each by itself before", () => {
     const looks = [look("f7", 46.9), look("f3", 46.9)]
     expect(callsShown(callsAt(48.5, ...looks)).map(callWords)).toEqual([
-      "Foils 7, 3: off now, up to 1:30 past their longest time",
+      "Foils 7, 3: off now, up to 1:30 past max time",
     ])
     expect(callsShown(callsAt(47.2, ...looks)).map(callWords)).toEqual([
-      "Foil 7: off now, 0:12 past its longest time",
-      "Foil 3: longest time in 0:18",
+      "Foil 7: off now, 0:12 past max time",
+      "Foil 3: max time in 0:18",
     ])
   })
   it("asks nobody to look at a foil past its limit, only at the others", () => {
     // Neither was looked at: both looks are due since minute 12.
     expect(callsShown(callsAt(47.2)).map(callWords)).toEqual([
-      "Foil 7: off now, 0:12 past its longest time",
-      "Foil 3: longest time in 0:18",
-      "Foil 3: look now, 35:12 late",
+      "Foil 7: off now, 0:12 past max time",
+      "Foil 3: max time in 0:18",
+      "Foil 3: check now, 35:12 late",
     ])
   })
   it("names three and more foils that follow each other as a span", () => {
@@ -69,10 +74,8 @@ describe("what is called out at the chair", () => {
   })
   it("is to take off when a look said stop, before everything else", () => {
     const [call] = callsAt(46, look("f3", 44, "stop"))
-    expect(callWords(call)).toBe("Foil 3: take off now, the last look said stop")
+    expect(callWords(call)).toBe("Foil 3: off now, a check said stop")
   })
-  it("writes minutes and seconds", () =>
-    expect([0, 5_900, 725_000].map(clockText)).toEqual(["0:00", "0:05", "12:05"]))
 })
 
 describe("the next call", () => {
@@ -81,10 +84,10 @@ describe("the next call", () => {
     return call && callWords(call)
   }
   it("is the one that comes first, however far ahead", () =>
-    expect(words(4)).toBe("Foils 7, 3: look in 8:00"))
+    expect(words(4)).toBe("Foils 7, 3: check in 8:00"))
   it("is the most urgent one once it is due", () => {
-    expect(words(47.5, look("f7", 46), look("f3", 46))).toBe("Foil 7: off now, 0:30 past its longest time")
-    expect(words(30, look("f7", 29, "stop"))).toBe("Foil 7: take off now, the last look said stop")
+    expect(words(47.5, look("f7", 46), look("f3", 46))).toBe("Foil 7: off now, 0:30 past max time")
+    expect(words(30, look("f7", 29, "stop"))).toBe("Foil 7: off now, a check said stop")
   })
   it("is none while nothing is on", () => expect(nextCall(startChair(foils, at(0)))).toBeNull())
 })
@@ -105,7 +108,7 @@ describe("a bowl at the chair", () => {
     expect(spokenCall(soon)).toBe("Bowl 1 of mix B: use it up soon.")
     const [late] = bowlCallsAt(23)
     expect(late.stage).toBe("late")
-    expect(callWords(late)).toBe("Bowl 1 of mix B: 2:00 past its pot life, mix it afresh")
+    expect(callWords(late)).toBe("Bowl 1 of mix B: 2:00 past its pot life, mix a fresh one")
   })
   it("counts from the earliest it can have been mixed where that tap was missed, until it is mixed afresh", () => {
     // Nobody tapped either bowl: 7 of the first goes on at minute 2, 3 of the second at 6; 9 and 8 are still to come.

@@ -5,12 +5,15 @@ import { plannedAndReal, soFarOf } from "../../../../web/core/chair/chairDue"
 import {
   beginService,
   chairOfRecord,
-  isLiveService,
+  doneService,
   type LiveService,
+  liveServiceOf,
+  planAsDone,
   recordOfService,
   withFoilsOf,
 } from "../../../../web/core/chair/liveService"
 import type { Plan } from "../../../../web/core/document/schema"
+import { setBowlLeft } from "../../../../web/core/edits/plan/setBowlLeft"
 import { setService } from "../../../../web/core/edits/plan/setService"
 import { removeSections } from "../../../../web/core/edits/sections/removeSections"
 import { openPlan, savePlan } from "../../../../web/core/file/planFile"
@@ -67,12 +70,13 @@ describe("a service at the chair of a plan", () => {
   })
 
   it("follows the plan when a foil is taken out, but never forgets one that is on", () => {
-    const gone = timed(done(removeSections(first, second)))
-    expect(withFoilsOf(played(), gone).chair.foils.map(({ mapNumber }) => mapNumber)).toEqual([3])
-    const touched = withFoilsOf(played([4, on(first)]), gone)
+    const goneFrom = done(removeSections(first, second))
+    const gone = timed(goneFrom)
+    expect(withFoilsOf(played(), goneFrom, gone).chair.foils.map(({ mapNumber }) => mapNumber)).toEqual([3])
+    const touched = withFoilsOf(played([4, on(first)]), goneFrom, gone)
     expect(touched.chair.foils.map(({ mapNumber }) => mapNumber)).toEqual([1, 3])
     const same = played([4, on(first)])
-    expect(withFoilsOf(same, timed(samplePlan))).toBe(same)
+    expect(withFoilsOf(same, samplePlan, timed(samplePlan))).toBe(same)
   })
 
   it("is kept with the plan, through the file and back, with planned against real", () => {
@@ -95,8 +99,30 @@ describe("a service at the chair of a plan", () => {
     })
   })
 
+  it("keeps what was mixed and drawn as it was done, whatever the plan becomes", () => {
+    const live = played([1, { kind: "mixed" }], [5, on(first)])
+    const plan = done(setService(doneService({ ...live, endedAt: "2026-03-09T12:00:00.000Z" }, samplePlan)))
+    const bowl = plan.service?.bowls?.[0]
+    expect(bowl?.mixedAtMs).toBe(minute)
+    const changed = done(removeSections(second), {
+      ...plan,
+      mixes: plan.mixes.map((mix) => ({ ...mix, developerVolume: 10 })),
+    })
+    expect(changed.service).toEqual(plan.service)
+    expect(planAsDone(changed)?.sections).toEqual(samplePlan.sections)
+    expect(planAsDone(changed)?.mixes).toEqual(samplePlan.mixes)
+    const weighed = done(setBowlLeft(0, 4.5), changed)
+    expect(weighed.service?.bowls?.[0]).toEqual({ ...bowl, leftG: 4.5 })
+    const opened = openPlan(savePlan(weighed))
+    expect(opened.ok && opened.plan.service?.drawn?.mixes[0].developerVolume).toBe(
+      samplePlan.mixes[0].developerVolume,
+    )
+    // A mixed bowl is what it was; one still to be mixed follows the plan.
+    expect(withFoilsOf(live, changed, timed(changed)).chair.bowls?.[0]).toEqual(live.chair.bowls?.[0])
+  })
+
   it("is known from anything else that a database may hold", () => {
-    expect(isLiveService(structuredClone(played()))).toBe(true)
-    expect([null, "", {}, { planId: "a" }].map(isLiveService)).toEqual([false, false, false, false])
+    expect(liveServiceOf(structuredClone(played()))).toEqual(played())
+    expect([null, "", {}, { planId: "a" }].map(liveServiceOf)).toEqual([null, null, null, null])
   })
 })

@@ -6,6 +6,7 @@ import type { Plan } from "../../../../web/core/document/schema"
 import { headOf } from "../../../../web/core/figures/measured"
 import { openPlan, savePlan } from "../../../../web/core/file/planFile"
 import { emptyPlan, rightParting, samplePlan } from "../../../support/samples"
+import { en } from "../../../support/words"
 
 const planWith = (...pairs: [number, number][]): Plan => {
   const parting = pairs.map(([u, v]) => surfacePoint(u, v))
@@ -21,7 +22,7 @@ describe("a parting that could not be combed", () => {
     expect(partingProblems(planWith([0, 1.1], [0.1, 1.9]))).toEqual([
       {
         path: "sections[1].parting[1]",
-        expected: "section 2, parting, point 2: expected a place inside the hairline, found one outside it",
+        code: "place-outside",
       },
     ])
   })
@@ -32,7 +33,7 @@ describe("a parting that could not be combed", () => {
     expect(partingProblems(planWith([before[0], before[1]], [after[0], after[1]]))).toEqual([
       {
         path: "sections[1].parting",
-        expected: "section 2, parting: expected a line inside the hairline, found one that leaves it",
+        code: "line-outside",
       },
     ])
   })
@@ -40,13 +41,13 @@ describe("a parting that could not be combed", () => {
     expect(partingProblems(planWith([-0.2, 0], [0.2, 0.3], [0.2, 0], [-0.2, 0.3]))).toEqual([
       {
         path: "sections[1].parting",
-        expected: "section 2, parting: expected a line that does not cross itself",
+        code: "line-crosses-itself",
       },
     ])
   })
   it("is no line at all", () => {
-    expect(partingProblems(planWith([0.1, 0.2], [0.1, 0.2]))[0].expected).toBe(
-      "section 2, parting: expected a line at least 2 mm long, found 0.0 mm",
+    expect(en.problems.clause(partingProblems(planWith([0.1, 0.2], [0.1, 0.2]))[0])).toBe(
+      "section 2, parting: expected a line at least 2 mm long, found 0 mm",
     )
   })
 })

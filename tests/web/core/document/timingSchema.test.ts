@@ -4,6 +4,7 @@ import { usualTiming } from "../../../../web/core/document/usualTiming"
 import { setService } from "../../../../web/core/edits/plan/setService"
 import { openPlan, savePlan } from "../../../../web/core/file/planFile"
 import { done, samplePlan } from "../../../support/samples"
+import { en } from "../../../support/words"
 
 const wallAt = "2026-03-09T10:00:00.000Z"
 const seen = { level: 7.5, stretch: "ok", comfort: "warm", moist: true } as const
@@ -17,13 +18,13 @@ const service: ServiceRecord = {
     { ...tapped, tap: { kind: "mixed" }, atMs: 1000 },
     { ...tapped, tap: { kind: "on", foil: "s1" }, atMs: 61_001, onAtMs: 61_001 },
     { ...tapped, tap: { kind: "looked", foil: "s1", seen }, atMs: 661_001 },
-    { ...tapped, tap: { kind: "alarm", what: "Burning scalp" }, atMs: 700_000, undone: true },
+    { ...tapped, tap: { kind: "alarm", what: "burning" }, atMs: 700_000, undone: true },
   ],
-  clockNotes: [{ atMs: 70_000, wallAt, note: "The device slept for 40 seconds." }],
+  clockNotes: [{ atMs: 70_000, wallAt, note: { code: "slept-or-set-forward", byMs: 40_000 } }],
 }
 const problem = (timing: object) => {
   const opened = openPlan(JSON.stringify({ ...JSON.parse(savePlan(samplePlan)), timing }))
-  return opened.ok ? "" : opened.problems.map(({ expected }) => expected).join(" ")
+  return opened.ok ? "" : opened.problems.map(en.problems.clause).join(" ")
 }
 
 describe("the clock in a plan's file", () => {
@@ -57,13 +58,13 @@ describe("the clock in a plan's file", () => {
   it("names a level above the scale, a pace of 0 and a break that is no minute", () => {
     const placing = { low: 0, mid: 2, high: 3 }
     expect(problem({ ...usualTiming, lift: { fromLevel: 6, toLevel: 11 } })).toContain(
-      "level to lift to: expected 1 to 10, found 11",
+      "target level: expected 1 to 10, found 11",
     )
     expect(
       problem({ ...usualTiming, pace: { slice: placing, weave: placing, backcomb: placing } }),
     ).toContain("expected 0.1 to 60 minutes, found 0")
     expect(problem({ ...usualTiming, breaks: [{ fromMin: -5, toMin: 10 }] })).toContain(
-      "from minute: expected 0 to 1440 minutes, found -5",
+      "from minute: expected 0 to 1,440 minutes, found -5",
     )
   })
 })

@@ -6,9 +6,10 @@ import { usualFoil } from "../../../../presets/placement/foils"
 import { mixesOfPlan } from "../../../../web/core/bowls/mixesOfPlan"
 import type { Plan } from "../../../../web/core/document/schema"
 import { headOf, measured, netOf } from "../../../../web/core/figures/measured"
-import { takenTwiceWords } from "../../../../web/core/figures/overlapWords"
+import { takenTwiceOf } from "../../../../web/core/figures/takenTwice"
 import { emptyPlan } from "../../../support/samples"
 import { sliceOf, weaveOf } from "../../../support/sections"
+import { en } from "../../../support/words"
 
 /** Bands laid by hand, so many mm behind the hairline and so many deep toward the face, the first on first. */
 function planOf(
@@ -57,7 +58,11 @@ describe("two slices that share 2 mm of their 6", () => {
     expect(second.net.hairG / second.figures.hairG).toBeCloseTo(4 / 6, 1)
     expect(second.net.foils).toBe(second.figures.foils)
     expect(measured(both).takenTwice.hairG).toBeCloseTo(second.figures.hairG - second.net.hairG, 9)
-    expect(takenTwiceWords(measured(both))).toMatch(/^\d.* g less: hair taken twice, by 1 and 2$/)
+    const told = takenTwiceOf(measured(both))
+    expect(told).toMatchObject({ pairs: [[{ number: 1 }, { number: 2 }]], more: 0 })
+    expect(told && en.placement.list.overlaps.takenTwice(told)).toMatch(
+      /^\d.*\sg less: hair taken twice, by 1 and 2$/,
+    )
   })
 
   it("give the hair to whichever goes on first", () => {
@@ -70,6 +75,9 @@ describe("two slices that share 2 mm of their 6", () => {
 describe("a section laid twice on the same hair", () => {
   const one = planOf({ behindMm: 20, depthMm: 6 })
   const twice = planOf({ behindMm: 20, depthMm: 6 }, { behindMm: 20, depthMm: 6 })
+  // Whole stitches of 3 mm and gaps of 5 between them, as many as the parting holds.
+  const { partingMm } = measured(one).sections[0].figures
+  const passedOver = 1 - (3 * Math.floor((partingMm + 5) / 8)) / partingMm
 
   it("takes the hair of one, and only the loss of its foil more", () => {
     expect(totals(twice).hairG).toBeCloseTo(totals(one).hairG, 2)
@@ -78,19 +86,19 @@ describe("a section laid twice on the same hair", () => {
     expect(totals(twice).productG.mid - totals(one).productG.mid).toBeCloseTo(tradeFigures.lossG.mid, 1)
   })
 
-  it("as a weave of 3 in 8 finds 3 in 8 of what the first passed over: 3/8 + 3/8 x 5/8", () => {
+  it("as a weave finds its share of what the first passed over", () => {
     const weave = { behindMm: 20, depthMm: 6, is: asWeave }
-    expect(totals(planOf(weave, weave)).hairG / totals(planOf(weave)).hairG).toBeCloseTo(1 + 5 / 8, 2)
+    expect(totals(planOf(weave, weave)).hairG / totals(planOf(weave)).hairG).toBeCloseTo(1 + passedOver, 2)
   })
 
-  it("as a weave after a slice finds nothing, and before it 3 in 8, with the same hair in all", () => {
+  it("as a weave after a slice finds nothing, and before it its own share, with the same hair in all", () => {
     const [slice, weave] = [
       { behindMm: 20, depthMm: 6 },
       { behindMm: 20, depthMm: 6, is: asWeave },
     ]
     const [after, before] = [planOf(slice, weave), planOf(weave, slice)]
     expect(netOf(after.sections[1], after).hairG).toBeCloseTo(0, 2)
-    expect(netOf(before.sections[1], before).hairG / totals(one).hairG).toBeCloseTo(5 / 8, 2)
+    expect(netOf(before.sections[1], before).hairG / totals(one).hairG).toBeCloseTo(passedOver, 2)
     expect(totals(after).hairG).toBeCloseTo(totals(before).hairG, 2)
   })
 

@@ -31,6 +31,8 @@ describe("sections that take the same hair", () => {
   it("cannot be parted by thinning when one lies on the other", () => {
     const copy = { ...newSection("weave", rightParting, one), id: "s2" }
     const twice = done(addSections(copy), one)
-    expect(refusal(clearOverlap("s2", "s1"), twice)).toBe("Thinning does not part the two: move one of them.")
+    expect(refusal(clearOverlap("s2", "s1"), twice)).toBe(
+      "Making it thinner does not part the two. Move one of them.",
+    )
   })
 })

@@ -7,8 +7,6 @@ import { bandAreaCm2 } from "../../../../geometry/section/cellAreas"
 import { isFoil, type Section } from "../../../../geometry/section/section"
 import { surfacePoint } from "../../../../geometry/surface/frames"
 import { workingStarts } from "../../../../presets/placement/workingSections"
-import { techniqueOf } from "../../../../presets/techniques/technique"
-import { techniques } from "../../../../presets/techniques/techniques"
 import { newSection } from "../../../../web/core/document/newSection"
 import type { Plan } from "../../../../web/core/document/schema"
 import { layTechnique } from "../../../../web/core/edits/lay/layTechnique"
@@ -45,15 +43,13 @@ import {
   numeralOf,
   workingSectionsOf,
 } from "../../../../web/core/figures/workingSections"
-import {
-  byWorkingSection,
-  crossingsOf,
-  crossingWords,
-  homeOf,
-} from "../../../../web/core/figures/workingSectionsBelonging"
+import { byWorkingSection, crossingsOf, homeOf } from "../../../../web/core/figures/workingSectionsBelonging"
 import { openPlan, savePlan } from "../../../../web/core/file/planFile"
-import { sideOf } from "../../../../web/core/text/words"
+import { sideOf } from "../../../../web/core/placement/places"
+import type { WorkingNameCode } from "../../../../web/core/placement/workingName"
 import { done, emptyPlan, refusal } from "../../../support/samples"
+import { usualTechnique } from "../../../support/techniques"
+import { en } from "../../../support/words"
 
 const start = (id: string) => {
   const found = workingStarts.find((each) => each.id === id)
@@ -62,7 +58,12 @@ const start = (id: string) => {
 }
 const divided = (id: string, plan: Plan = emptyPlan) => done(startWorkingSections(start(id)), plan)
 const four = divided("four-section")
-const names = (plan: Plan) => workingSectionsOf(plan).map(({ name }) => name)
+const said = (name: WorkingNameCode) => en.common.workingTitle(name)
+const homeIn = (plan: Plan, section: Section) => {
+  const home = homeOf(section, plan)
+  return home && said(home.name)
+}
+const names = (plan: Plan) => workingSectionsOf(plan).map(({ name }) => said(name))
 const head = headOf(emptyPlan)
 
 /** A slice combed straight between two spots of the sample's head, 8 mm deep. */
@@ -84,7 +85,7 @@ describe("working sections", () => {
     ).toEqual([])
   })
   it("are named by rule and counted in Roman, from the face back, right before left", () => {
-    expect(workingSectionsOf(four).map(({ numeral, name }) => `${numeral} ${name}`)).toEqual([
+    expect(workingSectionsOf(four).map(({ numeral, name }) => `${numeral} ${said(name)}`)).toEqual([
       "I Front right",
       "II Front left",
       "III Back right",
@@ -97,7 +98,7 @@ describe("working sections", () => {
     const built = divided("radial", divided("profile"))
     expect(names(built)).toEqual(names(four))
     expect(refusal(startWorkingSections(start("four-section")), built)).toBe(
-      "“Four-section” is on the head already.",
+      "“Four sections” is on the head already.",
     )
     expect(dividingOf(divided("four-section", divided("profile"))).dividers).toHaveLength(2)
   })
@@ -124,7 +125,7 @@ describe("a name and a place in the order", () => {
     expect(names(done(renameWorkingSection(1, " "), named))).toEqual(names(four))
   })
   it("take their foils along, and leave the map numbers", () => {
-    const laid = done(layTechnique(techniqueOf(techniques[0])), four)
+    const laid = done(layTechnique(usualTechnique("temple-to-temple")), four)
     const moved = done(moveWorkingSection(1, -1), laid)
     expect(names(moved)).toEqual(["Front left", "Front right", "Back right", "Back left"])
     expect(moved.sections.map(sideOf)).toEqual(["left", "left", "left", "right", "right", "right"])
@@ -138,7 +139,7 @@ describe("a name and a place in the order", () => {
 
 describe("a foil belongs", () => {
   it("to the working section in which most of its hair lies", () => {
-    expect(homeOf(crossing.sections[0], crossing)?.name).toBe("Front left")
+    expect(homeIn(crossing, crossing.sections[0])).toBe("Front left")
     expect(byWorkingSection(crossing).map(({ sections }) => sections.length)).toEqual([0, 1, 0, 0])
   })
   it("and says so when it reaches into another", () => {
@@ -147,9 +148,7 @@ describe("a foil belongs", () => {
     // Half a landmark of one and a half: about a third of the line lies on the right.
     expect(found.cm2 / whole).toBeGreaterThan(0.25)
     expect(found.cm2 / whole).toBeLessThan(0.4)
-    expect(crossingWords(found)).toMatch(
-      /^Foil 1, of Front left: \d\.\d cm² of its scalp lies in Front right\.$/,
-    )
+    expect([said(found.home.name), said(found.into.name)]).toEqual(["Front left", "Front right"])
   })
   it("until it is told that it may", () => {
     const let_ = done(letCross(["s1"]), crossing)
@@ -165,7 +164,7 @@ describe("cutting at the dividing parting", () => {
     const trimmed = done(trimToWorkingSection(["s1"]), crossing)
     const [before, after] = [crossing.sections[0], trimmed.sections[0]]
     expect(crossingsOf(trimmed)).toEqual([])
-    expect(homeOf(after, trimmed)?.name).toBe("Front left")
+    expect(homeIn(trimmed, after)).toBe("Front left")
     expect(after.parting.every(([u]) => u < 0.03)).toBe(true)
     const [lost] = crossingsOf(crossing)
     expect(area(after)).toBeCloseTo(area(before) - lost.cm2, 0)
@@ -179,7 +178,7 @@ describe("cutting at the dividing parting", () => {
     expect(areas[0] + areas[1]).toBeCloseTo(area(crossing.sections[0]), 1)
     const kept = split.sections.find(({ id }) => id === "s1")
     expect(kept && area(kept)).toBe(Math.max(...areas))
-    expect(split.sections.map((section) => homeOf(section, split)?.name).sort()).toEqual([
+    expect(split.sections.map((section) => homeIn(split, section)).sort()).toEqual([
       "Front left",
       "Front right",
     ])
@@ -214,7 +213,7 @@ describe("cutting at the dividing parting", () => {
 })
 
 describe("order by working section", () => {
-  const laid = done(layTechnique(techniqueOf(techniques[4])), four)
+  const laid = done(layTechnique(usualTechnique("fan-frame")), four)
   it("numbers section by section and side by side", () => {
     const shuffled = { ...laid, sections: laid.sections.toReversed() }
     const numbered = done(numberByWorkingSection, shuffled)
@@ -269,7 +268,7 @@ describe("a dividing parting", () => {
   it("is not moved to where it divides nothing", () => {
     const triangle = divided("triangle")
     const off = dragWorkingParting("d1", surfacePoint(0, 0.5), surfacePoint(0, 1.6))
-    expect(refusal(off, triangle)).toMatch(/^Dividing parting 1: expected/)
+    expect(refusal(off, triangle)).toMatch(/^Section line 1: expected/)
   })
   it("follows another hairline, from form to form and back", () => {
     const plan = divided("four-with-triangle")
@@ -306,32 +305,34 @@ describe("the file door refuses a dividing parting that", () => {
     const opened = openPlan(savePlan(raw))
     return opened.ok ? null : opened.problems[0]
   }
+  const sentence = (...places: Parameters<typeof problem>) => {
+    const found = problem(...places)
+    return found && en.problems.sentence(found)
+  }
   it("reaches no edge", () => {
     expect(problem([-0.1, 0.8], [0.1, 0.7])).toEqual({
       path: "workingSections.dividers[1].parting",
-      expected:
-        "working sections, dividing parting 2, parting: expected a line from edge to edge, found one that divides nothing; draw it on to the hairline or to another dividing parting, or take it out",
+      code: "divider-divides-nothing",
     })
+    expect(sentence([-0.1, 0.8], [0.1, 0.7])).toBe(
+      "Sections of the head, section line 2, parting: expected a line from edge to edge, found one that divides nothing: draw it on to the hairline or to another section line, or remove it.",
+    )
   })
   it("goes on past the last edge", () => {
-    expect(problem([0, 1.3], [0, 0.6], [0, -0.6])?.expected).toMatch(
-      /^working sections, dividing parting 2, parting, point 3: expected the line to end on an edge, found it \d+ mm past the last; end it there, or draw it on to the next$/,
+    expect(sentence([0, 1.3], [0, 0.6], [0, -0.6])).toMatch(
+      /^Sections of the head, section line 2, parting, point 3: expected the line to end on an edge, found it \d+ mm past the last: end it there, or draw it on to the next\.$/,
     )
   })
   it("crosses itself", () => {
-    expect(problem([0, 1.3], [0, 0], [0.5, 0], [-0.5, 0.7])?.expected).toMatch(
-      /does not cross itself; draw it again/,
-    )
+    expect(sentence([0, 1.3], [0, 0], [0.5, 0], [-0.5, 0.7])).toMatch(/does not cross itself: draw it again/)
   })
   it("is no line", () => {
-    expect(problem([0.2, 0.5], [0.2, 0.5])?.expected).toMatch(
-      /at least 4 mm long, found 0.0 mm; draw it again/,
-    )
+    expect(sentence([0.2, 0.5], [0.2, 0.5])).toMatch(/at least 4 mm long, found 0 mm: draw it again/)
   })
   it("lies on another", () => {
     const [{ parting }] = dividingOf(divided("radial")).dividers
-    expect(problem(...parting.map(([u, v]): [number, number] => [u, v + 0.005]))?.expected).toMatch(
-      /found one that lies on dividing parting 1; move it, or take it out$/,
+    expect(sentence(...parting.map(([u, v]): [number, number] => [u, v + 0.005]))).toMatch(
+      /found one that lies on section line 1: move it or remove it\.$/,
     )
   })
   it("is named twice, or has a field of another's", () => {
@@ -340,16 +341,17 @@ describe("the file door refuses a dividing parting that", () => {
     const opened = openPlan(JSON.stringify(twice))
     expect(!opened.ok && opened.problems[0]).toEqual({
       path: "workingSections.dividers[1].id",
-      expected:
-        "working sections, dividing parting 2, id: expected one of its own, but d1 is taken in number 1 of the list",
+      code: "taken",
+      value: "d1",
+      firstPlace: 1,
     })
   })
   it("has no points", () => {
     const opened = openPlan(
       JSON.stringify({ ...four, workingSections: { dividers: [{ id: "d1", parting: [] }], named: [] } }),
     )
-    expect(!opened.ok && opened.problems[0].expected).toBe(
-      "working sections, dividing parting 1, parting: expected 2 to 200 points, found a list of 0",
+    expect(!opened.ok && en.problems.sentence(opened.problems[0])).toBe(
+      "Sections of the head, section line 1, parting: expected 2 to 200 points, found a list of 0.",
     )
   })
 })
@@ -358,6 +360,6 @@ it("adds a dividing parting drawn from edge to edge, and refuses one that is not
   const across = [-1.35, 0, 1.35].map((u) => surfacePoint(u, 0.6))
   expect(workingSectionsOf(done(addWorkingPartings(across), emptyPlan))).toHaveLength(2)
   expect(refusal(addWorkingPartings([surfacePoint(0, 0), surfacePoint(0, 0.2)]), emptyPlan)).toMatch(
-    /^Dividing parting 1: expected a line from edge to edge/,
+    /^Section line 1: expected a line from edge to edge/,
   )
 })

@@ -2,6 +2,7 @@ import fc from "fast-check"
 import { describe, expect, it } from "vitest"
 import { openPlan, roundPlan, savePlan } from "../../../../web/core/file/planFile"
 import { samplePlan } from "../../../support/samples"
+import { en } from "../../../support/words"
 
 const sample = savePlan(samplePlan)
 const anywhere = () => []
@@ -10,7 +11,7 @@ type Json = Record<string, unknown>
 /** The sentences with which a text is refused. */
 function refusals(text: string): string[] {
   const opened = openPlan(text, anywhere)
-  return opened.ok ? [] : opened.problems.map(({ expected }) => expected)
+  return opened.ok ? [] : opened.problems.map(en.problems.clause)
 }
 
 /** The sample's file with one field changed; undefined takes it out. */
@@ -59,7 +60,7 @@ describe("what is not a plan", () => {
   })
   it("is refused by its size before it is read", () => {
     expect(refusals(" ".repeat(50 * 1024 * 1024))).toEqual([
-      "expected a plan of at most 5 MB, found 50 MB; is it another file?",
+      "expected a plan of at most 5 MB, found 50 MB: is it another file?",
     ])
   })
   it("is refused when it comes from a newer Partline, under the path of its version", () => {
@@ -68,14 +69,16 @@ describe("what is not a plan", () => {
       problems: [
         {
           path: "version",
-          expected: "this file is version 7; this Partline reads up to 1: open it with a newer Partline",
+          code: "newer-version",
+          version: 7,
+          known: 2,
         },
       ],
     })
   })
   for (const version of [0, -1, 1.5, "1", null])
     it(`is refused with version ${JSON.stringify(version)}`, () => {
-      expect(refusals(set(["version"], version))).toEqual(["version: expected a whole number, 1 at present"])
+      expect(refusals(set(["version"], version))).toEqual(["version: expected a whole number, 2 at present"])
     })
 })
 
@@ -89,22 +92,22 @@ describe("a field out of order", () => {
     [
       "below nothing",
       set(["sections", 0, "rootDistanceMm"], -3),
-      "section 1, distance off the scalp: expected 0 to 300 mm, found -3",
+      "section 1, distance from the root: expected 0 to 300 mm, found -3",
     ],
     [
       "not a number",
       set(["hair", "fibreUm"], null),
-      "hair, fibre thickness: expected 30 to 120 µm, found nothing (null)",
+      "hair, hair texture: expected 30 to 120 µm, found nothing (null)",
     ],
     [
       "without end",
       sample.replace('"fibreUm": 70', '"fibreUm": 1e999'),
-      "hair, fibre thickness: expected 30 to 120 µm, found a number without end",
+      "hair, hair texture: expected 30 to 120 µm, found a number without end",
     ],
     [
       "words for a number",
       set(["hair", "fibreUm"], "fine"),
-      'hair, fibre thickness: expected 30 to 120 µm, found "fine"',
+      'hair, hair texture: expected 30 to 120 µm, found "fine"',
     ],
     [
       "no such kind",
@@ -134,12 +137,12 @@ describe("a field out of order", () => {
     [
       "from past to",
       set(["sections", 0, "strand"], { from: 0.6, to: 0.4 }),
-      'section 1, part of the strand coated, from: expected less than "to"; the root is 0, the ends are 1, found 0.6',
+      'section 1, part of the strand coated, from: expected less than "to" (the root is 0, the ends are 1), found 0.6',
     ],
     [
       "an extra field",
       set(["sections", 0, "depth"], 3),
-      'section 1: "depth" is not a field of a plan; take it out',
+      'section 1: "depth" is not a field of a plan: take it out',
     ],
     [
       "a control character",
@@ -184,12 +187,12 @@ describe("too much of it", () => {
   it("gives one problem for a parting of 100,000 points, even of nonsense", () => {
     const long = Array.from({ length: 100_000 }, () => "x")
     expect(refusals(set(["sections", 0, "parting"], long))).toEqual([
-      "section 1, parting: expected 2 to 200 points, found a list of 100000",
+      "section 1, parting: expected 2 to 200 points, found a list of 100,000",
     ])
   })
   it("gives one problem for 10,000 sections", () => {
     expect(refusals(set(["sections"], Array(10_000).fill({})))).toEqual([
-      "sections: expected at most 1000 sections, found a list of 10000",
+      "sections: expected at most 1,000 sections, found a list of 10,000",
     ])
   })
   it("lists 20 problems and counts the rest", () => {
@@ -244,9 +247,9 @@ describe("any damage to a file", () => {
         }
         expect(opened.problems.length).toBeGreaterThan(0)
         expect(opened.problems.length).toBeLessThanOrEqual(21)
-        for (const { path, expected } of opened.problems) {
-          expect(path).not.toBe("")
-          expect(expected).not.toMatch(/undefined|invalid|\[object/i)
+        for (const problem of opened.problems) {
+          expect(problem.path).not.toBe("")
+          expect(en.problems.clause(problem)).not.toMatch(/undefined|invalid|\[object/i)
         }
       }),
       { numRuns: 600 },

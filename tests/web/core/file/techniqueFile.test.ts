@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs"
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
-import { techniqueOf } from "../../../../presets/techniques/technique"
-import { techniques } from "../../../../presets/techniques/techniques"
 import { openTechnique, saveTechnique } from "../../../../web/core/file/techniqueFile"
 import { techniqueJsonSchema } from "../../../../web/core/file/techniqueSchema"
+import { usualTechnique, usualTechniques } from "../../../support/techniques"
+import { en } from "../../../support/words"
 
-const frame = techniqueOf(techniques[0])
+const frame = usualTechnique("bright-frame")
 const sample = saveTechnique(frame)
 
 type Json = Record<string | number, unknown>
@@ -21,11 +21,11 @@ function set(path: readonly (string | number)[], value: unknown): string {
 
 function refusals(text: string): string[] {
   const opened = openTechnique(text)
-  return opened.ok ? [] : opened.problems.map(({ expected }) => expected)
+  return opened.ok ? [] : opened.problems.map(en.problems.clause)
 }
 
 describe("a technique's file", () => {
-  it.each(techniques.map((preset) => techniqueOf(preset)))("gives back $name as it was", (technique) => {
+  it.each(usualTechniques)("gives back $name as it was", (technique) => {
     expect(openTechnique(saveTechnique(technique))).toEqual({ ok: true, technique })
   })
 
@@ -44,12 +44,12 @@ describe("a technique's file", () => {
     [
       "newer",
       set(["version"], 2),
-      "this file is version 2; this Partline reads up to 1: open it with a newer Partline",
+      "this file is version 2 and this Partline reads up to 1: open it with a newer Partline",
     ],
     [
       "too large",
       " ".repeat(2 * 1024 * 1024),
-      "expected a technique of at most 1 MB, found 2 MB; is it another file?",
+      "expected a technique of at most 1 MB, found 2 MB: is it another file?",
     ],
     [
       "deep",
@@ -69,9 +69,9 @@ describe("a technique's file", () => {
     [
       "one spot",
       set(["sections", 0, "parting"], { run: "through", spots: [{ landmark: 1, behindMm: 5 }] }),
-      "section 1, parting, spots: expected 2 to 200 spots, found a list of 1",
+      "section 1, parting, spots: expected 2 to 200 places, found a list of 1",
     ],
-    ["extra", set(["client"], "AB"), '"client" is not a field of a technique; take it out'],
+    ["extra", set(["client"], "AB"), '"client" is not a field of a technique: take it out'],
     ["no steps", set(["steps"], "part"), 'steps: expected at most 40 steps, found "part"'],
     [
       "half a pair",

@@ -13,13 +13,13 @@ import { done } from "../../../support/samples"
 
 const clock = (plan: Plan) => {
   const timed = timedPlan(plan)
-  if (!timed.ok) throw new Error(timed.problems.join(" "))
+  if (!timed.ok) throw new Error(timed.problems[0].code)
   return timed
 }
-const rulesOf = (plan: Plan) => clock(plan).conflicts.map(({ rule }) => rule)
+const rulesOf = (plan: Plan) => clock(plan).conflicts.map(({ code }) => code)
 function cured(plan: Plan, rule: ConflictRule, kind: FixKind): Plan {
   const { service } = clock(plan)
-  const cure = findFixes(service, rule).find((each) => each.kind === kind)
+  const cure = findFixes(service, rule).find((each) => each.code === kind)
   if (!cure) throw new Error(`No cure ${kind}`)
   return done(fixEdit(cure, service), plan)
 }
@@ -54,10 +54,21 @@ describe("foils kept for another day", () => {
   it("stay in the plan, and come off today's clock", () => {
     const rule = rulesOf(crowded)[0]
     const { service } = clock(crowded)
-    const cure = findFixes(service, rule).find(({ kind }) => kind === "another-day")
+    const cure = findFixes(service, rule).find(({ code }) => code === "another-day")
     if (!cure) return
     const after = done(fixEdit(cure, service), crowded)
     expect(after.later?.filter(isFoil).map(({ id }) => id)).toEqual(cure.left)
     expect(after.sections.filter(isFoil)).toHaveLength(40 - cure.left.length)
+  })
+})
+
+describe("a booking that is too short", () => {
+  const short = done(setTiming({ bookingMin: 60 }), busyPlan(12))
+  it("is kept by leaving the hair damp, and the plan says so", () => {
+    const after = cured(short, "booking", "later-end")
+    expect(after.timing?.bookingMin).toBeGreaterThan(60)
+    expect(rulesOf(after)).toEqual([])
+    const long = done(setTiming({ bookingMin: 90 }), busyPlan(12))
+    expect(cured(long, "booking", "no-drying").timing?.isDried).toBe(false)
   })
 })

@@ -8,32 +8,33 @@ import type { Service } from "../../../../web/core/schedule/scheduleInput"
 import { planService } from "../../../../web/core/schedule/timing"
 import { always, foilsAlike, person, timedFoil, timedMix, timedService } from "../../../support/timedService"
 
-const rulesOf = (service: Service) => findConflicts(service, planService(service)).map(({ rule }) => rule)
-const kindsOf = (service: Service, rule: ConflictRule) => findFixes(service, rule).map(({ kind }) => kind)
+const rulesOf = (service: Service) => findConflicts(service, planService(service)).map(({ code }) => code)
+const kindsOf = (service: Service, rule: ConflictRule) => findFixes(service, rule).map(({ code }) => code)
 const cureOf = (service: Service, rule: ConflictRule, kind: string) => {
-  const cure = findFixes(service, rule).find((each) => each.kind === kind)
+  const cure = findFixes(service, rule).find((each) => each.code === kind)
   if (!cure) throw new Error(`No cure ${kind}`)
   return cure
 }
 
 describe("a last foil under-processed, 25 foils in one rinse", () => {
   const service = timedService(foilsAlike(25), { rinse: "together" })
-  it("is cured by each off when ready first, then a second pair of hands, leaving some for another day, fewer", () =>
+  it("is cured by each off when ready first, then an assistant, leaving some for another day, fewer", () =>
     // Two pairs: the last on at 12 x 1.5 = 18, 27 minutes left. Thirteen fit today and twelve another day.
     expect(kindsOf(service, "under-processed")).toEqual([
       "each-off",
-      "second-hands",
+      "second-colourist",
       "another-day",
       "fewer-foils",
     ]))
   it("keeps as many foils as fit", () => {
     const fewer = cureOf(service, "under-processed", "fewer-foils")
-    expect(fewer.label).toBe("Leave out the last 12 foils")
     expect(fewer.after.foils).toHaveLength(13)
-    expect(fewer.left[0]).toBe("f14")
+    expect(fewer.left).toHaveLength(12)
+    // All along the order, one in two: never the last twelve.
+    expect(fewer.left.slice(0, 3)).toEqual(["f2", "f4", "f6"])
   })
   it("costs that someone must be free, and until the last is on", () =>
-    expect(cureOf(service, "under-processed", "second-hands").costMin).toBe(20 + 18))
+    expect(cureOf(service, "under-processed", "second-colourist").costMin).toBe(20 + 18))
 })
 
 describe("one cure each", () => {
@@ -57,7 +58,7 @@ describe("one cure each", () => {
     })
     const weaker = cureOf(service, "hairline-ahead", "weaker-early")
     expect(weaker.after.foils.map(({ mix }) => mix)).toEqual(["B", "A"])
-    expect(weaker.label).toBe("Weaker developer for the first foil")
+    expect(weaker).toMatchObject({ code: "weaker-early", count: 1 })
   })
   it("mixes afresh in time for a bowl that would go stale, in the largest bowls that do", () => {
     // 5 minutes a foil, good for 12: two foils a bowl.
@@ -65,18 +66,50 @@ describe("one cure each", () => {
       mixes: [timedMix("A", { potLifeMin: 12 })],
     })
     const fresh = cureOf(service, "pot-life", "fresh-bowl")
-    expect(fresh.label).toBe("Mix A afresh at foil 3, 5")
+    expect(fresh).toMatchObject({ code: "fresh-bowl", mixes: ["A"], foils: [3, 5] })
     expect(planService(fresh.after).bowls.map(({ foils }) => foils.length)).toEqual([2, 2, 2])
   })
-  it("asks for a second pair of hands or fewer foils where the booking is too short", () => {
+  it("asks for a later end, an assistant or fewer foils where the booking is too short", () => {
     const service = timedService(foilsAlike(20), { bookingMin: 45 }) // 28.5 + 26 = 54.5; with two 13.5 + 26
-    expect(kindsOf(service, "booking")).toEqual(["second-hands", "another-day", "fewer-foils"])
+    expect(kindsOf(service, "booking")).toEqual([
+      "later-end",
+      "second-colourist",
+      "another-day",
+      "fewer-foils",
+    ])
+    expect(cureOf(service, "booking", "later-end")).toMatchObject({ bookingMin: 60, byMin: 15 })
   })
   it("moves no foil that is already on", () => {
     const soFar = { nowMin: 12, onAtMin: { f1: 0, f2: 2, f3: 9 }, offAtMin: {}, mixedAtMin: [] }
     const service = timedService(foilsAlike(25), { rinse: "together", soFar })
     for (const { after } of findFixes(service, "under-processed"))
       expect(after.foils.slice(0, 3).map(({ id }) => id)).toEqual(["f1", "f2", "f3"])
+  })
+})
+
+describe("a booking that is too short", () => {
+  const side = (at: number) => (at % 2 === 0 ? ("left" as const) : ("right" as const))
+  const foils = foilsAlike(12).map((foil, at) => ({ ...foil, side: side(at) }))
+  const finish = {
+    detanglingMin: always(0),
+    rinsingMin: always(8),
+    toners: [],
+    dryingMin: { low: 20, mid: 30, high: 45 },
+  }
+  // 16.5 + 26 + 8 + 30 = 80.5
+  it("gives up the drying first, which leaves every foil where it is", () => {
+    const service = timedService(foils, { finish, bookingMin: 60 })
+    const [first] = findFixes(service, "booking")
+    expect(first).toMatchObject({ code: "no-drying", savesMin: 30, left: [] })
+    expect(planService(first.after).chairMin.mid).toBeCloseTo(50.5, 9)
+  })
+  it("leaves out as many of the left as of the right, and not one side’s end", () => {
+    const service = timedService(foils, { finish: { ...finish, dryingMin: always(0) }, bookingMin: 45 })
+    const fewer = cureOf(service, "booking", "fewer-foils")
+    const left = foils.filter(({ id }) => fewer.left.includes(id))
+    expect(left.filter((foil) => foil.side === "left")).toHaveLength(left.length / 2)
+    expect(fewer.left).not.toContain("f12")
+    expect(fewer.left).not.toContain("f1")
   })
 })
 

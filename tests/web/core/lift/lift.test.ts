@@ -3,12 +3,13 @@ import { describe, expect, it } from "vitest"
 import type { LiftConditions, LiftTraits } from "../../../../web/core/lift/lift"
 import {
   activationFrom,
-  levelRefusal,
+  isOnScale,
   levelsGained,
   minutesToGain,
   strengthFactor,
 } from "../../../../web/core/lift/lift"
 import { gainedRange, priorTraits, readyRange } from "../../../../web/core/lift/liftGrid"
+import { goalRefusal } from "../../../../web/core/lift/scheduleReady"
 
 const conditions: LiftConditions = {
   onHeadPercent: 6,
@@ -85,13 +86,14 @@ describe("the lift of any head", () => {
 
 describe("a level no lift is worked out for", () => {
   it("is one off the scale", () => {
-    expect(levelRefusal("The level to lift to", 11)?.refused).toBe(
-      "The level to lift to is 11: the scale runs from 1 to 10.",
-    )
-    expect(levelRefusal("The level to start from", 0)?.refused).toContain("The level to start from is 0")
-    expect(levelRefusal("The level to start from", Number.NaN)).not.toBeNull()
+    expect(goalRefusal({ fromLevel: 6, toLevel: 11 })).toEqual({
+      code: "to-off-scale",
+      level: 11,
+      darkest: 1,
+      lightest: 10,
+    })
+    expect(goalRefusal({ fromLevel: 0, toLevel: 9 })).toMatchObject({ code: "from-off-scale", level: 0 })
+    expect(isOnScale(Number.NaN)).toBe(false)
   })
-  it("is none on it, its ends among them", () => {
-    for (const level of [1, 6.5, 10]) expect(levelRefusal("The level to lift to", level)).toBeNull()
-  })
+  it("is none on it, its ends among them", () => expect([1, 6.5, 10].every(isOnScale)).toBe(true))
 })

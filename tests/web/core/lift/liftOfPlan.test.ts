@@ -56,13 +56,15 @@ describe("what a strand test says of a mix", () => {
       Number.POSITIVE_INFINITY,
     )
   })
-  it("is refused when it goes backwards, and the figures stay what they were", () => {
-    const backwards = { ...test, rows: [...test.rows, { minutes: 20, level: 7 }] }
-    const known = liftKnown(mix, sheet, backwards)
-    expect(known?.narrowed).toMatchObject({ refused: expect.stringContaining("darker than level 7.5") })
-    expect(readyWith(mix, sheet, { goal, strandTest: backwards })).toEqual(
-      readyWith(mix, sheet, { goal, strandTest: null }),
-    )
+  it("is taken when it goes backwards by what an eye is off, and told beyond", () => {
+    const seen = (level: number) => ({ ...test, rows: [...test.rows, { minutes: 20, level }] })
+    // Rows end at level 7.5.
+    expect(liftKnown(mix, sheet, seen(7))?.narrowed).toMatchObject({ darker: [] })
+    expect(liftKnown(mix, sheet, seen(6))?.narrowed).toMatchObject({
+      darker: [{ beforeLevel: 7.5, level: 6 }],
+    })
+    const ready = (strandTest: StrandTest) => readyWith(mix, sheet, { goal, strandTest }).mid
+    expect(ready(seen(7))).toBeGreaterThan(ready(test))
   })
   it("is nothing without a sheet", () =>
     expect(liftKnown({ ...mix, product: "Tub" }, undefined, test)).toBeNull())

@@ -29,14 +29,16 @@ describe("what is to be expected of a mix", () => {
     expect(spreadAt20([{ minutes: 20, level: 8 }])).toBeLessThan(spreadAt20([]))
   })
   it("says when to look, and never past the longest time; without a goal it says nothing", () => {
-    expect(outlook([]).window).toMatch(/^Look from minute 10, expected .* never past 45\.$/)
+    expect(outlook([]).window).toMatchObject({ lookFromMin: 10, neverPastMin: 45 })
     expect(outlook([], null).window).toBeNull()
   })
-  it("says what is wrong with a test that goes backwards", () =>
-    expect(
-      outlook([
-        { minutes: 10, level: 8 },
-        { minutes: 20, level: 7 },
-      ]).problem,
-    ).toContain("hair does not go back"))
+  it("says which row to look at again, and what is wrong with a test that goes back in time", () => {
+    const rows = [
+      { minutes: 10, level: 8 },
+      { minutes: 20, level: 6.5 },
+    ]
+    expect(outlook(rows).darker).toMatchObject([{ row: 2 }])
+    expect(outlook(rows).problem).toBeNull()
+    expect(outlook(rows.toReversed()).problem).toMatchObject({ code: "out-of-order", row: 2 })
+  })
 })

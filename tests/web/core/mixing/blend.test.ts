@@ -1,6 +1,8 @@
 import fc from "fast-check"
 import { describe, expect, test } from "vitest"
 import { type Blend, blend, blendShares, bottlesFor, strengthOf } from "../../../../web/core/mixing/blend"
+import { say } from "../../../../web/words/say"
+import { en } from "../../../support/words"
 
 const gramsOf = (result: Blend) => ("parts" in result ? result.parts.map(({ grams }) => grams) : result)
 const problemsOf = (result: Blend) => ("problems" in result ? result.problems : [])
@@ -60,17 +62,22 @@ describe("published alligation exercises", () => {
 describe("n: what cannot be reached is refused, with a cure", () => {
   test("too weak and too strong", () => {
     expect(problemsOf(blend([9, 6], 3, 60))).toEqual([
-      "want: 3 % is weaker than the weakest bottle, 6 %; add a weaker bottle to have.",
+      { code: "want-too-weak", wantPercent: 3, weakestPercent: 6 },
     ])
     expect(problemsOf(blend([3, 6], 7.5, 60))).toEqual([
-      "want: 7.5 % is stronger than the strongest bottle, 6 %; choose a weaker strength.",
+      { code: "want-too-strong", wantPercent: 7.5, strongestPercent: 6 },
     ])
   })
 
   test("nonsense is named field by field", () => {
     const problems = problemsOf(blend([12, -3, Number.NaN], 200, -0))
-    expect(problems.map((problem) => problem.split(":")[0])).toEqual(["have", "have", "want", "grams"])
-    expect(problems.join(" ")).not.toMatch(/NaN|-0/)
+    expect(problems.map(({ code }) => code)).toEqual([
+      "bottle-percent",
+      "bottle-percent",
+      "want-percent",
+      "no-amount",
+    ])
+    expect(problems.map((problem) => say(en.formula.mixing.blend, problem)).join(" ")).not.toMatch(/NaN|-0/)
     expect(problemsOf(blend([], 6, 60))).toHaveLength(1)
     expect(problemsOf(blend([12, 3], 6, Number.POSITIVE_INFINITY))).toHaveLength(1)
   })
@@ -87,7 +94,7 @@ describe("any bottles", () => {
         (have, between) => {
           const want = Math.min(...have) + between * (Math.max(...have) - Math.min(...have))
           const result = blend(have, want, 90)
-          if (!("parts" in result)) throw new Error(result.problems.join(" "))
+          if (!("parts" in result)) throw new Error(result.problems.map(({ code }) => code).join(" "))
           const total = result.parts.reduce((sum, { grams }) => sum + grams, 0)
           expect(total).toBeCloseTo(90, 9)
           expect(strengthOf(result.parts)).toBeCloseTo(want, 9)

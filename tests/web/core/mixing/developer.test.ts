@@ -3,6 +3,8 @@ import { houseProducts } from "../../../../presets/formula/houseProducts"
 import type { ProductSheet } from "../../../../presets/formula/productSheet"
 import { chooseDeveloper, type LiftWish } from "../../../../web/core/mixing/developer"
 import { consistencyFor, ratioFor } from "../../../../web/core/mixing/ratio"
+import { say } from "../../../../web/words/say"
+import { en } from "../../../support/words"
 
 const [powder, clay, cream, toner] = houseProducts
 const wish = (
@@ -67,7 +69,7 @@ describe("stages come before a stronger developer", () => {
   test("7 levels: two visits of 4 and 3 with 20 vol; 40 vol is named, not chosen", () => {
     expect(chooseDeveloper(powder, wish(3, 10))).toEqual({
       kind: "stages",
-      why: "7 levels is more than one visit gives: up to 6 with 30 vol, the strongest used here. Plan 2 visits and look at the hair between them.",
+      why: { code: "more-than-one-visit", liftLevels: 7, mostLevels: 6, volume: 30, visits: 2 },
       stages: [
         { fromLevel: 3, toLevel: 7, volume: 20, levels: { low: 3, high: 4 } },
         { fromLevel: 7, toLevel: 10, volume: 20, levels: { low: 3, high: 4 } },
@@ -106,29 +108,72 @@ describe("stages come before a stronger developer", () => {
   })
 })
 
+describe("what the clock does not expect is not proposed", () => {
+  const reachedBy = (mostLevels: Readonly<Record<number, number>>) => (volume: number, levels: number) =>
+    levels <= (mostLevels[volume] ?? 0)
+  const expects = reachedBy({ 10: 1, 20: 3.4, 30: 5.4 })
+
+  test("2 levels, which 10 vol prints but is not expected to give in time: 20 vol, the usual", () => {
+    expect(chooseDeveloper(powder, wish(7, 9), expects)).toMatchObject({
+      kind: "chosen",
+      volume: 20,
+      why: { code: "lift-expected", liftLevels: 2, volume: 20, weakerVolume: 10 },
+    })
+  })
+
+  test("4 levels, which 20 vol prints but is not expected to give: two visits of 2, never 30 vol", () => {
+    expect(chooseDeveloper(powder, wish(6, 10), expects)).toMatchObject({
+      kind: "stages",
+      why: { code: "not-in-one-visit", liftLevels: 4, volume: 20, visits: 2 },
+      stages: [
+        { fromLevel: 6, toLevel: 8, volume: 20 },
+        { fromLevel: 8, toLevel: 10, volume: 20 },
+      ],
+    })
+  })
+
+  test("no visit of any goal is one that is not expected", () => {
+    for (const hairline of [false, true])
+      for (let from = 1; from < 10; from += 0.5)
+        for (let to = from + 0.5; to <= 10; to += 0.5) {
+          const choice = chooseDeveloper(powder, wish(from, to, { hairline }), expects)
+          if (choice.kind === "chosen") expect(expects(choice.volume, to - from)).toBe(true)
+          if (choice.kind === "stages")
+            for (const { volume, fromLevel, toLevel } of choice.stages)
+              expect(expects(volume, toLevel - fromLevel)).toBe(true)
+        }
+  })
+})
+
 describe("what cannot be worked out says so", () => {
   test.each([
-    [powder, wish(null, 10), "unknown", /level now is not known/],
-    [powder, wish(7, null), "unknown", /level to lift to is not known/],
+    [powder, wish(null, 10), "unknown", /^Current level not entered\. Enter it before/],
+    [powder, wish(7, null), "unknown", /^Target level not entered/],
     [
       { ...powder, developers: [{ volume: 20, levels: null }] },
       wish(7, 10),
       "unknown",
-      /states no levels of lift; type them in/,
+      /states no levels of lift\. Enter them/,
     ],
-    [powder, wish(8, 6), "none", /Level 6 is darker than the hair now, 8; lightener cannot darken\. Choose/],
+    [
+      powder,
+      wish(8, 6),
+      "none",
+      /^Target level 6 is darker than the hair \(8\)\. Lightener cannot darken: choose/,
+    ],
     [powder, wish(8, 8), "none", /level 8 already/],
-    [powder, wish(8, 11), "none", /beyond the scale; choose 10/],
+    [powder, wish(8, 11), "none", /beyond the scale\. Choose 10/],
     [toner, wish(8, 9), "none", /states no lift/],
   ])("%#", (sheet, asked, kind, words) => {
     const choice = chooseDeveloper(sheet, asked)
     expect(choice.kind).toBe(kind)
-    expect(choice.why).toMatch(words)
+    expect(say(en.formula.mixing.why, choice.why)).toMatch(words)
   })
 
-  test("then the usual 20 vol is at hand where the sheet has it", () => {
-    expect(chooseDeveloper(powder, wish(null, 10))).toMatchObject({ usualVolume: 20 })
-    expect(chooseDeveloper(toner, wish(null, 10))).toMatchObject({ usualVolume: null })
+  test("and names no strength: none follows from not knowing", () => {
+    for (const sheet of houseProducts)
+      for (const asked of [wish(null, 10), wish(7, null), wish(null, null)])
+        expect(Object.keys(chooseDeveloper(sheet, asked)).toSorted()).toEqual(["kind", "why"])
   })
 })
 

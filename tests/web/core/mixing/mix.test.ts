@@ -1,10 +1,13 @@
 import fc from "fast-check"
 import { describe, expect, test } from "vitest"
+import { bowlFigures } from "../../../../presets/formula/bowlFigures"
 import { houseProducts } from "../../../../presets/formula/houseProducts"
-import { additiveWords } from "../../../../web/core/mixing/additiveWords"
+import { additivesOf } from "../../../../web/core/mixing/additives"
 import { type BowlFoil, placedInTurn, planBowls } from "../../../../web/core/mixing/bowls"
 import { type MixChoice, planMix } from "../../../../web/core/mixing/mix"
 import { mixAmounts, type Recipe, toMixG } from "../../../../web/core/mixing/mixAmounts"
+import { say } from "../../../../web/words/say"
+import { en } from "../../../support/words"
 
 const recipe: Recipe = {
   ratio: { lightener: 1, developer: 2 },
@@ -21,6 +24,7 @@ const row = (count: number, high: number, placeMin: number): BowlFoil[] =>
     })),
   )
 const limits = { potLifeMin: 45, mostMixG: 40 }
+const usual = { potLifeMin: 45, mostMixG: bowlFigures.mostMixG.value }
 
 describe("amounts of one bowl", () => {
   test("worked choice of common practice: 51 g wanted at 1 : 2 is 20 g + 40 g", () => {
@@ -65,12 +69,12 @@ describe("amounts of one bowl", () => {
     const drops = { name: "Drops", gPerG: 0.1, replacesDeveloper: false }
     const beside = mixAmounts(51, { ...recipe, additives: [drops] })
     expect(beside).toMatchObject({ developerG: 40, additives: [{ name: "Drops", grams: 2 }], mixedG: 62 })
-    expect(additiveWords(beside)).toEqual([
-      "2 g Drops, on top of the developer: 1 g of lightener to 2.1 g of the rest.",
+    expect(additivesOf(beside)).toEqual([
+      { code: "beside-developer", name: "Drops", grams: 2, restParts: 2.1 },
     ])
     const instead = mixAmounts(51, { ...recipe, additives: [{ ...drops, replacesDeveloper: true }] })
     expect(instead).toMatchObject({ developerG: 38, mixedG: 60 })
-    expect(additiveWords(instead)).toEqual(["2 g Drops, in place of as much developer: the ratio stays."])
+    expect(additivesOf(instead)).toEqual([{ code: "instead-of-developer", name: "Drops", grams: 2 }])
   })
 })
 
@@ -80,6 +84,11 @@ describe("bowls", () => {
     expect(planBowls(row(8, 4, 2), recipe, limits)).toMatchObject([
       { atMin: 0, lightenerG: 14, developerG: 28 },
     ])
+  })
+
+  test("one bowl serves where it lasts: 40 g for 10 foils in 20 minutes is one of 16 + 32 g, not two of 30", () => {
+    // 40 x 1.05 + 6 = 48 g at 1 : 2; two bowls of 20 g would be the smallest mix each, 30 + 30 g.
+    expect(planBowls(row(10, 4, 2), recipe, usual).map(({ mixedG }) => mixedG)).toEqual([48])
   })
 
   test("more grams than a bowl: shared so that the least is mixed", () => {
@@ -141,6 +150,8 @@ describe("the whole mix", () => {
     recipe,
     developerPrice: { amount: 8, forG: 1000 },
   }
+  const said = (result: ReturnType<typeof planMix>) =>
+    result.ok ? [] : result.problems.map((problem) => say(en.formula.mixing.problem, problem))
   const planned = (foils: readonly BowlFoil[], change: Partial<MixChoice> = {}) =>
     planMix(foils, { ...choice, ...change })
 
@@ -163,14 +174,14 @@ describe("the whole mix", () => {
   test("without a price there is no cost; without a pot life the usual one is taken and said", () => {
     const result = planned(row(8, 4, 2), { sheet: { ...choice.sheet, price: null, potLifeMin: null } })
     expect(result).toMatchObject({
-      mix: { cost: null, notes: [expect.stringMatching(/45 minutes taken \(common practice\)/)] },
+      mix: { cost: null, notes: [{ code: "pot-life-assumed", product: houseProducts[0].name, minutes: 45 }] },
     })
   })
 
   test("a foil slower than the pot life is named", () => {
     const result = planned(row(1, 4, 50))
     expect(result).toMatchObject({
-      mix: { notes: [expect.stringMatching(/^Foil f1 takes longer .*part it in two/)] },
+      mix: { notes: [{ code: "foil-outlasts-bowl", foil: "f1", minutes: 45 }] },
     })
   })
 
@@ -184,19 +195,22 @@ describe("the whole mix", () => {
     }
     expect(notes(0.1, 1.25)).toEqual([])
     expect(notes(5, 1.25)).toEqual([
-      "In steps of 5 g a bowl comes to 1 : 1.33 instead of 1 : 1.25; a finer scale keeps to it.",
+      { code: "off-ratio", scaleStepG: 5, parts: expect.closeTo(4 / 3, 9), wantedParts: 1.25 },
     ])
   })
 
   test.each<[Partial<Recipe>, RegExp]>([
-    [{ ratio: { lightener: 2, developer: 1 } }, /turned upside down; write lightener first, 1 : 2/],
-    [{ ratio: { lightener: 1, developer: -2 } }, /give parts above 0/],
-    [{ ratio: { lightener: 0, developer: Number.NaN } }, /give parts above 0/],
-    [{ developerPercent: -6 }, /−6 % is no strength/],
+    [
+      { ratio: { lightener: 2, developer: 1 } },
+      /more lightener than developer\. Enter lightener first, 1 : 2/,
+    ],
+    [{ ratio: { lightener: 1, developer: -2 } }, /enter parts above 0/],
+    [{ ratio: { lightener: 0, developer: Number.NaN } }, /enter parts above 0/],
+    [{ developerPercent: -6 }, /-6 % is no strength/],
     [{ scaleStepG: 0 }, /0 g is no step/],
   ])("%j is refused in one sentence", (change, words) => {
     const result = planned(row(2, 4, 2), { recipe: { ...recipe, ...change } })
-    expect(result.ok ? [] : result.problems).toEqual([expect.stringMatching(words)])
+    expect(said(result)).toEqual([expect.stringMatching(words)])
   })
 
   test("negative and missing grams are refused by foil", () => {
@@ -206,7 +220,7 @@ describe("the whole mix", () => {
       { ...foil, id: "f2", productG: { low: 1, mid: 2, high: Number.NaN } },
       { ...foil, id: "f3", placeMin: -1 },
     ])
-    const problems = result.ok ? [] : result.problems
+    const problems = said(result)
     expect(problems.map((problem) => problem.slice(0, 7))).toEqual(["Foil f1", "Foil f2", "Foil f3"])
     expect(problems.join()).not.toMatch(/NaN|-0/)
   })

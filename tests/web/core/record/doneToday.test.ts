@@ -3,6 +3,8 @@ import { isFoil } from "../../../../geometry/section/section"
 import type { RecordedTap, ServiceRecord } from "../../../../web/core/document/serviceRecord"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { doneToday } from "../../../../web/core/record/doneToday"
+import { say } from "../../../../web/words/say"
+import { en } from "../../../support/words"
 
 const plan = examplePlan()
 const foils = plan.sections.filter(isFoil)
@@ -32,11 +34,11 @@ const service = (ids: readonly string[]): ServiceRecord => ({
 
 describe("what was done", () => {
   it("counts the foils by kind and says where, without a gram or a volume", () => {
-    const { day, sentences, isToned } = doneToday(plan, "UTC")
-    expect([day, isToned]).toEqual(["2026-03-09", false])
-    expect(sentences).toEqual([
-      "9 foils along your hairline, on top and at the sides: 6 fine slices, 1 woven piece and 2 soft, melted pieces.",
-      "Lightened with House powder (invented).",
+    const { day, isDone, lines, isToned } = doneToday(plan, "UTC")
+    expect([day, isDone, isToned]).toEqual(["2026-03-09", false, false])
+    expect(lines.map((line) => say(en.record.told.planned, line))).toEqual([
+      "9 foils along your hairline, on top and at the sides: 6 fine slices, 1 woven piece and 2 soft, blended pieces.",
+      "To be lightened with House powder (invented).",
     ])
   })
   it("counts what went on at the chair, on the day the salon's own clock showed", () => {
@@ -44,12 +46,13 @@ describe("what was done", () => {
     const done = doneToday({ ...plan, service: service(ids) }, "America/New_York")
     // Two in the morning in London is the evening before in New York.
     expect(done.day).toBe("2026-03-09")
-    expect(done.sentences[0]).toBe("2 foils along your hairline: 2 fine slices.")
+    expect(done.isDone).toBe(true)
+    expect(say(en.record.told.done, done.lines[0])).toBe("2 foils along your hairline: 2 fine slices.")
   })
   it("names the toner that was chosen", () => {
     const toner = { product: "House toner (invented)", developerVolume: 5, parts: 2 }
-    const { isToned, sentences } = doneToday({ ...plan, toning: { toner, rootShade: null } }, "UTC")
+    const { isToned, lines } = doneToday({ ...plan, toning: { toner, rootShade: null } }, "UTC")
     expect(isToned).toBe(true)
-    expect(sentences.at(-1)).toBe("Toned with House toner (invented).")
+    expect(lines.at(-1)).toEqual({ code: "toned", products: ["House toner (invented)"] })
   })
 })

@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { recordFoils } from "../../../../web/core/record/recordFoils"
-import { clientLines } from "../../../../web/core/record/recordWords"
+import { clientLines } from "../../../../web/core/record/recordLines"
+import { say } from "../../../../web/words/say"
 import { servedPlan } from "../../../support/servedPlan"
+import { en } from "../../../support/words"
 
 describe("the record of a service", () => {
   it("has each foil's planned and real minutes, and what each look saw", () => {
@@ -12,8 +14,11 @@ describe("the record of a service", () => {
       mix: "B",
       planned: { onMin: 4, offMin: 30 },
       real: { onMin: 5, offMin: 33 },
-      looks: ["10 min: level 8", "20 min: level 8.5, stretch soft, dry"],
     })
+    expect(first.looks.map((look) => say(en.record.looks, look))).toEqual([
+      "10 min: level 8",
+      "20 min: level 8.5, limp, dry",
+    ])
     expect(second.real).toEqual({ onMin: 7, offMin: null })
     expect([third.real, third.looks]).toEqual([null, []])
   })
@@ -23,16 +28,18 @@ describe("the record of a service", () => {
     expect(first.planned).toEqual({ onMin: 4, offMin: 30 })
   })
   it("tells what was asked, every yes in its own words, and counts the rest", () => {
-    const said = clientLines(servedPlan(), "UTC").map(({ label, text }) => `${label}: ${text}`)
-    expect(said).toContain("Wanted: lift to level 9, finish cool")
+    const said = clientLines(servedPlan(), "UTC").map(
+      (line) => `${line.code === "hair" ? "" : en.record.labels[line.code]}: ${say(en.record.lines, line)}`,
+    )
+    expect(said).toContain("Wanted: Lift to level 9, finish cool")
     expect(said).toContain(
-      "Health: Scalp sensitive; yes: Contact lenses in today?; 1 answered no; 13 not asked",
+      "Health: Scalp sensitive; age not asked; yes: Contact lenses in today?; 1 answered no; 17 not asked",
     )
     expect(said).toContain(
-      "Alert test: House toner (invented), behind the ear, on 2026-03-06 10:00; clear, read 2026-03-08 11:30 by M.",
+      "Patch test: House toner (invented): applied 6 March 2026, 10:00 (behind the ear); clear, read 8 March 2026, 11:30 by M.",
     )
   })
   it("says that nothing was asked where nothing was", () => {
-    expect(clientLines(examplePlan(), "UTC").at(-1)).toEqual({ label: "Consultation", text: "not asked" })
+    expect(clientLines(examplePlan(), "UTC").at(-1)).toEqual({ code: "no-consultation" })
   })
 })

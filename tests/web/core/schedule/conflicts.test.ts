@@ -5,24 +5,22 @@ import { planService } from "../../../../web/core/schedule/timing"
 import { always, foilsAlike, timedFoil, timedMix, timedService } from "../../../support/timedService"
 
 const conflictsOf = (service: Service) => findConflicts(service, planService(service))
-const rulesOf = (service: Service) => conflictsOf(service).map(({ rule }) => rule)
+const rulesOf = (service: Service) => conflictsOf(service).map(({ code }) => code)
 
 describe("foils at 1.5 minutes each, with a limit of 45", () => {
   const together = (count: number) => timedService(foilsAlike(count), { rinse: "together" })
   it("over-run with one rinse when there are 40: the last goes on at 58.5", () => {
     const [overRun] = conflictsOf(together(40))
-    expect(overRun.rule).toBe("over-run")
+    expect(overRun.code).toBe("over-run")
     // The last is placed at 60: the first is 15 over. On before 15: foils at 0, 1.5 ... 13.5, ten of them.
     expect(overRun.byMin).toBe(15)
     expect(overRun.foils).toHaveLength(10)
-    expect(overRun.why).toBe(
-      "Foil 1 would pass its longest time of 45 minutes by 15 minutes before all are ready; so would 9 more foils.",
-    )
+    expect(overRun).toMatchObject({ foil: 1, limitMin: 45, overMin: 15, others: 9 })
   })
   it("come off under-processed with one rinse when there are 25: the last has 9 minutes", () => {
     const conflicts = conflictsOf(together(25))
-    expect(conflicts.map(({ rule }) => rule)).toEqual(["under-processed"])
-    expect(conflicts[0].why).toContain("Foil 25 would have 9 minutes on, and is expected to need 26 minutes")
+    expect(conflicts.map(({ code }) => code)).toEqual(["under-processed"])
+    expect(conflicts[0]).toMatchObject({ foil: 25, onMin: 9, needsMin: 26 })
     expect(conflicts[0].foils[0]).toBe("f25")
   })
   it("fit one rinse from 8 to 13 (common practice), and no more", () => {
@@ -41,7 +39,7 @@ describe("other conflicts", () => {
     const never = Number.POSITIVE_INFINITY
     const slow = timedFoil("a", { readyMin: { A: { low: 40, mid: never, high: never } } })
     const [conflict] = conflictsOf(timedService([slow]))
-    expect(conflict.why).toBe("Foil 1 would have 45 minutes on, and is not expected to be ready in time.")
+    expect(conflict).toMatchObject({ code: "under-processed", foil: 1, onMin: 45, needsMin: null })
   })
   it("a bowl used past its pot life", () => {
     // Mixed at 2, the third foil is placed at 2 + 15 = 17: 15 minutes old, and good for 12.
@@ -50,8 +48,10 @@ describe("other conflicts", () => {
     })
     expect(conflictsOf(service)).toEqual([
       {
-        rule: "pot-life",
-        why: "A bowl of mix A would still be used 15 minutes after mixing: it is good for 12 minutes.",
+        code: "pot-life",
+        mix: "A",
+        agedMin: 15,
+        potLifeMin: 12,
         foils: ["f1", "f2", "f3"],
         byMin: 3,
       },
@@ -59,7 +59,7 @@ describe("other conflicts", () => {
   })
   it("a service longer than the booking", () => {
     const [conflict] = conflictsOf(timedService(foilsAlike(3), { bookingMin: 20 }))
-    expect(conflict).toMatchObject({ rule: "booking", byMin: 9 }) // 3 + 26 = 29 minutes
+    expect(conflict).toMatchObject({ code: "booking", bookingMin: 20, byMin: 9 }) // 3 + 26 = 29 minutes
     expect(rulesOf(timedService(foilsAlike(3), { bookingMin: 29 }))).toEqual([])
   })
   it("a hairline ready well before the back, with one rinse only", () => {
@@ -69,7 +69,9 @@ describe("other conflicts", () => {
     ]
     const service = timedService(foils, { rinse: "together" })
     // The back is ready at 1.5 + 26 = 27.5, the hairline at 20.
-    expect(conflictsOf(service)).toMatchObject([{ rule: "hairline-ahead", foils: ["front"], byMin: 7.5 }])
+    expect(conflictsOf(service)).toMatchObject([
+      { code: "hairline-ahead", waitMin: 7.5, foils: ["front"], byMin: 7.5 },
+    ])
     expect(rulesOf({ ...service, rinse: "each" })).toEqual([])
     expect(rulesOf({ ...service, foils: [...foils].reverse() })).toEqual([]) // 21.5 against 26
   })

@@ -1,12 +1,12 @@
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
-import { callWords } from "../../../../web/core/chair/callWords"
+import { callCode } from "../../../../web/core/chair/callCode"
 import type { Chair, Tap } from "../../../../web/core/chair/chair"
 import { startChair, tapChair } from "../../../../web/core/chair/chairClock"
 import { dueWithin, soFarOf } from "../../../../web/core/chair/chairDue"
 import { dueCalls } from "../../../../web/core/chair/dueCalls"
+import { heatRefusal } from "../../../../web/core/schedule/heatRefusal"
 import { hastened, heatFactor } from "../../../../web/core/schedule/scheduleHeat"
-import { heatRefusal } from "../../../../web/core/schedule/scheduleProblems"
 import { planService } from "../../../../web/core/schedule/timing"
 import { always, foilsAlike, timedMix, timedService } from "../../../support/timedService"
 
@@ -71,7 +71,7 @@ describe("a service with heat", () => {
     expect(planService({ ...heated(40), mixes: [timedMix("A")] })).toEqual(without)
   })
   it("is refused above 40 C", () => {
-    expect(heatRefusal(heated(41))).toBe("No heat: no lift is worked out above 40 °C, and 41 °C was given.")
+    expect(heatRefusal(heated(41))).toEqual({ code: "too-warm", ceilingC: 40, warmthC: 41 })
     expect(heatRefusal(heated(40))).toBeNull()
   })
   it("is planned again from when the heat was really on", () => {
@@ -104,16 +104,15 @@ describe("heat at the chair", () => {
     expect(dueWithin(off, 0)).toEqual([{ kind: "look", foil: "a", inMs: 0 }])
     expect(soFarOf(off).heat).toEqual({ onAtMin: 3, offAtMin: 9 })
   })
-  it("says so in words, louder when it is late", () => {
-    const words = (now: Chair) => dueCalls(now, { lookMs: minute, limitMs: 0 }).map(callWords)
+  it("says so, louder when it is late", () => {
+    const words = (now: Chair) => dueCalls(now, { lookMs: minute, limitMs: 0 }).map(callCode)
     const late = tapChair(chair, { kind: "undo" }, { at: at(12), revision: 0 }).chair // refused: only time goes by
-    expect(words(late)[0]).toBe("Heat: off now, 1:00 over")
+    expect(words(late)[0]).toEqual({ code: "heat-past", byMs: minute })
   })
   it("comes once, only where it is planned, and goes only after it came", () => {
-    const refusal = (now: Chair, tap: Tap) =>
-      tapChair(now, tap, { at: at(12), revision: now.revision }).said ?? ""
-    expect(refusal(chair, { kind: "heat-on" })).toBe("The heat has been on since minute 3, and comes once.")
-    expect(refusal(startChair(foils, at(0), 8), { kind: "heat-off" })).toContain("never tapped on")
-    expect(refusal(startChair(foils, at(0)), { kind: "heat-on" })).toContain("No heat is planned")
+    const refusal = (now: Chair, tap: Tap) => tapChair(now, tap, { at: at(12), revision: now.revision }).said
+    expect(refusal(chair, { kind: "heat-on" })).toEqual([{ code: "heat-once", state: "on", atMin: 3 }])
+    expect(refusal(startChair(foils, at(0), 8), { kind: "heat-off" })).toEqual([{ code: "heat-never-on" }])
+    expect(refusal(startChair(foils, at(0)), { kind: "heat-on" })).toEqual([{ code: "no-heat-planned" }])
   })
 })

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest"
 import type { FoilAt } from "../../../../web/core/schedule/foilsAt"
+import { minuteOf } from "../../../../web/core/schedule/minuteCode"
 import { minutesTone } from "../../../../web/core/schedule/minutesTone"
-import { foilAtWords, minutesWords } from "../../../../web/core/schedule/minutesWords"
+import { en } from "../../../support/words"
 
 const foil = (state: FoilAt["state"], onMin = 0, limitShare = 0): FoilAt => ({ state, onMin, limitShare })
 
@@ -25,6 +26,13 @@ it("tells the head at a minute, and each foil, in words", () => {
     ["b", foil("waiting")],
     ["c", foil("off", 26, 0.6)],
   ])
-  expect(minutesWords(24, foils)).toBe("Minute 24: 1 foil on, the longest for 12 min, 1 to come, 1 off")
-  expect([...foils.values()].map(foilAtWords)).toEqual(["on for 12 min", "not on yet", "off, after 26 min"])
+  expect(en.common.minute(minuteOf(24, foils))).toBe(
+    "Minute 24: 1 foil on, the longest for 12 min, 1 to come, 1 off",
+  )
+  const { minutes } = en.placement.foot
+  expect([...foils.values()].map((each, i) => minutes.foil({ number: i + 1, ...each }))).toEqual([
+    "Foil 1: on for 12 min",
+    "Foil 2: not on yet",
+    "Foil 3: off, after 26 min",
+  ])
 })

@@ -2,6 +2,8 @@ import fc from "fast-check"
 import { describe, expect, it } from "vitest"
 import type { Service, TimedFoil } from "../../../../web/core/schedule/scheduleInput"
 import { readySpreadMin, solveOrder } from "../../../../web/core/schedule/solveOrder"
+import { planService } from "../../../../web/core/schedule/timing"
+import { annealedMin } from "../../../support/orderAnnealer"
 import { always, person, timedFoil, timedMix, timedService } from "../../../support/timedService"
 
 const both = { reorder: true, weaken: true }
@@ -163,6 +165,47 @@ function closestOfAll(service: Service): number {
 
 const weakerMixes = ({ mix, readyMin, limitMin }: TimedFoil) =>
   Object.keys(readyMin).filter((other) => strength[other] < strength[mix] && readyMin[other].mid <= limitMin)
+
+/** 14 working sections, each with its own time in three mixes; a weaker one is slower. */
+function fourteenSections(seed: number): Service {
+  let state = seed * 7919 + 13
+  const even = () => {
+    state = (state * 16807) % 2147483647
+    return state / 2147483647
+  }
+  for (let i = 0; i < 5; i++) even()
+  const foils = Array.from({ length: 14 }, (_, group) => {
+    const [count, base, slower] = [2 + Math.floor(even() * 4), 14 + 18 * even(), 2 + 8 * even()]
+    return Array.from({ length: count }, (_, k) => {
+      const ready = Math.round(base + 4 * even())
+      return timedFoil(`f${group}-${k}`, {
+        group: `g${group}`,
+        zone: even() < 0.2 ? "hairline" : "top",
+        placeMin: always(1 + 2 * even()),
+        readyMin: { A: always(ready), B: always(ready + slower), C: always(ready + 2 * slower) },
+      })
+    })
+  }).flat()
+  return timedService(foils, { mixes, partingMin: always(1) })
+}
+
+describe("14 working sections", { timeout: 300_000 }, () => {
+  it("come within a minute of what long annealing finds, and the client sits no longer than in the plan that was given", () => {
+    // Ten cases and twenty runs of 4,000 steps with ANNEAL_CASES=10; fewer are enough to guard.
+    const cases = Number(process.env.ANNEAL_CASES ?? 3)
+    const runs = cases >= 10 ? 20 : 4
+    let near = 0
+    for (let seed = 1; seed <= cases; seed++) {
+      const service = fourteenSections(seed)
+      const solved = solveOrder(service, both)
+      const least = annealedMin(service, { runs, steps: 4_000, seed: 31 * seed + 7 })
+      if (process.env.ANNEAL_CASES) console.log(seed, readySpreadMin(solved), least)
+      if (readySpreadMin(solved) <= least + 1) near++
+      expect(planService(solved).chairMin.mid).toBeLessThanOrEqual(planService(service).chairMin.mid)
+    }
+    expect(near / cases).toBeGreaterThanOrEqual(0.9)
+  })
+})
 
 describe("how fast", () => {
   it("solves 120 foils within 200 ms", () => {

@@ -11,16 +11,16 @@ import { done, emptyPlan } from "../../../support/samples"
 
 const clock = (plan: Plan) => {
   const timed = timedPlan(plan)
-  if (!timed.ok) throw new Error(timed.problems.join(" "))
+  if (!timed.ok) throw new Error(timed.problems[0].code)
   return timed
 }
-const rulesOf = (plan: Plan) => clock(plan).conflicts.map(({ rule }) => rule)
+const rulesOf = (plan: Plan) => clock(plan).conflicts.map(({ code }) => code)
 
 describe("a plan on the clock", () => {
   it("says why an empty plan has none", () => {
     expect(timedPlan(emptyPlan)).toEqual({
       ok: false,
-      problems: ["There are no foils to time: draw one first."],
+      problems: [{ code: "no-foils" }],
     })
   })
 
@@ -42,7 +42,7 @@ describe("a plan on the clock", () => {
     const timed = timedPlan(done(setTiming({ lift: { fromLevel: 8, toLevel: 6 } }), examplePlan()))
     expect(timed).toEqual({
       ok: false,
-      problems: ["The level to lift to must be lighter than the one to start from."],
+      problems: [{ code: "not-lighter", fromLevel: 8, toLevel: 6 }],
     })
   })
 
@@ -51,7 +51,7 @@ describe("a plan on the clock", () => {
       ...examplePlan(),
       mixes: examplePlan().mixes.map((mix) => ({ ...mix, product: "Tub" })),
     })
-    expect(assumed.join(" ")).toContain("Mix A: there is no sheet for “Tub”; 35 minutes")
+    expect(assumed).toContainEqual({ code: "no-sheet", mix: "A", product: "Tub", limitMin: 35 })
   })
 })
 
@@ -62,19 +62,18 @@ describe("a cure as an edit", () => {
   it("settles in the plan what it settled in the service, for every cure that can be taken", () => {
     const before = clock(crowded)
     expect(before.conflicts.length).toBeGreaterThan(0)
-    for (const { rule } of before.conflicts) {
+    for (const { code: rule } of before.conflicts) {
       const cures = findFixes(before.service, rule)
       expect(cures.length, rule).toBeGreaterThan(0)
       for (const cure of cures)
-        expect(rulesOf(done(fixEdit(cure, before.service), crowded)), cure.kind).not.toContain(rule)
+        expect(rulesOf(done(fixEdit(cure, before.service), crowded)), cure.code).not.toContain(rule)
     }
   })
 
   it("leaves a plan alone that it has nothing to change in", () => {
     const { service } = clock(crowded)
     const nothing = {
-      kind: "reorder",
-      label: "",
+      code: "reorder",
       costMin: 0,
       after: service,
       left: [],

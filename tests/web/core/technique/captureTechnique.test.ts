@@ -8,16 +8,17 @@ import { headOf } from "../../../../web/core/figures/measured"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { openTechnique, saveTechnique } from "../../../../web/core/file/techniqueFile"
 import { fragmentOf, readFragment } from "../../../../web/core/file/techniqueLink"
+import { draftStepsOf } from "../../../../web/core/placement/draftStep"
 import { captureSections } from "../../../../web/core/technique/captureTechnique"
-import { draftSteps } from "../../../../web/core/text/draftSteps"
 import { done, samplePlan } from "../../../support/samples"
+import { en } from "../../../support/words"
 
 const captured = (plan: Plan): Technique => ({
   id: "own",
   name: "Own",
   aim: "",
   notes: "",
-  steps: draftSteps(plan.sections, headOf(plan)),
+  steps: draftStepsOf(plan.sections, headOf(plan)).map(en.techniques.draft),
   sections: captureSections(plan.sections, headOf(plan)),
 })
 
@@ -29,7 +30,7 @@ describe.each([
   ["a pair among others", done(mirrorSections("s1", "s4"), samplePlan)],
 ])("sections saved as a technique: %s", (_, plan) => {
   const opened = openTechnique(saveTechnique(captured(plan)))
-  if (!opened.ok) throw new Error(opened.problems[0].expected)
+  if (!opened.ok) throw new Error(en.problems.sentence(opened.problems[0]))
   const laid = techniqueSections(opened.technique, emptied(plan))
 
   it("lie on their own head where they were, to 0.01 mm", () => {
@@ -87,7 +88,7 @@ it("takes nothing of the client along", () => {
 })
 
 it("begins the steps in words, one a section", () => {
-  const steps = draftSteps(samplePlan.sections, headOf(samplePlan))
+  const steps = draftStepsOf(samplePlan.sections, headOf(samplePlan)).map(en.techniques.draft)
   expect(steps.length).toBe(samplePlan.sections.length)
   for (const step of steps) expect(step).toMatch(/^Part .* long.*\. (Take|Weave|Leave) .*\.$/)
 })

@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest"
 import type { HairState } from "../../../../web/core/document/consultation"
-import { hairWords } from "../../../../web/core/text/hairWords"
+import { hairRuns } from "../../../../web/core/text/hairRuns"
 import { changeStrand, commonState } from "../../../../web/core/text/strandPlaces"
+import { en } from "../../../support/words"
 
+const hairWords = (hair: Parameters<typeof hairRuns>[0]) => hairRuns(hair).map(en.client.hair.line)
 const allOver = { zone: "all", part: "all" } as const
 const setTo = (change: Partial<HairState>) => (state: HairState) => ({ ...state, ...change })
 const sixAllOver = changeStrand({}, allOver, setTo({ level: 6, history: [] }))
@@ -29,7 +31,7 @@ describe("hair written down by place", () => {
     )
     expect(porousHairline.hairline?.ends).toMatchObject({ level: 8, porosity: "high" })
     expect(hairWords(porousHairline)).toEqual([
-      "Hairline: roots and mid-lengths level 6, never treated, porosity high; ends level 8, lightened, porosity high.",
+      "Hairline: roots and mid-lengths level 6, never treated, high porosity; ends level 8, lightened, high porosity.",
       "Top, left side, right side and back: roots and mid-lengths level 6, never treated; ends level 8, lightened.",
     ])
   })

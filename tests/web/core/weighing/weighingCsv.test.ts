@@ -1,10 +1,12 @@
 import { describe, expect, test } from "vitest"
-import { readWeighings } from "../../../../web/core/weighing/weighingCsv"
+import { type ListProblem, readWeighings } from "../../../../web/core/weighing/weighingCsv"
+import { say } from "../../../../web/words/say"
+import { en } from "../../../support/words"
 
 const header = "hairG,strandAreaCm2,productG"
 const problemsOf = (text: string) => {
   const read = readWeighings(text)
-  return read.ok ? [] : read.problems
+  return read.ok ? [] : read.problems.map((problem: ListProblem) => say(en.weighing.list.problem, problem))
 }
 
 describe("a list of weighings", () => {
@@ -33,22 +35,19 @@ describe("a list of weighings", () => {
 describe("slips, one sentence each", () => {
   test.each([
     ["", /^Line 1 is empty: expected the columns hairG,strandAreaCm2,productG/],
-    ["hair,area,grams\n1,2,3", /^Line 1: hairG and strandAreaCm2 and productG missing; expected the columns/],
+    ["hair,area,grams\n1,2,3", /^Line 1: hairG, strandAreaCm2 and productG missing; expected the columns/],
     ["hairG,strandAreaCm2\n1,2", /^Line 1: productG missing/],
     [`${header},note\n1,2,3,x`, /^Line 1: "note" is one column too many/],
     [`${header},hairG\n1,2,3,4`, /^Line 1: "hairG" is one column too many/],
-    ["hairG;strandAreaCm2;productG\n1,2;420;4,1", /parted by semicolons; save the list with commas/],
-    ["hairG\tstrandAreaCm2\tproductG\n1\t2\t3", /parted by tabs/],
-    [
-      `${header}\n1,2,420,4,1`,
-      /^Line 2 has 5 values for 3 columns; if commas stand in numbers, write points/,
-    ],
+    ["hairG;strandAreaCm2;productG\n1,2;420;4,1", /separated by semicolons\. Save the list with commas/],
+    ["hairG\tstrandAreaCm2\tproductG\n1\t2\t3", /separated by tabs/],
+    [`${header}\n1,2,420,4,1`, /^Line 2 has 5 values for 3 columns\. If numbers hold commas, write points/],
     [`${header}\n"1,2",420,4`, /^Line 2, hairG: found "1,2"; write a point, 1\.2\.$/],
-    [`${header}\n1.2,420,-4`, /^Line 2, productG: expected 0 or more, found "-4"; weigh again/],
+    [`${header}\n1.2,420,-4`, /^Line 2, productG: expected 0 or more, found "-4"\. Weigh again/],
     [`${header}\n1.2,420,0`, /^Line 2, productG: expected grams above 0/],
     [`${header}\n1.2,,4`, /^Line 2, strandAreaCm2: expected a number, it is empty\.$/],
     [`${header}\n1.2,NaN,4`, /^Line 2, strandAreaCm2: expected a number, found "NaN"\.$/],
-    [`${header}\n1.2,420,1e300`, /^Line 2, productG: expected at most 5000/],
+    [`${header}\n1.2,420,1e300`, /^Line 2, productG: expected at most 5,000/],
     [`${header},foils\n1.2,420,4,2.5`, /^Line 2, foils: expected a whole number from 1/],
     [`{"kind":"partline-plan","version":1}`, /^Line 1: hairG/],
     ["hairG,".repeat(200_000), /^Line 1: strandAreaCm2 and productG missing/],

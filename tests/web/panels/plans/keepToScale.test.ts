@@ -44,7 +44,7 @@ describe("a plan that comes to the screen", () => {
     keepToScale(store, shelf)
     await opened({ ...examplePlan(), id: "second" })
     expect(learntNow()[0]).toMatchObject({ product: null, kind: null, weighings: 12 })
-    expect(undoLabel(store.getState())).toBe("Go by what the scale has taught")
+    expect(undoLabel(store.getState())).toEqual({ chapter: "plans", code: "follow-scale" })
     undo(store)
     expect(learntNow()).toEqual([])
   })

@@ -1,3 +1,4 @@
+import { en } from "../../../support/words"
 import "fake-indexeddb/auto"
 import { beforeEach, describe, expect, it } from "vitest"
 import { newId } from "../../../../web/core/document/newId"
@@ -14,11 +15,14 @@ import {
   rename,
 } from "../../../../web/panels/plans/shelfActions"
 import { createPlanStore, openInto } from "../../../../web/session/planStore"
+import { wordsHere } from "../../../../web/session/words"
 import { keepPlan, openLast, openShelf } from "../../../../web/storage/shelf"
 import { listPlans } from "../../../../web/storage/shelfList"
 
 const named = (name: string): Plan => ({ ...newPlan(new Date()), name })
 const [halo, frame] = [named("Halo"), named("Frame")]
+
+await wordsHere()
 
 let desk: Desk
 beforeEach(async () => {
@@ -102,7 +106,7 @@ describe("a plan from a file", () => {
   it("that is far too large is not read", async () => {
     const large = new Blob([new Uint8Array(21 * 1024 * 1024)])
     const opened = await openFromFile(desk, large)
-    expect(opened.ok ? "" : opened.problems[0].expected).toContain("found 21 MB")
+    expect(opened.ok ? "" : en.problems.sentence(opened.problems[0])).toContain("found 21 MB")
   })
 })
 

@@ -14,7 +14,7 @@ it("moves the foils of another day: the second plan has them, the first has not,
   const desk = { store: createPlanStore(today), shelf: openShelf(`own visit ${newId()}`) }
   await keepPlan(desk.shelf, today)
   const visit = await moveToOwnVisit(desk, today)
-  if (!visit.ok) throw new Error(visit.why)
+  if (!visit.ok) throw new Error(visit.why.code)
   const present = () => desk.store.getState().present
   expect(present().later).toBeUndefined()
   expect(present().sections).toEqual(today.sections)

@@ -1,24 +1,26 @@
 import { describe, expect, it } from "vitest"
+import { papers } from "../../../../presets/sheets/papers"
 import { recordCard } from "../../../../web/sheets/cards/recordCard"
-import { type Page, papers } from "../../../../web/sheets/pens/page"
+import type { Page } from "../../../../web/sheets/pens/page"
 import { flow } from "../../../../web/sheets/setting/flow"
 import { busyPlan } from "../../../support/busyPlan"
 import { spanOf, texts } from "../../../support/pageTexts"
 import { servedPlan } from "../../../support/servedPlan"
-import { sheetFonts } from "../../../support/sheetFonts"
+import { sheetFonts, sheetOptions } from "../../../support/sheetFonts"
+import { en } from "../../../support/words"
 
 const lay = (plan = servedPlan(), paper: (typeof papers)[keyof typeof papers] = papers.a4) =>
-  recordCard(plan, { paper, mirror: false, stops: "", zone: "UTC" }, sheetFonts)
+  recordCard(plan, sheetOptions({ paper, stops: "" }), sheetFonts)
 const words = (pages: readonly Page[]) => texts(pages).map(({ text }) => text)
 
 describe("the record card", () => {
   it("holds what was planned, done, seen and written, and says that it is private", () => {
     const said = words(lay()).join("\n")
     for (const part of [
-      "Health answers are on this card: keep it where only the salon reads it.",
+      en.sheets.cards.record.private,
       "28 min on",
       "10 min: level 8",
-      "Splash in the eye",
+      "Product in the eye",
       "Two minutes longer at the temple.",
       "Softer root on the left.",
       "mix A ________ g, mix B ________ g",
@@ -41,7 +43,7 @@ describe("the record card", () => {
         expect(right).toBeLessThanOrEqual(paper.widthMm - paper.marginMm + 1e-6)
         expect(item.at[1]).toBeLessThanOrEqual(paper.heightMm - paper.marginMm)
       }
-      expect(words([pages[1]])).toContain("Minutes on, and looks")
+      expect(words([pages[1]])).toContain(en.sheets.cards.record.heads.checks)
     }
   })
 })

@@ -1,12 +1,15 @@
 import { describe, expect, it } from "vitest"
+import { papers } from "../../../../presets/sheets/papers"
 import { newConsultation } from "../../../../web/core/document/consultation"
 import type { Plan } from "../../../../web/core/document/schema"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { takeHome } from "../../../../web/sheets/cards/takeHome"
-import { type Page, papers } from "../../../../web/sheets/pens/page"
+import type { Page } from "../../../../web/sheets/pens/page"
+import { answersOn } from "../../../support/answers"
 import { spanOf, texts } from "../../../support/pageTexts"
 import { servedPlan } from "../../../support/servedPlan"
-import { sheetFonts } from "../../../support/sheetFonts"
+import { sheetFonts, sheetOptions } from "../../../support/sheetFonts"
+import { en } from "../../../support/words"
 
 const example: Plan = {
   ...examplePlan(),
@@ -14,12 +17,12 @@ const example: Plan = {
   toning: { toner: { product: "House toner (invented)", developerVolume: 5, parts: 2 }, rootShade: null },
   consultation: {
     ...newConsultation(),
-    scalp: "sensitive" as const,
-    answers: { asthma: "yes" as const },
+    scalp: { seen: "sensitive" as const, on: "2026-03-09" },
+    answers: answersOn("2026-03-09", { asthma: "yes" }),
   },
 }
 const lay = (plan = example, paper: (typeof papers)[keyof typeof papers] = papers.a4) =>
-  takeHome(plan, { paper, mirror: false, stops: "NOT CLEARED", zone: "UTC" }, sheetFonts)
+  takeHome(plan, sheetOptions({ paper, stops: "NOT CLEARED" }), sheetFonts)
 const words = (pages: readonly Page[]) => texts(pages).map(({ text }) => text)
 
 describe("the sheet to take home", () => {
@@ -42,13 +45,13 @@ describe("the sheet to take home", () => {
   })
   it("names what was used, the days to come back, and what to do about skin and breath", () => {
     const said = words(lay()).join(" ")
-    expect(said).toContain("Lightened with House powder (invented).")
-    expect(said).toContain("Toned with House toner (invented).")
-    expect(said).toContain("6 April to 20 April 2026")
+    expect(said).toContain("To be lightened with House powder (invented).")
+    expect(said).toContain("To be toned with House toner (invented).")
+    expect(said).toContain("6 – 20 April 2026")
     expect(said).toContain("by 4 April 2026")
     const winter = words(lay({ ...example, date: "2026-12-01" })).join(" ")
-    expect(winter).toContain("29 December 2026 to 12 January 2027")
-    expect(said).toContain("call the emergency number at once")
+    expect(winter).toContain("29 December 2026 – 12 January 2027")
+    expect(said).toContain("call your emergency number (_________) at once")
   })
   it("prints no gram, no volume, no stop and no health answer", () => {
     const said = words(lay()).join(" ")
@@ -64,11 +67,10 @@ describe("the sheet to take home", () => {
     expect(drawn({ ...example, ...servedPlan() })).not.toEqual(drawn(example))
   })
   it("prints a plan without foils too", () => {
-    expect(words(lay({ ...example, sections: [] })).join(" ")).toContain("Your skin")
+    expect(words(lay({ ...example, sections: [] })).join(" ")).toContain(en.sheets.cards.takeHome.skin)
   })
   it("is the same drawing turned left to right as in the mirror, whatever the map's front is", () => {
-    const drawn = (mirror: boolean) =>
-      JSON.stringify(takeHome(example, { paper: papers.a4, mirror, stops: "", zone: "UTC" }, sheetFonts))
+    const drawn = (mirror: boolean) => JSON.stringify(takeHome(example, sheetOptions({ mirror }), sheetFonts))
     expect(drawn(true)).toBe(drawn(false))
   })
 })

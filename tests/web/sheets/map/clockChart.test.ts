@@ -6,14 +6,14 @@ import { clockRowMm } from "../../../../web/sheets/map/clockRow"
 import type { Item } from "../../../../web/sheets/pens/page"
 import { framePlan } from "../../../support/framePlan"
 import { emptyPlan } from "../../../support/samples"
-import { sheetFonts } from "../../../support/sheetFonts"
+import { british } from "../../../support/sheetFonts"
 
-const clock = clockChart(framePlan, 194, sheetFonts)
+const clock = clockChart(framePlan, 194, british)
 if (!clock) throw new Error("the frame has foils")
 const words = (items: readonly Item[]) => items.flatMap((item) => (item.kind === "text" ? [item.text] : []))
 
 describe("the clock on paper", () => {
-  it("is left off a plan without foils", () => expect(clockChart(emptyPlan, 194, sheetFonts)).toBeNull())
+  it("is left off a plan without foils", () => expect(clockChart(emptyPlan, 194, british)).toBeNull())
 
   // Foils every 2 minutes from minute 4, ready from 18 to 34 minutes on (common practice).
   it("gives each foil in its order: number, on, ready and the minute never to pass", () => {
@@ -27,7 +27,7 @@ describe("the clock on paper", () => {
 
   it("says in words when somebody rests", () => {
     const breaks = [{ fromMin: 8, toMin: 20 }]
-    const rested = clockChart({ ...framePlan, timing: { ...usualTiming, breaks } }, 194, sheetFonts)
+    const rested = clockChart({ ...framePlan, timing: { ...usualTiming, breaks } }, 194, british)
     expect(words(rested?.key.items ?? []).join(" ")).toContain("Break from minute 8 to 20.")
     expect(words(clock.key.items).join(" ")).not.toContain("Break")
   })

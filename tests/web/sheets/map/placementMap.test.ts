@@ -2,19 +2,20 @@ import { describe, expect, it } from "vitest"
 import { drawHead } from "../../../../geometry/portrait/outline"
 import { isFoil } from "../../../../geometry/section/section"
 import { fixedViews } from "../../../../geometry/surface/views"
+import { papers } from "../../../../presets/sheets/papers"
 import { newConsultation } from "../../../../web/core/document/consultation"
 import { figuresOf, headOf } from "../../../../web/core/figures/measured"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { placementMap } from "../../../../web/sheets/map/placementMap"
-import { type Page, papers } from "../../../../web/sheets/pens/page"
+import type { Page } from "../../../../web/sheets/pens/page"
 import { toPrintable } from "../../../../web/sheets/pens/printable"
 import { busyPlan } from "../../../support/busyPlan"
 import { backPlan, framePlan, manyPlan } from "../../../support/framePlan"
 import { spanOf, texts } from "../../../support/pageTexts"
-import { sheetFonts } from "../../../support/sheetFonts"
+import { sheetFonts, sheetOptions } from "../../../support/sheetFonts"
 
 const lay = (plan = framePlan, options: Partial<Parameters<typeof placementMap>[1]> = {}) =>
-  placementMap(plan, { paper: papers.a4, mirror: false, stops: "", zone: "UTC", ...options }, sheetFonts)
+  placementMap(plan, sheetOptions(options), sheetFonts)
 
 const words = (pages: readonly Page[]) => texts(pages).map(({ text }) => text)
 
@@ -94,7 +95,7 @@ describe("the placement map", () => {
 
   it("gives the mix with product, strength, ratio and the bowl at the upper figure", () => {
     const shown = words(lay()).join("\n")
-    expect(shown).toContain("House clay\n10 volume (3 %), 2 : 3")
+    expect(shown).toContain("House clay\n10 vol (3 %), 2 : 3")
     const upperG = figuresOf(framePlan.sections[3], framePlan).productG.high
     // 5 % and 6 g stay in bowl and brush, and no bowl is under 30 g: 2 parts of 5 are lightener (common practice).
     const lightenerG = Math.ceil((Math.max(30, upperG * 1.05 + 6) * 2) / 5)
@@ -105,8 +106,11 @@ describe("the placement map", () => {
 
   it("carries cautions, and neither notes nor anything about health", () => {
     const shown = words(lay()).join(" ")
-    expect(shown).toContain("The maker’s directions come first.")
-    expect(shown).toContain("No heat unless the product’s sheet allows it.")
+    expect(shown).toContain("Maker’s directions first, then local law")
+    expect(shown).toContain("No heat unless the directions allow it.")
+    // The plan is of foils: "No metal" could not be obeyed.
+    expect(shown).toContain("No metal bowls or clips.")
+    expect(shown).not.toMatch(/No metal\./)
     expect(shown).not.toContain("asthma")
     expect(shown).not.toContain("sore spot")
     expect(shown).not.toMatch(/\b(safe|guaranteed|no damage)\b/i)

@@ -1,12 +1,10 @@
 import { describe, expect, it } from "vitest"
 import { placementMap } from "../../../../web/sheets/map/placementMap"
-import { papers } from "../../../../web/sheets/pens/page"
 import { svgPages } from "../../../../web/sheets/pens/svgPages"
 import { framePlan, manyPlan } from "../../../support/framePlan"
-import { sheetFonts } from "../../../support/sheetFonts"
+import { sheetFonts, sheetOptions } from "../../../support/sheetFonts"
 
-const draw = (plan = framePlan) =>
-  svgPages(placementMap(plan, { paper: papers.a4, mirror: false, stops: "", zone: "UTC" }, sheetFonts))
+const draw = (plan = framePlan) => svgPages(placementMap(plan, sheetOptions(), sheetFonts))
 
 describe("the pages on the screen", () => {
   it("are as many as will be printed, each the size of the paper in mm", () => {

@@ -2,8 +2,9 @@ import { describe, expect, it } from "vitest"
 import { measured } from "../../../../web/core/figures/measured"
 import { tableRows } from "../../../../web/sheets/table/tableRows"
 import { framePlan } from "../../../support/framePlan"
+import { british } from "../../../support/sheetFonts"
 
-const rows = tableRows(measured(framePlan))
+const rows = tableRows(measured(framePlan), british)
 
 describe("the rows of the table", () => {
   it("count the order of application over foils only", () => {
@@ -18,7 +19,8 @@ describe("the rows of the table", () => {
     expect(rows[1].text).toMatchObject({
       side: "right",
       kind: "Weave 3/2",
-      direction: "parallel to hairline",
+      direction: "parallel",
+      start: "6",
     })
     expect(rows[3].text).toMatchObject({ side: "left", kind: "Slice", mix: "B" })
   })

@@ -1,62 +1,88 @@
 import { visitLimits } from "../../../../presets/timing/visitLimits"
 import type { AlertTest } from "../../document/consultation"
-import { addHoursMs, dayIn, hoursBetweenMs, inWords, momentMs } from "../../text/zonedTime"
+import { addHoursMs, clockIn, dayIn, hoursBetweenMs, momentMs, type Now } from "../../text/zonedTime"
 
-/** When it is and where, for clocks. */
-export type Now = { moment: string; zone: string }
+/** Why an alert test does not let a product be used today. Clocks are of the wall here, "YYYY-MM-DDTHH:MM". */
+export type AlertTestFault = { product: string } & (
+  | { code: "no-test"; hours: number }
+  | { code: "no-time" }
+  | { code: "in-future" }
+  | { code: "too-young"; hoursOn: number; hours: number; readFrom: string }
+  | { code: "unread" }
+  | { code: "reacted" }
+  | { code: "reader-missing" }
+  | { code: "read-in-future" }
+  | { code: "read-early"; hours: number }
+  | { code: "out-of-date"; lastDay: string }
+  | { code: "changed-since" }
+  | { code: "other-visit"; madeFor: string | null }
+  | { code: "before-henna"; tattooOn: string }
+  | { code: "henna-undated" }
+)
 
-/** Why no alert test lets a product be used today, in one sentence; null when one was read clear and still counts. */
-export function alertTestWanting(tests: readonly AlertTest[], product: string, now: Now): string | null {
+/**
+ * When a test is held against: now, the day of the visit, and the day of the latest black henna tattoo ("unknown" where
+ * there was one and nobody said when; null where there was none).
+ */
+export type TestMoment = { now: Now; visitDay: string; hennaOn: string | null }
+
+const hours = visitLimits.alertTestHours
+
+/** Why no alert test lets a product be used today; null when one was read clear and still counts. */
+export function alertTestWanting(
+  tests: readonly AlertTest[],
+  product: string,
+  at: TestMoment,
+): AlertTestFault | null {
   const own = tests.filter((test) => test.product === product)
-  const wanting = own.map((test) => whyNotCounting(test, now))
+  const wanting = own.map((test) => whyNotCounting(test, at))
   if (wanting.includes(null)) return null
   const putOnMs = own.map(({ appliedAt }) => momentMs(appliedAt) ?? 0)
-  return (
-    wanting[putOnMs.indexOf(Math.max(...putOnMs))] ??
-    `No alert test with ${product} is written down; put one on and read it after ${hoursText}.`
-  )
+  return wanting[putOnMs.indexOf(Math.max(...putOnMs))] ?? { code: "no-test", product, hours }
 }
 
 /** Never rounded up: 47 hours and 59 minutes are 47. */
 const wholeHours = (fromMs: number, toMs: number) => Math.floor(hoursBetweenMs(fromMs, toMs))
-const hoursText = `${visitLimits.alertTestHours} hours`
 
 /** Hours alone clear nobody: the test must have stayed its hours, been read after them, and been read clear. */
-export function whyNotCounting(test: AlertTest, now: Now): string | null {
+export function whyNotCounting(test: AlertTest, at: TestMoment): AlertTestFault | null {
+  const { now } = at
   const nowMs = momentMs(now.moment)
   if (nowMs === null) throw new Error(`now is no moment: ${now.moment}`)
+  const { product } = test
   const appliedMs = momentMs(test.appliedAt)
-  const named = `The alert test with ${test.product}`
-  if (appliedMs === null) return `${named} has no time it was put on; write down the day and the time.`
-  if (appliedMs > nowMs) return `${named} is dated in the future; check the day it was put on.`
-  const dueMs = addHoursMs(appliedMs, visitLimits.alertTestHours)
-  if (nowMs < dueMs)
-    return `${named} has been on for ${wholeHours(appliedMs, nowMs)} of ${hoursText}; read it from ${inWords(now.zone, dueMs)}.`
-  return (
-    whyReadingNotCounting(test, named, { nowMs, dueMs }) ?? whyOutOfDate(test, named, dayIn(now.zone, nowMs))
-  )
+  if (appliedMs === null) return { code: "no-time", product }
+  if (appliedMs > nowMs) return { code: "in-future", product }
+  const dueMs = addHoursMs(appliedMs, hours)
+  if (nowMs < dueMs) {
+    const hoursOn = wholeHours(appliedMs, nowMs)
+    return { code: "too-young", product, hoursOn, hours, readFrom: clockIn(now.zone, dueMs) }
+  }
+  return whyReadingNotCounting(test, { nowMs, dueMs }) ?? whyOutOfDate(test, dayIn(now.zone, nowMs), at)
 }
 
 function whyReadingNotCounting(
-  { result }: AlertTest,
-  named: string,
+  { product, result }: AlertTest,
   { nowMs, dueMs }: { nowMs: number; dueMs: number },
-) {
-  if (result === null) return `${named} has not been read; look at the skin and write down what is seen.`
-  if (result.outcome === "reacted") return `${named} reacted; do not colour.`
+): AlertTestFault | null {
+  if (result === null) return { code: "unread", product }
+  if (result.outcome === "reacted") return { code: "reacted", product }
   const readMs = momentMs(result.readAt)
-  if (readMs === null || !result.readBy.trim())
-    return `${named} does not say when it was read and by whom; write it down.`
-  if (readMs > nowMs) return `${named} was read in the future; check the day it was read.`
-  return readMs < dueMs
-    ? `${named} was read before its ${hoursText} had passed; look at the skin again.`
-    : null
+  if (readMs === null || !result.readBy.trim()) return { code: "reader-missing", product }
+  if (readMs > nowMs) return { code: "read-in-future", product }
+  return readMs < dueMs ? { code: "read-early", product, hours } : null
 }
 
-function whyOutOfDate({ validUntil, changedSince }: AlertTest, named: string, today: string) {
-  if (validUntil !== null && validUntil < today)
-    return `${named} counted until ${validUntil}; put on a new one.`
-  return changedSince === "yes"
-    ? `Something has changed since ${named.replace("The", "the")}; put on a new one.`
-    : null
+/** A test counts for the visit it was made for, longer only where the maker's sheet says so, and never past that day. */
+function whyOutOfDate(
+  { product, appliedAt, validUntil, visit, changedSince }: AlertTest,
+  today: string,
+  { now, visitDay, hennaOn }: TestMoment,
+): AlertTestFault | null {
+  if (validUntil !== null && validUntil < today) return { code: "out-of-date", product, lastDay: validUntil }
+  if (validUntil === null && visit !== visitDay) return { code: "other-visit", product, madeFor: visit }
+  if (hennaOn === "unknown") return { code: "henna-undated", product }
+  if (hennaOn !== null && dayIn(now.zone, momentMs(appliedAt) ?? 0) <= hennaOn)
+    return { code: "before-henna", product, tattooOn: hennaOn }
+  return changedSince?.said === "yes" ? { code: "changed-since", product } : null
 }

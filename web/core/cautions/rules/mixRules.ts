@@ -1,152 +1,154 @@
-import { commonPractice } from "../../../../presets/figure/figure"
 import { developerHabits, legalLimitPercent } from "../../../../presets/formula/developers"
 import type { ProductSheet } from "../../../../presets/formula/productSheet"
 import { heatHabits } from "../../../../presets/timing/pace"
 import { isOverLegalLimit, labelPercent, onHeadPercent } from "../../mixing/strength"
-import { numberText } from "../../text/numberText"
-import { caution, eachMix, finalStop, type PlannedMix, type Rule, stop } from "./rule"
+import type { SheetGap } from "./cautionCode"
+import { caution, eachMix, type PlannedMix, type Rule, stop } from "./rule"
 
 const { ceilingVolume, hairlineCeilingVolume } = developerHabits
-const theSheet = "the maker’s directions, as typed in"
 
 /** What is to be mixed, held against its sheet and the law. */
-export const mixRules: readonly Rule[] = [
-  finalStop({
-    rule: "over-legal-limit",
-    decides: "the law and the label",
-    source: "Regulation (EC) 1223/2009, Annex III, entry 12(a), as replaced by Regulation (EU) 2019/831",
+export const mixRules = {
+  "over-legal-limit": stop({
+    decides: "law",
+    isPublic: true,
+    field: "formula",
+    source: "legal-strength",
     finds: (visit) =>
-      eachMix(visit, ({ name, developerVolume, ratio }) => {
+      eachMix(visit, ({ id, developerVolume, ratio }) => {
         const percent = onHeadPercent(labelPercent(developerVolume), ratio)
         return isOverLegalLimit(percent)
-          ? `${name} would be ${numberText(percent, 1)} % on the head; the law allows ${legalLimitPercent} %. Take a weaker developer.`
+          ? { code: "over-legal-limit", mix: id, onHeadPercent: percent, mostPercent: legalLimitPercent }
           : null
       }),
   }),
-  finalStop({
-    rule: "hairline-strength",
-    decides: "the colourist",
-    source: commonPractice,
-    finds: (visit) =>
-      eachMix(visit, ({ name, developerVolume, near }) =>
-        near.hairline && developerVolume > hairlineCeilingVolume
-          ? `${name} is ${numberText(developerVolume)} vol at the hairline, where ${hairlineCeilingVolume} vol is the most. Take ${hairlineCeilingVolume} vol, or give the hairline a mix of its own.`
-          : null,
-      ),
-  }),
-  stop({
-    rule: "strong-developer",
-    decides: "the colourist",
-    source: commonPractice,
+  "hairline-strength": stop({
+    decides: "colourist",
+    isPublic: true,
+    field: "formula",
+    source: "common-practice",
     finds: (visit) =>
       eachMix(
         visit,
-        ({ name, developerVolume, near }) =>
-          !near.hairline && developerVolume > ceilingVolume
-            ? `${name} is ${numberText(developerVolume)} vol, above the usual ceiling of ${ceilingVolume}. Stages on two days ask less of the hair.`
+        ({ id, developerVolume: volume, near }) =>
+          near.hairline && volume > hairlineCeilingVolume
+            ? { code: "hairline-strength", mix: id, volume, mostVolume: hairlineCeilingVolume }
             : null,
         productAndStrength,
       ),
   }),
-  stop({
-    rule: "developer-not-on-sheet",
-    decides: "the maker’s directions",
-    source: theSheet,
+  "strong-developer": stop({
+    decides: "colourist",
+    isPublic: true,
+    field: "formula",
+    source: "common-practice",
     finds: (visit) =>
       eachMix(
         visit,
-        ({ name, sheet, developerVolume }) => {
-          if (!sheet || sheet.kind === "direct-toner") return null
-          const allowed = sheet.developers.map(({ volume }) => volume)
-          return allowed.includes(developerVolume) || isBlendWithin(allowed, developerVolume)
-            ? null
-            : `${name}: ${sheet.name} is not meant for ${numberText(developerVolume)} vol; its sheet lists ${allowed.join(", ")} vol.`
-        },
+        ({ id, developerVolume: volume, near }) =>
+          !near.hairline && volume > ceilingVolume
+            ? { code: "strong-developer", mix: id, volume, usualMostVolume: ceilingVolume }
+            : null,
         productAndStrength,
       ),
   }),
-  stop({
-    rule: "ratio-not-on-sheet",
-    decides: "the maker’s directions",
-    source: theSheet,
-    finds: (visit) =>
-      eachMix(
-        visit,
-        ({ name, sheet, ratio }) => {
-          const parts = ratio.developer / ratio.lightener
-          return !sheet ||
-            sheet.kind === "direct-toner" ||
-            (parts >= sheet.ratio.low - 1e-9 && parts <= sheet.ratio.high + 1e-9)
-            ? null
-            : `${name} is 1 : ${numberText(parts)}; the sheet of ${sheet.name} says 1 : ${numberText(sheet.ratio.low)} to 1 : ${numberText(sheet.ratio.high)}.`
-        },
-        ({ product, ratio }) => `${product}, 1 : ${numberText(ratio.developer / ratio.lightener)}`,
-      ),
+  "developer-not-on-sheet": stop({
+    decides: "maker",
+    isPublic: true,
+    field: "formula",
+    source: "product-sheet",
+    finds: (visit) => eachMix(visit, developerOffSheet, productAndStrength),
   }),
-  stop({
-    rule: "off-scalp-product",
-    decides: "the maker’s directions",
-    source: theSheet,
+  "ratio-not-on-sheet": stop({
+    decides: "maker",
+    isPublic: true,
+    field: "formula",
+    source: "product-sheet",
     finds: (visit) =>
-      eachMix(visit, ({ name, sheet, near }) =>
+      eachMix(visit, ratioOffSheet, ({ product, ratio }) => `${product}, 1 : ${inRatio(ratio)}`),
+  }),
+  "off-scalp-product": stop({
+    decides: "maker",
+    isPublic: true,
+    field: "formula",
+    source: "product-sheet",
+    finds: (visit) =>
+      eachMix(visit, ({ id, sheet, near }) =>
         sheet?.onScalp === false && near.scalp
-          ? `${name}: ${sheet.name} is not meant for the scalp; start it further off, or take another product.`
+          ? { code: "off-scalp-product", mix: id, product: sheet.name }
           : null,
       ),
   }),
-  stop({
-    rule: "heat",
-    decides: "the maker’s directions",
-    source:
-      "Ann Dermatol Venereol 2018;145:359-64; J Clin Med 2024;13:3542: scalp burns with lightener and heat",
+  heat: stop({
+    decides: "maker",
+    isPublic: true,
+    field: "timing",
+    source: "heat-burns",
     finds: (visit) =>
       eachMix(
         visit,
-        ({ name, sheet, heatMin }) =>
+        ({ id, sheet, heatMin }) =>
           heatMin > (sheet?.heatMin ?? 0)
-            ? `${name}: ${numberText(heatMin)} minutes of heat, and the sheet ${heatWords(sheet)}. Leave the heat off.`
+            ? { code: "heat", mix: id, heatMin, allowedMin: sheet?.heatMin ?? null }
             : null,
-        ({ product, heatMin }) => `${product}, ${numberText(heatMin)} minutes`,
+        ({ product, heatMin }) => `${product}, ${inShort(heatMin)} min`,
       ),
   }),
-  caution({
-    rule: "heat-place",
-    decides: "the colourist",
-    source: commonPractice,
+  "heat-place": caution({
+    decides: "colourist",
+    isPublic: true,
+    field: "timing",
+    source: "common-practice",
     finds: (visit) =>
       eachMix(visit, (mix) =>
         mix.heatMin > 0 && isNoPlaceForHeat(mix)
-          ? `${mix.name}: no heat with ${heatHabits.forbiddenVolume} vol and up, at the hairline, or where a cushion lies near the root.`
+          ? { code: "heat-place", mix: mix.id, forbiddenVolume: heatHabits.forbiddenVolume }
           : null,
       ),
   }),
-  caution({
-    rule: "no-sheet",
-    decides: "the colourist",
-    source: theSheet,
+  "no-sheet": caution({
+    decides: "colourist",
+    isPublic: true,
+    field: "formula",
+    source: "product-sheet",
     finds: (visit) =>
-      eachMix(visit, ({ name, product, sheet }) =>
-        sheet === null
-          ? `${name}: there is no sheet for ${product}; type in what is printed on the tub. If it holds dye, it asks for an alert test.`
-          : null,
+      eachMix(visit, ({ id, product, sheet }) =>
+        sheet === null ? { code: "no-sheet", mix: id, product } : null,
       ),
   }),
-  caution({
-    rule: "sheet-silent",
-    decides: "the maker’s directions",
-    source: theSheet,
+  "sheet-silent": caution({
+    decides: "maker",
+    isPublic: true,
+    field: "formula",
+    source: "product-sheet",
     finds: (visit) =>
-      eachMix(visit, ({ name, sheet }) => {
+      eachMix(visit, ({ id, sheet }) => {
         const gaps = sheet ? silentOn(sheet) : []
-        return gaps.length > 0
-          ? `${name}: the sheet of ${sheet?.name} does not state ${gaps.join(", ")}; look on the tub.`
-          : null
+        return sheet && gaps.length > 0 ? { code: "sheet-silent", mix: id, product: sheet.name, gaps } : null
       }),
   }),
-]
+} satisfies Record<string, Rule>
 
+function developerOffSheet({ id, sheet, developerVolume: volume }: PlannedMix) {
+  if (!sheet || sheet.kind === "direct-toner") return null
+  const listed = sheet.developers.map((each) => each.volume)
+  if (listed.includes(volume) || isBlendWithin(listed, volume)) return null
+  return { code: "developer-not-on-sheet", mix: id, product: sheet.name, volume, listed } as const
+}
+
+function ratioOffSheet({ id, sheet, ratio }: PlannedMix) {
+  if (!sheet || sheet.kind === "direct-toner") return null
+  const parts = ratio.developer / ratio.lightener
+  const { low, high } = sheet.ratio
+  if (parts >= low - 1e-9 && parts <= high + 1e-9) return null
+  return { code: "ratio-not-on-sheet", mix: id, product: sheet.name, parts, low, high } as const
+}
+
+/** Figures as a pass keeps them, the same in every language. */
+const inShort = (value: number) => String(Number(value.toFixed(2)))
+const inRatio = ({ lightener, developer }: PlannedMix["ratio"]) => inShort(developer / lightener)
 const productAndStrength = ({ product, developerVolume }: PlannedMix) =>
-  `${product}, ${numberText(developerVolume)} vol`
+  `${product}, ${inShort(developerVolume)} vol`
 
 /** Blended from two listed bottles: weaker than one, stronger than the other. */
 const isBlendWithin = (volumes: readonly number[], volume: number) =>
@@ -155,14 +157,9 @@ const isBlendWithin = (volumes: readonly number[], volume: number) =>
 const isNoPlaceForHeat = ({ developerVolume, near }: PlannedMix) =>
   developerVolume >= heatHabits.forbiddenVolume || near.hairline || near.cushion
 
-function heatWords(sheet: ProductSheet | null): string {
-  if (!sheet || sheet.heatMin === null) return "says nothing of heat"
-  return sheet.heatMin === 0 ? "forbids it" : `allows ${numberText(sheet.heatMin)}`
-}
-
-const silentOn = (sheet: ProductSheet): string[] => [
-  ...(sheet.longestMin === null ? ["the longest time"] : []),
-  ...(sheet.onScalp === null ? ["whether it may touch the scalp"] : []),
-  ...(sheet.alertTest === null ? ["whether it asks for an alert test"] : []),
-  ...(sheet.potLifeMin === null ? ["how long a mix lasts"] : []),
+const silentOn = (sheet: ProductSheet): SheetGap[] => [
+  ...(sheet.longestMin === null ? (["longest-time"] as const) : []),
+  ...(sheet.onScalp === null ? (["on-scalp"] as const) : []),
+  ...(sheet.alertTest === null ? (["alert-test"] as const) : []),
+  ...(sheet.potLifeMin === null ? (["pot-life"] as const) : []),
 ]

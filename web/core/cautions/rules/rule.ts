@@ -1,78 +1,108 @@
 import type { ProductSheet } from "../../../../presets/formula/productSheet"
-import type { Consultation } from "../../document/consultation"
+import type { Consultation, Question } from "../../document/consultation"
 import type { MixRatio } from "../../mixing/strength"
-import type { Now } from "./alertTest"
+import type { Now } from "../../text/zonedTime"
+import type { Days } from "../asking/questions"
+import type { CautionCode } from "./cautionCode"
 
 /** Everything the rules look at: the client, what is to be mixed, and when. */
-export type Visit = { consultation: Consultation; mixes: readonly PlannedMix[]; now: Now }
+export type Visit = { consultation: Consultation; mixes: readonly PlannedMix[]; now: Now; days: Days }
 
 /** A mix as the rules see it. A sheet of null: the product is not on the shelf. */
 export type PlannedMix = {
+  /** A letter, or one of the toner ids. */
   id: string
-  /** As it is called in a sentence: "Mix A", "The toner". */
-  name: string
   product: string
   sheet: ProductSheet | null
   developerVolume: number
   ratio: MixRatio
   heatMin: number
-  /** What the sections of this mix come near. */
+  /** What the hair taken for this mix comes near. */
   near: { hairline: boolean; scalp: boolean; cushion: boolean }
 }
 
 /** What the toners go by among the mixes, which have a letter. */
 export const tonerIds = { toner: "toner", rootShade: "root-shade" } as const
 
-export type Decider =
-  | "the law and the label"
-  | "the maker’s directions"
-  | "the client’s doctor"
-  | "the colourist"
+export type Decider = "law" | "maker" | "doctor" | "colourist"
 
-/** One row: a stop holds the mix until it is answered, a caution only says. `why` is one sentence with the cure. */
+/** Where a rule is from, by the name its citation goes by. */
+export type Source =
+  | "common-practice"
+  | "label-words"
+  | "label-words-and-trade-body"
+  | "legal-strength"
+  | "alert-test-hours"
+  | "trade-body"
+  | "eyes"
+  | "persulfates-at-work"
+  | "asthma"
+  | "dye-diffusion"
+  | "heat-burns"
+  | "product-sheet"
+
+/** The field that answers a rule or a thing not asked, by the name it goes by on the screens. */
+export type FieldName =
+  | "age"
+  | "scalp"
+  | `question-${Question}`
+  | "allergy"
+  | "black-henna-date"
+  | "patch-tests"
+  | "strand-tests"
+  | "history"
+  | "stretch"
+  | "porosity"
+  | "formula"
+  | "timing"
+
+/** One row: a stop holds the mix until it is answered, a caution only says. */
 export type Rule = {
-  rule: string
   severity: "stop" | "caution"
-  /** Whether a written reason may pass it. */
-  passable: boolean
   decides: Decider
-  source: string
+  /** Whether a reason in writing overrides it: what the colourist decides, and nothing else. */
+  passable: boolean
+  /** Whether a doctor's letter with its date answers it. */
+  letter: boolean
+  /** Whether it may be named on a sheet that hangs where others read it: what tells of health may not. */
+  isPublic: boolean
+  field: FieldName
+  source: Source
   finds(visit: Visit): readonly Found[]
 }
-/** `about` is what a pass of it holds for: once that is another, it is to be passed again. */
-export type Found = { why: string; mixes?: readonly string[]; about?: string }
+/** `about` is what an override of it holds for: once that is another, it is to be overridden again. */
+export type Found = { why: CautionCode; mixes?: readonly string[]; about?: string }
 
-export const stop = (row: Omit<Rule, "severity" | "passable">): Rule => ({
-  severity: "stop",
-  passable: true,
-  ...row,
-})
-export const finalStop = (row: Omit<Rule, "severity" | "passable">): Rule => ({
-  severity: "stop",
-  passable: false,
-  ...row,
-})
-export const caution = (row: Omit<Rule, "severity" | "passable">): Rule => ({
-  severity: "caution",
-  passable: true,
-  ...row,
-})
+type Row = Omit<Rule, "severity" | "passable" | "letter">
 
-export const when = (isFound: boolean | undefined, why: string): readonly Found[] =>
+export const stop = (row: Row & { letter?: true }): Rule => ({
+  severity: "stop",
+  passable: row.decides === "colourist",
+  letter: false,
+  ...row,
+})
+export const caution = (row: Row): Rule => ({ severity: "caution", passable: false, letter: false, ...row })
+
+export const when = (isFound: boolean | undefined, why: CautionCode): readonly Found[] =>
   isFound ? [{ why }] : []
+
+/** Whether any of these was answered with yes, on whichever day: a yes holds until it is answered anew. */
+export const said = ({ consultation }: Visit, ...asked: readonly Question[]) =>
+  asked.some((question) => consultation.answers[question]?.said === "yes")
 
 /** A finding for each mix that gives a reason; mixes that give the same one share it. */
 export function eachMix(
   { mixes }: Visit,
-  whyOf: (mix: PlannedMix) => string | null,
+  whyOf: (mix: PlannedMix) => CautionCode | null,
   aboutOf: (mix: PlannedMix) => string = ({ product }) => product,
 ): readonly Found[] {
   const found = mixes.flatMap((mix) => {
     const why = whyOf(mix)
-    return why === null ? [] : [{ why, mixes: [mix.id], about: aboutOf(mix) }]
+    return why === null ? [] : [{ key: JSON.stringify(why), why, mixes: [mix.id], about: aboutOf(mix) }]
   })
-  return [...new Set(found.map(({ why }) => why))].map((why) => {
-    const own = found.filter((each) => each.why === why)
-    return { ...own[0], mixes: own.flatMap((each) => each.mixes) }
+  return [...new Set(found.map(({ key }) => key))].map((key) => {
+    const own = found.filter((each) => each.key === key)
+    const [{ why, about }] = own
+    return { why, about, mixes: own.flatMap((each) => each.mixes) }
   })
 }

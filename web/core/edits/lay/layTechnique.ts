@@ -1,11 +1,13 @@
-import { fitParting, otherSide } from "../../../../geometry/placing/technique"
+import { fitParting, otherSide, type TechniqueParting } from "../../../../geometry/placing/technique"
 import type { Section } from "../../../../geometry/section/section"
+import { lengthMm } from "../../../../geometry/surface/surfacePath"
 import type { Technique, TechniqueSection } from "../../../../presets/techniques/technique"
-import type { Edit } from "../../document/edit"
+import { type Edit, refuse } from "../../document/edit"
 import { newSection } from "../../document/newSection"
 import type { Plan } from "../../document/schema"
 import { headOf } from "../../figures/measured"
 import { addSections } from "../sections/addSections"
+import { fromWornParting, piecesOnSides } from "./wornSides"
 
 /** Lays a technique on the plan's head, the right side first and then its twin on the left. */
 export const layTechnique =
@@ -14,11 +16,15 @@ export const layTechnique =
     const sections = techniqueSections(technique, plan)
     return sections.length > 0
       ? addSections(...sections)(plan)
-      : { refused: `This head has no room for the technique “${technique.name}”.` }
+      : refuse({ code: "no-room-for-technique", name: technique.name })
   }
 
-/** What a technique puts on a plan's head, numbered on from what is there; a parting without room is left out. */
+/**
+ * What a technique puts on a plan's head, numbered on from what is there; a parting without room is left out. One that is
+ * told alike on both sides hangs from the side parting worn, and what would cross that is cut there.
+ */
 export function techniqueSections({ sections }: Pick<Technique, "sections">, plan: Plan): Section[] {
+  const told = isEvenSided(sections) ? (parting: TechniqueParting) => fromWornParting(parting, plan) : same
   const right = sections.map((row) => ({ row, twinOf: null }))
   const left = sections
     .filter(({ single }) => !single)
@@ -26,18 +32,37 @@ export function techniqueSections({ sections }: Pick<Technique, "sections">, pla
   const made: Section[] = []
   const placeOf = new Map<TechniqueSection, number>()
   for (const { row, twinOf } of [...right, ...left]) {
-    const fitted = fitParting(headOf(plan), row.parting)
+    const fitted = fitParting(headOf(plan), told(row.parting))
     if (!("parting" in fitted)) continue
-    placeOf.set(row, made.length)
-    made.push(sectionFrom(row, fitted.parting, { ...plan, sections: [...plan.sections, ...made] }))
-    const first = twinOf && placeOf.get(twinOf)
-    if (typeof first === "number") pairUp(made, first, made.length - 1)
+    for (const piece of piecesOf(fitted.parting, row, plan)) {
+      if (!placeOf.has(row)) placeOf.set(row, made.length)
+      made.push(sectionFrom(row, piece, { ...plan, sections: [...plan.sections, ...made] }))
+    }
+    const [first, second] = [twinOf && placeOf.get(twinOf), placeOf.get(row)]
+    if (typeof first === "number" && second !== undefined) pairUp(made, first, second)
   }
   for (const [first, second] of pairsAmong(sections)) {
     const [one, other] = [placeOf.get(first), placeOf.get(second)]
     if (one !== undefined && other !== undefined) pairUp(made, one, other)
   }
   return made
+}
+
+const same = (parting: TechniqueParting) => parting
+
+/** Whether what has no twin lies over the middle, as far to the one side as to the other. */
+const isEvenSided = (rows: readonly TechniqueSection[]) =>
+  rows.every(
+    ({ single, parting }) =>
+      !single || (parting.run !== "through" && parting.from.landmark === -parting.to.landmark),
+  )
+
+/** A row over the middle is laid on both sides of a parting that it would cross; one of a side stays on its own. */
+function piecesOf(parting: Section["parting"], { single }: TechniqueSection, plan: Plan) {
+  const pieces = piecesOnSides(parting, plan)
+  if (single || pieces.length < 2) return pieces
+  const { surface } = headOf(plan)
+  return [pieces.reduce((a, b) => (lengthMm(surface, b) > lengthMm(surface, a) ? b : a))]
 }
 
 /** The rows that bear the same pair number, two and two. */

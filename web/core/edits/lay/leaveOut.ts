@@ -9,10 +9,12 @@ import { bandEdges } from "../../../../geometry/section/bandEdges"
 import type { Section } from "../../../../geometry/section/section"
 import type { SurfacePoint } from "../../../../geometry/surface/frames"
 import { leftOutDepthMm, veilDepthMm } from "../../../../presets/plans/startingPlan"
-import type { Edit, Refusal } from "../../document/edit"
-import { limits } from "../../document/limits"
+import { type Edit, refuse } from "../../document/edit"
 import { newSection, usualSection } from "../../document/newSection"
+import type { Refusal, RefusalCode } from "../../document/refusal"
 import type { Plan } from "../../document/schema"
+import { sectionNameOf } from "../../document/sectionNameCode"
+import { limits } from "../../fields/limits"
 import { headOf } from "../../figures/measured"
 import { sectionName } from "../../text/sectionName"
 import { addSections } from "../sections/addSections"
@@ -37,8 +39,7 @@ export const leaveVeil =
     }
     const ahead = last.taken === "behind" ? Math.max(last.depthMm.start, last.depthMm.end) : 0
     const made = partingBehind(head, last.parting, ahead + hairsbreadthMm + veilDepthMm.value)
-    if ("refused" in made)
-      return { refused: `There is no hair behind ${nameOf(last)} to leave as a veil: move it forward.` }
+    if ("refused" in made) return refuse({ code: "no-hair-for-veil", section: sectionNameOf(last) })
     return leave(plan, made, band)
   }
 
@@ -54,9 +55,7 @@ export const leaveBabyHairs =
     const roomMm = Math.min(...places.map(({ behindMm }) => behindMm)) - hairsbreadthMm
     const depthMm = Math.min(leftOutDepthMm.value, Math.floor(roomMm * 2) / 2)
     if (depthMm < limits.depthMm.low)
-      return {
-        refused: `${sections.map(sectionName).join(" and ")} takes the hair up to the hairline: make it thinner or move it back first.`,
-      }
+      return refuse({ code: "up-to-hairline", sections: sections.map(sectionNameOf) })
     const alongMm = sections.length > 0 ? places.map((place) => place.alongMm) : templesMm(head)
     const made = hairlineParting(head, {
       fromAlongMm: Math.min(...alongMm),
@@ -72,24 +71,24 @@ export const leaveBetween =
   (plan) => {
     const head = headOf(plan)
     const sections = sectionsOf(plan, ids)
-    if (sections.length !== 2) return { refused: "Choose two foils to leave the space between them." }
+    if (sections.length !== 2) return refuse({ code: "choose-two" })
     const [front, back] = sections.toSorted((a, b) => behindOf(a, head) - behindOf(b, head))
     const names = `${nameOf(front)} and ${nameOf(back)}`
     const space = spaceBetween(front, back, head)
-    if ("refused" in space) return { refused: spaceWords[space.refused](names) }
+    if ("refused" in space) return refuse(spaceRefusal(space.refused, [front, back]))
     const name = `Space between ${names.replaceAll("foil ", "")}`
     return leave(plan, cleanParting(head, space.line), { name, taken: "front", depthMm: space.depthMm })
   }
 
-const spaceWords = {
-  none: (names: string) =>
-    `There is no hair between ${names} to leave out: move one of them away from the other.`,
-  wide: (names: string) =>
-    `More than ${limits.depthMm.high} mm lie between ${names}: choose two that are next to each other.`,
+function spaceRefusal(why: "none" | "wide", between: readonly Section[]): RefusalCode {
+  const sections = between.map(sectionNameOf)
+  return why === "none"
+    ? { code: "nothing-between", sections }
+    : { code: "wide-between", mostMm: limits.depthMm.high, sections }
 }
 
 function leave(plan: Plan, made: Parted, { name, taken, depthMm }: LeftOutBand): Plan | Refusal {
-  if ("refused" in made) return { refused: `There is no room for “${name}” there.` }
+  if ("refused" in made) return refuse({ code: "no-room-for", name })
   const section = newSection("left-out", made.parting, plan, { ...usualSection, leftOutName: name })
   return addSections({ ...section, taken, depthMm })(plan)
 }

@@ -1,5 +1,5 @@
 import { partingBehind } from "../../../../geometry/parting/parting"
-import type { Edit } from "../../document/edit"
+import { type Edit, refuse } from "../../document/edit"
 import { twinOf } from "../../document/pairs"
 import { headOf } from "../../figures/measured"
 import { addSections } from "../sections/addSections"
@@ -19,15 +19,12 @@ export const repeatBehind =
       return "refused" in made ? null : made.parting
     }
     const parting = behind(section)
-    if (!parting) return { refused: "There is no room for another behind this one." }
+    if (!parting) return refuse({ code: "no-room-behind" })
     const row = { ...renewed(section, plan.sections), parting, twin: undefined }
     const twin = twinOf(section, plan)
     if (!twin) return addSections(row)(plan)
     const beside = partingBeside(section, twin, head, () => behind(twin))(parting)
     return beside
       ? addSections(...pairOf(row, beside, plan.sections))(plan)
-      : {
-          refused:
-            "The other side has no room for another behind this one: break the pair to go on with one.",
-        }
+      : refuse({ code: "no-room-on-other-side" })
   }

@@ -3,7 +3,7 @@ import { bandEdges } from "../../../../geometry/section/bandEdges"
 import type { Section } from "../../../../geometry/section/section"
 import { nearestOnPath } from "../../../../geometry/surface/nearestOnPath"
 import { measurePath, type SurfacePath } from "../../../../geometry/surface/surfacePath"
-import { limits } from "../../document/limits"
+import { limits } from "../../fields/limits"
 
 /** The band between two sections: the edge it is parted along, of the one farther back, and how deep it goes from there. */
 export type Space = { line: SurfacePath; depthMm: Section["depthMm"] } | { refused: "none" | "wide" }

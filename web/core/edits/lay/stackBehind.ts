@@ -3,15 +3,17 @@ import type { StackWay } from "../../../../geometry/placing/stackStart"
 import type { Section, SectionKind } from "../../../../geometry/section/section"
 import { lengthMm } from "../../../../geometry/surface/surfacePath"
 import { shortestStackedMm } from "../../../../presets/placement/stacking"
-import type { Edit } from "../../document/edit"
+import { type Edit, refuse } from "../../document/edit"
 import { twinOf } from "../../document/pairs"
+import type { RefusalCode } from "../../document/refusal"
 import type { Plan } from "../../document/schema"
+import { sectionNameOf } from "../../document/sectionNameCode"
 import { headOf } from "../../figures/measured"
-import { sectionName } from "../../text/sectionName"
 import { addSections } from "../sections/addSections"
 import { asKind } from "../sections/changeKind"
 import { renewed } from "../sections/pieceOf"
 import { pairOf, partingBeside, sidesBehind } from "./pairBehind"
+import { pieceBeside } from "./wornSides"
 
 /** How sections are to follow behind one: the way back, how deep each is, and what every second one is taken up as. */
 export type StackWish = Pick<StackWay, "follow" | "gapMm" | "shiftMm"> & {
@@ -56,9 +58,11 @@ function stackPartings(first: Section, plan: Plan, wish: StackWish) {
   const twin = twinOf(first, plan)
   const besides = twin && stackOf(twin)
   return (row: number) => {
-    const parting = stack.partingAt(row)
+    const whole = stack.partingAt(row)
+    const parting = whole && pieceBeside(whole, first, plan)
     if (!parting || !twin) return parting && { parting, beside: null }
-    const beside = partingBeside(first, twin, head, () => besides?.partingAt(row) ?? null)(parting)
+    const wholeBeside = partingBeside(first, twin, head, () => besides?.partingAt(row) ?? null)(parting)
+    const beside = wholeBeside && pieceBeside(wholeBeside, twin, plan)
     return beside && { parting, beside }
   }
 }
@@ -77,13 +81,11 @@ export const stackBehind =
     if (!first) return plan
     const rows = stackRows(first, plan, wish)(count)
     const fits = rows.length / sidesBehind(first, plan)
-    return fits < count ? { refused: fitWords(first, fits, count) } : addSections(...rows)(plan)
+    return fits < count ? refuse(stackRefusal(first, fits, count)) : addSections(...rows)(plan)
   }
 
 /** Why a stack is shorter than was asked for. */
-export function fitWords(first: Section, fits: number, asked: number): string {
-  const behind = `behind ${sectionName(first).toLowerCase()}`
-  return fits === 0
-    ? `There is no room ${behind}: move it forward, or follow the hairline.`
-    : `Only ${fits} of ${asked} fit ${behind}: there the hair ends.`
+export function stackRefusal(first: Section, fits: number, asked: number): RefusalCode {
+  const section = sectionNameOf(first)
+  return fits === 0 ? { code: "no-room-for-stack", section } : { code: "stack-ends", section, fits, asked }
 }

@@ -8,7 +8,8 @@ import {
 import type { Head } from "../../../../geometry/scalp/head"
 import type { Section } from "../../../../geometry/section/section"
 import type { SurfacePath } from "../../../../geometry/surface/surfacePath"
-import type { Edit, Refusal } from "../../document/edit"
+import { type Edit, refuse } from "../../document/edit"
+import type { Refusal } from "../../document/refusal"
 import { headOf } from "../../figures/measured"
 import { replaceSections } from "../sections/replaceSections"
 import { movedBack } from "./moveSections"
@@ -39,20 +40,18 @@ export const setBehind = (id: string, behindMm: number): Edit =>
       moved = movedBack(head, moved, behindMm - behindMmOf(moved, head))
     return moved.length > 1 && Math.abs(behindMmOf(moved, head) - behindMm) < 0.5
       ? moved
-      : { refused: `Behind the hairline: no place ${behindMm} mm behind it lies behind this one.` }
+      : refuse({ code: "no-place-behind", behindMm })
   })
 
 /** Makes a parting longer or shorter, by as much at each end. */
 export const setLength = (id: string, wantedMm: number): Edit =>
   reshape(id, (parting, head) => {
     const made = stretchParting(head, parting, wantedMm)
-    if ("refused" in made) return { refused: `Length: a parting cannot be ${wantedMm} mm long there.` }
+    if ("refused" in made) return refuse({ code: "never-so-long", wantedMm })
     const madeMm = partingLengthMm(head, made.parting)
     return madeMm > wantedMm - 1
       ? made.parting
-      : {
-          refused: `Length: only ${Math.floor(madeMm)} of ${wantedMm} mm lie inside the hairline; move it first, or ask for less.`,
-        }
+      : refuse({ code: "only-so-long", madeMm: Math.floor(madeMm), wantedMm })
   })
 
 /** Turns a parting about its middle to an angle from the horizontal, degrees; it goes on dropping the way it did. */
@@ -75,9 +74,7 @@ export const setDirection = (id: string, name: DirectionName): Edit =>
   reshape(id, (parting, head) => {
     if (name === "parallel to hairline") {
       const made = parallelParting(head, parting)
-      return "refused" in made
-        ? { refused: "It cannot keep to the hairline there: move it first." }
-        : made.parting
+      return "refused" in made ? refuse({ code: "off-hairline" }) : made.parting
     }
     const tries = bearings[name].map((bearing) => turned(parting, head, bearing))
     const made = tries.find(
@@ -85,8 +82,7 @@ export const setDirection = (id: string, name: DirectionName): Edit =>
         !("refused" in each) && plainDirection(head.surface, each[0], each[each.length - 1]).name === name,
     )
     return (
-      made ??
-      tries.find((each) => "refused" in each) ?? { refused: `No parting runs ${name} there: move it first.` }
+      made ?? tries.find((each) => "refused" in each) ?? refuse({ code: "no-direction", direction: name })
     )
   })
 
@@ -95,9 +91,9 @@ function turned(parting: SurfacePath, head: Head, bearing: number): SurfacePath 
   const degrees = Math.round(Math.min(bearing, 180 - bearing))
   const wantedMm = partingLengthMm(head, parting)
   const turnedLine = turnParting(head, parting, bearing)
-  if (!turnedLine) return { refused: `Angle: no parting runs at ${degrees}° there; move it first.` }
+  if (!turnedLine) return refuse({ code: "no-angle", degrees })
   const made = stretchParting(head, turnedLine, wantedMm)
   return "parting" in made && partingLengthMm(head, made.parting) > wantedMm - 1
     ? made.parting
-    : { refused: `Angle: at ${degrees}° the parting would leave the hair; make it shorter or move it first.` }
+    : refuse({ code: "angle-leaves-hair", degrees })
 }

@@ -2,7 +2,7 @@ import { cleanParting, type Parted } from "../../../../geometry/parting/parting"
 import type { HeadSide } from "../../../../geometry/scalp/hairline"
 import type { Head } from "../../../../geometry/scalp/head"
 import type { SurfacePath } from "../../../../geometry/surface/surfacePath"
-import type { Edit } from "../../document/edit"
+import { type Edit, refuse } from "../../document/edit"
 import { movedAlong } from "./moveSections"
 import { reshape } from "./shapeParting"
 
@@ -19,9 +19,7 @@ export const setStartAlong = (id: string, wantedMm: number): Edit =>
     const wanted = side === "left" ? -wantedMm : wantedMm
     const made = movedTo(parting, wanted, head)
     if ("parting" in made && Math.abs(startIn(made.parting, head) - wanted) < 0.5) return made.parting
-    return {
-      refused: `From centre front, ${side}: the parting cannot start ${wantedMm} mm along the hairline; bring it nearer to the hairline first, or drag it there.`,
-    }
+    return refuse({ code: "no-start-along", side, wantedMm })
   })
 
 /** A place behind the hairline answers a step along it with a little more or less, so it is come nearer to by steps. */

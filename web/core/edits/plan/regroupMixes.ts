@@ -1,6 +1,6 @@
 import { isFoil } from "../../../../geometry/section/section"
 import { validateEdit } from "../../checks/validateEdit"
-import type { Edit } from "../../document/edit"
+import { type Edit, refuse } from "../../document/edit"
 import type { Mix } from "../../document/schema"
 
 /** Puts these mixes in place of all others, each with the foils it serves. */
@@ -9,7 +9,7 @@ export const regroupMixes =
   (plan) => {
     const mixOf = new Map(groups.flatMap(({ mix, foils }) => foils.map(({ id }) => [id, mix.id] as const)))
     const left = plan.sections.filter(isFoil).find(({ id }) => !mixOf.has(id))
-    if (left) return { refused: `Foil ${left.mapNumber} is in none of the mixes` }
+    if (left) return refuse({ code: "foil-without-mix", foil: left.mapNumber })
     return validateEdit(plan, {
       ...plan,
       mixes: groups.map(({ mix }) => mix),

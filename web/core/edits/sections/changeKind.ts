@@ -1,9 +1,10 @@
 import { type Foil, isFoil, type Section, type SectionKind } from "../../../../geometry/section/section"
 import { validateEdit } from "../../checks/validateEdit"
 import type { Edit } from "../../document/edit"
-import { type NextSection, newSection, usualSection } from "../../document/newSection"
+import { newSection, usualSection } from "../../document/newSection"
 import { twinOf } from "../../document/pairs"
 import type { Plan } from "../../document/schema"
+import type { NextSection } from "../../kinds/kindRecord"
 
 /** Takes the same band up another way, and its twin with it: its parting, depth and all that both kinds have stay as they are. */
 export const changeKind =

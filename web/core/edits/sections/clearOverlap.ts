@@ -1,9 +1,9 @@
 import { overlapCm2 } from "../../../../geometry/section/overlap"
 import type { Section } from "../../../../geometry/section/section"
-import type { Edit } from "../../document/edit"
-import { limits } from "../../document/limits"
+import { type Edit, refuse } from "../../document/edit"
+import { limits } from "../../fields/limits"
 import { headOf } from "../../figures/measured"
-import { leastOverlapCm2 } from "../../figures/overlaps"
+import { leastToldCm2 } from "../../figures/overlaps"
 import { replaceSections } from "./replaceSections"
 
 const stepMm = 0.5
@@ -18,10 +18,10 @@ export const clearOverlap =
     for (let byMm = stepMm; byMm < limits.depthMm.high; byMm += stepMm) {
       const thinner = thinned(section, byMm)
       if (!thinner) break
-      if (overlapCm2(thinner, other, head) < leastOverlapCm2)
+      if (overlapCm2(thinner, other, head) < leastToldCm2(thinner, head))
         return replaceSections([id], (each) => ({ ...each, depthMm: thinner.depthMm }))(plan)
     }
-    return { refused: "Thinning does not part the two: move one of them." }
+    return refuse({ code: "thinning-does-not-part" })
   }
 
 function thinned(section: Section, byMm: number): Section | null {

@@ -2,7 +2,7 @@ import { partingBehind } from "../../../../geometry/parting/parting"
 import type { Head } from "../../../../geometry/scalp/head"
 import { onOtherSide } from "../../../../geometry/scalp/onOtherSide"
 import { isFoil, type Section } from "../../../../geometry/section/section"
-import type { Edit } from "../../document/edit"
+import { type Edit, refuse } from "../../document/edit"
 import { freeId, freeMapNumber } from "../../document/newSection"
 import type { Plan } from "../../document/schema"
 import { headOf } from "../../figures/measured"
@@ -28,7 +28,7 @@ export const pasteSections =
       const apart = mm === 0 ? fresh : movedBehind(fresh, mm + gapMm, head)
       return addSections(...(isFree(apart, plan) ? apart : movedBehind(fresh, mm, head)))(plan)
     }
-    return { refused: "There is no free hair behind: move what is there, or paste into another plan." }
+    return refuse({ code: "nowhere-to-paste" })
   }
 
 function renewed(copied: readonly Section[], plan: Plan): Section[] {

@@ -1,10 +1,11 @@
 import type { Section } from "../../../../geometry/section/section"
 import { validateEdit } from "../../checks/validateEdit"
-import { type Edit, isRefusal } from "../../document/edit"
+import { type Edit, isRefusal, refuse } from "../../document/edit"
 import { isSharedChange, twinAfter, twinOf } from "../../document/pairs"
-import type { Plan, Refusal } from "../../document/schema"
+import type { Refusal } from "../../document/refusal"
+import type { Plan } from "../../document/schema"
+import { sectionNameOf } from "../../document/sectionNameCode"
 import { headOf } from "../../figures/measured"
-import { sectionName } from "../../text/sectionName"
 
 type Change = (section: Section) => Section
 
@@ -55,7 +56,5 @@ function pairRefusal(refusal: Refusal, plan: Plan, ids: readonly string[], chang
   const first = plan.sections.find(({ id }) => id === ids[0])
   return isRefusal(alone) || !first
     ? refusal
-    : { refused: `${refusal.refused}. Break the pair to change ${lower(sectionName(first))} alone` }
+    : refuse({ code: "break-the-pair", section: sectionNameOf(first), because: refusal.refused })
 }
-
-const lower = (words: string) => words[0].toLowerCase() + words.slice(1)

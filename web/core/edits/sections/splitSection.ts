@@ -2,7 +2,7 @@ import { onOtherSide } from "../../../../geometry/scalp/onOtherSide"
 import { foilsWide } from "../../../../geometry/section/measureSection"
 import { isFoil, type Section } from "../../../../geometry/section/section"
 import { validateEdit } from "../../checks/validateEdit"
-import type { Edit } from "../../document/edit"
+import { type Edit, refuse } from "../../document/edit"
 import { imageOf, twinOf } from "../../document/pairs"
 import type { Plan } from "../../document/schema"
 import { figuresFor } from "../../figures/figuresFor"
@@ -24,7 +24,7 @@ export const splitSection =
   (plan) => {
     const section = plan.sections.find((each) => each.id === id)
     if (!section) return plan
-    if (foilsBeside(section, plan) < 2) return { refused: "One foil is wide enough for this section." }
+    if (foilsBeside(section, plan) < 2) return refuse({ code: "one-foil-does" })
     const pieces = fittingPieces(section, plan)
     const parts = asSections(section, pieces, plan.sections)
     const twin = twinOf(section, plan)

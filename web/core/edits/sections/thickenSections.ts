@@ -1,5 +1,5 @@
 import type { Edit } from "../../document/edit"
-import { limits } from "../../document/limits"
+import { limits } from "../../fields/limits"
 import { replaceSections } from "./replaceSections"
 
 /** Makes sections deeper by so many mm, or thinner when it is negative, no further than a plan can hold. */

@@ -2,7 +2,7 @@ import { mirror, type SurfacePath } from "../../../../geometry/surface/surfacePa
 import { fitStartLine } from "../../../../geometry/working/workingSectionStart"
 import type { WorkingStart } from "../../../../presets/placement/workingSections"
 import { validateDividers } from "../../checks/validateDividers"
-import type { Edit } from "../../document/edit"
+import { type Edit, refuse } from "../../document/edit"
 import type { Plan } from "../../document/schema"
 import type { Divider } from "../../document/workingSectionsSchema"
 import { headOf } from "../../figures/measured"
@@ -42,10 +42,10 @@ export const startWorkingSections =
       return "parting" in made ? [made.parting] : []
     })
     const missing = partings.filter((parting) => !isThere(parting, plan))
-    if (partings.length < start.lines.length) return { refused: `This head has no room for “${start.name}”.` }
+    if (partings.length < start.lines.length) return refuse({ code: "no-room-for-start", start: start.id })
     return missing.length > 0
       ? addWorkingPartings(...missing)(plan)
-      : { refused: `“${start.name}” is on the head already.` }
+      : refuse({ code: "start-is-there", start: start.id })
   }
 
 /** Nearer than this in the scalp map, radians, two lines of the same length are one: about 4 mm. */

@@ -2,7 +2,7 @@ import { isFoil, type Section } from "../../../../geometry/section/section"
 import type { Edit } from "../../document/edit"
 import type { Plan } from "../../document/schema"
 import { byWorkingSection } from "../../figures/workingSectionsBelonging"
-import { sideOf } from "../../text/words"
+import { sideOf } from "../../placement/places"
 import { replaceEach } from "../sections/replaceSections"
 
 /** Numbers the foils on the map 1, 2, 3 ... working section by working section, and in each side by side. */

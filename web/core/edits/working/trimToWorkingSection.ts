@@ -2,12 +2,12 @@ import type { Section } from "../../../../geometry/section/section"
 import { lengthMm } from "../../../../geometry/surface/surfacePath"
 import { cutsOf, type PartingCut } from "../../../../geometry/working/workingSectionCuts"
 import { validateEdit } from "../../checks/validateEdit"
-import type { Edit } from "../../document/edit"
+import { type Edit, refuse } from "../../document/edit"
 import type { Plan } from "../../document/schema"
+import { sectionNameOf } from "../../document/sectionNameCode"
 import { headOf } from "../../figures/measured"
 import { divisionOf } from "../../figures/workingSections"
 import { crossingOf, homeOf } from "../../figures/workingSectionsBelonging"
-import { sectionName } from "../../text/sectionName"
 import { pieceOf, renewed } from "../sections/pieceOf"
 import { replaceSections } from "../sections/replaceSections"
 
@@ -17,7 +17,7 @@ export const trimToWorkingSection =
   (plan) => {
     const crossing = crossingAmong(ids, plan)
     const along = crossing.find((section) => partsOf(section, plan).length < 2)
-    if (along) return { refused: runsAlong(along) }
+    if (along) return refuse({ code: "divider-runs-along", section: sectionNameOf(along) })
     return replaceSections(
       crossing.map(({ id }) => id),
       (section) => trimmed(section, plan),
@@ -30,7 +30,7 @@ export const splitAtWorkingPartings =
   (plan) => {
     const crossing = crossingAmong(ids, plan)
     const along = crossing.find((section) => partsOf(section, plan).length < 2)
-    if (along) return { refused: runsAlong(along) }
+    if (along) return refuse({ code: "divider-runs-along", section: sectionNameOf(along) })
     let after: readonly Section[] = plan.sections
     for (const section of crossing)
       after = after.flatMap((each) => (each === section ? split(section, plan, after) : [each]))
@@ -43,9 +43,6 @@ export const letCross = (ids: readonly string[]): Edit =>
 
 const crossingAmong = (ids: readonly string[], plan: Plan) =>
   plan.sections.filter((section) => ids.includes(section.id) && crossingOf(section, plan))
-
-const runsAlong = (section: Section) =>
-  `${sectionName(section)}: the dividing parting runs along it, so that no cut parts the two; move it, make it thinner, or let it be.`
 
 function trimmed(section: Section, plan: Plan): Section {
   const home = homeOf(section, plan)?.areaIndex

@@ -1,57 +1,75 @@
 import "./consultation.css"
-import { useState } from "react"
-import { notKnown } from "../../../core/cautions/cautions"
-import { type Consultation as Known, newConsultation } from "../../../core/document/consultation"
-import { setConsultation } from "../../../core/edits/plan/setConsultation"
+import { type ReactNode, useId, useState } from "react"
+import { daysOf } from "../../../core/cautions/asking/questions"
+import { type StepCount, stepCounts } from "../../../core/cautions/stepCounts"
+import { newConsultation } from "../../../core/document/consultation"
+import { recordConsultation } from "../../../core/edits/plan/setConsultation"
+import { useClearance } from "../../../session/clearance/useClearance"
 import { commit } from "../../../session/commit"
+import { nowHere } from "../../../session/nowHere"
 import { usePlan } from "../../../session/usePlan"
-import { HairFields } from "../../fields/HairFields"
-import { AlertTests } from "./AlertTests"
+import { useWords } from "../../../session/words"
+import { isAverage } from "../measures/headSizeChoices"
+import { AskStep } from "./AskStep"
 import { Goals } from "./Goals"
-import { HairNow } from "./HairNow"
-import type { Write } from "./partProps"
-import { Questions } from "./Questions"
-import { StrandTests } from "./StrandTests"
+import { HairStep } from "./HairStep"
+import { HeadStep } from "./HeadStep"
+import type { ClientDone, Write } from "./partProps"
 
-/** What the client says and what is seen; nothing has to be filled in, and health answers fold away at a touch. */
+/** Ask, hair, head, goal: each with how much of it is known. Asking comes first, because it can end the visit. */
 export function Consultation() {
-  const known = usePlan((plan) => plan.consultation) ?? newConsultation()
+  const plan = usePlan((open) => open)
+  const known = plan.consultation ?? newConsultation()
+  const told = useClearance()
   const [isHidden, setHidden] = useState(false)
-  const write: Write = (label, change) => commit(label, setConsultation(change))
+  const { consultation: said, steps } = useWords().client
+  const days = daysOf(plan, nowHere())
+  const counts = stepCounts(plan, known, told.notAsked, !isAverage(plan.head.size))
+  const write: Write = (code, change) =>
+    commit(
+      { chapter: "client", code } as { chapter: "client" } & ClientDone,
+      recordConsultation(change, nowHere()),
+    )
+  const parts = { known, write, days, told }
   return (
-    <section className="consultation" aria-labelledby="consultation-title">
-      <div className="title-row">
-        <h2 id="consultation-title">Consultation</h2>
-        <button type="button" className="button" aria-pressed={isHidden} onClick={() => setHidden(!isHidden)}>
-          {isHidden ? "Show health answers" : "Hide health answers"}
-        </button>
+    <>
+      <div className="consultation">
+        <Step title={steps.ask} count={counts.ask}>
+          <button
+            type="button"
+            className="button"
+            aria-pressed={isHidden}
+            onClick={() => setHidden(!isHidden)}
+          >
+            {isHidden ? said.show : said.hide}
+          </button>
+          {!isHidden && <AskStep {...parts} />}
+        </Step>
+        <Step title={steps.hair} count={counts.hair}>
+          <HairStep {...parts} />
+        </Step>
+        <Step title={steps.head} count={counts.head}>
+          <HeadStep />
+        </Step>
       </div>
-      <p className="aside">
-        Nothing has to be filled in. A touch on what is chosen takes it back. {notKnownWords(known)}
-      </p>
-      <div className="columns">
-        <HairNow known={known} write={write} />
+      <Step title={steps.goal} count={counts.goal} isWide>
         <Goals known={known} write={write} />
-      </div>
-      <div className="hair-row">
-        <HairFields />
-      </div>
-      {!isHidden && (
-        <>
-          <Questions known={known} write={write} />
-          <div className="columns">
-            <AlertTests known={known} write={write} />
-            <StrandTests known={known} write={write} />
-          </div>
-        </>
-      )}
-    </section>
+      </Step>
+    </>
   )
 }
 
-/** How much the plan does not know; the list is where the stops are. */
-function notKnownWords(known: Known): string {
-  const { length } = notKnown(known)
-  if (length === 0) return "Everything asked here is known."
-  return `${length} ${length === 1 ? "thing is" : "things are"} not known yet; Mixture lists ${length === 1 ? "it" : "them"}.`
+type StepProps = { title: string; count: StepCount; isWide?: boolean; children: ReactNode }
+
+function Step({ title, count, isWide = false, children }: StepProps) {
+  const { steps } = useWords().client
+  const id = useId()
+  return (
+    <section className={isWide ? "step wide" : "step"} aria-labelledby={id}>
+      <h2 id={id}>
+        {title} <span className="count">{steps.count(count.done, count.of)}</span>
+      </h2>
+      {children}
+    </section>
+  )
 }

@@ -1,68 +1,77 @@
 import { useState } from "react"
+import type { Clearance } from "../../../core/cautions/clearance"
 import type { HairHistory, HairState } from "../../../core/document/consultation"
 import { hairHistories } from "../../../core/document/consultation"
-import { historyWords } from "../../../core/text/hairTerms"
-import { hairWords } from "../../../core/text/hairWords"
+import { hairRuns } from "../../../core/text/hairRuns"
 import { changeStrand, commonState, type StrandPlace } from "../../../core/text/strandPlaces"
+import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
-import { partOptions, placeOptions, porosityOptions, stretchOptions } from "./consultationWords"
+import { labelledOptions } from "../../fields/options"
+import { partOptions, placeOptions } from "./consultationOptions"
 import { LevelChips } from "./LevelChips"
-import type { PartProps } from "./partProps"
+import type { ClientDone, PartProps } from "./partProps"
+import { StopsHere } from "./StopsHere"
 
 const allOver: StrandPlace = { zone: "all", part: "all" }
 
 /** The hair as it is: all over and root to ends at once, then zone by zone and part by part where it differs. */
-export function HairNow({ known, write }: PartProps) {
+export function HairNow({ known, write, told }: PartProps & { told: Clearance }) {
+  const words = useWords()
+  const { hair: said } = words.client
   const [place, setPlace] = useState(allOver)
   const state = commonState(known.hair, place)
-  const change = (label: string, next: (state: HairState) => HairState) =>
+  const change = (label: ClientDone["code"], next: (state: HairState) => HairState) =>
     write(label, { hair: changeStrand(known.hair, place, next) })
-  const set = (label: string, part: Partial<HairState>) => change(label, (each) => ({ ...each, ...part }))
+  const set = (label: ClientDone["code"], part: Partial<HairState>) =>
+    change(label, (each) => ({ ...each, ...part }))
   return (
-    <section className="hair-now" aria-labelledby="hair-now-title">
-      <h3 id="hair-now-title">The hair now</h3>
+    <div className="hair-now">
       <div className="place">
         <Choices
-          legend="Where"
-          options={placeOptions}
+          legend={said.where}
+          options={placeOptions(words)}
           value={place.zone}
           onChange={(zone) => setPlace({ ...place, zone })}
         />
         <Choices
-          legend="Along the strand"
-          options={partOptions}
+          legend={said.along}
+          options={partOptions(words)}
           value={place.part}
           onChange={(part) => setPlace({ ...place, part })}
         />
       </div>
-      <LevelChips
-        legend="Level now"
-        level={state.level}
-        onChange={(level) => set("Write down the level", { level })}
-      />
-      <HistoryChips history={state.history} onChange={(next) => change("Write down the history", next)} />
+      <LevelChips legend={said.level} level={state.level} onChange={(level) => set("set-level", { level })} />
+      <div id="field-history">
+        <HistoryChips history={state.history} onChange={(next) => change("set-history", next)} />
+        <StopsHere told={told} fields={["history"]} />
+      </div>
       <div className="place">
-        <Choices
-          legend="Porosity"
-          options={porosityOptions}
-          value={state.porosity}
-          onChange={(porosity) => set("Write down the porosity", { porosity })}
-          onClear={() => set("Leave the porosity open", { porosity: null })}
-        />
-        <Choices
-          legend="Drawn out wet, a hair"
-          options={stretchOptions}
-          value={state.stretch}
-          onChange={(stretch) => set("Write down the stretch", { stretch })}
-          onClear={() => set("Leave the stretch open", { stretch: null })}
-        />
+        <div id="field-porosity">
+          <Choices
+            legend={said.porosity}
+            options={labelledOptions(said.porosities)}
+            value={state.porosity}
+            onChange={(porosity) => set("set-porosity", { porosity })}
+            onClear={() => set("clear-porosity", { porosity: null })}
+          />
+        </div>
+        <div id="field-stretch">
+          <Choices
+            legend={said.stretch}
+            options={labelledOptions(said.stretches)}
+            value={state.stretch}
+            onChange={(stretch) => set("set-stretch", { stretch })}
+            onClear={() => set("clear-stretch", { stretch: null })}
+          />
+          <StopsHere told={told} fields={["stretch"]} />
+        </div>
       </div>
       <div className="written">
-        {hairWords(known.hair).map((sentence) => (
-          <p key={sentence}>{sentence}</p>
+        {hairRuns(known.hair).map((zones) => (
+          <p key={zones.zones[0]}>{said.line(zones)}</p>
         ))}
       </div>
-    </section>
+    </div>
   )
 }
 
@@ -73,6 +82,7 @@ type HistoryProps = {
 
 /** Never treated, or all that it has been through; each part of the place keeps what else it has been through. */
 function HistoryChips({ history, onChange }: HistoryProps) {
+  const said = useWords().client.hair
   const toggle = (kind: HairHistory, isOn: boolean) =>
     onChange((state) => {
       const others = (state.history ?? []).filter((each) => each !== kind)
@@ -81,7 +91,7 @@ function HistoryChips({ history, onChange }: HistoryProps) {
     })
   return (
     <fieldset>
-      <legend>It has been</legend>
+      <legend>{said.history}</legend>
       <div className="choices">
         <label>
           <input
@@ -91,7 +101,7 @@ function HistoryChips({ history, onChange }: HistoryProps) {
               onChange((state) => ({ ...state, history: target.checked ? [] : null }))
             }
           />
-          <span>Never treated</span>
+          <span>{said.neverTreated}</span>
         </label>
         {hairHistories.map((kind) => (
           <label key={kind}>
@@ -100,7 +110,7 @@ function HistoryChips({ history, onChange }: HistoryProps) {
               checked={history?.includes(kind) ?? false}
               onChange={({ target }) => toggle(kind, target.checked)}
             />
-            <span>{historyWords[kind]}</span>
+            <span>{said.histories[kind]}</span>
           </label>
         ))}
       </div>

@@ -1,70 +1,85 @@
-import { type Question, questionNames, questions } from "../../../core/document/consultation"
-import { limits } from "../../../core/document/limits"
+import { isAsked, isCurrent, questionRows } from "../../../core/cautions/asking/questions"
+import { openTogether } from "../../../core/cautions/clearance"
+import { type Answer, type Question, questionNames } from "../../../core/document/consultation"
+import { answerQuestions, clearAnswer, confirmAnswers } from "../../../core/edits/plan/answerQuestions"
+import { commit } from "../../../session/commit"
+import { nowHere } from "../../../session/nowHere"
+import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
-import { NumberField } from "../../fields/NumberField"
-import { scalpOptions, yesNoOptions } from "./consultationWords"
-import type { PartProps } from "./partProps"
+import { HennaDate, OtherAllergy } from "./AnswerDetails"
+import { yesNoOptions } from "./consultationOptions"
+import type { AskProps } from "./partProps"
+import { StopsHere } from "./StopsHere"
 
-const usualAge = 30
-
-/** Age, scalp and the questions on health, each answered or left open. */
-export function Questions({ known, write }: PartProps) {
-  const { answers, ageYears, scalp } = known
-  const asked = questionNames.filter(
-    (name) => name !== "blackHennaReaction" || answers.blackHennaTattoo === "yes",
-  )
-  const unanswered = asked.filter((name) => answers[name] === undefined)
-  const answer = (names: readonly Question[], said: "yes" | "no", label = "Answer a question") =>
-    write(label, { answers: { ...answers, ...Object.fromEntries(names.map((name) => [name, said])) } })
-  const leaveOpen = (name: Question) => {
-    const { [name]: _, ...others } = answers
-    write("Leave a question open", { answers: others })
-  }
+/** The questions on health: first those asked one by one, then those that may be answered together. */
+export function Questions({ known, days, told }: AskProps) {
+  const { ask: said } = useWords().client
+  const asked = questionNames.filter((name) => isAsked(name, known))
+  const together = openTogether(told.notAsked)
+  const inherited = together.filter((name) => known.answers[name] !== undefined)
+  const unanswered = together.filter((name) => known.answers[name] === undefined)
+  const list = (isAlone: boolean) =>
+    asked
+      .filter((name) => questionRows[name].alone === isAlone)
+      .map((name) => <OneQuestion key={name} name={name} known={known} days={days} told={told} />)
   return (
-    <section aria-labelledby="health-title">
-      <h3 id="health-title">Health</h3>
-      <div className="with-fields">
-        <NumberField
-          name={ageYears === null ? "Age, not known" : "Age"}
-          unit="years"
-          value={ageYears ?? usualAge}
-          range={limits.ageYears}
-          isUnset={ageYears === null}
-          onClear={() => write("Leave the age open", { ageYears: null })}
-          onCommit={(years) => write("Write down the age", { ageYears: years })}
-        />
-        <Choices
-          legend="Scalp"
-          options={scalpOptions}
-          value={scalp}
-          onChange={(value) => write("Write down the scalp", { scalp: value })}
-          onClear={() => write("Leave the scalp open", { scalp: null })}
-        />
-      </div>
-      <ul className="questions">
-        {asked.map((name) => (
-          <li key={name}>
-            <Choices
-              legend={questions[name]}
-              options={yesNoOptions}
-              value={answers[name] ?? null}
-              onChange={(said) => answer([name], said)}
-              onClear={() => leaveOpen(name)}
-            />
-          </li>
-        ))}
-      </ul>
-      {unanswered.length > 0 && (
-        <div className="actions">
+    <>
+      <h4>{said.alone}</h4>
+      <ul className="questions">{list(true)}</ul>
+      <h4>{said.together}</h4>
+      <ul className="questions">{list(false)}</ul>
+      <div className="actions">
+        {inherited.length > 0 && (
           <button
             type="button"
             className="button"
-            onClick={() => answer(unanswered, "no", "Answer the rest with no")}
+            onClick={() =>
+              commit({ chapter: "client", code: "confirm-answers" }, confirmAnswers(inherited, nowHere()))
+            }
           >
-            All asked: no to the {unanswered.length === 1 ? "last one" : `other ${unanswered.length}`}
+            {said.confirm(inherited.length)}
           </button>
-        </div>
-      )}
-    </section>
+        )}
+        {unanswered.length > 0 && (
+          <button
+            type="button"
+            className="button"
+            onClick={() =>
+              commit({ chapter: "client", code: "answer-rest" }, answerQuestions(unanswered, "no", nowHere()))
+            }
+          >
+            {said.rest(unanswered.length)}
+          </button>
+        )}
+      </div>
+    </>
+  )
+}
+
+/** One question; an answer of another day or visit is dotted until it is confirmed by the same touch. */
+function OneQuestion({ name, known, days, told }: AskProps & { name: Question }) {
+  const words = useWords()
+  const answer = known.answers[name]
+  const isOld = answer !== undefined && !isCurrent(name, answer, days)
+  const give = (said: Answer["said"]) =>
+    commit({ chapter: "client", code: "answer" }, answerQuestions([name], said, nowHere()))
+  return (
+    <li id={`field-question-${name}`} className={isOld ? "inherited" : undefined}>
+      <Choices
+        legend={words.client.questions[name]}
+        options={yesNoOptions(words)}
+        value={answer?.said ?? null}
+        onChange={give}
+        onAgain={(said) => isOld && give(said)}
+        onClear={() => commit({ chapter: "client", code: "clear-answer" }, clearAnswer(name, nowHere()))}
+      />
+      {isOld && <p className="aside">{words.client.ask.inherited(answer.on)}</p>}
+      {name === "otherAllergy" && answer?.said === "yes" && <OtherAllergy known={known} />}
+      {name === "blackHennaTattoo" && answer?.said === "yes" && <HennaDate known={known} />}
+      <StopsHere
+        told={told}
+        fields={name === "otherAllergy" ? ["question-otherAllergy", "allergy"] : [`question-${name}`]}
+      />
+    </li>
   )
 }

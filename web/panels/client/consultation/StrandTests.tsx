@@ -1,16 +1,14 @@
 import type { StrandResult } from "../../../core/document/consultation"
 import { productSheets } from "../../../core/document/salon"
 import { usePlan } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
+import { labelledOptions } from "../../fields/options"
 import type { PartProps } from "./partProps"
-
-const outcomes = [
-  { value: "held", label: "Held" },
-  { value: "failed", label: "Failed" },
-] as const
 
 /** What a strand did in each product that it was tried in: those of the plan at hand, the others folded away. */
 export function StrandTests({ known: { strandTests }, write }: PartProps) {
+  const { strandTests: said } = useWords().client
   const salon = usePlan((plan) => plan.salon)
   const mixes = usePlan((plan) => plan.mixes)
   const planned = [...new Set(mixes.map(({ product }) => product))]
@@ -18,7 +16,7 @@ export function StrandTests({ known: { strandTests }, write }: PartProps) {
     .map(({ name }) => name)
     .filter((name) => !planned.includes(name))
   const set = (product: string, outcome: StrandResult["outcome"] | null) =>
-    write("Write down a strand test", {
+    write("record-strand", {
       strandTests: [
         ...strandTests.filter((test) => test.product !== product),
         ...(outcome ? [{ product, outcome }] : []),
@@ -29,7 +27,7 @@ export function StrandTests({ known: { strandTests }, write }: PartProps) {
       <Choices
         key={product}
         legend={product}
-        options={outcomes}
+        options={labelledOptions(said.outcomes)}
         value={strandTests.find((test) => test.product === product)?.outcome ?? null}
         onChange={(outcome) => set(product, outcome)}
         onClear={() => set(product, null)}
@@ -37,10 +35,10 @@ export function StrandTests({ known: { strandTests }, write }: PartProps) {
     ))
   return (
     <section aria-labelledby="strand-tests-title">
-      <h3 id="strand-tests-title">Strand test</h3>
+      <h3 id="strand-tests-title">{said.title}</h3>
       <div className="questions">{fields(planned)}</div>
       <details>
-        <summary>Other products</summary>
+        <summary>{said.others}</summary>
         <div className="questions">{fields(others)}</div>
       </details>
     </section>

@@ -1,8 +1,8 @@
 import { tradePairs } from "../../../../presets/formula/developers"
 import type { DeveloperLift } from "../../../../presets/formula/productSheet"
-import { limits } from "../../../core/document/limits"
+import { limits } from "../../../core/fields/limits"
 import { labelPercent } from "../../../core/mixing/strength"
-import { numberText } from "../../../core/text/numberText"
+import { useWords } from "../../../session/words"
 import { NumberField } from "../../fields/NumberField"
 
 type Props = {
@@ -12,12 +12,14 @@ type Props = {
 
 /** The developers a sheet allows, and the levels of lift it prints for each. */
 export function DeveloperRows({ developers, onChange }: Props) {
+  const { common, formula } = useWords()
+  const w = formula.productSheets
   const offered = tradePairs.filter(({ volume }) => developers.every((each) => each.volume !== volume))
   const add = (volume: number) =>
     onChange([...developers, { volume, levels: null }].toSorted((a, b) => a.volume - b.volume))
   return (
     <fieldset className="sheet-rows">
-      <legend>Developers it may be mixed with</legend>
+      <legend>{w.developers}</legend>
       {developers.map((row, index) => (
         <DeveloperRow
           key={row.volume}
@@ -29,13 +31,13 @@ export function DeveloperRows({ developers, onChange }: Props) {
       <div className="with-fields">
         {offered.map(({ volume }) => (
           <button type="button" className="button" key={volume} onClick={() => add(volume)}>
-            Add {volume} vol
+            {w.addVolume(volume)}
           </button>
         ))}
         <NumberField
           key={developers.length}
-          name="or another"
-          unit="vol"
+          name={w.otherVolume}
+          unit={common.units.vol}
           value={20}
           isUnset
           range={limits.developerVolume}
@@ -49,18 +51,18 @@ export function DeveloperRows({ developers, onChange }: Props) {
 type RowProps = { row: DeveloperLift; onChange: (row: DeveloperLift) => void; onRemove: () => void }
 
 function DeveloperRow({ row: { volume, levels }, onChange, onRemove }: RowProps) {
+  const { common, formula } = useWords()
+  const w = formula.productSheets
   const lift = (end: "low" | "high", value: number) =>
     onChange({ volume, levels: { ...(levels ?? { low: value, high: value }), [end]: value } })
   return (
     <div className="with-fields">
-      <p className="row-name">
-        {numberText(volume)} vol, {numberText(labelPercent(volume))} %
-      </p>
+      <p className="row-name">{w.volume({ volume, percent: labelPercent(volume) })}</p>
       {(["low", "high"] as const).map((end) => (
         <NumberField
           key={end}
-          name={end === "low" ? "Lifts from" : "to"}
-          unit="levels"
+          name={end === "low" ? w.liftsFrom : w.liftsTo}
+          unit={common.units.levels}
           value={levels?.[end] ?? 0}
           isUnset={levels === null}
           range={limits.liftLevels}
@@ -69,7 +71,7 @@ function DeveloperRow({ row: { volume, levels }, onChange, onRemove }: RowProps)
         />
       ))}
       <button type="button" className="button quiet" onClick={onRemove}>
-        Take out {numberText(volume)} vol
+        {w.removeVolume(volume)}
       </button>
     </div>
   )

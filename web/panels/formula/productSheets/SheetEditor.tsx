@@ -1,15 +1,17 @@
 import { useState } from "react"
 import type { ProductSheet } from "../../../../presets/formula/productSheet"
-import { heatHabits } from "../../../../presets/timing/pace"
-import { letters, limits } from "../../../core/document/limits"
+import { letters } from "../../../core/fields/limits"
 import { sheetProblems } from "../../../core/mixing/productSheet"
-import { capital } from "../../../core/text/capital"
+import { useWords } from "../../../session/words"
+import { say } from "../../../words/say"
 import { Choices } from "../../fields/Choices"
-import { NumberField } from "../../fields/NumberField"
 import { TextField } from "../../fields/TextField"
 import { AdditiveRows } from "./AdditiveRows"
 import { DeveloperRows } from "./DeveloperRows"
-import { GapField } from "./GapField"
+import { MinuteFields } from "./MinuteFields"
+import { PriceFields } from "./PriceFields"
+import { RatioFields } from "./RatioFields"
+import type { SheetPart } from "./sheetPart"
 
 type Props = {
   sheet: ProductSheet
@@ -20,34 +22,32 @@ type Props = {
   onRemove: (() => void) | null
 }
 
-export type EditSheet = (change: Partial<ProductSheet>) => void
-
 /** What is printed on a tub, typed in; what the tub does not say stays empty. */
 export function SheetEditor({ sheet, others, onKeep, onLeave, onRemove }: Props) {
+  const w = useWords().formula.productSheets
   const [draft, setDraft] = useState(sheet)
-  const edit: EditSheet = (change) => setDraft({ ...draft, ...change })
+  const part: SheetPart = { draft, edit: (change) => setDraft({ ...draft, ...change }) }
+  const { edit } = part
   const problems = [
-    ...sheetProblems(draft),
-    ...(others.includes(draft.name.trim())
-      ? [{ path: "name", expected: `name: there is a sheet of ${draft.name} already; open that one.` }]
-      : []),
+    ...sheetProblems(draft).map((problem) => say(w.problem, problem)),
+    ...(others.includes(draft.name.trim()) ? [w.nameTaken(draft)] : []),
   ]
   return (
     <div className="sheet-editor">
-      <NameAndKind draft={draft} edit={edit} />
+      <NameAndKind {...part} />
       {draft.kind !== "direct-toner" && (
         <>
-          <RatioFields draft={draft} edit={edit} />
+          <RatioFields {...part} />
           <DeveloperRows developers={draft.developers} onChange={(developers) => edit({ developers })} />
         </>
       )}
-      <MinuteFields draft={draft} edit={edit} />
+      <MinuteFields {...part} />
       <AdditiveRows additives={draft.additives} onChange={(additives) => edit({ additives })} />
-      <PriceFields draft={draft} edit={edit} />
+      <PriceFields {...part} />
       {problems.length > 0 && (
-        <ul className="cautions" aria-label="Before it can be kept">
-          {problems.map(({ expected }) => (
-            <li key={expected}>{capital(expected)}</li>
+        <ul className="cautions" aria-label={w.beforeSaving}>
+          {problems.map((problem) => (
+            <li key={problem}>{problem}</li>
           ))}
         </ul>
       )}
@@ -61,14 +61,14 @@ export function SheetEditor({ sheet, others, onKeep, onLeave, onRemove }: Props)
             if (problems.length === 0) onKeep({ ...draft, name: draft.name.trim() })
           }}
         >
-          Keep this sheet
+          {w.save}
         </button>
         <button type="button" className="button" onClick={onLeave}>
-          Leave it as it was
+          {w.cancel}
         </button>
         {onRemove && (
           <button type="button" className="button quiet" onClick={onRemove}>
-            Take this sheet out
+            {w.remove}
           </button>
         )}
       </div>
@@ -76,151 +76,29 @@ export function SheetEditor({ sheet, others, onKeep, onLeave, onRemove }: Props)
   )
 }
 
-type PartProps = { draft: ProductSheet; edit: EditSheet }
-
-const kinds = [
-  { value: "lightener", label: "Lightener" },
-  { value: "oxidative-toner", label: "Toner with developer" },
-  { value: "root-shade", label: "Root shade" },
-  { value: "direct-toner", label: "Toner without developer" },
-] as const
-const forms = [
-  { value: "powder", label: "Powder" },
-  { value: "clay", label: "Clay" },
-  { value: "cream", label: "Cream" },
-  { value: "liquid", label: "Liquid" },
-] as const
+const kinds = ["lightener", "oxidative-toner", "root-shade", "direct-toner"] as const
+const forms = ["powder", "clay", "cream", "liquid"] as const
 
 /** Without developer there is nothing to mix it with. */
 const undiluted = { ratio: { low: 1, high: 1 }, developers: [] }
 
-const NameAndKind = ({ draft, edit }: PartProps) => (
-  <>
-    <TextField
-      name="Name on the tub"
-      value={draft.name}
-      most={letters.name}
-      onCommit={(name) => edit({ name })}
-    />
-    <Choices
-      legend="It is a"
-      options={kinds}
-      value={draft.kind}
-      onChange={(kind) => edit({ kind, ...(kind === "direct-toner" && undiluted) })}
-    />
-    <Choices legend="It comes as" options={forms} value={draft.form} onChange={(form) => edit({ form })} />
-  </>
-)
-
-const RatioFields = ({ draft: { ratio }, edit }: PartProps) => (
-  <fieldset>
-    <legend>Parts of developer to 1 of product, by weight</legend>
-    <div className="with-fields">
-      <NumberField
-        name="Thickest"
-        unit="parts"
-        value={ratio.low}
-        isUnset={ratio.low === 0}
-        range={limits.sheetParts}
-        step={0.25}
-        onCommit={(low) => edit({ ratio: { low, high: ratio.high === 0 ? low : ratio.high } })}
+function NameAndKind({ draft, edit }: SheetPart) {
+  const w = useWords().formula.productSheets
+  return (
+    <>
+      <TextField name={w.name} value={draft.name} most={letters.name} onCommit={(name) => edit({ name })} />
+      <Choices
+        legend={w.kind}
+        options={kinds.map((kind) => ({ value: kind, label: w.kinds[kind] }))}
+        value={draft.kind}
+        onChange={(kind) => edit({ kind, ...(kind === "direct-toner" && undiluted) })}
       />
-      <NumberField
-        name="Loosest"
-        unit="parts"
-        value={ratio.high}
-        isUnset={ratio.high === 0}
-        range={limits.sheetParts}
-        step={0.25}
-        onCommit={(high) => edit({ ratio: { ...ratio, high } })}
+      <Choices
+        legend={w.form}
+        options={forms.map((form) => ({ value: form, label: w.forms[form] }))}
+        value={draft.form}
+        onChange={(form) => edit({ form })}
       />
-    </div>
-  </fieldset>
-)
-
-const MinuteFields = ({ draft, edit }: PartProps) => (
-  <>
-    <div className="pairs">
-      <NumberField
-        name="Longest on the hair"
-        unit="min"
-        value={draft.longestMin ?? 0}
-        isUnset={draft.longestMin === null}
-        range={limits.heldMin}
-        onClear={() => edit({ longestMin: null })}
-        onCommit={(longestMin) => edit({ longestMin })}
-      />
-      <NumberField
-        name="A mix lasts"
-        unit="min"
-        value={draft.potLifeMin ?? 0}
-        isUnset={draft.potLifeMin === null}
-        range={limits.heldMin}
-        onClear={() => edit({ potLifeMin: null })}
-        onCommit={(potLifeMin) => edit({ potLifeMin })}
-      />
-      <NumberField
-        name="First look at"
-        unit="min"
-        value={draft.firstLookMin ?? 0}
-        isUnset={draft.firstLookMin === null || draft.firstLookMin === undefined}
-        range={limits.heldMin}
-        onClear={() => edit({ firstLookMin: null })}
-        onCommit={(firstLookMin) => edit({ firstLookMin })}
-      />
-    </div>
-    <HeatFields draft={draft} edit={edit} />
-    <div className="with-fields">
-      <GapField
-        legend="May it touch the scalp?"
-        value={draft.onScalp}
-        onChange={(onScalp) => edit({ onScalp })}
-      />
-      <GapField
-        legend="Does it ask for an alert test?"
-        value={draft.alertTest}
-        onChange={(alertTest) => edit({ alertTest })}
-      />
-    </div>
-  </>
-)
-
-const HeatFields = ({ draft: { heatMin }, edit }: PartProps) => (
-  <div className="with-fields">
-    <GapField
-      legend="May heat be used?"
-      value={heatMin === null ? null : heatMin > 0}
-      onChange={(allowed) => edit({ heatMin: allowed === null ? null : allowed ? heatHabits.mostMin : 0 })}
-    />
-    {heatMin !== null && heatMin > 0 && (
-      <NumberField
-        name="Heat, at most"
-        unit="min"
-        value={heatMin}
-        range={limits.sheetHeatMin}
-        onCommit={(minutes) => edit({ heatMin: minutes })}
-      />
-    )}
-  </div>
-)
-
-const PriceFields = ({ draft: { price }, edit }: PartProps) => (
-  <div className="with-fields">
-    <NumberField
-      name="It costs"
-      unit=""
-      value={price?.amount ?? 0}
-      isUnset={price === null}
-      range={limits.price}
-      onClear={() => edit({ price: null })}
-      onCommit={(amount) => edit({ price: { amount, forG: price?.forG ?? 500 } })}
-    />
-    <NumberField
-      name="for"
-      unit="g"
-      value={price?.forG ?? 500}
-      range={limits.priceForG}
-      onCommit={(forG) => edit({ price: { amount: price?.amount ?? 0, forG } })}
-    />
-  </div>
-)
+    </>
+  )
+}

@@ -4,6 +4,7 @@ import { houseProducts } from "../../../../presets/formula/houseProducts"
 import type { ProductSheet } from "../../../../presets/formula/productSheet"
 import type { SalonShelf } from "../../../core/weighing/salonRecord"
 import { changeSalonHere, useSalon } from "../../../session/useSalon"
+import { useWords } from "../../../session/words"
 import { SelectField } from "../../fields/SelectField"
 import { newSheet } from "./newSheet"
 import { SheetEditor } from "./SheetEditor"
@@ -12,17 +13,18 @@ const patterns = houseProducts.map(({ id, name }) => ({ value: id, label: name }
 
 /** The salon's own product sheets, typed in from what is printed on its tubs. Kept in this browser. */
 export function SheetsPanel() {
+  const w = useWords().formula.productSheets
   const { salon } = useSalon()
   const [draft, edit] = useState<ProductSheet | null>(null)
   const keep = (sheet: ProductSheet) => {
-    void changeSalonHere(`Keep the sheet of ${sheet.name}`, (own) => ({
+    void changeSalonHere({ chapter: "formula", code: "save-sheet", product: sheet.name }, (own) => ({
       ...own,
       sheets: withSheet(own, sheet),
     }))
     edit(null)
   }
   const remove = ({ id, name }: ProductSheet) => {
-    void changeSalonHere(`Take out the sheet of ${name}`, (own) => ({
+    void changeSalonHere({ chapter: "formula", code: "remove-sheet", product: name }, (own) => ({
       ...own,
       sheets: own.sheets.filter((sheet) => sheet.id !== id),
     }))
@@ -30,10 +32,10 @@ export function SheetsPanel() {
   }
   return (
     <details>
-      <summary>Your product sheets</summary>
+      <summary>{w.title}</summary>
       <div className="column salon">
         {salon.sheets.length > 0 && (
-          <ul className="actions" aria-label="Sheets kept">
+          <ul className="actions" aria-label={w.saved}>
             {salon.sheets.map((sheet) => (
               <li key={sheet.id}>
                 <button type="button" className="button" onClick={() => edit(sheet)}>
@@ -61,6 +63,7 @@ export function SheetsPanel() {
 }
 
 function BeginSheet({ onBegin }: { onBegin: (sheet: ProductSheet) => void }) {
+  const w = useWords().formula.productSheets
   const begin = (id: string | null) => {
     const pattern = houseProducts.find((sheet) => sheet.id === id)
     if (pattern) onBegin({ ...pattern, id: newSheet().id, name: "" })
@@ -68,14 +71,14 @@ function BeginSheet({ onBegin }: { onBegin: (sheet: ProductSheet) => void }) {
   return (
     <div className="with-fields">
       <button type="button" className="button" onClick={() => onBegin(newSheet())}>
-        Type in a sheet
+        {w.add}
       </button>
       <SelectField
-        name="or begin from an invented one"
+        name={w.fromInvented}
         options={patterns}
         value={null}
         onChange={begin}
-        empty="Choose one"
+        empty={w.chooseOne}
       />
     </div>
   )

@@ -3,12 +3,14 @@ import type { Plan } from "../../../core/document/schema"
 import { timedPlan } from "../../../core/schedule/timedPlan"
 import { draftStore } from "../../../session/draftStore"
 import { sessionStore } from "../../../session/sessionStore"
+import { useWords } from "../../../session/words"
 
 /** A plan is timed when it has not changed for this long and no stroke is in hand, so that the clock never slows the hand. */
 const restMs = 400
 
 /** From the first foil to the last off, minutes, and the way to see the map in time; the last known until the plan has come to rest. */
 export function FootMinutes({ plan }: { plan: Plan }) {
+  const { common, placement } = useWords()
   const [minutes, setMinutes] = useState<{ lastOn: number; lastOff: number } | null>(null)
   useEffect(() => {
     let rested = setTimeout(time, restMs)
@@ -28,14 +30,14 @@ export function FootMinutes({ plan }: { plan: Plan }) {
   return (
     <>
       <span className="figure">
-        <b>{minutes.lastOff} min</b> first foil to last off
+        <b>{common.figures.minutes(minutes.lastOff)}</b> {placement.foot.firstToLast}
       </span>
       <button
         type="button"
         className="button"
         onClick={() => sessionStore.setState({ mapMin: minutes.lastOn, selectedIds: [] })}
       >
-        Minute by minute
+        {placement.foot.minuteByMinute}
       </button>
     </>
   )

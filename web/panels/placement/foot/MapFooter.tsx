@@ -4,20 +4,12 @@ import { addRanges } from "../../../../geometry/hair/product"
 import { isFoil, type Section } from "../../../../geometry/section/section"
 import type { Plan } from "../../../core/document/schema"
 import { figuresOf, headOf, measured } from "../../../core/figures/measured"
-import { takenTwiceWords } from "../../../core/figures/overlapWords"
-import {
-  areaText,
-  countText,
-  gramsNumber,
-  gramsRange,
-  hairsNumber,
-  hairsRangeText,
-  mmText,
-} from "../../../core/text/figureText"
-import { directionText, kindWords, landmarkWords } from "../../../core/text/words"
+import { takenTwiceOf } from "../../../core/figures/takenTwice"
+import { directionIn, hairlinePointOf } from "../../../core/placement/places"
 import { type Draft, draftStore } from "../../../session/draftStore"
 import { isHairShown, sessionStore } from "../../../session/sessionStore"
 import { usePlan, useSession } from "../../../session/usePlan"
+import { doneWords, useWords } from "../../../session/words"
 
 /** The clock comes after the head. */
 const FootMinutes = lazy(async () => ({ default: (await import("./FootMinutes")).FootMinutes }))
@@ -67,25 +59,27 @@ function Words({ text }: { text: string }) {
 }
 
 function LiveFigures({ section, plan }: { section: Section; plan: Plan }) {
+  const { common, placement } = useWords()
+  const w = placement.foot
+  const t = common.figures
   const { partingMm, areaCm2, hairs, strandAreaCm2, productG } = figuresOf(section, plan)
   const { start, end } = section.depthMm
   const head = headOf(plan)
-  const { alongMm, behindMm } = head.hairline.coordinates(section.parting[section.parting.length >> 1])
+  const at = hairlinePointOf(section.parting[section.parting.length >> 1], head)
   return (
     <div className="foot" aria-hidden="true">
       <strong className="live">
-        {kindWords[section.kind]}
-        {isFoil(section) && ` ${section.mapNumber}`}
+        {w.inHand({ kind: section.kind, number: isFoil(section) ? section.mapNumber : null })}
       </strong>
-      <Figure value={mmText(partingMm)} words={`× ${Math.round(((start + end) / 2) * 10) / 10} mm`} />
-      <Figure value={mmText(behindMm)} words={`behind hairline, ${landmarkWords(alongMm, head)}`} />
-      <Figure value={directionText(section, head)} words="" />
-      <Figure value={areaText(areaCm2)} words="scalp" />
+      <Figure value={t.mm(partingMm)} words={w.depth((start + end) / 2)} />
+      <Figure value={t.mm(at.behindMm)} words={w.behindHairline(at)} />
+      <Figure value={common.direction(directionIn(section, head))} words="" />
+      <Figure value={t.area(areaCm2)} words={w.scalp} />
       {isFoil(section) && (
         <>
-          <Figure value={hairsNumber(hairs)} words="hairs" />
-          <Figure value={areaText(strandAreaCm2)} words="hair to coat" />
-          <Figure value={`${gramsNumber(productG.mid)} g`} words={`product, ${gramsRange(productG)}`} />
+          <Figure value={t.hairs(hairs)} words={w.hairs} />
+          <Figure value={t.area(strandAreaCm2)} words={w.hairToCoat} />
+          <Figure value={t.grams(productG.mid)} words={w.product(t.gramsRange(productG))} />
         </>
       )}
     </div>
@@ -93,19 +87,22 @@ function LiveFigures({ section, plan }: { section: Section; plan: Plan }) {
 }
 
 function LiveTotals({ label, changed, plan }: Draft) {
+  const { common, placement } = useWords()
+  const w = placement.foot
+  const t = common.figures
   const foils = changed.filter(isFoil).map((foil) => figuresOf(foil, plan))
   const productG = addRanges(foils.map((figures) => figures.productG))
   return (
     <div className="foot" aria-hidden="true">
-      <strong className="live">{label}</strong>
-      <Figure value={countText(changed.length, "section")} words="more" />
+      <strong className="live">{doneWords(label)}</strong>
+      <Figure value={w.sections(changed.length)} words={w.more} />
       {foils.length > 0 && (
         <>
           <Figure
-            value={areaText(foils.reduce((sum, { strandAreaCm2 }) => sum + strandAreaCm2, 0))}
-            words="hair to coat"
+            value={t.area(foils.reduce((sum, { strandAreaCm2 }) => sum + strandAreaCm2, 0))}
+            words={w.hairToCoat}
           />
-          <Figure value={`${gramsNumber(productG.mid)} g`} words={`product, ${gramsRange(productG)}`} />
+          <Figure value={t.grams(productG.mid)} words={w.product(t.gramsRange(productG))} />
         </>
       )}
     </div>
@@ -113,44 +110,49 @@ function LiveTotals({ label, changed, plan }: Draft) {
 }
 
 function Totals() {
+  const { common, placement } = useWords()
+  const w = placement.foot
+  const t = common.figures
   const plan = usePlan((open) => open)
   const figures = measured(plan)
   const { totals } = figures
-  const less = takenTwiceWords(figures)
+  const less = takenTwiceOf(figures)
   if (totals.foils === 0)
     return (
       <div className="foot">
-        <span className="aside">Nothing drawn yet: hairs, hair to coat and grams show here.</span>
-        <LetItFall />
+        <span className="aside">{w.empty}</span>
+        <HairDown />
       </div>
     )
   return (
-    <section className="foot" aria-label="Totals">
-      <Figure value={countText(totals.foils, "foil")} words="" />
-      <Figure value={hairsRangeText(totals.hairs)} words="hairs" />
-      <Figure value={areaText(totals.strandAreaCm2)} words="hair to coat" />
-      <Figure
-        value={`${gramsNumber(totals.productG.mid)} g`}
-        words={`product, ${gramsRange(totals.productG)}`}
-      />
+    <section className="foot" aria-label={w.totals}>
+      <Figure value={w.foils(totals.foils)} words="" />
+      <Figure value={t.hairsRange(totals.hairs)} words={w.hairs} />
+      <Figure value={t.area(totals.strandAreaCm2)} words={w.hairToCoat} />
+      <Figure value={t.grams(totals.productG.mid)} words={w.product(t.gramsRange(totals.productG))} />
       <Suspense>
         <FootMinutes plan={plan} />
       </Suspense>
-      <LetItFall />
-      <span className="aside">{less ? `${less}.` : "Estimates."} Mix at the upper figure.</span>
+      <HairDown />
+      <span className="aside">
+        {less ? w.estimatesLess(placement.list.overlaps.takenTwice(less)) : w.estimates}
+      </span>
     </section>
   )
 }
 
-const LetItFall = () => (
-  <button
-    type="button"
-    className="button"
-    onClick={() => sessionStore.setState({ isFalling: true, mapMin: null, selectedIds: [] })}
-  >
-    Let it fall
-  </button>
-)
+function HairDown() {
+  const w = useWords().placement.foot
+  return (
+    <button
+      type="button"
+      className="button"
+      onClick={() => sessionStore.setState({ isFalling: true, mapMin: null, selectedIds: [] })}
+    >
+      {w.showHairDown}
+    </button>
+  )
+}
 
 const Figure = ({ value, words }: { value: string; words: string }) => (
   <span className="figure">

@@ -5,6 +5,7 @@ import type { Mark } from "../../../drawing/mark"
 import { wornMarks } from "../../../drawing/wornMarks"
 import { sessionStore, takeTool } from "../../../session/sessionStore"
 import { usePlan } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
 import { HeadFigure } from "../../fields/HeadFigure"
 import { pathData } from "../../fields/pathData"
 
@@ -12,15 +13,16 @@ const views: readonly PaperView[] = ["front", "left", "top"]
 
 /** The head as the measures and the hairline make it, and the way to the map where it is shaped by hand. */
 export function ClientHead() {
+  const w = useWords().placement.hairline
   const head = usePlan((plan) => plan.head)
   const shape = () => {
     sessionStore.setState({ screen: "placement" })
     takeTool("hairline")
   }
   return (
-    <section className="her-head" aria-labelledby="her-head">
-      <h2 id="her-head">Her head</h2>
-      <div className="her-views">
+    <section className="client-head" aria-labelledby="client-head">
+      <h2 id="client-head">{w.head}</h2>
+      <div className="client-views">
         {views.map((name) => {
           const picture = pictureOf(headOf({ head }), name)
           return (
@@ -33,7 +35,7 @@ export function ClientHead() {
         })}
       </div>
       <button className="button" type="button" onClick={shape}>
-        Shape the hairline on the map
+        {w.shapeOnMap}
       </button>
     </section>
   )

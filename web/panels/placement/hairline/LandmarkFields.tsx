@@ -1,25 +1,25 @@
 import type { ReactNode } from "react"
 import { useStore } from "zustand"
-import { landmarkNames } from "../../../../geometry/scalp/hairlineLandmarks"
 import { isOnMidline, type LandmarkMove } from "../../../../geometry/scalp/landmarkMoves"
 import { movesOf } from "../../../core/document/hairlineMoves"
-import { limits } from "../../../core/document/limits"
 import { restoreLandmarks } from "../../../core/edits/plan/moveLandmark"
-import { capital } from "../../../core/text/capital"
-import { landmarkTitle } from "../../../core/text/hairlineWords"
+import { limits } from "../../../core/fields/limits"
 import { commit } from "../../../session/commit"
 import { hairlineStore, sidesInHand } from "../../../session/hairlineStore"
 import { usePlan } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
 import { NumberField } from "../../fields/NumberField"
+import { namedOptions } from "../../fields/options"
 import { changeLandmark } from "./landmarkHand"
 import "./hairline.css"
 
-const landmarks = landmarkNames.map((value) => ({ value, label: capital(value) }))
 const asForm: LandmarkMove = { towardNapeMm: 0, behindMm: 0 }
 
 /** Where a client's hairline departs from its form, one landmark at a time, in millimetres. */
 export function LandmarkFields({ children }: { children?: ReactNode }) {
+  const { common, placement } = useWords()
+  const w = placement.hairline
   const hairline = usePlan((plan) => plan.head.hairline)
   const { selected, together } = useStore(hairlineStore)
   const { name, side } = selected
@@ -29,25 +29,25 @@ export function LandmarkFields({ children }: { children?: ReactNode }) {
   return (
     <div className="landmarks">
       <Choices
-        legend="Where hers differs"
-        options={landmarks}
+        legend={w.differs}
+        options={namedOptions(common.landmarks, common)}
         value={name}
         onChange={(value) => hairlineStore.setState({ selected: { name: value, side } })}
       />
       {children}
-      <p className="landmark-title">{capital(landmarkTitle(selected, sides))}</p>
+      <p className="landmark-title">{w.landmarkTitle(name, sides)}</p>
       <div className="landmark-fields">
         <NumberField
-          name="Into the hair"
-          unit="mm"
+          name={w.intoHair}
+          unit={common.units.mm}
           value={move.behindMm}
           range={limits.landmarkMm}
           onCommit={(behindMm) => change({ behindMm })}
         />
         {!isOnMidline(name) && (
           <NumberField
-            name="Toward the nape"
-            unit="mm"
+            name={w.towardsNape}
+            unit={common.units.mm}
             value={move.towardNapeMm}
             range={limits.landmarkMm}
             onCommit={(towardNapeMm) => change({ towardNapeMm })}
@@ -60,18 +60,21 @@ export function LandmarkFields({ children }: { children?: ReactNode }) {
           type="button"
           disabled={move === asForm}
           onClick={() =>
-            commit(`Put ${landmarkTitle(selected, sides)} back as the form`, restoreLandmarks([name], sides))
+            commit(
+              { chapter: "placement", code: "reset-landmark", name, sides },
+              restoreLandmarks([name], sides),
+            )
           }
         >
-          As the form
+          {w.resetPoint}
         </button>
         <button
           className="button"
           type="button"
           disabled={!hairline.moves}
-          onClick={() => commit("Put the hairline back as the form", restoreLandmarks())}
+          onClick={() => commit({ chapter: "placement", code: "reset-hairline" }, restoreLandmarks())}
         >
-          All as the form
+          {w.resetAll}
         </button>
       </div>
     </div>

@@ -1,14 +1,15 @@
 import { useStore } from "zustand"
 import { isOnMidline } from "../../../../geometry/scalp/landmarkMoves"
-import { landmarkTitle } from "../../../core/text/hairlineWords"
 import { type LandmarkPlace, landmarksSeen } from "../../../drawing/landmarkPlaces"
 import type { OverlaidPane } from "../../../drawing/paneOverlay"
 import { hairlineStore } from "../../../session/hairlineStore"
+import { useWords } from "../../../session/words"
 import { Handle } from "./Handle"
 import { dropLandmark, forgetLandmark, nudgeLandmark, showLandmarkAt } from "./landmarkHand"
 
 /** The landmarks of the hairline on a page, each with its name, to be dragged or moved by the arrow keys. */
 export function LandmarkHandles({ pane }: { pane: OverlaidPane }) {
+  const { common, placement } = useWords()
   const { draft, selected, together } = useStore(hairlineStore)
   const scene = draft ? { ...pane.scene, head: draft.head } : pane.scene
   const isChosen = ({ name, side }: LandmarkPlace) =>
@@ -23,8 +24,12 @@ export function LandmarkHandles({ pane }: { pane: OverlaidPane }) {
         pane={pane}
         page={page}
         at={place.at}
-        label={landmarkTitle(landmark, side)}
-        name={draft && isHeld ? `${name}: ${draft.words}` : name}
+        label={common.landmarkOf(name, side)}
+        name={
+          draft?.move && isHeld
+            ? placement.hairline.inHand({ name, move: draft.move })
+            : common.landmarks[name]
+        }
         isChosen={isChosen(place)}
         isNamed={isHeld}
         onChoose={() => hairlineStore.setState({ selected: landmark })}

@@ -9,10 +9,12 @@ import { announceRefusal } from "../../../session/announcements"
 import { commit } from "../../../session/commit"
 import { planStore } from "../../../session/planStore"
 import { usePlan } from "../../../session/usePlan"
+import { useWords, words } from "../../../session/words"
 import { Handle } from "./Handle"
 
 /** The middle of the crown whorl, where there is one. */
 export function WhorlHandle({ pane }: { pane: OverlaidPane }) {
+  const w = useWords().placement.hairline
   const whorl = usePlan(({ head }) => head.whorl)
   const [inHand, setInHand] = useState<SurfacePoint | null>(null)
   const at = inHand ?? whorl?.at
@@ -26,8 +28,8 @@ export function WhorlHandle({ pane }: { pane: OverlaidPane }) {
       pane={pane}
       page={toView(pane.scene.view, pane.scene.head.surface, at)}
       at={at}
-      label="crown whorl"
-      name="whorl"
+      label={w.whorlHandle}
+      name={w.whorlName}
       isChosen={inHand !== null}
       onChoose={() => {}}
       onNudge={(place) => moveWhorl(place, "nudge whorl")}
@@ -41,6 +43,6 @@ function moveWhorl(at: SurfacePoint, key?: string) {
   const { whorl } = plan.head
   if (!whorl) return
   if (headOf(plan).hairline.contains(at))
-    commit("Move the crown whorl", setHead({ whorl: { ...whorl, at } }), key)
-  else announceRefusal("The crown whorl lies in the hair: it stays where it was.")
+    commit({ chapter: "placement", code: "move-whorl" }, setHead({ whorl: { ...whorl, at } }), key)
+  else announceRefusal(words().placement.hairline.whorlRefused)
 }

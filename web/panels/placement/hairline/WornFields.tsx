@@ -1,58 +1,52 @@
-import { usualWhorlAt, type WornParting, whorlTurns } from "../../../../geometry/parting/wornParting"
+import { usualWhorlAt, type WornParting } from "../../../../geometry/parting/wornParting"
 import { usualOffCentreMm } from "../../../../presets/client/hairlines"
-import { limits } from "../../../core/document/limits"
 import { setHead } from "../../../core/edits/plan/setHead"
-import { capital } from "../../../core/text/capital"
+import { limits } from "../../../core/fields/limits"
 import { commit } from "../../../session/commit"
 import { usePlan } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
 import { NumberField } from "../../fields/NumberField"
+import { labelledOptions } from "../../fields/options"
 import "./hairline.css"
 
 type Word = "centre" | "left" | "right" | "zigzag" | "none"
 
-const partings: readonly { value: Word; label: string }[] = [
-  { value: "centre", label: "Centre" },
-  { value: "left", label: "On the left" },
-  { value: "right", label: "On the right" },
-  { value: "zigzag", label: "Zigzag" },
-  { value: "none", label: "None" },
-]
-const turns = whorlTurns.map((value) => ({ value, label: capital(value) }))
-
-/** The parting a client wears and the whorl of her crown, as she arrives. */
+/** The parting that the client usually wears, and the whorl of the crown. */
 export function WornFields() {
+  const { common, placement } = useWords()
+  const w = placement.hairline
   const worn = usePlan(({ head }) => head.wornParting)
   const whorl = usePlan(({ head }) => head.whorl)
   return (
     <div className="worn-fields">
       <Choices
-        legend="Parting she wears"
-        options={partings}
+        legend={w.usualParting}
+        options={labelledOptions<Word>(w.partings)}
         value={worn ? wordOf(worn) : null}
         onChange={(word) => wear(partingOf(word, worn))}
         onClear={() => wear(undefined)}
       />
       {worn?.kind === "side" && (
         <NumberField
-          name="From the middle"
-          unit="mm"
+          name={w.fromMiddle}
+          unit={common.units.mm}
           value={worn.offCentreMm}
           range={limits.offCentreMm}
           onCommit={(offCentreMm) => wear({ ...worn, offCentreMm })}
         />
       )}
       <Choices
-        legend="Crown whorl, seen from above"
-        options={turns}
+        legend={w.whorl}
+        options={labelledOptions(w.whorlTurns)}
         value={whorl?.turns ?? null}
-        onChange={(turn) =>
+        onChange={(turns) =>
           commit(
-            turn === "none" ? "Note that there is no crown whorl" : `Note a crown whorl ${turn}`,
-            setHead({ whorl: { at: whorl?.at ?? usualWhorlAt, turns: turn } }),
+            { chapter: "placement", code: "set-whorl", turns },
+            setHead({ whorl: { at: whorl?.at ?? usualWhorlAt, turns } }),
           )
         }
-        onClear={() => commit("Take the crown whorl back", setHead({ whorl: undefined }))}
+        onClear={() => commit({ chapter: "placement", code: "clear-whorl" }, setHead({ whorl: undefined }))}
       />
     </div>
   )
@@ -71,6 +65,6 @@ function partingOf(word: Word, before: WornParting | undefined): WornParting {
 
 const wear = (wornParting: WornParting | undefined) =>
   commit(
-    wornParting ? "Note the parting she wears" : "Take the parting she wears back",
+    { chapter: "placement", code: wornParting ? "set-usual-parting" : "clear-usual-parting" },
     setHead({ wornParting }),
   )

@@ -8,9 +8,11 @@ import { commit } from "../../../session/commit"
 import { copySelected, pasteCopied, selectAll } from "../../../session/selected"
 import { sessionStore } from "../../../session/sessionStore"
 import { useSession } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
 
 /** What is done with several rows at once, and with what was copied. */
 export function ListBar({ plan }: { plan: Plan }) {
+  const w = useWords().placement.list
   const several = useSession((session) => session.several)
   const isAnySelected = useSession((session) => session.selectedIds.length > 0)
   const { count } = useStore(clipboard)
@@ -27,17 +29,17 @@ export function ListBar({ plan }: { plan: Plan }) {
               checked={several}
               onChange={(event) => sessionStore.setState({ several: event.target.checked })}
             />
-            <span>Select several</span>
+            <span>{w.selectSeveral}</span>
           </label>
-          <Button label="All" onClick={selectAll} />
-          <Button label="Copy" disabled={!isAnySelected} onClick={copySelected} />
+          <Button label={w.all} onClick={selectAll} />
+          <Button label={w.copy} disabled={!isAnySelected} onClick={copySelected} />
         </>
       )}
-      {count > 0 && <Button label={`Paste ${count}`} onClick={pasteCopied} />}
+      {count > 0 && <Button label={w.paste(count)} onClick={pasteCopied} />}
       {isOutOfOrder(plan) && (
         <Button
-          label="Number in this order"
-          onClick={() => commit("Number in the order of application", renumberSections)}
+          label={w.numberInOrder}
+          onClick={() => commit({ chapter: "placement", code: "number-in-order" }, renumberSections)}
         />
       )}
     </div>

@@ -1,5 +1,6 @@
 import { announce } from "../../../session/announcements"
 import { sessionStore } from "../../../session/sessionStore"
+import { words } from "../../../session/words"
 import { applyBeside } from "./listKeys"
 
 type Drop = { row: HTMLElement; side: "before" | "after" }
@@ -52,7 +53,7 @@ export function dragRow(handle: HTMLElement, pointerId: number, id: string) {
   const onKey = (event: KeyboardEvent) => {
     if (event.key !== "Escape") return
     end()
-    announce("Left where it was")
+    announce(words().placement.list.dragCancelled)
   }
 
   handle.setPointerCapture(pointerId)

@@ -1,13 +1,13 @@
 import type { KeyboardEvent } from "react"
 import { isFoil, type Section } from "../../../../geometry/section/section"
+import { sectionNameOf } from "../../../core/document/sectionNameCode"
 import { placeBeside } from "../../../core/edits/sections/reorderSection"
-import { sectionName } from "../../../core/text/sectionName"
 import { commit } from "../../../session/commit"
 import { planStore } from "../../../session/planStore"
 import { mirrorSelected, removeSelected } from "../../../session/selected"
 import { sessionStore } from "../../../session/sessionStore"
+import type { Done } from "../../../session/words"
 import { listedSections } from "../working/ListGroup"
-import { ordinal } from "./ordinal"
 
 /** What the keys do while the list has the focus. */
 export function onListKey(event: KeyboardEvent) {
@@ -69,15 +69,15 @@ export function applyBeside(ids: readonly string[], besideId: string, side: "bef
   const after = place(plan)
   if (after === plan || "refused" in after) return
   const first = after.sections.find(({ id }) => ids.includes(id))
-  if (first) commit(placeWords(first, after.sections, ids.length), place)
+  if (first) commit(placeDone(first, after.sections, ids.length), place)
 }
 
-function placeWords(first: Section, sections: readonly Section[], count: number) {
+function placeDone(first: Section, sections: readonly Section[], count: number): Done {
+  const section = sectionNameOf(first)
   const foils = sections.filter(isFoil)
   const before = foils.filter((foil) => sections.indexOf(foil) < sections.indexOf(first)).length
-  const name = count === 1 ? sectionName(first) : `${count} sections from ${sectionName(first)}`
-  const go = count === 1 ? "goes on" : "go on"
-  return isFoil(first)
-    ? `${name} ${go} ${ordinal(before + 1)} of ${foils.length}`
-    : `${name} ${count === 1 ? "stands" : "stand"} after ${before} of ${foils.length} foils`
+  const total = foils.length
+  if (!isFoil(first))
+    return { chapter: "placement", code: "apply-left-out", section, count, before, foils: total }
+  return { chapter: "placement", code: "apply-at", section, count, place: before + 1, foils: total }
 }

@@ -1,4 +1,5 @@
 import { stackCount } from "../../../../presets/placement/stacking"
+import { useWords } from "../../../session/words"
 import { NumberField } from "../../fields/NumberField"
 
 const [least, most] = stackCount.range
@@ -7,25 +8,26 @@ type Props = { count: number; onChange: (count: number) => void }
 
 /** How many: by one more and one less, by a slider, or typed. */
 export function CountField({ count, onChange }: Props) {
+  const w = useWords().placement.stack
   const step = (by: number) => onChange(Math.max(least, Math.min(most, count + by)))
   return (
     <div className="stack-count">
-      <button type="button" className="button" aria-label="One fewer" onClick={() => step(-1)}>
+      <button type="button" className="button" aria-label={w.oneFewer} onClick={() => step(-1)}>
         −
       </button>
       <NumberField
-        name="How many more"
+        name={w.more}
         unit=""
         value={count}
         range={{ low: least, high: most }}
         onCommit={(wanted) => onChange(Math.round(wanted))}
       />
-      <button type="button" className="button" aria-label="One more" onClick={() => step(1)}>
+      <button type="button" className="button" aria-label={w.oneMore} onClick={() => step(1)}>
         +
       </button>
       <input
         type="range"
-        aria-label="How many more, by sliding"
+        aria-label={w.bySliding}
         min={least}
         max={most}
         value={count}

@@ -1,43 +1,43 @@
 import { isFoil, type Section, type SectionKind } from "../../../../geometry/section/section"
-import { limits } from "../../../core/document/limits"
 import { usualSection } from "../../../core/document/newSection"
 import type { StackWish } from "../../../core/edits/lay/stackBehind"
+import { limits } from "../../../core/fields/limits"
 import { figuresOf } from "../../../core/figures/measured"
-import { kindWords } from "../../../core/text/words"
 import { planStore } from "../../../session/planStore"
+import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
 import { NumberField } from "../../fields/NumberField"
+import { labelledOptions } from "../../fields/options"
 
 type Props = { first: Section; wish: StackWish; onChange: (wish: StackWish) => void }
 
 /** How the stack goes on: its gap and depth, what it follows, bricks, and kinds in turn. */
 export function StackFields({ first, wish, onChange }: Props) {
+  const { common, placement } = useWords()
+  const w = placement.stack
   const change = (part: Partial<StackWish>) => onChange({ ...wish, ...part })
   const deepestMm = Math.max(wish.depthMm.start, wish.depthMm.end)
   return (
     <>
       <div className="pairs">
         <NumberField
-          name="Gap between"
-          unit="mm"
+          name={w.gap}
+          unit={common.units.mm}
           value={wish.gapMm}
           range={limits.betweenMm}
           onCommit={(gapMm) => change({ gapMm })}
         />
         <NumberField
-          name="Depth of each"
-          unit="mm"
+          name={w.depthOfEach}
+          unit={common.units.mm}
           value={deepestMm}
           range={limits.depthMm}
           onCommit={(mm) => change({ depthMm: { start: mm, end: mm } })}
         />
       </div>
       <Choices
-        legend="They follow"
-        options={[
-          { value: "hairline", label: "The hairline" },
-          { value: "parting", label: "This parting" },
-        ]}
+        legend={w.follow}
+        options={labelledOptions(w.follows)}
         value={wish.follow}
         onChange={(follow) => change({ follow })}
       />
@@ -51,24 +51,26 @@ type PartProps = { first: Section; wish: StackWish; change: (part: Partial<Stack
 
 /** Half a foil is half of what one foil holds of the parting. */
 function Bricks({ first, wish, change }: PartProps) {
+  const { common, placement } = useWords()
+  const w = placement.stack
   const { partingMm } = figuresOf(first, planStore.getState().present)
   const widthMm = isFoil(first) ? Math.min(partingMm, first.carrier.widthMm) : partingMm
   const halfMm = Math.round(widthMm / 2)
   const options = [
-    { value: "line", label: "In line" },
-    { value: "half", label: "Half a foil along" },
+    { value: "line", label: w.inLine },
+    { value: "half", label: w.brick },
   ] as const
   return (
     <>
       <Choices
-        legend="Each second one"
+        legend={w.eachSecond}
         options={options}
         value={wish.shiftMm === 0 ? "line" : wish.shiftMm === halfMm ? "half" : null}
         onChange={(way) => change({ shiftMm: way === "half" ? halfMm : 0 })}
       />
       <NumberField
-        name="Moved along by"
-        unit="mm"
+        name={w.shift}
+        unit={common.units.mm}
         value={wish.shiftMm}
         range={{ low: -120, high: 120 }}
         onCommit={(shiftMm) => change({ shiftMm })}
@@ -78,15 +80,17 @@ function Bricks({ first, wish, change }: PartProps) {
 }
 
 function Seconds({ first, wish: { second }, change }: PartProps) {
-  const others = (Object.keys(kindWords) as SectionKind[]).filter((kind) => kind !== first.kind)
+  const { common, placement } = useWords()
+  const w = placement.stack
+  const others = (Object.keys(common.kinds) as SectionKind[]).filter((kind) => kind !== first.kind)
   const options = [
-    { value: "same", label: "All alike" },
-    ...others.map((value) => ({ value, label: `${kindWords[value]} between` })),
+    { value: "same", label: w.allTheSame },
+    ...others.map((value) => ({ value, label: w.alternateKind(value) })),
   ] as const
   return (
     <>
       <Choices<"same" | SectionKind>
-        legend="Kinds in turn"
+        legend={w.alternate}
         options={options as readonly { value: "same" | SectionKind; label: string }[]}
         value={second?.kind ?? "same"}
         onChange={(kind) =>
@@ -95,8 +99,8 @@ function Seconds({ first, wish: { second }, change }: PartProps) {
       />
       {second && (
         <NumberField
-          name={`Depth of each ${kindWords[second.kind].toLowerCase()}`}
-          unit="mm"
+          name={w.depthOfKind(second.kind)}
+          unit={common.units.mm}
           value={second.depthMm}
           range={limits.depthMm}
           onCommit={(depthMm) => change({ second: { ...second, depthMm } })}

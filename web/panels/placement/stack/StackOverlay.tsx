@@ -3,6 +3,7 @@ import { useStore } from "zustand"
 import { toView } from "../../../../geometry/surface/views"
 import type { OverlaidPane } from "../../../drawing/paneOverlay"
 import { type StackInHand, stackStore } from "../../../session/stackStore"
+import { useWords } from "../../../session/words"
 import "../hairline/overlay.css"
 import { useDrag } from "../hairline/useDrag"
 import { holdOf, rowUnder } from "./stackHand"
@@ -22,6 +23,7 @@ type Props = { pane: OverlaidPane; stack: StackInHand; hold: NonNullable<ReturnT
 
 /** Pulled back it makes more, pushed forward fewer; the arrow keys do the same by one. */
 function StackHandle({ pane, stack, hold }: Props) {
+  const w = useWords().placement.stack
   const onPane = pane.toPane(toView(pane.scene.view, pane.scene.head.surface, hold.at))
   const follow = (at: typeof hold.at | null) => {
     const row = at ? rowUnder(at, stack, hold.side, pane.scene) : stack.shown
@@ -35,19 +37,19 @@ function StackHandle({ pane, stack, hold }: Props) {
       role="slider"
       tabIndex={0}
       className="handle is-named name-over"
-      aria-label="How many more, from the last parting"
+      aria-label={w.handle}
       aria-orientation="vertical"
       aria-valuemin={1}
       aria-valuemax={stack.most}
       aria-valuenow={stack.shown}
-      aria-valuetext={`${shown} more${sides === 2 ? " on each side" : ""}`}
+      aria-valuetext={w.handleValue({ shown, sides })}
       style={{ transform: `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px)` }}
       onKeyDown={(event) => askByKey(event, stack)}
       {...hands}
     >
       <span className="dot" />
       <span className="handle-name" aria-hidden="true">
-        {sides === 2 ? `${shown} + ${shown} more` : `${shown} more`}
+        {w.handleName({ shown, sides })}
       </span>
     </div>
   )

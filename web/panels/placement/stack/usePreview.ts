@@ -2,9 +2,10 @@ import { useEffect } from "react"
 import type { Section } from "../../../../geometry/section/section"
 import type { Plan } from "../../../core/document/schema"
 import { type Draft, draftStore } from "../../../session/draftStore"
+import type { Done } from "../../../session/words"
 
 /** Shows sections on the map as if they were drawn, until they change or this goes; a stroke in hand comes before them. */
-export function usePreview(plan: Plan, label: string, sections: readonly Section[]) {
+export function usePreview(plan: Plan, label: Done, sections: readonly Section[]) {
   useEffect(() => {
     const draft: Draft = {
       label,

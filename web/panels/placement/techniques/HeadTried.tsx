@@ -2,7 +2,7 @@ import type { HairlineForm } from "../../../../geometry/scalp/hairlineLandmarks"
 import { hairlineForms } from "../../../../geometry/scalp/hairlineLandmarks"
 import { type TriedHead, triedHeads } from "../../../../presets/client/headSizes"
 import type { Plan } from "../../../core/document/schema"
-import { capital } from "../../../core/text/capital"
+import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
 
 /** A head to look at a technique on: the plan's, or one of other size or hairline. */
@@ -21,27 +21,30 @@ export const withHead = (plan: Plan, { size, form }: Tried): Plan =>
         },
       }
 
-const sizeOptions = [
-  { value: "plan" as const, label: "This plan’s" },
-  ...(Object.keys(triedHeads) as TriedHead[]).map((value) => ({ value, label: triedHeads[value].name })),
-]
-const formOptions = [
-  { value: "plan" as const, label: "This plan’s" },
-  ...hairlineForms.map((value) => ({ value, label: capital(value) })),
-]
+const sizes = ["plan", ...(Object.keys(triedHeads) as TriedHead[])] as const
+const forms = ["plan", ...hairlineForms] as const
 
 export function HeadTried({ tried, onTry }: { tried: Tried; onTry: (tried: Tried) => void }) {
+  const { panel: w } = useWords().techniques
+  const sizeOptions = sizes.map((value) => ({
+    value,
+    label: value === "plan" ? w.thisPlans : w.heads[value],
+  }))
+  const formOptions = forms.map((value) => ({
+    value,
+    label: value === "plan" ? w.thisPlans : w.hairlines[value],
+  }))
   return (
     <details className="head-tried">
-      <summary>See it on another head</summary>
+      <summary>{w.anotherHead}</summary>
       <Choices
-        legend="Head"
+        legend={w.head}
         options={sizeOptions}
         value={tried.size}
         onChange={(size) => onTry({ ...tried, size })}
       />
       <Choices
-        legend="Hairline"
+        legend={w.hairline}
         options={formOptions}
         value={tried.form}
         onChange={(form) => onTry({ ...tried, form })}

@@ -1,17 +1,21 @@
 import { useId } from "react"
 import type { Measure } from "../../../../presets/techniques/technique"
 
-type Props = { measure: Measure; unit: string; value: number; onChange: (value: number) => void }
+import { useWords } from "../../../session/words"
+
+type Props = { measure: Measure; isLength: boolean; value: number; onChange: (value: number) => void }
 
 /** A measure that may be varied within its span: by finger, or by the arrows. */
-export function MeasureSlider({ measure, unit, value, onChange }: Props) {
+export function MeasureSlider({ measure, isLength, value, onChange }: Props) {
   const id = useId()
-  const { name, range, step, value: usual } = measure
-  const words = (amount: number) => `${Number(amount.toFixed(1))} ${unit}`.trimEnd()
+  const { common, techniques: w } = useWords()
+  const { label, range, step, value: usual } = measure
+  const words = (amount: number) =>
+    isLength ? common.figures.mm(amount, 1) : common.figures.number(amount, 1)
   return (
     <div className="field measure-slider">
       <label className="name" htmlFor={id}>
-        {name}
+        {w.measures[label]}
       </label>
       <output htmlFor={id}>{words(value)}</output>
       <input
@@ -26,7 +30,7 @@ export function MeasureSlider({ measure, unit, value, onChange }: Props) {
         onChange={({ target }) => onChange(target.valueAsNumber)}
       />
       <small id={`${id}-span`}>
-        {words(range[0])} to {words(range[1])}, usually {words(usual)}
+        {w.panel.span({ low: words(range[0]), high: words(range[1]), usual: words(usual) })}
       </small>
     </div>
   )

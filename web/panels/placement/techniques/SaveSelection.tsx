@@ -1,18 +1,20 @@
 import { useState } from "react"
 import type { Technique } from "../../../../presets/techniques/technique"
-import { counts } from "../../../core/document/limits"
 import { newId } from "../../../core/document/newId"
 import type { Plan } from "../../../core/document/schema"
+import { counts } from "../../../core/fields/limits"
 import { headOf } from "../../../core/figures/measured"
+import { draftStepsOf } from "../../../core/placement/draftStep"
 import { captureSections } from "../../../core/technique/captureTechnique"
-import { draftSteps } from "../../../core/text/draftSteps"
-import { countText } from "../../../core/text/figureText"
 import { usePlan, useSession } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
+import type { TechniquesWords } from "../../../words/en/techniques/techniques"
 import { Modal } from "../../fields/Modal"
 import { TechniqueForm } from "./TechniqueForm"
 
 /** The selected sections, or all when none is, saved as a technique for other heads. */
 export function SaveSelection() {
+  const w = useWords().techniques
   const plan = usePlan((open) => open)
   const selectedIds = useSession((session) => session.selectedIds)
   const [draft, setDraft] = useState<Technique | null>(null)
@@ -21,17 +23,11 @@ export function SaveSelection() {
   const leave = () => setDraft(null)
   return (
     <>
-      <button type="button" className="button" onClick={() => setDraft(techniqueFrom(sections, plan))}>
-        Save {selected.length > 0 ? countText(selected.length, "selected section") : "all sections"} as a
-        technique…
+      <button type="button" className="button" onClick={() => setDraft(techniqueFrom(sections, plan, w))}>
+        {w.own.save(selected.length)}
       </button>
       {draft && (
-        <Modal
-          title={`A technique of ${countText(draft.sections.length, "section")}`}
-          wide
-          writing
-          onClose={leave}
-        >
+        <Modal title={w.own.titleOf(draft.sections.length)} wide writing onClose={leave}>
           <TechniqueForm technique={draft} onLeave={leave} />
         </Modal>
       )}
@@ -39,11 +35,11 @@ export function SaveSelection() {
   )
 }
 
-const techniqueFrom = (sections: Plan["sections"], plan: Plan): Technique => ({
+const techniqueFrom = (sections: Plan["sections"], plan: Plan, { draft }: TechniquesWords): Technique => ({
   id: newId(),
   name: "",
   aim: "",
   notes: "",
-  steps: draftSteps(sections, headOf(plan)).slice(0, counts.steps.high),
+  steps: draftStepsOf(sections, headOf(plan)).slice(0, counts.steps.high).map(draft),
   sections: captureSections(sections, headOf(plan)),
 })

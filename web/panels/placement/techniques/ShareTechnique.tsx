@@ -3,25 +3,27 @@ import type { Technique } from "../../../../presets/techniques/technique"
 import { fileStem } from "../../../core/file/fileName"
 import { saveTechnique } from "../../../core/file/techniqueFile"
 import { saveFile } from "../../../session/saveFile"
+import { useWords } from "../../../session/words"
 import { addressOf } from "./techniqueAddress"
 
 /** Passing a technique on: as a link that holds all of it, or as a file. */
 export function ShareTechnique({ technique }: { technique: Technique }) {
+  const w = useWords().techniques.share
   const [said, setSaid] = useState("")
   const [shown, setShown] = useState("")
   const withLink = async (use: (link: string) => Promise<string>) => {
     const link = await addressOf(technique)
     setShown("")
-    if (!link) setSaid("This technique is too long for a link. Save it to a file and send that.")
+    if (!link) setSaid(w.tooLong)
     else setSaid(await use(link).catch(() => showLink(link)))
   }
   const showLink = (link: string) => {
     setShown(link)
-    return "Copy the link from here:"
+    return w.copyFromHere
   }
   const copy = async (link: string) => {
     await navigator.clipboard.writeText(link)
-    return "The link is copied. It holds the technique, nothing of a client."
+    return w.copied
   }
   const share = async (url: string) => {
     await navigator.share({ title: technique.name, url })
@@ -30,11 +32,11 @@ export function ShareTechnique({ technique }: { technique: Technique }) {
   return (
     <>
       <button type="button" className="button" onClick={() => void withLink(copy)}>
-        Copy link
+        {w.copyLink}
       </button>
       {typeof navigator.share === "function" && (
         <button type="button" className="button" onClick={() => void withLink(share)}>
-          Share…
+          {w.share}
         </button>
       )}
       <button
@@ -48,12 +50,12 @@ export function ShareTechnique({ technique }: { technique: Technique }) {
           )
         }
       >
-        Save to a file
+        {w.toFile}
       </button>
       <output className="technique-said">{said}</output>
       {shown && (
         <label className="field technique-link">
-          <span className="unseen">Link</span>
+          <span className="unseen">{w.link}</span>
           <input readOnly value={shown} onFocus={({ target }) => target.select()} />
         </label>
       )}

@@ -1,11 +1,13 @@
 import { useMemo, useState } from "react"
-import { type TechniqueValues, techniqueOf, usualValues } from "../../../../presets/techniques/technique"
+import { type TechniqueValues, usualValues } from "../../../../presets/techniques/technique"
 import { newId } from "../../../core/document/newId"
 import { layTechnique } from "../../../core/edits/lay/layTechnique"
 import type { TechniqueChoice } from "../../../core/technique/techniqueChoices"
 import { techniqueParameters } from "../../../core/technique/techniqueParameters"
 import { commit } from "../../../session/commit"
 import { keepOwn, removeOwn } from "../../../session/ownTechniques"
+import { useWords } from "../../../session/words"
+import { houseTechnique } from "../../../words/every/houseTechnique"
 import { Modal } from "../../fields/Modal"
 import { ShareTechnique } from "./ShareTechnique"
 import { TechniqueForm } from "./TechniqueForm"
@@ -15,15 +17,20 @@ import { VaryTechnique } from "./VaryTechnique"
 type Props = TechniqueChoice & { onClose: () => void }
 
 /** One technique to read, to vary, to lay, to keep, to pass on. */
-export function TechniqueDialog({ technique: usual, preset, onClose }: Props) {
+export function TechniqueDialog({ technique: usual, house, onClose }: Props) {
+  const { techniques: words } = useWords()
+  const w = words.panel
   const [values, setValues] = useState<TechniqueValues | null>(null)
   const [editing, setEditing] = useState(false)
-  const vary = useMemo(() => preset ?? techniqueParameters(usual), [preset, usual])
-  const technique = useMemo(() => (values ? techniqueOf(vary, values) : usual), [vary, values, usual])
+  const vary = useMemo(() => house ?? techniqueParameters(usual), [house, usual])
+  const technique = useMemo(() => {
+    if (!values) return usual
+    return house ? houseTechnique(house, words, values) : { ...usual, sections: vary.shape(values).sections }
+  }, [house, words, vary, values, usual])
   const thenClose = (work: unknown) => void Promise.resolve(work).then(onClose)
   if (editing)
     return (
-      <Modal title={`Edit “${usual.name}”`} wide writing onClose={() => setEditing(false)}>
+      <Modal title={w.editing(usual.name)} wide writing onClose={() => setEditing(false)}>
         <TechniqueForm technique={usual} onLeave={onClose} />
       </Modal>
     )
@@ -33,24 +40,31 @@ export function TechniqueDialog({ technique: usual, preset, onClose }: Props) {
         <button
           type="button"
           className="button strong"
-          onClick={() => thenClose(commit(`Lay the technique “${technique.name}”`, layTechnique(technique)))}
+          onClick={() =>
+            thenClose(
+              commit(
+                { chapter: "placement", code: "place-technique", name: technique.name },
+                layTechnique(technique),
+              ),
+            )
+          }
         >
-          Lay it on this head
+          {w.placeHere}
         </button>
         <ShareTechnique technique={technique} />
-        {(preset || values) && (
+        {(house || values) && (
           <button
             type="button"
             className="button"
             onClick={() => thenClose(keepOwn({ ...technique, id: newId() }))}
           >
-            {preset ? "Keep as your own" : "Keep as another"}
+            {house ? w.saveAsOwn : w.saveAsCopy}
           </button>
         )}
-        {!preset && (
+        {!house && (
           <>
             <button type="button" className="button" onClick={() => setEditing(true)}>
-              Rename, edit
+              {w.edit}
             </button>
             <button
               type="button"
@@ -60,7 +74,7 @@ export function TechniqueDialog({ technique: usual, preset, onClose }: Props) {
                 void removeOwn(technique)
               }}
             >
-              Delete
+              {w.delete}
             </button>
           </>
         )}
@@ -73,7 +87,7 @@ export function TechniqueDialog({ technique: usual, preset, onClose }: Props) {
             onChange={setValues}
           />
         )}
-        {!preset && values && <p className="aside">The steps stay as they are written.</p>}
+        {!house && values && <p className="aside">{w.stepsStay}</p>}
       </TechniqueOnHead>
     </Modal>
   )

@@ -1,9 +1,10 @@
 import { type FormEvent, useState } from "react"
 import type { Technique } from "../../../../presets/techniques/technique"
-import { letters } from "../../../core/document/limits"
+import { letters } from "../../../core/fields/limits"
 import { checkTechnique } from "../../../core/file/techniqueFile"
 import { keepOwn } from "../../../session/ownTechniques"
 import { techniqueStore } from "../../../session/techniqueShelf"
+import { notKeptWords, problemWords, useWords } from "../../../session/words"
 
 type Props = {
   technique: Technique
@@ -13,23 +14,25 @@ type Props = {
 
 /** The words of a technique of one's own: what it is called, what it is for, and how it is done. */
 export function TechniqueForm({ technique, onLeave }: Props) {
+  const { common, techniques } = useWords()
+  const w = techniques.own
   const [faults, setFaults] = useState<readonly string[]>([])
   const keep = async (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault()
     const checked = checkTechnique({ ...technique, ...wordsOf(new FormData(event.currentTarget)) })
-    if (!checked.ok) setFaults(checked.problems.map(({ expected }) => expected))
+    if (!checked.ok) setFaults(checked.problems.map(problemWords))
     else if (await keepOwn(checked.technique)) onLeave()
     // What was typed stays on the screen.
-    else setFaults([techniqueStore.getState().fault])
+    else setFaults([techniqueStore.getState().fault].flatMap((fault) => fault ?? []).map(notKeptWords))
   }
   return (
     <form className="editor" onSubmit={(event) => void keep(event)}>
       <label className="field">
-        <span className="name">Name</span>
+        <span className="name">{w.name}</span>
         <input
           name="name"
           pattern=".*\S.*"
-          title="A name of at least one letter"
+          title={w.nameHint}
           required
           defaultValue={technique.name}
           maxLength={letters.name}
@@ -37,15 +40,15 @@ export function TechniqueForm({ technique, onLeave }: Props) {
         />
       </label>
       <label className="field">
-        <span className="name">What it is for, in a sentence</span>
+        <span className="name">{w.aim}</span>
         <input name="aim" defaultValue={technique.aim} maxLength={letters.aim} autoComplete="off" />
       </label>
       <label className="field">
-        <span className="name">Steps, one a line</span>
+        <span className="name">{w.steps}</span>
         <textarea name="steps" rows={8} defaultValue={technique.steps.join("\n")} />
       </label>
       <label className="field">
-        <span className="name">Notes</span>
+        <span className="name">{w.notes}</span>
         <textarea name="notes" rows={4} defaultValue={technique.notes} maxLength={letters.note} />
       </label>
       {faults.map((fault) => (
@@ -53,16 +56,13 @@ export function TechniqueForm({ technique, onLeave }: Props) {
           {fault}
         </p>
       ))}
-      <p className="aside">
-        A technique can be passed on: write nothing of a client into it. Notes of single foils stay with the
-        plan.
-      </p>
+      <p className="aside">{w.private}</p>
       <div className="actions">
         <button type="submit" className="button strong">
-          Keep this technique
+          {w.saveThis}
         </button>
         <button type="button" className="button" onClick={onLeave}>
-          Leave it
+          {common.actions.cancel}
         </button>
       </div>
     </form>

@@ -1,16 +1,18 @@
 import { type ReactNode, useMemo, useState } from "react"
 import type { Technique } from "../../../../presets/techniques/technique"
 import { usePlan } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
 import { HeadTried, planHead, withHead } from "./HeadTried"
 import { TechniqueDrawing } from "./TechniqueDrawing"
 import { TechniqueReading } from "./TechniqueReading"
-import { figuresWords, techniqueFigures } from "./techniqueFigures"
+import { techniqueFigures } from "./techniqueFigures"
 import { techniquePicture } from "./techniquePicture"
 
 type Props = { technique: Technique; children?: ReactNode }
 
 /** A technique large: on a head, what it comes to there, and beside it how it is done. */
 export function TechniqueOnHead({ technique, children }: Props) {
+  const { techniques } = useWords()
   const plan = usePlan((open) => open)
   const [tried, setTried] = useState(planHead)
   const onHead = useMemo(() => withHead(plan, tried), [plan, tried])
@@ -21,7 +23,7 @@ export function TechniqueOnHead({ technique, children }: Props) {
       <div className="technique-side">
         <TechniqueDrawing picture={picture} />
         <p className="technique-figures" aria-live="polite">
-          {figuresWords(figures)}
+          {techniques.panel.comesTo(figures)}
         </p>
         {children}
         <HeadTried tried={tried} onTry={setTried} />

@@ -1,13 +1,16 @@
 import type { Technique } from "../../../../presets/techniques/technique"
 
+import { useWords } from "../../../session/words"
+
 /** What a technique is for and what the hands do, in letters to be read from across the chair. */
 export function TechniqueReading({ technique: { aim, steps, notes } }: { technique: Technique }) {
+  const w = useWords().techniques.panel
   return (
     <div className="technique-reading">
       {aim && <p className="technique-aim">{aim}</p>}
       {steps.length > 0 && (
         <>
-          <h3>Steps</h3>
+          <h3>{w.steps}</h3>
           <ol className="technique-steps">
             {steps.map((step, i) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: a step is known by its place
@@ -18,7 +21,7 @@ export function TechniqueReading({ technique: { aim, steps, notes } }: { techniq
       )}
       {notes && (
         <>
-          <h3>Notes</h3>
+          <h3>{w.notes}</h3>
           <p className="technique-notes">{notes}</p>
         </>
       )}

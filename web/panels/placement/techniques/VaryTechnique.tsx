@@ -4,7 +4,7 @@ import type {
   TechniqueParameters,
   TechniqueValues,
 } from "../../../../presets/techniques/technique"
-import { capital } from "../../../core/text/capital"
+import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
 import { MeasureSlider } from "./MeasureSlider"
 
@@ -14,18 +14,23 @@ type Props = {
   onChange: (values: TechniqueValues) => void
 }
 
-const units: Record<MeasureName, string> = { depthMm: "mm", gapMm: "mm", count: "" }
-const measures = Object.keys(units) as MeasureName[]
 const stitchWords = Object.keys(stitches) as StitchWord[]
-const stitchOptions = stitchWords.map((value) => ({
-  value,
-  label: `${capital(value)}, ${stitches[value].stitchMm.value} mm`,
-}))
+const measures: readonly MeasureName[] = ["depthMm", "gapMm", "count"]
 
 /** What may be varied before a technique is laid. */
 export function VaryTechnique({ parameters, values, onChange }: Props) {
+  const { placement, techniques: w } = useWords()
+  const { ways } = parameters
   return (
-    <section className="technique-vary" aria-label="Change before laying">
+    <section className="technique-vary" aria-label={w.panel.vary}>
+      {ways && (
+        <Choices
+          legend={w.panel.way}
+          options={ways.map((value) => ({ value, label: w.ways[value] }))}
+          value={values.way}
+          onChange={(way) => onChange({ ...values, way })}
+        />
+      )}
       {measures.map((name) => {
         const measure = parameters[name]
         return (
@@ -33,7 +38,7 @@ export function VaryTechnique({ parameters, values, onChange }: Props) {
             <MeasureSlider
               key={name}
               measure={measure}
-              unit={units[name]}
+              isLength={name !== "count"}
               value={values[name]}
               onChange={(value) => onChange({ ...values, [name]: value })}
             />
@@ -42,8 +47,11 @@ export function VaryTechnique({ parameters, values, onChange }: Props) {
       })}
       {parameters.stitch && (
         <Choices
-          legend="Stitch"
-          options={stitchOptions}
+          legend={w.panel.stitch}
+          options={stitchWords.map((value) => ({
+            value,
+            label: placement.editor.stitchOf(value, stitches[value].stitchMm.value),
+          }))}
           value={values.stitch}
           onChange={(stitch) => onChange({ ...values, stitch })}
         />

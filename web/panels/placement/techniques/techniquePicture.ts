@@ -5,21 +5,12 @@ import type { Plan } from "../../../core/document/schema"
 import { techniqueSections } from "../../../core/edits/lay/layTechnique"
 import { headOf } from "../../../core/figures/measured"
 import { type Picture, pictureOf } from "../../../drawing/headDrawing"
-import { inks } from "../../../drawing/inks"
 import type { Mark } from "../../../drawing/mark"
 import { bandRing, hairlineMarks, planMarks } from "../../../drawing/marks"
-import { pathData } from "../../fields/pathData"
+import { type PaintedPath, paintedMark } from "../../fields/paintedMark"
 
 /** A technique drawn from itself on a head: paths with their paint, mm of the page, y down. */
 export type TechniquePicture = { viewBox: string; paths: readonly PaintedPath[] }
-export type PaintedPath = {
-  d: string
-  fill: string
-  fillOpacity: number
-  stroke: string
-  strokeWidth: number
-  strokeDasharray?: string
-}
 
 /** Left, top, width and height of a page on the unscaled head, mm. */
 const pages = {
@@ -54,7 +45,7 @@ export function techniquePicture(
   const scale = Math.max(...picture.scene.head.axes)
   return {
     viewBox: pages[page].map((mm) => Math.round(mm * scale)).join(" "),
-    paths: marks.flatMap(painted),
+    paths: marks.flatMap(paintedMark),
   }
 }
 
@@ -66,28 +57,3 @@ const showing = (plan: Plan, { scene }: Picture) =>
 
 const lengthOf = (path: readonly ViewPoint[]) =>
   path.slice(1).reduce((sum, [x, y], i) => sum + Math.hypot(x - path[i][0], y - path[i][1]), 0)
-
-function painted(mark: Mark): PaintedPath[] {
-  if (mark.kind === "dot" || mark.kind === "label") return []
-  const {
-    color,
-    weightPt,
-    opacity = 1,
-    dashPt,
-  }: { color: string; weightPt: number; opacity?: number; dashPt?: readonly number[] } = inks[mark.ink]
-  const paths = mark.kind === "hatch" ? mark.segments : [mark.path]
-  const isClosed = mark.kind === "area" || (mark.kind === "line" && mark.closed === true)
-  const d = paths.map((path) => pathData(path) + (isClosed ? "Z" : "")).join("")
-  return [
-    mark.kind === "area"
-      ? { d, fill: color, fillOpacity: opacity, stroke: "none", strokeWidth: 0 }
-      : {
-          d,
-          fill: "none",
-          fillOpacity: 1,
-          stroke: color,
-          strokeWidth: weightPt,
-          ...(dashPt ? { strokeDasharray: dashPt.join(" ") } : {}),
-        },
-  ]
-}

@@ -1,14 +1,17 @@
 import type { Plan } from "../../../core/document/schema"
-import { type Crossing, crossingsOf, crossingWords } from "../../../core/figures/workingSectionsBelonging"
+import { type Crossing, crossingsOf } from "../../../core/figures/workingSectionsBelonging"
+import { useWords } from "../../../session/words"
 import { CrossingFixes } from "./CrossingFixes"
+import { CrossingWords } from "./CrossingWords"
 
 /** Foils that lie in two working sections, each with its cures. */
 export function CrossingList({ plan }: { plan: Plan }) {
+  const w = useWords().placement.working
   const crossings = crossingsOf(plan)
   if (crossings.length === 0) return null
   return (
     <>
-      <h3>Across a dividing parting</h3>
+      <h3>{w.across}</h3>
       {crossings.length > 1 && <CrossingFixes sections={crossings.map(({ section }) => section)} />}
       <ul className="crossings">
         {crossings.map((crossing) => (
@@ -23,7 +26,7 @@ export function CrossingList({ plan }: { plan: Plan }) {
 
 const OneCrossing = ({ crossing }: { crossing: Crossing }) => (
   <>
-    <p>{crossingWords(crossing)}</p>
+    <CrossingWords crossing={crossing} />
     <CrossingFixes sections={[crossing.section]} />
   </>
 )

@@ -1,8 +1,9 @@
 import type { Section } from "../../../../geometry/section/section"
 import type { Plan } from "../../../core/document/schema"
 import { workingSectionsOf } from "../../../core/figures/workingSections"
-import { crossingOf, crossingWords } from "../../../core/figures/workingSectionsBelonging"
+import { crossingOf } from "../../../core/figures/workingSectionsBelonging"
 import { CrossingFixes } from "./CrossingFixes"
+import { CrossingWords } from "./CrossingWords"
 
 /** Says of the selected sections which cross a dividing parting, with the cures. */
 export function CrossingNote({ sections, plan }: { sections: readonly Section[]; plan: Plan }) {
@@ -12,7 +13,7 @@ export function CrossingNote({ sections, plan }: { sections: readonly Section[];
   return (
     <div className="crossing-note">
       {crossings.map((crossing) => (
-        <p key={crossing.section.id}>{crossingWords(crossing)}</p>
+        <CrossingWords key={crossing.section.id} crossing={crossing} />
       ))}
       <CrossingFixes sections={crossings.map(({ section }) => section)} />
     </div>

@@ -9,13 +9,14 @@ import {
 } from "../../../core/edits/working/removeWorkingPartings"
 import { headOf } from "../../../core/figures/measured"
 import { dividingOf, divisionOf } from "../../../core/figures/workingSections"
-import { mmText } from "../../../core/text/figureText"
 import { commit } from "../../../session/commit"
 import { dividerInHand, sessionStore } from "../../../session/sessionStore"
 import { useSession } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
 
-/** The dividing partings one by one: chosen, nudged, mirrored and removed without a pointer. */
+/** The section lines one by one: chosen, nudged, mirrored and removed without a pointer. */
 export function DividerList({ plan }: { plan: Plan }) {
+  const w = useWords().placement.working
   const inHand = useSession(dividerInHand)
   const { dividers } = dividingOf(plan)
   return (
@@ -29,7 +30,7 @@ export function DividerList({ plan }: { plan: Plan }) {
               aria-pressed={id === inHand}
               onClick={() => sessionStore.setState({ dividerId: id, selectedIds: [] })}
             >
-              Dividing parting {index + 1}, {mmText(lengthOf(index, plan))}
+              {w.line({ number: index + 1, lengthMm: lengthOf(index, plan) })}
             </button>
             {id === inHand && <Moves id={id} plan={plan} />}
           </li>
@@ -38,9 +39,11 @@ export function DividerList({ plan }: { plan: Plan }) {
       <button
         type="button"
         className="button"
-        onClick={() => commit("Remove all dividing partings", removeAllWorkingPartings)}
+        onClick={() =>
+          commit({ chapter: "placement", code: "remove-section-lines" }, removeAllWorkingPartings)
+        }
       >
-        Remove all
+        {w.removeAll}
       </button>
     </>
   )
@@ -50,51 +53,55 @@ const lengthOf = (index: number, plan: Plan) =>
   lengthMm(headOf(plan).surface, divisionOf(plan).dividers[index].path)
 
 const nudgeMm = 2
-const steps: readonly (readonly [label: string, step: WorkingStep])[] = [
-  ["Toward the face", { rightMm: 0, forwardMm: nudgeMm }],
-  ["Toward the nape", { rightMm: 0, forwardMm: -nudgeMm }],
-  ["To client’s right", { rightMm: nudgeMm, forwardMm: 0 }],
-  ["To client’s left", { rightMm: -nudgeMm, forwardMm: 0 }],
-]
+const steps = {
+  face: { rightMm: 0, forwardMm: nudgeMm },
+  nape: { rightMm: 0, forwardMm: -nudgeMm },
+  right: { rightMm: nudgeMm, forwardMm: 0 },
+  left: { rightMm: -nudgeMm, forwardMm: 0 },
+} satisfies Record<string, WorkingStep>
+const ways = Object.keys(steps) as (keyof typeof steps)[]
 
 function Moves({ id, plan }: { id: string; plan: Plan }) {
+  const w = useWords().placement.working
   return (
     <div className="actions">
-      {steps.map(([label, step]) => (
+      {ways.map((way) => (
         <button
           type="button"
           className="button"
-          key={label}
+          key={way}
           onClick={() =>
             commit(
-              `Move the dividing parting ${label[0].toLowerCase()}${label.slice(1)}`,
-              nudgeWorkingParting(id, step),
+              { chapter: "placement", code: "nudge-section-line", way },
+              nudgeWorkingParting(id, steps[way]),
               `divider:${id}`,
             )
           }
         >
-          {label}
+          {w.nudges[way]}
         </button>
       ))}
       <button
         type="button"
         className="button"
-        onClick={() => commit("Mirror the dividing parting", mirrorWorkingParting(id))}
+        onClick={() =>
+          commit({ chapter: "placement", code: "mirror-section-line" }, mirrorWorkingParting(id))
+        }
       >
-        Mirror
+        {w.mirror}
       </button>
       <button
         type="button"
         className="button"
-        onClick={() => commit(removeLabel(id, plan), removeWorkingParting(id))}
+        onClick={() =>
+          commit(
+            { chapter: "placement", code: "remove-section-line", more: endingOn(id, plan).length },
+            removeWorkingParting(id),
+          )
+        }
       >
-        Remove
+        {w.remove}
       </button>
     </div>
   )
-}
-
-function removeLabel(id: string, plan: Plan) {
-  const more = endingOn(id, plan).length
-  return `Remove the dividing parting${more > 0 ? ` and ${more} that ended on it` : ""}`
 }

@@ -5,10 +5,10 @@ import { totalsAmong } from "../../../core/figures/measured"
 import type { WorkingSection } from "../../../core/figures/workingSections"
 import { workingSectionsOf } from "../../../core/figures/workingSections"
 import { byWorkingSection, crossingOf } from "../../../core/figures/workingSectionsBelonging"
-import { gramsRange } from "../../../core/text/figureText"
 import { planStore } from "../../../session/planStore"
 import { sessionStore } from "../../../session/sessionStore"
 import { useSession } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
 import { WorkingNumeral } from "./WorkingNumeral"
 
 type Group = { working: WorkingSection | null; sections: readonly Section[] }
@@ -27,6 +27,7 @@ export const listedSections = (): readonly Section[] =>
 
 /** The rows of the list, each working section's under a heading with what it comes to. */
 export function ListGroups({ plan, row }: { plan: Plan; row: (section: Section) => ReactNode }) {
+  const { common } = useWords()
   const groups = listGroups(
     plan,
     useSession((session) => session.groupList),
@@ -36,8 +37,8 @@ export function ListGroups({ plan, row }: { plan: Plan; row: (section: Section) 
       // biome-ignore lint/a11y/useSemanticElements: a group of options of a listbox
       <div key={working.areaIndex} role="group" aria-labelledby={`group-${working.areaIndex}`}>
         <div className="group-heading" id={`group-${working.areaIndex}`}>
-          <WorkingNumeral working={working} /> {working.name}
-          <span className="aside">{gramsRange(totalsAmong(sections, plan).productG)}</span>
+          <WorkingNumeral working={working} /> {common.workingTitle(working.name)}
+          <span className="aside">{common.figures.gramsRange(totalsAmong(sections, plan).productG)}</span>
         </div>
         {sections.map(row)}
       </div>
@@ -49,6 +50,7 @@ export function ListGroups({ plan, row }: { plan: Plan; row: (section: Section) 
 
 /** Says in a row that its section crosses a dividing parting. */
 export function CrossingWord({ section, plan }: { section: Section; plan: Plan }) {
+  const w = useWords().placement.working
   const crossing = workingSectionsOf(plan).length > 0 ? crossingOf(section, plan) : null
-  return crossing && <span className="aside crosses">× reaches into {crossing.into.name}</span>
+  return crossing && <span className="aside crosses">{w.crossesInto(crossing.into.name)}</span>
 }

@@ -1,22 +1,25 @@
-import { letters } from "../../../core/document/limits"
 import type { Plan } from "../../../core/document/schema"
 import {
   applyByWorkingSection,
   numberByWorkingSection,
 } from "../../../core/edits/working/numberWorkingSections"
 import { moveWorkingSection, renameWorkingSection } from "../../../core/edits/working/orderWorkingSections"
+import { letters } from "../../../core/fields/limits"
 import { type WorkingTotals, workingTotals } from "../../../core/figures/working/workingTotals"
-import { workingWords } from "../../../core/figures/working/workingWords"
 import type { WorkingSection } from "../../../core/figures/workingSections"
 import { byWorkingSection } from "../../../core/figures/workingSectionsBelonging"
 import { commit } from "../../../session/commit"
 import { sessionStore } from "../../../session/sessionStore"
 import { useSession } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
+import type { PlacementWords } from "../../../words/en/placement/placement"
+import type { Tools } from "../../../words/tools"
 import { TextField } from "../../fields/TextField"
 import { WorkingNumeral } from "./WorkingNumeral"
 
 /** Each working section with what it comes to and its place in the order; and what follows from that order. */
 export function WorkingList({ plan }: { plan: Plan }) {
+  const w = useWords().placement.working
   const groupList = useSession((session) => session.groupList)
   const totals = workingTotals(plan)
   return (
@@ -32,16 +35,16 @@ export function WorkingList({ plan }: { plan: Plan }) {
         <button
           type="button"
           className="button"
-          onClick={() => commit("Number by working section and side", numberByWorkingSection)}
+          onClick={() => commit({ chapter: "placement", code: "number-by-section" }, numberByWorkingSection)}
         >
-          Number by section and side
+          {w.numberBySection}
         </button>
         <button
           type="button"
           className="button"
-          onClick={() => commit("Apply by working section and side", applyByWorkingSection)}
+          onClick={() => commit({ chapter: "placement", code: "apply-by-section" }, applyByWorkingSection)}
         >
-          Apply by section and side
+          {w.applyBySection}
         </button>
         <label className="check">
           <input
@@ -49,7 +52,7 @@ export function WorkingList({ plan }: { plan: Plan }) {
             checked={groupList}
             onChange={(event) => sessionStore.setState({ groupList: event.target.checked })}
           />
-          <span>Group the list of foils</span>
+          <span>{w.groupList}</span>
         </label>
       </div>
     </>
@@ -59,51 +62,70 @@ export function WorkingList({ plan }: { plan: Plan }) {
 type RowProps = { total: WorkingTotals; index: number; last: number; plan: Plan }
 
 function Row({ total, index, last, plan }: RowProps) {
+  const { common, placement } = useWords()
+  const w = placement.working
   const { working } = total
   return (
     <>
       <WorkingNumeral working={working} />
       <TextField
-        name={`Name of working section ${working.numeral}`}
-        value={working.name}
+        name={w.nameOf(working.numeral)}
+        value={common.workingTitle(working.name)}
         most={letters.name}
         onCommit={(name) => rename(index, working, name)}
       />
       <Move working={working} index={index} by={-1} disabled={index === 0} />
       <Move working={working} index={index} by={1} disabled={index === last} />
       <p className="aside">
-        {workingWords(total).map((words) => (
+        {partsOf(total, placement.working, common.figures).map((words) => (
           <span className="nowrap" key={words}>
             {words}
           </span>
         ))}
       </p>
-      <button type="button" className="button" onClick={() => selectAll(working, plan)}>
-        Select<span className="unseen"> the foils of {working.name}</span>
+      <button
+        type="button"
+        className="button"
+        aria-label={w.selectFoils(working.name)}
+        onClick={() => selectAll(working, plan)}
+      >
+        {w.select}
       </button>
     </>
   )
 }
 
-function rename(index: number, { name: before }: WorkingSection, name: string) {
-  commit(`Rename ${before}${name.trim() ? ` to ${name.trim()}` : ""}`, renameWorkingSection(index, name))
+/** What a working section comes to: scalp, foils, product, and the minutes to place them. */
+function partsOf({ areaCm2, foils, placeMin }: WorkingTotals, w: PlacementWords["working"], t: Tools) {
+  if (foils.foils === 0 && foils.productG.high === 0) return [t.area(areaCm2), w.noFoils]
+  const minutes = placeMin ? [w.minutes(placeMin.low, placeMin.high)] : []
+  return [t.area(areaCm2), w.foils(foils.foils), t.gramsRange(foils.productG), ...minutes]
+}
+
+function rename(index: number, { name }: WorkingSection, typed: string) {
+  const done = { chapter: "placement", code: "rename-section", name, to: typed.trim() } as const
+  commit(done, renameWorkingSection(index, typed))
 }
 
 type MoveProps = { working: WorkingSection; index: number; by: -1 | 1; disabled: boolean }
 
 function Move({ working, index, by, disabled }: MoveProps) {
-  const words = by < 0 ? "earlier" : "later"
+  const w = useWords().placement.working
+  const { name } = working
   return (
     <button
       type="button"
       className="button"
       disabled={disabled}
-      onClick={() => commit(`Work ${working.name} ${words}`, moveWorkingSection(index, by))}
+      onClick={() =>
+        commit(
+          { chapter: "placement", code: by < 0 ? "work-earlier" : "work-later", name },
+          moveWorkingSection(index, by),
+        )
+      }
     >
       <span aria-hidden="true">{by < 0 ? "↑" : "↓"}</span>
-      <span className="unseen">
-        Work {working.name} {words}
-      </span>
+      <span className="unseen">{w.work({ name, by })}</span>
     </button>
   )
 }

@@ -1,6 +1,7 @@
 import "./working.css"
 import { workingSectionsOf } from "../../../core/figures/workingSections"
 import { usePlan } from "../../../session/usePlan"
+import { useWords } from "../../../session/words"
 import { CrossingList } from "./CrossingList"
 import { DividerList } from "./DividerList"
 import { StartTiles } from "./StartTiles"
@@ -8,28 +9,30 @@ import { WorkingList } from "./WorkingList"
 
 /** The working sections of the plan: how the head is divided, what each comes to, and the order they are worked in. */
 export function WorkingPart() {
+  const w = useWords().placement.working
   const plan = usePlan((open) => open)
   const workings = workingSectionsOf(plan)
   if (workings.length === 0)
     return (
       <details>
-        <summary>Divide into working sections</summary>
+        <summary>{w.divide}</summary>
         <Starts />
       </details>
     )
   return (
     <section aria-labelledby="working-title" className="working">
       <h2 id="working-title">
-        {workings.length} working sections<span className="aside"> in order of working</span>
+        {w.title(workings.length)}
+        <span className="aside"> {w.inOrder}</span>
       </h2>
       <WorkingList plan={plan} />
       <CrossingList plan={plan} />
       <details className="inner">
-        <summary>Dividing partings</summary>
+        <summary>{w.sectionLines}</summary>
         <DividerList plan={plan} />
       </details>
       <details className="inner">
-        <summary>Divide further</summary>
+        <summary>{w.divideFurther}</summary>
         <Starts />
       </details>
     </section>
@@ -37,10 +40,11 @@ export function WorkingPart() {
 }
 
 function Starts() {
+  const w = useWords().placement.working
   return (
     <>
       <StartTiles />
-      <p className="aside">Or choose Divide, and draw a parting from edge to edge.</p>
+      <p className="aside">{w.orDraw}</p>
     </>
   )
 }

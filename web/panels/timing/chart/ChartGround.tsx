@@ -1,7 +1,8 @@
 import type { Service } from "../../../core/schedule/scheduleInput"
 import type { Schedule } from "../../../core/schedule/timing"
 import { black } from "../../../drawing/inks"
-import { at, headHeight, lastMinOf, span } from "./chartScale"
+import { useWords } from "../../../session/words"
+import { type ChartScale, headHeight } from "./chartScale"
 
 const rule = "#d9cfbf"
 const soft = "#574e43"
@@ -11,31 +12,32 @@ const foot = 8
 export function ChartGround({
   service,
   schedule,
-  height,
+  scale,
 }: {
   service: Service
   schedule: Schedule
-  height: number
+  scale: ChartScale
 }) {
+  const w = useWords().timing.chart
   return (
     <>
-      <Breaks service={service} height={height} />
-      <Axis lastMin={lastMinOf(schedule)} height={height} />
+      <Breaks service={service} scale={scale} />
+      <Axis scale={scale} />
       {schedule.heat && (
         <Stretch
           fromMin={schedule.heat.onAtMin}
           toMin={schedule.heat.offAtMin}
-          words="heat"
-          height={height}
+          words={w.heat}
+          scale={scale}
         />
       )}
       {schedule.looksAtMin.map((min) => (
         <line
           key={min}
-          x1={at(min)}
-          x2={at(min)}
+          x1={scale.at(min)}
+          x2={scale.at(min)}
           y1={headHeight - 36}
-          y2={height - foot}
+          y2={scale.height - foot}
           stroke={black}
           strokeDasharray="1 5"
         />
@@ -44,7 +46,8 @@ export function ChartGround({
   )
 }
 
-function Axis({ lastMin, height }: { lastMin: number; height: number }) {
+function Axis({ scale: { at, lastMin, height } }: { scale: ChartScale }) {
+  const w = useWords().timing.chart
   const tens = Array.from({ length: lastMin / 10 + 1 }, (_, i) => i * 10)
   return (
     <>
@@ -57,16 +60,18 @@ function Axis({ lastMin, height }: { lastMin: number; height: number }) {
         </g>
       ))}
       <text x={8} y={22} fontSize={17} fill={soft}>
-        min
+        {w.min}
       </text>
     </>
   )
 }
 
-const Breaks = ({ service: { hands }, height }: { service: Service; height: number }) =>
-  restsOf(hands).map(({ fromMin, toMin, words }) => (
-    <Stretch key={`${fromMin} ${words}`} fromMin={fromMin} toMin={toMin} words={words} height={height} />
+function Breaks({ service: { hands }, scale }: { service: Service; scale: ChartScale }) {
+  const w = useWords().timing.chart
+  return restsOf(hands).map(({ fromMin, toMin, who }) => (
+    <Stretch key={`${fromMin} ${who}`} fromMin={fromMin} toMin={toMin} words={w[who]} scale={scale} />
   ))
+}
 
 /** A break of both is one break; a break of one says whose. */
 function restsOf(hands: Service["hands"]) {
@@ -76,14 +81,21 @@ function restsOf(hands: Service["hands"]) {
     .filter((rest, at) => all.findIndex((other) => same(rest, other)) === at)
     .map((rest) => {
       const isAll = hands.every(({ breaks }) => breaks.some((other) => same(rest, other)))
-      return { ...rest, words: isAll ? "break" : rest.pair === 0 ? "first rests" : "second rests" }
+      return {
+        ...rest,
+        who: isAll
+          ? ("break" as const)
+          : rest.pair === 0
+            ? ("firstRests" as const)
+            : ("secondRests" as const),
+      }
     })
 }
 type Rest = { fromMin: number; toMin: number }
 
-type StretchProps = { fromMin: number; toMin: number; words: string; height: number }
+type StretchProps = { fromMin: number; toMin: number; words: string; scale: ChartScale }
 
-const Stretch = ({ fromMin, toMin, words, height }: StretchProps) => (
+const Stretch = ({ fromMin, toMin, words, scale: { at, span, height } }: StretchProps) => (
   <g>
     <rect
       x={at(fromMin)}

@@ -1,12 +1,14 @@
 import type { FoilTimes } from "../../../core/schedule/timing"
 import { accent, black, mixColors } from "../../../drawing/inks"
 import { hatchFill } from "../../fields/HatchPatterns"
-import { at, headHeight, rowHeight, span } from "./chartScale"
+import { type ChartScale, headHeight, rowHeight } from "./chartScale"
 
 export type RowFoil = { number: number; letter: string; mix: number }
 
+type Props = { times: FoilTimes; row: number; foil: RowFoil; scale: ChartScale }
+
 /** One foil: on to off in the hatch of its mix, when it may be ready, and the minute it never passes. */
-export function ChartRow({ times, row, foil }: { times: FoilTimes; row: number; foil: RowFoil }) {
+export function ChartRow({ times, row, foil, scale: { at, span } }: Props) {
   const { onAtMin, offAtMin, readyAtMin, limitAtMin } = times
   const top = headHeight + row * rowHeight
   const middle = top + rowHeight / 2

@@ -1,37 +1,32 @@
 import { useId, useMemo } from "react"
 import type { Plan } from "../../../core/document/schema"
 import { type FoilAt, foilsAt } from "../../../core/schedule/foilsAt"
+import { minuteOf } from "../../../core/schedule/minuteCode"
 import { minutesTone } from "../../../core/schedule/minutesTone"
-import { minutesWords } from "../../../core/schedule/minutesWords"
 import type { Schedule } from "../../../core/schedule/timing"
 import { black, paper } from "../../../drawing/inks"
 import { sessionStore } from "../../../session/sessionStore"
+import { useWords } from "../../../session/words"
 import { HeadFigure } from "../../fields/HeadFigure"
 import { type FoilView, foilViews } from "./foilShapes"
 
 type Props = { plan: Plan; schedule: Schedule; atMin: number; onScrub: (min: number) => void }
-
-const viewWords = {
-  front: "Front",
-  right: "Client’s right",
-  left: "Client’s left",
-  back: "Back",
-  top: "Top",
-} as const
 
 /** The head at a minute of the visit, each foil shaded by the minutes it has been on, never by what it will be. */
 export function HeadAtMinute({ plan, schedule, atMin, onScrub }: Props) {
   const id = useId()
   const views = useMemo(() => foilViews(plan), [plan])
   const foils = foilsAt(schedule, atMin)
-  const words = minutesWords(atMin, foils)
+  const { timing, common } = useWords()
+  const w = timing.head
+  const words = common.minute(minuteOf(atMin, foils))
   return (
     <section aria-labelledby={id}>
-      <h2 id={id}>The head at a minute</h2>
+      <h2 id={id}>{w.title}</h2>
       <div className="scrub">
         <input
           type="range"
-          aria-label="Minute of the visit"
+          aria-label={w.slider}
           aria-valuetext={words}
           min={0}
           max={Math.ceil(schedule.rinseMin)}
@@ -45,21 +40,18 @@ export function HeadAtMinute({ plan, schedule, atMin, onScrub }: Props) {
           {views.map((view) => (
             <figure key={view.name}>
               <FoilFigure view={view} foils={foils} />
-              <figcaption>{viewWords[view.name]}</figcaption>
+              <figcaption>{w.views[view.name]}</figcaption>
             </figure>
           ))}
         </div>
       </div>
-      <p className="aside">
-        Darker is longer on, black at the longest time. Dotted: not on yet. Outline: off. It shows minutes,
-        not a result.
-      </p>
+      <p className="aside">{w.key}</p>
       <button
         type="button"
         className="button"
         onClick={() => sessionStore.setState({ screen: "placement", mapMin: atMin, selectedIds: [] })}
       >
-        Show on the large map
+        {w.onMap}
       </button>
     </section>
   )

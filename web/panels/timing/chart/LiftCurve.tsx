@@ -8,39 +8,43 @@ import type { StrandTest } from "../../../core/document/timingChoices"
 import { goalOfPlan, liftKnown } from "../../../core/lift/liftOfPlan"
 import { type LiftOutlook, liftOutlook } from "../../../core/lift/liftOutlook"
 import { accent, black } from "../../../drawing/inks"
+import { useWords } from "../../../session/words"
+import { say } from "../../../words/say"
 import { Scroller } from "../../fields/Scroller"
 
 type Props = { plan: Plan; mix: Mix; test: StrandTest | null }
 
 /** What the strand says of this mix: the middle curve, its band, the goal, and when to look. */
 export function LiftCurve({ plan, mix, test }: Props) {
+  const { client, timing } = useWords()
+  const { strandFaults, lookWindow } = client
+  const w = timing.strand
   const goal = goalOfPlan(plan)
   const isOwn = test?.product === mix.product && test.developerVolume === mix.developerVolume
   const startLevel = isOwn ? test.startLevel : (goal?.fromLevel ?? test?.startLevel)
   const outlook = useMemo(() => outlookOf(plan, mix, test, startLevel), [plan, mix, test, startLevel])
   if (startLevel === undefined) return null
-  const name = `Mix ${mix.id}, ${mix.developerVolume} vol`
-  if (!outlook)
-    return (
-      <p>
-        {name}: the sheet prints no lift for this developer, so there is no curve. Look, and write it down.
-      </p>
-    )
-  const { problem, window, misfitLevels, isBorrowed } = outlook
+  const name = w.mix({ mix: mix.id, volume: mix.developerVolume })
+  if (!outlook) return <p>{w.noCurve(name)}</p>
+  const { problem, window, misfitLevels, darker, isBorrowed } = outlook
   return (
     <div className="lift">
       <h3>{name}</h3>
       {problem && (
         <p className="fault" role="alert">
-          {problem} Until then the curve is the sheet’s own.
+          {w.untilThen(say(strandFaults, problem))}
         </p>
       )}
-      <p className="window">{window ?? "Say which level is wanted, and the minutes to look at follow."}</p>
+      {isOwn &&
+        darker.map((row) => (
+          <p key={row.row} className="aside" role="status">
+            {say(strandFaults, row)}
+          </p>
+        ))}
+      <p className="window">{window ? lookWindow(window) : w.noGoal}</p>
       <details open={isOwn}>
-        <summary>Curve</summary>
-        <Scroller
-          name={`Curve of lift of ${name} by minutes on; the sentence above says what follows from it`}
-        >
+        <summary>{w.curve}</summary>
+        <Scroller name={w.curveName(name)}>
           <Curve
             outlook={outlook}
             startLevel={startLevel}
@@ -50,12 +54,12 @@ export function LiftCurve({ plan, mix, test }: Props) {
         </Scroller>
       </details>
       <p className="aside">
-        Line: the middle. Band: four in five heads. {isOwn && "Dots: the strand. "}Dashed: the level wanted.
-        {isBorrowed && " Told by the strand in the other mix: it is the same hair."} An estimate, never a
-        promise: the hair decides.
-        {misfitLevels !== null &&
-          misfitLevels > levelSeenSd &&
-          " The strand does not follow the curve well: look more often."}
+        {[
+          w.key,
+          ...(isOwn ? [w.dots] : []),
+          ...(isBorrowed ? [w.borrowed] : []),
+          ...(misfitLevels !== null && misfitLevels > levelSeenSd ? [w.misfit] : []),
+        ].join(" ")}
       </p>
     </div>
   )
@@ -79,6 +83,7 @@ type CurveProps = {
 }
 
 function Curve({ outlook: { curve, longestMin }, startLevel, rows, goalLevel }: CurveProps) {
+  const w = useWords().timing.strand
   const lowest = Math.max(levelScale.darkest, Math.floor(startLevel) - 1)
   const x = (minutes: number) => left + (minutes / (longestMin + 5)) * width
   const y = (level: number) => top + (1 - (level - lowest) / (levelScale.lightest - lowest)) * height
@@ -114,7 +119,7 @@ function Curve({ outlook: { curve, longestMin }, startLevel, rows, goalLevel }: 
         </text>
       ))}
       <text x={left + width} y={top + height + 26} fontSize={17} textAnchor="end" fill="#574e43">
-        minutes on
+        {w.minutesOn}
       </text>
       <polygon
         points={[...points("low"), ...points("high").reverse()].join(" ")}

@@ -1,52 +1,69 @@
+import { useMemo, useRef } from "react"
 import { isFoil } from "../../../../geometry/section/section"
 import type { Plan } from "../../../core/document/schema"
 import type { TimedPlan } from "../../../core/schedule/timedPlan"
 import type { Schedule } from "../../../core/schedule/timing"
 import { accent, black, mixColors } from "../../../drawing/inks"
+import { useWords } from "../../../session/words"
 import { HatchPatterns } from "../../fields/HatchPatterns"
 import { Scroller } from "../../fields/Scroller"
 import { ChartGround } from "./ChartGround"
 import { ChartRow, type RowFoil } from "./ChartRow"
-import { at, chartSize, headHeight } from "./chartScale"
+import { type ChartScale, chartScale, headHeight } from "./chartScale"
+import { useWidth } from "./useWidth"
 
 type Timed = Extract<TimedPlan, { ok: true }>
-type Props = { plan: Plan; timed: Timed; scrubbedMin: number }
+type Props = { plan: Plan; timed: Timed; scrubbedMin: number; onScrub: (min: number) => void }
 
-/** Foils down, minutes across: on to off, the band in which each may be ready, looks, bowls and the longest time. */
-export function TimeChart({ plan, timed: { service, schedule }, scrubbedMin }: Props) {
-  const { width, height } = chartSize(schedule)
+const usualWidth = 700
+
+/** Foils down, minutes across: on to off, the band in which each may be ready, checks, bowls and the maximum time. */
+export function TimeChart({ plan, timed: { service, schedule }, scrubbedMin, onScrub }: Props) {
+  const box = useRef<HTMLDivElement>(null)
+  const width = useWidth(box, usualWidth)
+  const scale = useMemo(() => chartScale(schedule, width), [schedule, width])
   const foils = rowFoils(plan)
+  const w = useWords().timing.chart
+  const point = ({ currentTarget, clientX }: React.PointerEvent<SVGSVGElement>) => {
+    const minute = scale.minuteAt(clientX - currentTarget.getBoundingClientRect().left)
+    onScrub(Math.round(Math.min(Math.max(0, minute), Math.ceil(schedule.rinseMin))))
+  }
   return (
-    <>
-      <Scroller name="Chart of the visit; the table below says the same">
+    <div ref={box}>
+      <Scroller name={w.name}>
         <svg
           className="chart"
-          viewBox={`0 0 ${width} ${height}`}
-          width={width}
-          height={height}
+          viewBox={`0 0 ${scale.width} ${scale.height}`}
+          width={scale.width}
+          height={scale.height}
           aria-hidden="true"
+          onPointerMove={point}
+          onPointerDown={point}
         >
           <HatchPatterns />
-          <ChartGround service={service} schedule={schedule} height={height} />
-          <Bowls bowls={schedule.bowls} plan={plan} />
+          <ChartGround service={service} schedule={schedule} scale={scale} />
+          <Bowls bowls={schedule.bowls} plan={plan} scale={scale} />
           {schedule.foils.map((times, row) => (
-            <ChartRow key={times.id} times={times} row={row} foil={foils.get(times.id) ?? unknownFoil} />
+            <ChartRow
+              key={times.id}
+              times={times}
+              row={row}
+              foil={foils.get(times.id) ?? unknownFoil}
+              scale={scale}
+            />
           ))}
           <line
-            x1={at(scrubbedMin)}
-            x2={at(scrubbedMin)}
+            x1={scale.at(scrubbedMin)}
+            x2={scale.at(scrubbedMin)}
             y1={headHeight - 46}
-            y2={height - 4}
+            y2={scale.height - 4}
             stroke={black}
             strokeWidth={2}
           />
         </svg>
       </Scroller>
-      <p className="aside chart-key">
-        Bar: on to off. Outlined: may be ready. <b className="never">Red stroke</b>: never past. Dotted: a
-        look. Triangle: mix that bowl. Black line: the minute shown on the map above.
-      </p>
-    </>
+      <p className="aside chart-key">{w.key({ limit: w.limit })}</p>
+    </div>
   )
 }
 
@@ -62,7 +79,9 @@ const rowFoils = ({ sections, mixes }: Plan) =>
       ]),
   )
 
-const Bowls = ({ bowls, plan }: { bowls: Schedule["bowls"]; plan: Plan }) =>
+type BowlsProps = { bowls: Schedule["bowls"]; plan: Plan; scale: ChartScale }
+
+const Bowls = ({ bowls, plan, scale: { at } }: BowlsProps) =>
   bowls.map(({ mix, atMin, foils }) => (
     <g key={`${mix}-${foils[0]}`}>
       <path

@@ -2,6 +2,8 @@ import { describe, expect, test } from "vitest"
 import { alertTestWanting } from "../../../../../web/core/cautions/rules/alertTest"
 import type { AlertTest } from "../../../../../web/core/document/consultation"
 import { momentAt } from "../../../../../web/core/text/zonedTime"
+import { say } from "../../../../../web/words/say"
+import { en } from "../../../../support/words"
 
 // At least 48 hours before any oxidative colour: National Hair and Beauty Federation (UK); two days, every time: FDA,
 // Hair dyes. The hours of London's clock changes: 29 March and 25 October 2026, by the law of the last Sunday.
@@ -14,18 +16,26 @@ const made = (change: Partial<AlertTest> = {}): AlertTest => ({
   appliedAt: at("2026-06-01T10:00"),
   result: clear("2026-06-03T10:00"),
   validUntil: "2026-07-01",
-  changedSince: "no",
+  visit: null,
+  changedSince: { said: "no", on: null },
   ...change,
 })
-const wanting = (clock: string, ...tests: AlertTest[]) =>
-  alertTestWanting(tests, "Toner", { moment: at(clock), zone })
+const held = (clock: string, hennaOn: string | null = null) => ({
+  now: { moment: at(clock), zone },
+  visitDay: clock.slice(0, 10),
+  hennaOn,
+})
+const wanting = (clock: string, ...tests: AlertTest[]) => {
+  const fault = alertTestWanting(tests, "Toner", held(clock))
+  return fault && say(en.cautions.testFaults, fault)
+}
 
 describe("hours alone clear nobody", () => {
   test("47 hours is held, with the hour it may be read", () => {
     expect(wanting("2026-06-03T09:00", made({ result: null }))).toBe(
-      "The alert test with Toner has been on for 47 of 48 hours; read it from Wednesday 3 June at 10:00.",
+      "Patch test with Toner: on for 47 of 48 hours. Read it from Wednesday 3 June, 10:00.",
     )
-    expect(wanting("2026-06-03T09:59", made({ result: null }))).toMatch(/for 47 of 48 hours/)
+    expect(wanting("2026-06-03T09:59", made({ result: null }))).toMatch(/on for 47 of 48 hours/)
     expect(wanting("2026-06-03T09:00", made({ result: clear("2026-06-03T09:00") }))).not.toBeNull()
   })
 
@@ -35,12 +45,12 @@ describe("hours alone clear nobody", () => {
 
   test("48 hours unread is held, and so are 480", () => {
     for (const clock of ["2026-06-03T10:00", "2026-06-21T10:00"])
-      expect(wanting(clock, made({ result: null }))).toMatch(/has not been read; look at the skin/)
+      expect(wanting(clock, made({ result: null }))).toMatch(/not read yet\. Look at the skin/)
   })
 
   test("read before its hours had passed is held", () => {
     expect(wanting("2026-06-04T10:00", made({ result: clear("2026-06-03T09:59") }))).toMatch(
-      /look at the skin again/,
+      /Look at the skin again/,
     )
   })
 })
@@ -50,7 +60,7 @@ describe("clocks that change", () => {
 
   test("forward: two days by the clock are 47 hours; at 11:00 it can be read", () => {
     expect(wanting("2026-03-30T10:00", overNight)).toMatch(
-      /47 of 48 hours; read it from Monday 30 March at 11:00/,
+      /47 of 48 hours\. Read it from Monday 30 March, 11:00/,
     )
     expect(wanting("2026-03-30T11:00", { ...overNight, result: clear("2026-03-30T11:00") })).toBeNull()
   })
@@ -60,6 +70,7 @@ describe("clocks that change", () => {
       appliedAt: at("2026-10-24T10:00"),
       result: clear("2026-10-26T09:00"),
       validUntil: null,
+      visit: "2026-10-26",
     })
     expect(wanting("2026-10-26T08:59", autumn)).not.toBeNull()
     expect(wanting("2026-10-26T09:00", autumn)).toBeNull()
@@ -77,17 +88,17 @@ describe("clocks that change", () => {
 
 describe("what else does not count", () => {
   test.each<[Partial<AlertTest>, RegExp]>([
-    [{ product: "Another toner" }, /^No alert test with Toner/],
-    [{ appliedAt: at("2026-06-11T10:00") }, /dated in the future; check the day/],
-    [{ appliedAt: "2026-06-01T10:00" }, /no time it was put on/],
+    [{ product: "Another toner" }, /^No patch test with Toner/],
+    [{ appliedAt: at("2026-06-11T10:00") }, /date applied is in the future/],
+    [{ appliedAt: "2026-06-01T10:00" }, /date and time applied are missing/],
     [
       { result: { outcome: "reacted", readBy: "J", readAt: at("2026-06-03T10:00") } },
-      /reacted; do not colour/,
+      /reacted\. Do not colour/,
     ],
     [{ result: { outcome: "clear", readBy: " ", readAt: at("2026-06-03T10:00") } }, /by whom/],
-    [{ result: clear("2026-06-12T10:00") }, /read in the future/],
-    [{ validUntil: "2026-06-09" }, /counted until 2026-06-09; put on a new one/],
-    [{ changedSince: "yes" }, /Something has changed since the alert test/],
+    [{ result: clear("2026-06-12T10:00") }, /reading date is in the future/],
+    [{ validUntil: "2026-06-09" }, /valid until 9 June 2026\. Apply a new one/],
+    [{ changedSince: { said: "yes", on: null } }, /something has changed since/],
   ])("%#", (change, words) => {
     expect(wanting("2026-06-10T10:00", made(change))).toMatch(words)
   })
@@ -95,12 +106,45 @@ describe("what else does not count", () => {
   test("it still counts on its last day, by the salon's own calendar", () => {
     const lastDay = made({ validUntil: "2026-06-10" })
     expect(wanting("2026-06-10T23:30", lastDay)).toBeNull()
-    expect(wanting("2026-06-11T00:00", lastDay)).toMatch(/counted until/)
+    expect(wanting("2026-06-11T00:00", lastDay)).toMatch(/valid until/)
   })
 
   test("an older test that counts outdoes a newer one that does not; else the newest is named", () => {
     const fresh = made({ appliedAt: at("2026-06-10T09:00"), result: null })
     expect(wanting("2026-06-10T10:00", made(), fresh)).toBeNull()
     expect(wanting("2026-06-10T10:00", made({ result: null }), fresh)).toMatch(/for 1 of 48/)
+  })
+})
+
+describe("a test counts for the visit it was made for", () => {
+  const forVisit = made({ validUntil: null, visit: "2026-06-03" })
+
+  test("and for no other: one read years ago clears nobody today", () => {
+    expect(wanting("2026-06-03T10:00", forVisit)).toBeNull()
+    expect(wanting("2026-06-10T10:00", forVisit)).toMatch(/made for the visit of 3 June 2026/)
+    expect(wanting("2029-06-03T10:00", forVisit)).toMatch(/made for the visit of 3 June 2026/)
+    expect(wanting("2026-06-03T10:00", { ...forVisit, visit: null })).toMatch(/made for another visit/)
+  })
+
+  test("longer where its maker’s sheet says so, and never past that day", () => {
+    expect(wanting("2026-06-10T10:00", { ...forVisit, validUntil: "2026-06-30" })).toBeNull()
+    expect(wanting("2026-07-01T10:00", { ...forVisit, validUntil: "2026-06-30" })).toMatch(/valid until/)
+  })
+})
+
+describe("a black henna tattoo", () => {
+  const fault = (hennaOn: string | null) =>
+    alertTestWanting([made()], "Toner", held("2026-06-10T10:00", hennaOn))?.code ?? null
+
+  test("made after the test, or on its day, or nobody knows when: the test does not count", () => {
+    expect(["2026-06-05", "2026-06-01", "unknown"].map(fault)).toEqual([
+      "before-henna",
+      "before-henna",
+      "henna-undated",
+    ])
+  })
+
+  test("made before it, or never: it counts", () => {
+    expect(["2026-05-31", null].map(fault)).toEqual([null, null])
   })
 })

@@ -6,10 +6,10 @@ import { overlapCm2 } from "../../../../../geometry/section/overlap"
 import type { Section, SectionKind } from "../../../../../geometry/section/section"
 import { nearestOnPath } from "../../../../../geometry/surface/nearestOnPath"
 import { measurePath } from "../../../../../geometry/surface/surfacePath"
-import { isRefusal } from "../../../../../web/core/document/edit"
+import { type Edit, isRefusal } from "../../../../../web/core/document/edit"
 import { newPlan } from "../../../../../web/core/document/newPlan"
 import { newSection } from "../../../../../web/core/document/newSection"
-import type { Edit, Plan } from "../../../../../web/core/document/schema"
+import type { Plan } from "../../../../../web/core/document/schema"
 import { leaveBabyHairs, leaveBetween, leaveVeil } from "../../../../../web/core/edits/lay/leaveOut"
 import { headOf } from "../../../../../web/core/figures/measured"
 
@@ -26,7 +26,7 @@ const ids = (plan: Plan) => plan.sections.map(({ id }) => id)
 
 function left(plan: Plan, edit: Edit): Section<"left-out"> {
   const after = edit(plan)
-  if (isRefusal(after)) throw new Error(after.refused)
+  if (isRefusal(after)) throw new Error(after.refused.code)
   const made = after.sections[after.sections.length - 1]
   if (made.kind !== "left-out") throw new Error("nothing is left out")
   return made
@@ -89,7 +89,7 @@ describe("baby hairs", () => {
   it("are refused where a section takes the hair up to the hairline", () => {
     const plan = withSection(empty, 3)
     expect(leaveBabyHairs(ids(plan))(plan)).toEqual({
-      refused: expect.stringMatching(/^Foil 1 takes the hair up to the hairline: make it thinner or move/),
+      refused: { code: "up-to-hairline", sections: [{ code: "foil", number: 1 }] },
     })
   })
 
@@ -118,12 +118,18 @@ describe("the space between two", () => {
   it("is refused when there is none", () => {
     const plan = withSection(withSection(empty, 8), 11)
     expect(leaveBetween(ids(plan))(plan)).toEqual({
-      refused: expect.stringMatching(/^There is no hair between foil 1 and foil 2/),
+      refused: {
+        code: "nothing-between",
+        sections: [
+          { code: "foil", number: 1 },
+          { code: "foil", number: 2 },
+        ],
+      },
     })
   })
 
   it("asks for two", () => {
     const plan = withSection(empty, 8)
-    expect(leaveBetween(ids(plan))(plan)).toEqual({ refused: expect.stringMatching(/^Choose two foils/) })
+    expect(leaveBetween(ids(plan))(plan)).toEqual({ refused: { code: "choose-two" } })
   })
 })

@@ -19,7 +19,7 @@ const wish: StackWish = { follow: "parting", gapMm: 3, shiftMm: 0, depthMm: firs
 
 function stacked(count: number, change: Partial<StackWish> = {}): readonly Section[] {
   const after = stackBehind(first.id, { ...wish, ...change }, count)(plan)
-  if (isRefusal(after)) throw new Error(after.refused)
+  if (isRefusal(after)) throw new Error(after.refused.code)
   return after.sections.slice(1)
 }
 
@@ -63,9 +63,14 @@ describe("a stack behind a section", () => {
   it("says how many fit, adds none unless that many are asked for, and leaves what was there", () => {
     const refused = stackBehind(first.id, wish, 40)(plan)
     if (!isRefusal(refused)) throw new Error("not refused")
-    const [, fits] = /^Only (\d+) of 40 fit behind foil 1: there the hair ends\.$/.exec(refused.refused) ?? []
-    expect(Number(fits)).toBeGreaterThan(10)
-    expect(stacked(Number(fits))).toHaveLength(Number(fits))
+    expect(refused.refused).toMatchObject({
+      code: "stack-ends",
+      asked: 40,
+      section: { code: "foil", number: 1 },
+    })
+    const fits = "fits" in refused.refused ? refused.refused.fits : 0
+    expect(fits).toBeGreaterThan(10)
+    expect(stacked(fits)).toHaveLength(fits)
   })
 
   it("lies back to back without a gap, and still takes no hair twice to speak of", () => {

@@ -21,7 +21,7 @@ function after(parting: SurfacePath, mm: number) {
 }
 function moved(parting: SurfacePath, mm: number): SurfacePath {
   const plan = after(parting, mm)
-  if (isRefusal(plan)) throw new Error(plan.refused)
+  if (isRefusal(plan)) throw new Error(plan.refused.code)
   return plan.sections[0].parting
 }
 
@@ -54,7 +54,7 @@ describe("where a parting starts along the hairline", () => {
     const across = hairlineParting(head, { fromAlongMm: -20, toAlongMm: 40, behindMm: 8 })
     if ("refused" in across) throw new Error(across.refused)
     expect(after(across.parting, 120)).toEqual({
-      refused: expect.stringMatching(/^From centre front, \w+: the parting cannot start 120 mm .*; bring it/),
+      refused: { code: "no-start-along", side: expect.stringMatching(/^(left|right)$/), wantedMm: 120 },
     })
   })
 })

@@ -56,7 +56,7 @@ describe("foils kept for another day", () => {
     expect(openPlan(savePlan(laterVisit(today))).ok).toBe(true)
   })
   it("make a plan of their own, without what happened today", () => {
-    const visit = laterVisit({ ...kept, alarms: [{ wallAt: "2026-03-09T10:00:00Z", what: "Faint" }] })
+    const visit = laterVisit({ ...kept, alarms: [{ wallAt: "2026-03-09T10:00:00Z", what: "faint" }] })
     expect(ids(visit)).toEqual([second, third])
     expect(visit.id).not.toBe(kept.id)
     expect(visit.name).toMatch(/, another day$/)

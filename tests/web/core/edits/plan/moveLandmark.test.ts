@@ -15,6 +15,7 @@ import { headOf } from "../../../../../web/core/figures/measured"
 import { examplePlan } from "../../../../../web/core/file/examplePlan"
 import { openPlan, savePlan } from "../../../../../web/core/file/planFile"
 import { done, emptyPlan, refusal } from "../../../../support/samples"
+import { en } from "../../../../support/words"
 
 const back = (behindMm: number) => ({ towardNapeMm: 0, behindMm })
 const landmark = (plan: Plan, side: "left" | "right", name: "temple" | "recession" = "temple") =>
@@ -97,7 +98,7 @@ describe("moving a landmark", () => {
       moves: [{ landmark: "ear top" as const, side: "left" as const, towardNapeMm: 0, behindMm: -25 }],
     }
     expect(headInHand(emptyPlan, hairline)).toEqual({
-      refused: "The hairline would run over the ear: keep it round the ear.",
+      refused: { code: "hairline", fault: "over-ear" },
     })
   })
 })
@@ -150,7 +151,7 @@ describe("a plan with its own hairline in a file", () => {
     const raw = JSON.parse(savePlan(plan))
     raw.head = change(raw.head)
     const result = openPlan(JSON.stringify(raw))
-    return result.ok ? [] : result.problems.map(({ expected }) => expected)
+    return result.ok ? [] : result.problems.map(en.problems.clause)
   }
 
   it("comes back as it was", () => {

@@ -20,12 +20,12 @@ describe("mixes", () => {
   })
   it("are not taken out while a foil is to be coated with them", () => {
     const plan = done(changeSection("s2", { treatment: { mix: "B" } }), done(setMix(mixB)))
-    expect(refusal(removeMix("B"), plan)).toBe("Mix B is used by foil 2: give it another mix first")
-    expect(refusal(removeMix("A"), plan)).toBe("Mix A is used by foils 1, 3: give them another mix first")
+    expect(refusal(removeMix("B"), plan)).toBe("Mix B is used by foil 2. Give it another mix first.")
+    expect(refusal(removeMix("A"), plan)).toBe("Mix A is used by foils 1 and 3. Give them another mix first.")
   })
   it("are refused stronger than any developer sold", () => {
     expect(refusal(setMix({ ...mixB, developerVolume: 60 }))).toBe(
-      "mix 2, developer: expected 1 to 40 volume, found 60",
+      "Mix 2, developer: expected 1 to 40 vol, found 60.",
     )
   })
 })
@@ -37,7 +37,7 @@ describe("the client", () => {
   })
   it("is known by initials only", () => {
     expect(refusal(setPlanDetails({ client: { initials: "Josephine" } }))).toBe(
-      'client, initials: expected one line of at most 6 letters, found "Josephine"',
+      'Client, initials: expected one line of at most 6 letters, found "Josephine".',
     )
   })
   it("may have another head under the same plan", () => {
@@ -46,7 +46,7 @@ describe("the client", () => {
   })
   it("is refused a head no one has", () => {
     const size = { kind: "caliper", lengthMm: 240, breadthMm: 115, heightMm: 170 } as const
-    expect(refusal(setHead({ size }))).toMatch(/^head, size: /)
+    expect(refusal(setHead({ size }))).toMatch(/^Head, size: /)
   })
   it("is refused a hairline that would leave a foil on the bare forehead", () => {
     const made = hairlineParting(headOf(emptyPlan), { fromAlongMm: 30, toAlongMm: 75, behindMm: 2 })

@@ -1,8 +1,6 @@
 import { describe, expect, it } from "vitest"
 import { isFoil, type Section } from "../../../../../geometry/section/section"
 import { mirrored, surfacePoint } from "../../../../../geometry/surface/frames"
-import { techniqueOf } from "../../../../../presets/techniques/technique"
-import { techniques } from "../../../../../presets/techniques/techniques"
 import type { Plan } from "../../../../../web/core/document/schema"
 import { layTechnique } from "../../../../../web/core/edits/lay/layTechnique"
 import { repeatBehind } from "../../../../../web/core/edits/lay/repeatBehind"
@@ -23,6 +21,8 @@ import { measured } from "../../../../../web/core/figures/measured"
 import { openPlan, savePlan } from "../../../../../web/core/file/planFile"
 import { pairWords } from "../../../../../web/core/text/words"
 import { done, emptyPlan, refusal, samplePlan } from "../../../../support/samples"
+import { usualTechnique } from "../../../../support/techniques"
+import { en } from "../../../../support/words"
 
 /** s1, a slice on the right, and its image s5; s2, a weave, is single. */
 const plan = done(mirrorSections("s1"))
@@ -119,7 +119,7 @@ describe("a pair", () => {
 
   it("is not mirrored again", () => {
     expect(refusal(mirrorSections("s1", "s5"), plan)).toBe(
-      "Foil 1 is one of a pair already: break the pair to mirror it again.",
+      "Foil 1 is one of a pair already. Break the pair to mirror it again.",
     )
     expect(done(mirrorSections("s1", "s2"), plan).sections.map(({ id }) => id)).toContain("s6")
   })
@@ -178,7 +178,7 @@ describe("a pair", () => {
   })
 
   it("is made of each section that a technique lays on both sides", () => {
-    const laid = done(layTechnique(techniqueOf(techniques[0])), emptyPlan)
+    const laid = done(layTechnique(usualTechnique("temple-to-temple")), emptyPlan)
     const paired = laid.sections.filter(({ twin }) => twin)
     expect(paired.length).toBe(laid.sections.length)
     for (const section of paired) {
@@ -192,7 +192,7 @@ describe("a pair", () => {
 describe("at the file door", () => {
   const opened = (change: (text: string) => string) => {
     const result = openPlan(change(savePlan(plan)))
-    return result.ok ? result.plan : result.problems.map(({ expected }) => expected)
+    return result.ok ? result.plan : result.problems.map(en.problems.clause)
   }
   it("a pair comes back as it went", () => {
     expect(opened((text) => text)).toMatchObject({ sections: [{ twin: "s5" }, {}, {}, {}, { twin: "s1" }] })

@@ -58,6 +58,6 @@ describe("pasted sections", () => {
       said = refusal(pasteSections(deep.sections), full)
       if (said === null) full = done(pasteSections(deep.sections), full)
     }
-    expect(said).toBe("There is no free hair behind: move what is there, or paste into another plan.")
+    expect(said).toBe("There is no free hair behind. Move what is there, or paste into another plan.")
   })
 })

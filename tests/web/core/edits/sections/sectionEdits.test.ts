@@ -35,11 +35,11 @@ describe("adding", () => {
   it("is refused outside the hairline, with the foil and the reason", () => {
     const onTheFace = [surfacePoint(-0.1, 1.9), surfacePoint(0.2, 2)]
     expect(refusal(addSections(newSection("weave", onTheFace, samplePlan)))).toBe(
-      "Foil 4: expected a place inside the hairline, found one outside it",
+      "Foil 4: expected a place inside the hairline, found one outside it.",
     )
   })
   it("is refused with an id that is there", () => {
-    expect(refusal(addSections(samplePlan.sections[0]))).toMatch(/^section 5, id: expected one of its own/)
+    expect(refusal(addSections(samplePlan.sections[0]))).toMatch(/^Section 5, id: expected one of its own/)
   })
 })
 
@@ -68,7 +68,7 @@ describe("changing", () => {
   })
   it("is refused past what a plan can hold", () => {
     expect(refusal(changeSection("s3", { backcombing: { pushedShare: 0.99 } }))).toBe(
-      "Foil 3: share pushed to the root: expected 0 to 0.95, found 0.99",
+      "Foil 3: share backcombed: expected 0 to 0.95, found 0.99.",
     )
     expect(refusal(changeSection("s1", { treatment: { mix: "Q" } }))).toMatch(
       /mix: expected one of the mixes/,

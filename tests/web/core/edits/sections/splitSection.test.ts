@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest"
 import { hairlineParting } from "../../../../../geometry/parting/parting"
-import { isFoil, type SectionKind } from "../../../../../geometry/section/section"
+import { stitchedShare } from "../../../../../geometry/section/pickedUp"
+import { isFoil, type Section, type SectionKind } from "../../../../../geometry/section/section"
+import { stitches } from "../../../../../geometry/section/sectionKinds"
 import { mirrored } from "../../../../../geometry/surface/frames"
 import { newSection } from "../../../../../web/core/document/newSection"
 import type { Plan } from "../../../../../web/core/document/schema"
@@ -25,6 +27,15 @@ function widePlan(kind: SectionKind, behindMm: number): Plan {
   return done(addSections(newSection("slice", made.parting, tapered)), tapered)
 }
 
+/** Parts are woven each by itself, in whole stitches: one more or less in each, as a share of all that the whole one has. */
+function stitchOfEach(whole: Section, parts: readonly Section[], plan: Plan): number {
+  const { partingMm } = figuresOf(whole, plan)
+  const laid = stitches(whole, partingMm)
+  if (laid.length === 1) return 0
+  const stitchMm = laid[0].toMm - laid[0].fromMm
+  return (parts.length * stitchMm) / (stitchedShare(whole, partingMm) * partingMm)
+}
+
 describe.each(["slice", "weave", "backcomb"] as const)("a %s wider than its foil", (kind) => {
   it.each([12, 20, 35])(
     "%i mm behind the hairline is split into parts that need one foil each and meet the whole",
@@ -39,8 +50,11 @@ describe.each(["slice", "weave", "backcomb"] as const)("a %s wider than its foil
       for (const part of parts) expect(foilsBeside(part, after)).toBe(1)
       const sum = (of: "areaCm2" | "partingMm" | "hairG") =>
         parts.reduce((total, part) => total + figuresOf(part, after)[of], 0)
-      for (const field of ["areaCm2", "partingMm", "hairG"] as const)
+      for (const field of ["areaCm2", "partingMm"] as const)
         expect(Math.abs(sum(field) / figuresOf(whole, plan)[field] - 1), field).toBeLessThan(0.005)
+      expect(Math.abs(sum("hairG") / figuresOf(whole, plan).hairG - 1)).toBeLessThan(
+        0.005 + stitchOfEach(whole, parts, plan),
+      )
       expect(parts[0].depthMm.start).toBe(3)
       expect(parts.at(-1)?.depthMm.end).toBe(7)
     },

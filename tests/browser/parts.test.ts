@@ -1,0 +1,66 @@
+import { readdirSync, statSync } from "node:fs"
+import { afterAll, beforeAll, describe, expect, test } from "vitest"
+import { closeBrowser, handsReady, newVisitor, openBrowser, tablet, visit } from "../support/browser"
+
+/** Parts of the build that do not come: the server has gone, or a newer build stands in the place of this one. */
+
+beforeAll(openBrowser)
+afterAll(closeBrowser)
+
+const answers = {
+  "is gone": { status: 404, body: "not found" },
+  "is a page": { status: 200, contentType: "text/html", body: "<!doctype html><p>redeployed" },
+} as const
+
+describe.each(Object.entries(answers))("a part that %s", (_, answer) => {
+  test("leaves the plan, says so in its own place, and comes when it is asked for again", async () => {
+    const { page, close } = await visit()
+    await page.route(/FormulaScreen-.*\.js/, (route) => route.fulfill(answer))
+    await page.getByRole("button", { name: "Formula" }).click()
+    await page.getByText("This part could not be loaded.").waitFor()
+    await page.getByRole("button", { name: "Placement" }).click()
+    await handsReady(page)
+    await page.getByRole("button", { name: "Formula" }).click()
+    await page.getByText("This part could not be loaded.").waitFor()
+    await page.unroute(/FormulaScreen-.*\.js/)
+    await page.getByRole("button", { name: "Try again" }).click()
+    await page.getByRole("heading", { level: 1, name: "Formula" }).waitFor({ state: "attached" })
+    await close()
+  })
+})
+
+test("the part that saves: says that nothing is saved, and offers the file", async () => {
+  const context = await newVisitor(tablet)
+  await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, "serviceWorker"))
+  const { page: first, close } = await visit()
+  const address = first.url()
+  const page = await context.newPage()
+  await page.route(/startUp-.*\.js/, (route) => route.abort())
+  await page.goto(address)
+  await page.getByText("could not be loaded. Save the plan to a file").waitFor()
+  const download = page.waitForEvent("download")
+  await page.getByRole("button", { name: "Save to a file" }).click()
+  expect((await download).suggestedFilename()).toMatch(/\.partline\.json$/)
+  await context.close()
+  await close()
+})
+
+/** The words of British English: the largest of the files of that name. */
+const catalogue = readdirSync("dist/assets")
+  .filter((file) => /^words-.*\.js$/.test(file))
+  .sort((a, b) => statSync(`dist/assets/${b}`).size - statSync(`dist/assets/${a}`).size)[0]
+
+test("the words: signs stand for them, and the words come when they are asked for again", async () => {
+  const context = await newVisitor(tablet)
+  const { page: first, close } = await visit()
+  const address = first.url()
+  const page = await context.newPage()
+  await page.route(`**/${catalogue}`, (route) => route.abort())
+  await page.goto(address)
+  await page.getByRole("button", { name: "↻" }).first().waitFor()
+  await page.unroute(`**/${catalogue}`)
+  await page.getByRole("button", { name: "↻" }).first().click()
+  await page.getByRole("navigation", { name: "The service" }).waitFor()
+  await context.close()
+  await close()
+})

@@ -1,0 +1,42 @@
+import { describe, expect, it } from "vitest"
+import { verbNames, verbs } from "../../../web/command/verbs"
+import type { ArgumentProblem } from "../../../web/core/command/argumentProblem"
+import { say } from "../../../web/words/say"
+import { isSentence, type SamplesOf, samplesOf } from "../../support/sentences"
+import { everyLanguage } from "../../support/words"
+
+const problems: SamplesOf<ArgumentProblem> = {
+  "unknown-verb": { code: "unknown-verb", verb: "bake", known: ["head", "mix"] },
+  "unknown-option": { code: "unknown-option", option: "oven", known: [] },
+  "given-twice": { code: "given-twice", option: "out" },
+  "no-value": { code: "no-value", option: "out" },
+  "no-file-expected": { code: "no-file-expected", file: "a" },
+  "file-missing": { code: "file-missing" },
+  "one-file-too-many": { code: "one-file-too-many", file: "b" },
+  "not-a-choice": { code: "not-a-choice", option: "paper", known: ["a4", "letter"], found: null },
+  "out-missing": { code: "out-missing" },
+  "cannot-write": { code: "cannot-write", path: "x" },
+  "cannot-read": { code: "cannot-read", file: "x" },
+  "cannot-read-list": { code: "cannot-read-list", file: "x" },
+  "head-choose": { code: "head-choose" },
+  "measure-missing": { code: "measure-missing", option: "breadth" },
+  "measure-unusable": { code: "measure-unusable", option: "breadth", found: "x" },
+  "number-missing": { code: "number-missing", option: "want" },
+  "number-unusable": { code: "number-unusable", option: "have", found: "x" },
+  "minutes-unusable": { code: "minutes-unusable", option: "pace", found: "0" },
+  "levels-together": { code: "levels-together" },
+}
+
+describe.each(everyLanguage)("the command in %s", (_, { command }) => {
+  it("has a sentence for every code", () => {
+    const said = samplesOf(problems).map((each) => say(command.problems, each))
+    expect(said.filter((each) => !isSentence(each))).toEqual([])
+  })
+  it("explains every option of every verb, and no other", () => {
+    for (const name of verbNames)
+      expect([name, Object.keys(command.verbs[name].options).sort()]).toEqual([
+        name,
+        [...verbs[name].options].sort(),
+      ])
+  })
+})

@@ -1,0 +1,9 @@
+import { keepOffline } from "./session/offline/keepOffline"
+import { askAfterFirstSave, readPersistence } from "./session/offline/persistence"
+
+/** What waits until hands can draw: to keep the app on the device, and to ask that the plans stay on it. */
+export function afterHands() {
+  askAfterFirstSave()
+  void readPersistence().catch(() => {})
+  void keepOffline()
+}

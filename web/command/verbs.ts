@@ -1,0 +1,26 @@
+import type { CommandWords } from "../words/en/command"
+import type { Verb } from "./input/verb"
+import { blend } from "./verbs/blend"
+import { calibrate } from "./verbs/calibrate"
+import { check } from "./verbs/check"
+import { head } from "./verbs/head"
+import { measure } from "./verbs/measure"
+import { mix } from "./verbs/mix"
+import { sheet } from "./verbs/sheet"
+import { timing } from "./verbs/timing"
+import { validate } from "./verbs/validate"
+
+export type VerbName = keyof CommandWords["verbs"]
+
+export const verbs: Readonly<Record<VerbName, Verb>> = {
+  head,
+  measure,
+  check,
+  mix,
+  sheet,
+  validate,
+  blend,
+  calibrate,
+  timing,
+}
+export const verbNames = Object.keys(verbs) as VerbName[]

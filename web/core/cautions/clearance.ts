@@ -1,0 +1,75 @@
+import { type Question, questionNames } from "../document/consultation"
+import type { Plan } from "../document/schema"
+import type { Now } from "../text/zonedTime"
+import type { NotAsked, NotKnown } from "./asking/notAsked"
+import { isCurrent, questionRows } from "./asking/questions"
+import type { Finding } from "./cautions"
+import { checkVisit } from "./cautions"
+import type { FieldName } from "./rules/rule"
+import { visitOf } from "./visitOfPlan"
+
+/**
+ * Whether a plan may be mixed: a stop holds it, or what can hurt has not been asked, or it is cleared by answers of a
+ * day. Worked out here alone; screens, sheets and commands tell it.
+ */
+export type Clearance = {
+  state: "stop" | "not-asked" | "cleared"
+  /** The day it is true of, by the wall calendar, "YYYY-MM-DD". */
+  day: string
+  stops: readonly Finding[]
+  notAsked: readonly NotAsked[]
+  cautions: readonly Finding[]
+  notKnown: readonly NotKnown[]
+  by: ClearedBy
+}
+
+/** What a plan is cleared by. */
+export type ClearedBy = {
+  answers: number
+  tests: number
+  letters: number
+  overrides: number
+  askedBy: string
+}
+
+export function clearanceOf(plan: Plan, now: Now): Clearance {
+  const visit = visitOf(plan, now)
+  const { consultation: known, days } = visit
+  const { stops, cautions, notAsked, notKnown } = checkVisit(visit)
+  const answers = questionNames.filter((name) => isCurrent(name, known.answers[name], days)).length
+  return {
+    state: stops.length > 0 ? "stop" : notAsked.length > 0 ? "not-asked" : "cleared",
+    day: days.today,
+    stops,
+    notAsked,
+    cautions,
+    notKnown,
+    by: {
+      answers: answers + (known.ageYears === null ? 0 : 1) + (known.scalp?.on === days.today ? 1 : 0),
+      tests: known.alertTests.filter(({ result }) => result?.outcome === "clear").length,
+      letters: cautions.filter(({ answered }) => answered !== null).length,
+      overrides: cautions.filter(({ pass }) => pass !== null).length,
+      askedBy: known.askedBy,
+    },
+  }
+}
+
+/** The questions still open that may be answered together by "no", asked aloud. */
+export const openTogether = (notAsked: readonly NotAsked[]): Question[] =>
+  notAsked.flatMap((thing) =>
+    thing.code === "question" && !questionRows[thing.question].alone ? [thing.question] : [],
+  )
+
+/** The field that answers what was not asked. */
+export function fieldOf(thing: NotAsked): FieldName {
+  switch (thing.code) {
+    case "question":
+      return `question-${thing.question}`
+    case "which-allergy":
+      return "allergy"
+    case "changed-since":
+      return "patch-tests"
+    default:
+      return thing.code
+  }
+}

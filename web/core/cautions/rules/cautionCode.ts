@@ -1,0 +1,60 @@
+import type { AlertTestFault } from "./alertTest"
+
+/** What a sheet may leave unsaid that the plan goes by. */
+export type SheetGap = "longest-time" | "on-scalp" | "alert-test" | "pot-life"
+export type ToneWanting = "toner" | "root-shade"
+
+/** What the rules find, a code with what its sentence needs. A mix goes by its letter or its toner's id. */
+export type CautionCode =
+  | { code: "under-age"; youngestYears: number }
+  /** The product whose patch test reacted; null where the client told of it. */
+  | { code: "past-reaction"; product: string | null }
+  | { code: "breathing-reaction" }
+  | { code: "mixer-breathing" }
+  | { code: "dye-allergy" }
+  | { code: "scalp-hurt"; scalp: "irritated" | "broken" }
+  | { code: "scalp-today" }
+  | { code: "sensitive-scalp" }
+  | { code: "face-rash" }
+  | { code: "alert-test-wanting"; fault: AlertTestFault }
+  | { code: "toner-not-chosen"; wanting: readonly ToneWanting[]; testHours: number }
+  | { code: "expecting" }
+  | { code: "scalp-condition" }
+  | { code: "chemotherapy" }
+  | { code: "asthma" }
+  | { code: "medicines" }
+  | { code: "other-allergy" }
+  | { code: "black-henna" }
+  | { code: "hairline-loss" }
+  | { code: "eyes" }
+  | { code: "metallic-salts" }
+  | { code: "henna" }
+  | { code: "strand-test-failed"; product: string }
+  | { code: "over-stretched" }
+  | { code: "recent-relaxer" }
+  | { code: "unknown-content" }
+  | { code: "extensions" }
+  | { code: "strand-test-first" }
+  | { code: "overlap" }
+  | { code: "porous" }
+  | { code: "over-legal-limit"; mix: string; onHeadPercent: number; mostPercent: number }
+  | { code: "hairline-strength"; mix: string; volume: number; mostVolume: number }
+  | { code: "strong-developer"; mix: string; volume: number; usualMostVolume: number }
+  | {
+      code: "developer-not-on-sheet"
+      mix: string
+      product: string
+      volume: number
+      listed: readonly number[]
+    }
+  | { code: "ratio-not-on-sheet"; mix: string; product: string; parts: number; low: number; high: number }
+  | { code: "off-scalp-product"; mix: string; product: string }
+  /** `allowedMin`: null where the sheet is silent, 0 where it forbids heat. */
+  | { code: "heat"; mix: string; heatMin: number; allowedMin: number | null }
+  | { code: "heat-place"; mix: string; forbiddenVolume: number }
+  | { code: "no-sheet"; mix: string; product: string }
+  | { code: "sheet-silent"; mix: string; product: string; gaps: readonly SheetGap[] }
+
+/** What is wrong with a mix, and what is said of client, hair and tests. */
+export type MixCode = Extract<CautionCode, { mix: string }>
+export type ClientCode = Exclude<CautionCode, MixCode>

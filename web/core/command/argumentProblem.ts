@@ -1,0 +1,21 @@
+/** What is wrong with what was typed after the command; `found` is what was typed, null where nothing was. */
+export type ArgumentProblem =
+  | { code: "unknown-verb"; verb: string; known: readonly string[] }
+  | { code: "unknown-option"; option: string; known: readonly string[] }
+  | { code: "given-twice"; option: string }
+  | { code: "no-value"; option: string }
+  | { code: "no-file-expected"; file: string }
+  | { code: "one-file-too-many"; file: string }
+  | { code: "file-missing" }
+  | { code: "not-a-choice"; option: string; known: readonly string[]; found: string | null }
+  | { code: "out-missing" }
+  | { code: "cannot-write"; path: string }
+  | { code: "cannot-read"; file: string }
+  | { code: "cannot-read-list"; file: string }
+  | { code: "head-choose" }
+  | { code: "measure-missing"; option: string }
+  | { code: "measure-unusable"; option: string; found: string }
+  | { code: "number-missing"; option: "have" | "want" | "grams" }
+  | { code: "number-unusable"; option: "have" | "want" | "grams"; found: string }
+  | { code: "minutes-unusable"; option: "pace" | "booking"; found: string }
+  | { code: "levels-together" }

@@ -1,0 +1,71 @@
+import type { CarrierKind, FoilLie, Section, SectionKind } from "../../../geometry/section/section"
+import { expected } from "../fields/expected"
+import { choice, group, id, line, lines, list, mixLetter, number, point, wholeNumber } from "../fields/fields"
+import { counts, leastStrandShare, letters, limits } from "../fields/limits"
+import { z } from "../fields/zod"
+
+/** A section as it is written to a file: the fields that kinds share, then one schema a kind. */
+
+const band = {
+  id,
+  parting: list(point, counts.partingPoints, "points"),
+  taken: choice(["front", "behind"]),
+  depthMm: group({ start: number(limits.depthMm), end: number(limits.depthMm) }),
+  mayCross: z.optional(z.literal(true, { error: expected({ code: "true-or-left-out" }) })),
+  note: lines(letters.note),
+  /** The id of its mirror image, which names it back: the two are changed together. */
+  twin: z.optional(id),
+}
+
+const strand = group({ from: number(limits.strandShare), to: number(limits.strandShare) }).check(
+  z.refine(({ from, to }) => to - from >= leastStrandShare - 1e-9, {
+    path: ["from"],
+    error: expected({ code: "less-than-to" }),
+  }),
+)
+
+const carriers = ["foil", "board", "open-air"] as const satisfies readonly CarrierKind[]
+const lies = ["down", "up", "toward-face", "away-from-face"] as const satisfies readonly FoilLie[]
+
+export const treatment = {
+  mapNumber: wholeNumber(limits.mapNumber),
+  name: z.optional(line(letters.name)),
+  rootDistanceMm: number(limits.rootDistanceMm),
+  strand,
+  faces: z.literal([1, 2], { error: expected({ code: "one-or-two" }) }),
+  carrier: group({
+    kind: choice(carriers),
+    widthMm: number(limits.carrierWidthMm),
+    lengthMm: number(limits.carrierLengthMm),
+  }),
+  elevationDeg: number(limits.elevationDeg),
+  overDirectionDeg: number(limits.overDirectionDeg),
+  foilLie: choice(lies),
+  mix: mixLetter,
+}
+
+export const stitching = {
+  stitchMm: number(limits.stitchMm),
+  gapMm: number(limits.stitchMm),
+  dipMm: number(limits.stitchMm),
+}
+
+export const backcombing = {
+  base: choice(["slice", "weave"]),
+  pushedShare: number(limits.pushedShare),
+  cushionMm: number(limits.cushionMm),
+}
+
+/** One schema a kind: a kind without its schema does not compile. */
+const schemas = {
+  slice: group({ kind: z.literal("slice"), ...band, ...treatment }),
+  weave: group({ kind: z.literal("weave"), ...band, ...treatment, ...stitching }),
+  backcomb: group({ kind: z.literal("backcomb"), ...band, ...treatment, ...stitching, ...backcombing }),
+  "left-out": group({ kind: z.literal("left-out"), ...band, name: line(letters.name) }),
+} satisfies { [K in SectionKind]: z.ZodMiniType<Section<K>> }
+
+export const sectionSchema = z.discriminatedUnion(
+  "kind",
+  [schemas.slice, schemas.weave, schemas.backcomb, schemas["left-out"]],
+  { error: expected({ code: "kind", of: "section", kinds: Object.keys(schemas) }) },
+) satisfies z.ZodMiniType<Section>

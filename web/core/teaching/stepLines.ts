@@ -1,0 +1,174 @@
+import type { Direction } from "../../../geometry/parting/direction"
+import type { LandmarkName } from "../../../geometry/scalp/hairlineLandmarks"
+import type { Head } from "../../../geometry/scalp/head"
+import { nearestLandmark } from "../../../geometry/scalp/nearestLandmark"
+import {
+  type CarrierKind,
+  type Foil,
+  type FoilKind,
+  type FoilLie,
+  isFoil,
+  type Section,
+  type Stitching,
+} from "../../../geometry/section/section"
+import { kindOf } from "../../../geometry/section/sectionKinds"
+import type { SurfacePoint } from "../../../geometry/surface/frames"
+import { rootDistanceMm } from "../../../presets/placement/foils"
+import { seeThroughMm, strokes } from "../../../presets/sheets/teaching"
+import type { Plan } from "../document/schema"
+import { figuresOf, headOf } from "../figures/measured"
+import { stitchesOf } from "../figures/stitchesOf"
+import { directionIn, type Side, sideOf } from "../placement/places"
+import type { TeachingStep } from "./teachingSteps"
+
+/** What a step is called; `isPair` where both sides are worked in it. */
+export type StepTitleCode =
+  | { code: "leave-out"; name: string; isPair: boolean; side: Side }
+  | { code: "foils"; kind: FoilKind; numbers: readonly number[]; isPair: boolean; side: Side }
+
+/** Where a parting runs, told by the hairline: whole mm behind it, from one landmark to another. */
+export type RunCode = {
+  from: { landmark: LandmarkName; behindMm: number }
+  to: { landmark: LandmarkName; behindMm: number }
+  /** As far behind the hairline all the way. */
+  isEven: boolean
+}
+
+/** One thing the hands do at a step. */
+export type StepLineCode =
+  | {
+      code: "part"
+      run: RunCode
+      direction: Direction
+      partingMm: number
+      taken: "front" | "behind"
+      depthMm: { start: number; end: number }
+      /** Rows of the same, and the hair left between, mm; null for a single row. */
+      rows: number
+      gapMm: number | null
+    }
+  | { code: "leave" }
+  | { code: "hold"; elevationDeg: number; overDirectionDeg: number }
+  | {
+      code: "take"
+      /** Null where all of it is taken; then whether light is seen through it. */
+      stitching: Stitching | null
+      isSeenThrough: boolean
+      pushed: { share: number; leastStrokes: number; mostStrokes: number; cushionMm: number } | null
+    }
+  | {
+      code: "place"
+      carrier: CarrierKind
+      count: number
+      widthMm: number
+      lengthMm: number
+      isTight: boolean
+      lie: FoilLie
+    }
+  /** From so far off the scalp, mm, and no nearer to it than a share of the strand, to a share of it. */
+  | {
+      code: "product"
+      mix: string
+      startMm: number
+      isPastCushion: boolean
+      fromShare: number
+      toShare: number
+      faces: 1 | 2
+    }
+  | { code: "other-side"; isEachRow: boolean }
+
+export function stepTitle({ rows: [first], sections, isPair }: TeachingStep): StepTitleCode {
+  const side = sideOf(first)
+  if (!isFoil(first)) return { code: "leave-out", name: first.name, isPair, side }
+  const numbers = sections.filter(isFoil).map(({ mapNumber }) => mapNumber)
+  return { code: "foils", kind: first.kind, numbers, isPair, side }
+}
+
+/** Part, hold, take up, place and coat, in the order the hands go. */
+export function stepLines(step: TeachingStep, plan: Plan): StepLineCode[] {
+  const [first] = step.rows
+  const part = partLine(step, plan)
+  if (!isFoil(first)) return [part, { code: "leave" }]
+  const { elevationDeg, overDirectionDeg } = first
+  return [
+    part,
+    { code: "hold", elevationDeg, overDirectionDeg },
+    takeLine(first),
+    placeLine(first, plan),
+    productLine(first),
+    ...(step.isPair
+      ? [{ code: "other-side" as const, isEachRow: step.isEachRow && step.rows.length > 1 }]
+      : []),
+  ]
+}
+
+function partLine({ rows, gapMm }: TeachingStep, plan: Plan): StepLineCode {
+  const [first] = rows
+  const head = headOf(plan)
+  return {
+    code: "part",
+    run: runOf(first, head),
+    direction: directionIn(first, head),
+    partingMm: figuresOf(first, plan).partingMm,
+    taken: first.taken,
+    depthMm: first.depthMm,
+    rows: rows.length,
+    gapMm,
+  }
+}
+
+const evenMm = 2
+
+function runOf({ parting }: Section, head: Head): RunCode {
+  const ends = [parting[0], parting[parting.length >> 1], parting[parting.length - 1]]
+  const [from, middle, to] = ends.map((at) => spotOf(at, head))
+  const isEven = [middle, to].every(({ behindMm }) => Math.abs(behindMm - from.behindMm) <= evenMm)
+  if (!isEven) return { from, to, isEven }
+  const behindMm = Math.max(0, middle.behindMm)
+  return { from: { ...from, behindMm }, to: { ...to, behindMm }, isEven }
+}
+
+function spotOf(at: SurfacePoint, { hairline }: Head) {
+  const { alongMm, behindMm } = hairline.coordinates(at)
+  return { behindMm, landmark: nearestLandmark(hairline, alongMm).name }
+}
+
+function takeLine(foil: Foil): StepLineCode {
+  const { kind, depthMm } = foil
+  const [leastStrokes, mostStrokes] = strokes.range
+  return {
+    code: "take",
+    stitching: stitchesOf(foil),
+    isSeenThrough: Math.max(depthMm.start, depthMm.end) <= seeThroughMm,
+    pushed:
+      kind === "backcomb"
+        ? { share: foil.pushedShare, leastStrokes, mostStrokes, cushionMm: foil.cushionMm }
+        : null,
+  }
+}
+
+function placeLine(foil: Foil, plan: Plan): StepLineCode {
+  const { carrier, rootDistanceMm: rootMm, foilLie } = foil
+  return {
+    code: "place",
+    carrier: carrier.kind,
+    count: Math.max(1, figuresOf(foil, plan).foils),
+    widthMm: carrier.widthMm,
+    lengthMm: carrier.lengthMm,
+    isTight: rootMm <= rootDistanceMm.tight.value,
+    lie: foilLie,
+  }
+}
+
+function productLine(foil: Foil): StepLineCode {
+  const startMm = kindOf(foil).productStartMm(foil)
+  return {
+    code: "product",
+    mix: foil.mix,
+    startMm,
+    isPastCushion: foil.kind === "backcomb",
+    fromShare: foil.strand.from,
+    toShare: foil.strand.to,
+    faces: foil.faces,
+  }
+}

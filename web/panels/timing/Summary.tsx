@@ -1,0 +1,23 @@
+import type { Schedule } from "../../core/schedule/timing"
+import { useWords } from "../../session/words"
+
+/** The four figures that a visit is planned by, to be read at arm's length. */
+export function Summary({ schedule: { lastOnMin, looksAtMin, rinseMin, chairMin } }: { schedule: Schedule }) {
+  const w = useWords().timing.figures
+  const figures: [string, string][] = [
+    [w.lastOn, w.minute(lastOnMin)],
+    [w.firstCheck, looksAtMin.length > 0 ? w.minute(Math.min(...looksAtMin)) : w.noCheck],
+    [w.lastOff, w.minute(rinseMin)],
+    [w.inChair, w.span(chairMin)],
+  ]
+  return (
+    <dl className="summary">
+      {figures.map(([term, value]) => (
+        <div key={term}>
+          <dt>{term}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  )
+}

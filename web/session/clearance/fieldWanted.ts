@@ -1,0 +1,15 @@
+import { createStore } from "zustand/vanilla"
+import type { FieldName } from "../../core/cautions/rules/rule"
+import { sessionStore } from "../sessionStore"
+
+/** The field that somebody asked to be shown; its screen takes it up once it stands on the page. */
+export const fieldWanted = createStore<{ field: FieldName | null }>(() => ({ field: null }))
+
+/** Opens the screen of a field and has it shown there. */
+export function goToField(field: FieldName) {
+  sessionStore.setState({ screen: field === "formula" || field === "timing" ? field : "client" })
+  fieldWanted.setState({ field })
+}
+
+/** What a field goes by on the page. */
+export const fieldId = (field: FieldName) => `field-${field}`

@@ -1,0 +1,23 @@
+import { useDeferredValue, useEffect, useMemo, useState } from "react"
+import { type Clearance, clearanceOf } from "../../core/cautions/clearance"
+import { nowHere } from "../nowHere"
+import { usePlan } from "../usePlan"
+
+const everyMs = 60_000
+
+/** Whether the open plan may be mixed, now: worked out anew by each change and by each minute, since answers age. */
+export function useClearance(): Clearance {
+  const plan = useDeferredValue(usePlan((open) => open))
+  const minute = useMinute()
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the minute is what makes now another one
+  return useMemo(() => clearanceOf(plan, nowHere()), [plan, minute])
+}
+
+function useMinute(): number {
+  const [minute, setMinute] = useState(0)
+  useEffect(() => {
+    const timer = setInterval(() => setMinute((before) => before + 1), everyMs)
+    return () => clearInterval(timer)
+  }, [])
+  return minute
+}

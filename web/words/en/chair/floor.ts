@@ -1,0 +1,105 @@
+import type { Tools } from "../../tools"
+import { foilsWords } from "./calls"
+
+/** The service while it goes on: what is next, what is on, and what is done with each foil. */
+export const floor = (t: Tools) => ({
+  next: "Next",
+  nextFoil: "Next foil",
+  allOn: "Every foil is on.",
+  what: ({ kind, place }: { kind: string; place: string }) => `${t.capital(kind)}, ${place}`,
+  mix: (letter: string) => `mix ${letter}`,
+  now: "Now",
+  atMinute: (min: number) => `At minute ${t.whole(min)}`,
+  isOn: (foil: number) => `Foil ${foil} is on`,
+  /** Who placed it, by name, else by what they are. */
+  by: (who: string) => `by ${who}`,
+  colourist: "colourist",
+  assistant: "assistant",
+  wentOnEarlier: "It went on earlier",
+  /** A lane: who works in it, and on which side. */
+  lane: (who: string) => t.capital(who),
+  laneDone: "All of this side are on.",
+  /** Foils of a lane that may be taken before their turn. */
+  otherFoil: "Another foil first",
+
+  onNow: "On now",
+  foilsOn: "Foils that are on",
+  noneOn: "No foils on.",
+  foil: "Foil",
+  foilName: (foil: number) => `Foil ${foil}`,
+  foilNames: (foils: readonly number[]) => foilsWords(t, foils),
+  minutes: "min",
+  /** Time left to the planned minute, and past it: it never slides ahead. */
+  offIn: (ms: number) => `planned off in ${t.clock(ms)}`,
+  offOver: (ms: number) => `planned off ${t.clock(ms)} ago`,
+  offStop: "off now",
+  offNow: (limitMin: number) => `max ${t.whole(limitMin)}: off now`,
+  countedFromEarliest: "counted from earliest",
+
+  tapFoil: "Tap a foil: checked, off, re-coated.",
+  burning: "Burning",
+  checked: "Checked",
+  off: "Off",
+  reCoated: "Re-coated",
+
+  mixNow: (mix: string) => `Mix ${mix} now`,
+  /** The minute is written apart: it changes by itself. */
+  bowlFor: ({ bowl, of }: { bowl: number; of: number }) => `bowl ${bowl} of ${of}, for minute`,
+  rinseNow: "Rinse now",
+  allOfThem: (count: number) => t.count(count, { one: "the # that is on", other: "all # that are on" }),
+  notReady: (foils: readonly number[]) =>
+    `${foilsWords(t, foils)}: not at the planned time yet. Rinse all the same?`,
+  rinseAll: "Rinse all",
+  notYet: "Not yet",
+  end: "End the service",
+  tonerOn: (toner: string) => `${toner} on`,
+  tonerChecked: "Checked",
+  tonerOff: "Rinsed off",
+  tonerPlan: ({ product, minutes }: { product: string | null; minutes: number }) =>
+    product === null ? `${t.minutes(minutes)}; choose the toner` : `${product}, ${t.minutes(minutes)}`,
+  tonerTime: ({ onMs, plannedMin }: { onMs: number; plannedMin: number }) =>
+    `${t.clock(onMs)} of ${t.minutes(plannedMin)}`,
+  tonerDone: "rinsed off",
+  skipToners: "Without toner",
+  after: "After the rinse",
+  heatOn: "Heat on",
+  heatFor: (minutes: number) => `${t.minutes(minutes)}, then check`,
+  heatOff: "Heat off",
+  thenCheck: "then check and let cool",
+
+  outlook: ({ lastOnMin, rinseMin }: { lastOnMin: number; rinseMin: number }) =>
+    `On current pace: last foil on at minute ${t.whole(lastOnMin)}, all off at minute ${t.whole(rinseMin)}.`,
+
+  again: "Start another service of this plan",
+  weigh: {
+    title: "Weigh what is left",
+    bowl: ({ bowl, mix }: { bowl: number; mix: string }) => `Bowl ${bowl}, mix ${mix}`,
+    made: ({ lightenerG, developerG }: { lightenerG: number; developerG: number }) =>
+      `made ${t.gramsNumber(lightenerG)} + ${t.grams(developerG)}`,
+    left: "Left",
+    used: (grams: number) => `${t.grams(grams)} used`,
+  },
+  nextVisit: {
+    title: "Next visit",
+    plan: "Plan the next visit",
+    when: ({ from, to }: { from: string; to: string }) => `Between ${t.date(from)} and ${t.date(to)}.`,
+    test: (day: string) => `Patch test on by ${t.date(day)}.`,
+  },
+
+  /** One check: what was seen. */
+  check: {
+    seen: (name: string) => `${name}: what you saw`,
+    level: (name: string) => `${name}: level seen`,
+    darker: "Half a level darker",
+    lighter: "Half a level lighter",
+    stretch: "Stretch",
+    stretches: { ok: "OK", soft: "Limp", stop: "Stop" },
+    scalp: "Scalp",
+    comforts: { ok: "OK", warm: "Warm", burning: "Burning" },
+    product: "Product",
+    moist: "Moist",
+    dry: "Dry",
+    save: "Save check",
+    notNow: "Not now",
+  },
+})

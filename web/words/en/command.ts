@@ -1,0 +1,140 @@
+import type { ArgumentProblem } from "../../core/command/argumentProblem"
+import type { Sentences } from "../say"
+import type { Tools } from "../tools"
+
+/** The headless command: what it explains of itself, and what it cannot use. */
+export const command = (t: Tools) => ({
+  done: {},
+  eachExplains: "Each verb explains itself with --help.",
+  failed: (why: string) => `Partline could not do this: ${why}`,
+  language: (tags: readonly string[]) => `language of the sentences: ${tags.join(", ")}; en-GB if not given`,
+
+  problems: {
+    "unknown-verb": ({ verb, known }) => `"${verb}" is not a verb: expected ${known.join(", ")}.`,
+    "unknown-option": ({ option, known }) =>
+      known.length > 0
+        ? `--${option} is not an option of this verb: expected ${known.map((name) => `--${name}`).join(", ")}.`
+        : `--${option} is not an option of this verb: expected no option.`,
+    "given-twice": ({ option }) => `--${option} is given twice: expected it once.`,
+    "no-value": ({ option }) => `--${option}: expected a value after it.`,
+    "no-file-expected": ({ file }) => `"${file}" is not expected here: this verb takes no file.`,
+    "file-missing": "FILE is missing: expected the path of a plan.",
+    "one-file-too-many": ({ file }) => `"${file}" is one file too many: expected the path of one plan.`,
+    "not-a-choice": ({ option, known, found }) =>
+      found === null
+        ? `--${option} is missing: expected ${t.or(known)}.`
+        : `--${option}: expected ${t.or(known)}, found "${found}".`,
+    "out-missing": "--out is missing: expected the path of the PDF to write.",
+    "cannot-write": ({ path }) =>
+      `--out: "${path}" cannot be written: expected a path in a folder that exists.`,
+    "cannot-read": ({ file }) => `"${file}" cannot be read: expected the path of a plan saved by Partline.`,
+    "cannot-read-list": ({ file }) =>
+      `"${file}" cannot be read: expected the path of a list of weighings, CSV.`,
+    "head-choose":
+      "The size of the head: expected either --length --breadth --height or --around --over --front-to-nape.",
+    "measure-missing": ({ option }) => `--${option} is missing: expected millimetres.`,
+    "measure-unusable": ({ option, found }) => `--${option}: expected millimetres above 0, found "${found}".`,
+    "number-missing": ({ option }) => `--${option} is missing: expected ${numbers[option]}.`,
+    "number-unusable": ({ option, found }) => `--${option}: expected ${numbers[option]}, found "${found}".`,
+    "minutes-unusable": ({ option, found }) =>
+      `--${option}: expected ${minutes[option]} above 0, found "${found}".`,
+    "levels-together": "--from and --to: expected both levels, or neither.",
+  } satisfies Sentences<ArgumentProblem>,
+
+  overLegalLimit: (percent: number) =>
+    `Note: the EU and the UK allow at most ${t.number(percent)} % in a hair product that is ready for use.`,
+
+  /** What each verb prints, what else there is to know of it, and each option. */
+  verbs: {
+    head: {
+      summary:
+        "The measures on the skin, the area of the hair and its zones, and the landmarks of a head of this size.",
+      details: [],
+      options: {
+        length: "mm, brow to the back of the head, with a caliper",
+        breadth: "mm, at the widest, with a caliper",
+        height: "mm, ear to the top, with a caliper",
+        around: "mm, around the head, with a tape",
+        over: "mm, ear to ear over the top, with a tape",
+        "front-to-nape": "mm, front hairline to nape over the top, with a tape",
+        hairline: "round, straight, receding or peaked; round if not given",
+      },
+    },
+    measure: {
+      summary:
+        "The figures of every section of a plan, in the order of application, and their totals, with no hair counted twice.",
+      details: [],
+      options: {},
+    },
+    check: {
+      summary:
+        "Whether the plan may be mixed, with stops and cautions: exit 1 for a stop, 3 for what was not asked, 0 when cleared.",
+      details: [],
+      options: {},
+    },
+    mix: {
+      summary: "What to mix for the plan: strength, grams wanted, and each bowl with its minute.",
+      details: [],
+      options: {},
+    },
+    sheet: {
+      summary: "A sheet of a plan as PDF.",
+      details: [
+        "--language is the language of the sheet; sentences about the command are in that of --messages.",
+      ],
+      options: {
+        kind: "placement, technique, take-home or record",
+        paper: "a4 or letter; letter for en-US, else a4, if not given",
+        out: "where to write the PDF",
+        front: "the front as you face the client (facing), or as seen in the mirror; facing if not given",
+        messages: "language of the sentences about the command; en-GB if not given",
+      },
+    },
+    validate: {
+      summary: "Whether a file is a plan that can be opened, and what is wrong with it if not.",
+      details: [],
+      options: {},
+    },
+    blend: {
+      summary: "Grams of each bottle that together are the strength wanted, by mass.",
+      details: [],
+      options: {
+        have: "per cents of the bottles, a comma between: 12,3",
+        want: "per cent wanted: 6",
+        grams: "grams wanted in all: 90",
+      },
+    },
+    calibrate: {
+      summary:
+        "Grams a foil, soak and coat learnt from weighed foils or bowls (columns hairG,strandAreaCm2,productG and, for bowls, foils), with 80 % ranges.",
+      details: [],
+      options: {},
+    },
+    timing: {
+      summary: "When each foil goes on, may be ready and comes off, the bowls and checks, and the clashes.",
+      details: [
+        "Prints foils, bowls, looks, firstOnMin, lastOnMin, rinseMin and conflicts; beyond them chairMin (the whole appointment, a",
+        "range), heat (when it is on and off, or null), steps (rinse, detangle, toner by zone, dry) and, for each bowl, its mix and",
+        "sections. An end of readyMin is null where the target is not reached in time. Rules of conflicts: over-run,",
+        "under-processed, pot-life, booking, and hairline-ahead (one rinse, and the hairline ready well before the back).",
+      ],
+      options: {
+        pace: "minutes a foil, from one to the next; the plan’s pace if not given",
+        hands: "1: the colourist, 2: with an assistant; as the plan says if not given",
+        rinse: "each: every foil off when it is ready; together: one rinse; as the plan says if not given",
+        from: "level of the hair now, 1 to 10; with --to; the plan’s levels if not given",
+        to: "target level; without it foils are ready when most are",
+        booking: "minutes booked; the plan’s booking if not given",
+      },
+    },
+  },
+})
+
+const numbers = {
+  have: "per cents with a comma between, 12,3",
+  want: "a per cent, 6 or 7.5",
+  grams: "grams, 90 or 37.5",
+}
+const minutes = { pace: "minutes a foil", booking: "minutes" }
+
+export type CommandWords = ReturnType<typeof command>

@@ -1,0 +1,61 @@
+import type { Range } from "../../../../geometry/hair/tradeFigures"
+import type { ToneStrength } from "../../../../presets/formula/tones"
+import type { TonerChoice } from "../../../core/document/toning"
+import type { Amounts } from "../../../core/mixing/mixAmounts"
+import type { MixRatio } from "../../../core/mixing/strength"
+import type { ToneCode, ToneFamily, ToneZone } from "../../../core/tone/tone"
+import type { Tools } from "../../tools"
+
+type Strength = { volume: number; percent: number; ratio: MixRatio; pouredMl: readonly number[] }
+type TonerBowl = {
+  zones: readonly ToneZone["zone"][]
+  tone: ToneCode
+  family: ToneFamily | null
+  strength: ToneStrength
+  minutes: Pick<Range, "low" | "high">
+  tonerG: number
+  clearG: number
+  developerG: number
+}
+
+/** Mixes and toners as the map prints them: short lines, figures first. */
+export const onSheet = (t: Tools, names: Names) => ({
+  strength: ({ volume, percent, ratio, pouredMl }: Strength) => {
+    const pair = `${t.number(volume)} vol (${t.number(percent, 1)} %), ${t.number(ratio.lightener)} : ${t.number(ratio.developer)}`
+    return pouredMl.length > 0 ? `${pair}; ${t.or(pouredMl.map((ml) => t.number(ml)))} mL` : pair
+  },
+  bowl: ({ lightenerG, developerG, additives }: Pick<Amounts, "lightenerG" | "developerG" | "additives">) =>
+    [
+      `${t.number(lightenerG)} g lightener`,
+      `${t.number(developerG)} g developer`,
+      ...additives.map(({ name, grams }) => `${t.number(grams)} g ${name}`),
+    ].join(" + "),
+  bowlAt: ({ bowl, minutes }: { bowl: string; minutes: readonly number[] }) =>
+    `${bowl}, minute ${minutes.map((minute) => t.whole(minute)).join(", ")}`,
+  toner: ({ product, developerVolume, parts }: TonerChoice) =>
+    developerVolume === null
+      ? product
+      : `${product}, ${t.number(developerVolume)} vol, 1 : ${t.number(parts)}`,
+  tonerBowl: ({ zones, tone, family, strength, minutes, tonerG, clearG, developerG }: TonerBowl) => {
+    const parts = [tonerG, ...(clearG > 0 ? [clearG] : []), ...(developerG > 0 ? [developerG] : [])]
+    const sum = parts.map((part) => t.number(part, 1)).join(" + ")
+    const named = developerG > 0 ? `${sum} g (toner, clear, developer)` : `${sum} g (toner, clear)`
+    const grams = clearG > 0 ? named : `${sum} g`
+    const shade =
+      tone.code === "melt"
+        ? `melted down ${t.mm(tone.downMm)}`
+        : `${family === null ? "tone" : names.families[family]}, ${names.strengths[strength]}`
+    return `${t.capital(t.and(zones.map((zone) => zoneWords[zone])))}: ${grams}, ${shade}, ${t.spread(t.whole(minutes.low), t.minutes(minutes.high))}`
+  },
+})
+
+type Names = {
+  families: Readonly<Record<ToneFamily, string>>
+  strengths: Readonly<Record<ToneStrength, string>>
+}
+
+const zoneWords: Record<ToneZone["zone"], string> = {
+  "root-melt": "root melt",
+  mids: "mid-lengths",
+  hairline: "hairline last",
+}

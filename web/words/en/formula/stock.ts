@@ -1,0 +1,23 @@
+import type { Tools } from "../../tools"
+
+/** What the salon has in stock, its scale and its prices. */
+export const stock = (t: Tools) => ({
+  salon: "Your salon",
+  title: "Your salon: phone, stock, scale and prices",
+  contact: {
+    name: "Salon’s name",
+    phone: "Salon’s phone",
+    emergency: "Local emergency number",
+  },
+  developers: "Developers in stock",
+  otherDeveloper: "or another strength",
+  blended:
+    "A strength you do not stock is blended from two you do, by weight. If none is marked, all are assumed in stock.",
+  scale: "Scale resolution",
+  step: (grams: number) => `${t.number(grams)} g`,
+  developerPrice: "Price of 1 kg of developer",
+  currency: "In your currency. Leave blank what you do not charge for.",
+  /** A plan whose copy of the salon's figures is older than they are. */
+  differs: "This plan uses other product sheets, stock, prices or learnt figures than your salon does now.",
+  useSalons: "Use the salon’s",
+})

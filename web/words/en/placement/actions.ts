@@ -1,0 +1,18 @@
+/** What one tap does to the sections in hand, or with none in hand to the head. */
+export const actions = () => ({
+  title: "What to do",
+  repeatBehind: "Repeat behind",
+  thinner: "Thinner",
+  thicker: "Thicker",
+  mirror: "Mirror",
+  towardsHairline: "Towards the hairline",
+  awayFromHairline: "Away from it",
+  stackBehind: "Stack behind…",
+  leaveBetween: "Leave out the hair between these two",
+  leaveVeil: "Leave out a veil",
+  leaveBabyHairs: "Leave out baby hairs",
+  copy: "Copy",
+  earlier: "Earlier",
+  later: "Later",
+  delete: "Delete",
+})

@@ -1,0 +1,150 @@
+import type { FoilKind } from "../../../geometry/section/section"
+import type { Question } from "../../core/document/consultation"
+import type { DoneCode } from "../../core/record/doneToday"
+import type { LookCode, RecordFoil } from "../../core/record/recordFoils"
+import type { DayTime, RecordLine } from "../../core/record/recordLines"
+import type { FoilPlace } from "../../core/schedule/placesOf"
+import { type Sentences, say } from "../say"
+import type { Tools } from "../tools"
+import { ruleNames } from "./cautions/ruleNames"
+import type { ClientWords } from "./client/client"
+import type { CommonWords } from "./common/common"
+
+/** What is kept of a service: said to the client of what was done, and to the salon of all that was seen. */
+export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
+  done: {
+    "set-note": "Change the notes for next time",
+  },
+
+  /** To the client, of the hair. */
+  told: told(t),
+
+  /** What a line of the salon's record is about; lines of hair go on from its measures. */
+  labels: {
+    measures: "Hair",
+    "no-consultation": "Consultation",
+    wanted: "Wanted",
+    health: "Health",
+    "patch-test": "Patch test",
+    "strand-test": "Strand test",
+    override: "Override",
+    letter: "Doctor’s letter",
+    withdrawn: "Stop taken back",
+  } satisfies Record<Exclude<RecordLine["code"], "hair">, string>,
+  lines: recordLines(t, client),
+
+  foil: ({ kind, place }: Pick<RecordFoil, "kind" | "place">) =>
+    t.capital(`${common.kinds[kind]}, ${say(common.place, place)}`),
+  looks: looks(t),
+  /** How long a foil was on. */
+  minutesOn: (minutes: number) => `${t.minutes(minutes)} on`,
+})
+
+const places: Record<FoilPlace, string> = {
+  hairline: "along your hairline",
+  top: "on top",
+  sides: "at the sides",
+  back: "at the back",
+}
+
+const told = (t: Tools) => {
+  const pieces: Record<FoilKind, (count: number) => string> = {
+    slice: (count) => t.count(count, { one: "# fine slice", other: "# fine slices" }),
+    weave: (count) => t.count(count, { one: "# woven piece", other: "# woven pieces" }),
+    backcomb: (count) => t.count(count, { one: "# soft, blended piece", other: "# soft, blended pieces" }),
+  }
+  const foils = ({ count, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
+    const [all, place] = [
+      kinds.map((each) => pieces[each.kind](each.count)),
+      where.map((each) => places[each]),
+    ]
+    return t.count(count, {
+      one: `# foil ${t.and(place)}: ${t.and(all)}.`,
+      other: `# foils ${t.and(place)}: ${t.and(all)}.`,
+    })
+  }
+  return {
+    done: {
+      foils,
+      lightened: ({ products }) => `Lightened with ${t.and(products)}.`,
+      toned: ({ products }) => `Toned with ${t.and(products)}.`,
+    } satisfies Sentences<DoneCode>,
+    planned: {
+      foils,
+      lightened: ({ products }) => `To be lightened with ${t.and(products)}.`,
+      toned: ({ products }) => `To be toned with ${t.and(products)}.`,
+    } satisfies Sentences<DoneCode>,
+  }
+}
+
+const scalps = {
+  calm: "Scalp calm",
+  sensitive: "Scalp sensitive",
+  irritated: "Scalp irritated",
+  broken: "Scalp broken",
+} satisfies Record<NonNullable<Extract<RecordLine, { code: "health" }>["scalp"]>, string>
+const finishes = { cool: "finish cool", neutral: "finish neutral", warm: "finish warm" }
+
+const recordLines = (t: Tools, client: ClientWords) => {
+  const when = (at: DayTime | null) => (at ? `${t.date(at.day)}, ${at.time}` : "day unknown")
+  const asked = (question: Question) => `yes: ${client.questions[question]}`
+  return {
+    measures: ({ densityPerCm2, fibreUm, frontCm, sidesCm, backCm }) =>
+      `${t.whole(densityPerCm2)} hairs per cm², ${t.whole(fibreUm)} µm thick; length ${t.cm(frontCm, 1)} front, ${t.cm(sidesCm, 1)} sides, ${t.cm(backCm, 1)} back`,
+    "no-consultation": "Not asked.",
+    hair: client.hair.line,
+    wanted: ({ liftToLevel, finish, upkeepWeeks, greyShare }) =>
+      t.capital(
+        [
+          ...(liftToLevel === null ? [] : [`lift to level ${t.number(liftToLevel)}`]),
+          ...(finish === null ? [] : [finishes[finish]]),
+          ...(upkeepWeeks === null
+            ? []
+            : [t.count(upkeepWeeks, { one: "back every week", other: "back every # weeks" })]),
+          ...(greyShare === null ? [] : [`${t.percent(greyShare)} grey`]),
+        ].join(", "),
+      ),
+    health: ({ scalp, ageYears, yes, no, open }) =>
+      [
+        scalp === null ? "Scalp not asked" : scalps[scalp],
+        ageYears === null ? "age not asked" : t.count(ageYears, { one: "age # year", other: "age # years" }),
+        ...yes.map(asked),
+        ...(no > 0 ? [t.count(no, { one: "# answered no", other: "# answered no" })] : []),
+        ...(open > 0 ? [t.count(open, { one: "# not asked", other: "# not asked" })] : []),
+      ].join("; "),
+    "patch-test": ({ product, place, applied, result }) =>
+      [
+        `${product}: applied ${when(applied)}${place ? ` (${place})` : ""}`,
+        result === null
+          ? "not read"
+          : `${outcomes[result.outcome]}, read ${when(result.read)}${result.readBy ? ` by ${result.readBy}` : ""}`,
+      ].join("; "),
+    "strand-test": ({ product, outcome }) => `${product}: ${strands[outcome]}`,
+    override: ({ rule, mix, about, by, reason }) =>
+      `${[stopName(rule), ...(mix ? [`mix ${mix}`] : []), ...(about ? [about] : [])].join(", ")}: overridden by ${by}: ${reason}`,
+    letter: ({ rule, from, dated }) => `${stopName(rule)}: ${from}, ${t.date(dated)}`,
+    withdrawn: ({ rule, about, at, by }) =>
+      `${[stopName(rule), ...(about ? [about] : [])].join(", ")}: changed or removed ${when(at)}, ${by === "" ? "name not given" : `by ${by}`}`,
+  } satisfies Sentences<RecordLine>
+}
+
+/** A stop that an earlier Partline knew may have no name any more. */
+const stopName = (rule: string) =>
+  Object.hasOwn(ruleNames, rule) ? ruleNames[rule as keyof typeof ruleNames] : rule.replaceAll("-", " ")
+
+const outcomes = { clear: "clear", reacted: "REACTED" }
+const strands = { held: "passed", failed: "FAILED" }
+
+const looks = (t: Tools) =>
+  ({
+    checked: ({ onMin, level, stretch, comfort, moist }) =>
+      [
+        level === null ? `${t.minutes(onMin)}: checked` : `${t.minutes(onMin)}: level ${t.number(level)}`,
+        ...(stretch === "soft" ? ["limp"] : stretch === "stop" ? ["stretches: stop"] : []),
+        ...(comfort === "warm" ? ["scalp warm"] : comfort === "burning" ? ["scalp burning"] : []),
+        ...(moist === false ? ["dry"] : []),
+      ].join(", "),
+    "re-coated": ({ times }) => t.count(times, { one: "re-coated", other: "re-coated # times" }),
+  }) satisfies Sentences<LookCode>
+
+export type RecordWords = ReturnType<typeof record>

@@ -1,0 +1,25 @@
+/** The technique handout. */
+export const handout = () => ({
+  about: "Technique handout",
+  practise:
+    "Practise on a training head first. On people only under licensed supervision; the maker’s directions and local rules come first.",
+  aim: "Aim",
+  tools: "Tools",
+  draw: "Draw it yourself",
+  steps: "Step by step",
+  timing: "Timing",
+  faults: "Common faults (common practice)",
+  fault: "Fault",
+  cause: "Cause",
+  cure: "Cure",
+  checks: "Check your own work",
+  assessor: "Assessor",
+  student: "Student",
+  date: "Date",
+  unaided: "done unaided",
+  withHelp: "with help",
+  notYet: "not yet",
+  remarks: "Remarks",
+  assessorName: "Assessor’s name",
+  signature: "Signature",
+})
