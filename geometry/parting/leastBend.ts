@@ -3,22 +3,25 @@ import { measurePath, resampleMeasured, type SurfacePath, smooth } from "../surf
 import { cross, dot, length, normalize, subtract, type Vec3 } from "../surface/vec3"
 
 /** No comb parts a line that bends tighter than this, mm of radius; presets/placement/bends.ts says where it is from. */
-export const leastBendMm = 4
+export const leastBendMm = 3
 
 /** Bends are told from places so far apart, mm. */
 const stepMm = 1.5
 const reach = 2
 /** A tight place that turns by more than this, radians, turns back on itself: there a parting ends. One that turns less is rounded. */
-const hairpin = 1.2
-const mostPasses = 60
+const hairpin = 1.6
+/** A corner is rounded by more than the least: the points of a parting stand 6 mm apart, and the line through them cuts it. */
+const roundedMm = 1.2 * leastBendMm
+const mostPasses = 120
 
 /** A line without bends tighter than the least: rounded where it turns a corner, and ended before it where it would turn back. */
 export function keepLeastBend(surface: Surface, line: SurfacePath): SurfacePath {
+  if (line.length < 2) return line
   const measured = measurePath(surface, line)
   const count = Math.ceil(measured.lengthMm / stepMm) + 1
   if (count < 2 * reach + 3) return line
   const path = resampleMeasured(measured, count)
-  const runs = tightRuns(bendsOf(surface, path))
+  const runs = tightRuns(bendsOf(surface, path), leastBendMm)
   if (runs.length === 0) return line
   const ends = runs.filter(({ turn }) => Math.abs(turn) > hairpin)
   return rounded(surface, longestBetween(path, ends))
@@ -40,10 +43,10 @@ function bendsOf(surface: Surface, path: SurfacePath): { turn: number; radiusMm:
 type Run = { from: number; to: number; turn: number }
 
 /** Neighbouring points that bend too tightly, and how much the path turns over them. */
-function tightRuns(bends: readonly { turn: number; radiusMm: number }[]): Run[] {
+function tightRuns(bends: readonly { turn: number; radiusMm: number }[], leastMm: number): Run[] {
   const runs: Run[] = []
   bends.forEach(({ turn, radiusMm }, i) => {
-    if (radiusMm >= leastBendMm) return
+    if (radiusMm >= leastMm) return
     const last = runs.at(-1)
     // Turns are told over two steps to either side, so each turn is met by as many points.
     if (last && i - last.to <= reach)
@@ -69,7 +72,7 @@ function longestBetween(path: SurfacePath, hairpins: readonly Run[]): SurfacePat
 function rounded(surface: Surface, path: SurfacePath): SurfacePath {
   let line = path
   for (let pass = 0; pass < mostPasses && line.length > 2 * reach + 2; pass++) {
-    const runs = tightRuns(bendsOf(surface, line))
+    const runs = tightRuns(bendsOf(surface, line), roundedMm)
     if (runs.length === 0) break
     const drawn = smooth(line, 1)
     line = line.map((at, i) => (runs.some(({ from, to }) => i >= from - 1 && i <= to + 1) ? drawn[i] : at))

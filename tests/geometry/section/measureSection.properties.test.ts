@@ -58,6 +58,11 @@ const sections: fc.Arbitrary<Section> = bands.chain((band) =>
   ),
 )
 
+const asLongEverywhere = (hair: Hair): Hair => {
+  const { front } = hair.lengthCm
+  return { ...hair, lengthCm: { front, sides: front, back: front } }
+}
+
 const measure = (section: Section, hair: Hair) => measureSection(section, head, hair, tradeFigures)
 type Amount = "areaCm2" | "hairs" | "hairG" | "strandAreaCm2"
 const grew = (less: SectionFigures, more: SectionFigures, amounts: readonly Amount[]) => {
@@ -104,11 +109,13 @@ describe("figures grow", () => {
 
   it("with the dip up to the depth, and in step with the stitches that are drawn", () => {
     fc.assert(
-      fc.property(bands, hairs, between(0.5, 8), between(0.5, 8), (band, hair, stitchMm, gapMm) => {
+      fc.property(bands, hairs, between(0.5, 8), between(0.5, 8), (band, uneven, stitchMm, gapMm) => {
+        // As long everywhere: wide stitches with other gaps would else stand where the hair is longer or shorter.
+        const hair = asLongEverywhere(uneven)
         const deep = { ...band, depthMm: { start: 12, end: 12 } }
         const weave = weaveOf(deep, { stitchMm, gapMm, dipMm: 1 })
         const once = measure(weave, hair)
-        expect(measure({ ...weave, dipMm: 1.2 }, hair).hairs).toBeGreaterThanOrEqual(once.hairs)
+        expect(measure({ ...weave, dipMm: 1.2 }, hair).hairs).toBeGreaterThanOrEqual(once.hairs * (1 - 1e-9))
         const other = { ...weave, gapMm: gapMm * 0.7 }
         const drawn = (section: Section) => stitchedShare(section, once.partingMm)
         const grown = measure(other, hair).strandAreaCm2 / once.strandAreaCm2
@@ -123,12 +130,15 @@ describe("figures grow", () => {
       fc.property(bands, hairs, between(1, 8), between(0.1, 6), (band, hair, dipMm, deeperMm) => {
         const { start, end } = band.depthMm
         const deeper = { start: start + deeperMm, end: end + deeperMm }
-        const [once, then] = [band.depthMm, deeper].map((depthMm) =>
-          measure(weaveOf({ ...band, depthMm }, { dipMm }), hair),
-        )
+        const [once, then] = [band.depthMm, deeper].map((depthMm) => weaveOf({ ...band, depthMm }, { dipMm }))
+        const onHair = (of: Hair) => [measure(once, of), measure(then, of)]
+        const [less, more] = onHair(hair)
+        // Where the band passes the dip, the dip is summed over other steps: the two agree to a ten-thousandth.
         for (const amount of ["hairs", "hairG"] as const)
-          expect(then[amount]).toBeGreaterThanOrEqual(once[amount] * (1 - 1e-9))
-        expect(then.productG.mid).toBeGreaterThanOrEqual(once.productG.mid * (1 - 1e-9))
+          expect(more[amount]).toBeGreaterThanOrEqual(less[amount] * (1 - 1e-4))
+        // A deeper band may reach shorter hair, which takes a foil less end to end: product is asked of even hair.
+        const [lessG, moreG] = onHair(asLongEverywhere(hair)).map(({ productG }) => productG.mid)
+        expect(moreG).toBeGreaterThanOrEqual(lessG * (1 - 1e-4))
       }),
       { numRuns: 200 },
     )

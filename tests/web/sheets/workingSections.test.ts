@@ -16,11 +16,11 @@ describe("the printed map of a divided head", () => {
     text = await readPdfText(await print(done(startWorkingSections(workingStarts[0]), framePlan)))
   }, 60_000)
   it("lists the working sections in order, with their foils, grams and minutes", () => {
-    expect(text).toContain("Working sections, in order")
-    expect(text).toMatch(/I\s+Front right: foils [\d, ]+; [\d.]+–[\d.]+ g, \d+–\d+ min/)
+    expect(text).toContain("Sections of the head, in order")
+    expect(text).toMatch(/I\s+Front right: foils [\d, and]+; [\d.]+–[\d.]+ g; \d+–\d+ min/)
     expect(text).toMatch(/Back right, IV Back left: no foils/)
   })
   it("says nothing of them on a head that is not divided", async () => {
-    expect(await readPdfText(await print(framePlan))).not.toContain("Working sections")
+    expect(await readPdfText(await print(framePlan))).not.toContain("Sections of the head")
   })
 })

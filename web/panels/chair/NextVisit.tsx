@@ -1,5 +1,5 @@
-import { nextVisit } from "../../core/document/nextVisit"
 import type { Plan } from "../../core/document/schema"
+import { nextVisit } from "../../core/document/visits"
 import { returnDates } from "../../core/record/returnDates"
 import { announceRefusal } from "../../session/announcements"
 import { sessionStore } from "../../session/sessionStore"

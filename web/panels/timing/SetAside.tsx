@@ -1,7 +1,7 @@
 import { useState } from "react"
 import { isFoil } from "../../../geometry/section/section"
-import { laterVisit } from "../../core/document/laterVisit"
 import type { Plan } from "../../core/document/schema"
+import { laterVisit } from "../../core/document/visits"
 import { bringBack } from "../../core/edits/plan/keepForAnotherDay"
 import { setTiming } from "../../core/edits/plan/setTiming"
 import type { NotKept } from "../../core/fields/notKept"

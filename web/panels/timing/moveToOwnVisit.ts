@@ -1,5 +1,5 @@
-import { laterVisit } from "../../core/document/laterVisit"
 import type { Plan } from "../../core/document/schema"
+import { laterVisit } from "../../core/document/visits"
 import { letGoOf } from "../../core/edits/plan/keepForAnotherDay"
 import type { NotKept } from "../../core/fields/notKept"
 import { announce } from "../../session/announcements"

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { isFoil } from "../../../../../geometry/section/section"
-import { laterVisit } from "../../../../../web/core/document/laterVisit"
 import type { Plan } from "../../../../../web/core/document/schema"
+import { laterVisit } from "../../../../../web/core/document/visits"
 import { bringBack, keepForAnotherDay, letGoOf } from "../../../../../web/core/edits/plan/keepForAnotherDay"
 import { addSections } from "../../../../../web/core/edits/sections/addSections"
 import { removeSections } from "../../../../../web/core/edits/sections/removeSections"
