@@ -96,7 +96,7 @@ function Step({ name, arrow, says, label, onStep }: StepProps) {
       <span className="arrow" aria-hidden="true">
         {arrow}
       </span>{" "}
-      {name}
+      <span className="word">{name}</span>
     </button>
   )
 }

@@ -23,7 +23,7 @@ export function clearanceWords(t: Tools) {
     ])
     return by.askedBy.trim() === ""
       ? `Cleared on ${t.date(day)} by ${things}.`
-      : `Cleared on ${t.date(day)} by ${things}; asked by ${by.askedBy}.`
+      : `Cleared on ${t.date(day)} (asked by ${by.askedBy}) by ${things}.`
   }
   return {
     /** In the top bar. */
