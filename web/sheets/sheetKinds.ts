@@ -1,4 +1,5 @@
 import type { SheetName } from "../../presets/sheets/sheetNames"
+import { planAsDone } from "../core/chair/liveService"
 import type { Plan } from "../core/document/schema"
 import { recordCard } from "./cards/recordCard"
 import { takeHome } from "./cards/takeHome"
@@ -15,20 +16,25 @@ type SheetKind = {
   hasFront: boolean
   /** It prints the notes for next time, which are then written beside it. */
   hasNote?: boolean
+  /** After a service it shows what was carried out, whatever the plan has become since. */
+  isOfService: boolean
   layOut: (plan: Plan, options: SheetOptions, fonts: Fonts) => Page[]
 }
 
 /** Every sheet: a new one is one row here, and its name and words. */
 export const sheetKinds: Readonly<Record<SheetName, SheetKind>> = {
-  placement: { hasFront: true, layOut: placementMap },
-  technique: { hasFront: true, layOut: handout },
-  "take-home": { hasFront: false, layOut: takeHome },
-  record: { hasFront: false, hasNote: true, layOut: recordCard },
+  placement: { hasFront: true, isOfService: true, layOut: placementMap },
+  technique: { hasFront: true, isOfService: false, layOut: handout },
+  "take-home": { hasFront: false, isOfService: true, layOut: takeHome },
+  record: { hasFront: false, hasNote: true, isOfService: true, layOut: recordCard },
 }
 
-export const layOutSheet = (name: SheetName, plan: Plan, options: SheetOptions, fonts: Fonts): Sheet => ({
-  pages: sheetKinds[name].layOut(plan, options, fonts),
-  title: titleOf(plan, options.words),
-  date: plan.date,
-  language: options.language,
-})
+export function layOutSheet(name: SheetName, plan: Plan, options: SheetOptions, fonts: Fonts): Sheet {
+  const { isOfService, layOut } = sheetKinds[name]
+  return {
+    pages: layOut((isOfService && planAsDone(plan)) || plan, options, fonts),
+    title: titleOf(plan, options.words),
+    date: plan.date,
+    language: options.language,
+  }
+}

@@ -7,6 +7,7 @@ import { foilKinds } from "../document/serviceRecord"
 import { mixesUsed } from "../schedule/mixesUsed"
 import { type FoilPlace, placesOf } from "../schedule/placesOf"
 import { dayIn } from "../text/zonedTime"
+import { tonersUsed } from "./asMixed"
 
 /** What is told to the client of the hair: as done, or, of a plan that was never carried out, as planned. */
 export type DoneCode =
@@ -24,7 +25,7 @@ export type DoneToday = { day: string; isDone: boolean; lines: readonly DoneCode
 /** As it went at the chair where that was written down, on the day the clock of `zone` showed; else as it is planned. */
 export function doneToday(plan: Plan, zone: string): DoneToday {
   const foils = foilsDone(plan)
-  const toners = namesOf(tonersOfPlan(plan).flatMap(({ bowl, choice }) => (bowl && choice ? choice : [])))
+  const toners = namesOf(tonersUsed(plan) ?? tonersPlanned(plan))
   const products = namesOf(mixesUsed(plan.mixes, foils))
   return {
     day: plan.service ? dayIn(zone, Date.parse(plan.service.startedAt)) : plan.date,
@@ -38,8 +39,11 @@ export function doneToday(plan: Plan, zone: string): DoneToday {
   }
 }
 
-const namesOf = (named: readonly { product: string }[]) => [
-  ...new Set(named.map(({ product }) => product.trim()).filter(Boolean)),
+const tonersPlanned = (plan: Plan) =>
+  tonersOfPlan(plan).flatMap(({ bowl, choice }) => (bowl && choice ? choice : []))
+
+const namesOf = (named: readonly { product: string | null }[]) => [
+  ...new Set(named.map(({ product }) => (product ?? "").trim()).filter(Boolean)),
 ]
 
 /** The foils that went on, where that was written down; else all that are planned. */

@@ -1,6 +1,7 @@
 import { isFoil } from "../../../geometry/section/section"
 import { alarmsOfPlan, foilNumbers } from "../../core/chair/alarmsOfPlan"
 import type { Plan } from "../../core/document/schema"
+import { leftOf } from "../../core/record/asMixed"
 import { type RecordFoil, recordFoils } from "../../core/record/recordFoils"
 import { clientLines } from "../../core/record/recordLines"
 import { mixesUsed } from "../../core/schedule/mixesUsed"
@@ -79,7 +80,10 @@ function mixed(plan: Plan, width: number, press: Press): Block[] {
   if (mixes.length + toners.length === 0) return []
   const bowls = mixesUsed(plan.mixes, plan.sections.filter(isFoil))
   const said = press.words.sheets.cards.record
-  const weighed = [...bowls.map(({ id }) => said.mix(id)), ...(toners.length > 0 ? [said.toner] : [])]
+  const weighed = [
+    ...bowls.map(({ id }) => ({ name: said.mix(id), leftG: leftOf(plan, id) })),
+    ...(toners.length > 0 ? [{ name: said.toner, leftG: null }] : []),
+  ]
   return [
     beside({ block: stack(mixes), leftMm: 0 }, { block: stack(toners), leftMm: half + columnGapMm }),
     labelledRow(said.weighed, said.weigh(weighed), width, press),

@@ -4,6 +4,7 @@ import type { Mix, Plan } from "../../core/document/schema"
 import type { Bowl } from "../../core/mixing/bowls"
 import { pouringOf } from "../../core/mixing/pouring"
 import { labelPercent } from "../../core/mixing/strength"
+import { bowlsMixed, type MixedBowl } from "../../core/record/asMixed"
 import { say } from "../../words/say"
 import { moved } from "../pens/page"
 import type { Block } from "../setting/block"
@@ -15,15 +16,17 @@ const textLeft = 17
 const lineMm = 4.6
 const swatchMm = [13, 4.6] as const
 
-/** One block for each mix that a foil uses: letter, hatch, product, strength, ratio, and its bowls with their minutes. */
+/** One block for each mix that a foil uses: letter, hatch, product, strength, ratio, and its bowls with their minutes: as they were mixed where a service was done, else as they are planned. */
 export function mixBlocks(plan: Plan, page: { width: number; scale: number; press: Press }): Block[] {
   return mixesOfPlan(plan).flatMap(({ mix, made }, index) => {
     const sample = plan.sections.filter(isFoil).find((foil) => foil.mix === mix.id)
     if (!sample) return []
     const room = page.width - textLeft
-    const words = made
-      ? [...bowlLines(made.bowls, page.press), ...pouredLines(mix, made.bowls, plan, page.press)]
-      : []
+    const planned = made?.bowls ?? []
+    const mixed = bowlsMixed(plan, mix.id)
+    const words = mixed
+      ? mixedLines(mixed, page.press)
+      : [...bowlLines(planned, page.press), ...pouredLines(mix, planned, plan, page.press)]
     const bowls = words.flatMap((line) => wrap(line, room, type.body, page.press))
     const slice: Section<"slice"> = { ...sample, kind: "slice" }
     return {
@@ -32,7 +35,7 @@ export function mixBlocks(plan: Plan, page: { width: number; scale: number; pres
         letters(mix.id, [0, 4.4], type.number),
         ...moved(swatch(slice, index, swatchMm, page.scale), 0, 7),
         letters(shorten(mix.product, room, type.strong, page.press), [textLeft, 3.2], type.strong),
-        letters(strengthWords(mix, made?.bowls ?? [], page.press), [textLeft, 7.8], type.body),
+        letters(strengthWords(mix, mixed ? [] : planned, page.press), [textLeft, 7.8], type.body),
         ...bowls.map((words, line) => letters(words, [textLeft, 12.4 + line * lineMm], type.body)),
       ],
     }
@@ -59,6 +62,15 @@ function bowlLines(bowls: readonly Bowl[], { words }: Press): string[] {
   }
   return Array.from(lines, ([bowl, minutes]) => w.bowlAt({ bowl, minutes }))
 }
+
+/** What was weighed for each bowl, and when. */
+const mixedLines = (bowls: readonly MixedBowl[], { words }: Press): string[] =>
+  bowls.map(({ additives = [], ...bowl }) =>
+    words.formula.onSheet.bowlMixed({
+      bowl: words.formula.onSheet.bowl({ ...bowl, additives }),
+      minute: bowl.atMin,
+    }),
+  )
 
 /** How the developer of a bowl is poured from the bottles in stock, once for bowls alike. */
 function pouredLines(

@@ -1,6 +1,7 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import { stitchesOf } from "../../core/figures/stitchesOf"
+import { isMixed } from "../../core/record/asMixed"
 import type { Block } from "../setting/block"
 import { millimetres } from "../setting/numbers"
 import type { Press } from "../setting/press"
@@ -19,7 +20,10 @@ export function sideColumn(plan: Plan, { width, scale, press }: Column): Block[]
   const depths = depthsOf(plan)
   const said = press.words.sheets.map
   return [
-    ...under(said.bowls.title, mixBlocks(plan, { width, scale, press })),
+    ...under(
+      isMixed(plan) ? said.bowls.doneTitle : said.bowls.title,
+      mixBlocks(plan, { width, scale, press }),
+    ),
     ...under(said.toner.title, tonerBlocks(plan, { width, press })),
     ...under(said.working.title, workingBlocks(plan, { width, press })),
     ...(depths.length > 0 ? [{ ...combStrip(depths, width, press), startsGroup: true }] : []),

@@ -18,13 +18,23 @@ type TonerBowl = {
   developerG: number
 }
 
+type Weighed = Pick<Amounts, "lightenerG" | "developerG"> & {
+  additives: readonly { name: string; grams: number }[]
+}
+type TonerDone = {
+  zone: ToneZone["zone"]
+  productG: number | null
+  developerG: number | null
+  minutesOn: number | null
+}
+
 /** Mixes and toners as the map prints them: short lines, figures first. */
 export const onSheet = (t: Tools, names: Names) => ({
   strength: ({ volume, percent, ratio, pouredMl }: Strength) => {
     const pair = `${t.number(volume)} vol (${t.number(percent, 1)} %), ${t.number(ratio.lightener)} : ${t.number(ratio.developer)}`
     return pouredMl.length > 0 ? `${pair}; ${t.or(pouredMl.map((ml) => t.number(ml)))} mL` : pair
   },
-  bowl: ({ lightenerG, developerG, additives }: Pick<Amounts, "lightenerG" | "developerG" | "additives">) =>
+  bowl: ({ lightenerG, developerG, additives }: Weighed) =>
     [
       `${t.number(lightenerG)} g lightener`,
       `${t.number(developerG)} g developer`,
@@ -32,10 +42,21 @@ export const onSheet = (t: Tools, names: Names) => ({
     ].join(" + "),
   bowlAt: ({ bowl, minutes }: { bowl: string; minutes: readonly number[] }) =>
     `${bowl}, minute ${minutes.map((minute) => t.whole(minute)).join(", ")}`,
+  bowlMixed: ({ bowl, minute }: { bowl: string; minute: number }) =>
+    `${bowl}, mixed at minute ${t.whole(minute)}`,
   toner: ({ product, developerVolume, parts }: TonerChoice) =>
     developerVolume === null
       ? product
       : `${product}, ${t.number(developerVolume)} vol, 1 : ${t.number(parts)}`,
+  tonerUsed: ({ product, developerVolume }: { product: string; developerVolume: number | null }) =>
+    developerVolume === null ? product : `${product}, ${t.number(developerVolume)} vol`,
+  /** One zone of a toner that went on: what was weighed, and the minutes it was on. */
+  tonerDone: ({ zone, productG, developerG, minutesOn }: TonerDone) => {
+    const grams = [productG, developerG].flatMap((part) => (part ? [t.number(part, 1)] : [])).join(" + ")
+    const weighed = grams === "" ? [] : [`${grams} g`]
+    const on = minutesOn === null ? [] : [`${t.minutes(minutesOn)} on`]
+    return `${t.capital(zoneWords[zone])}: ${[...weighed, ...on].join(", ") || "used"}`
+  },
   tonerBowl: ({ zones, tone, family, strength, minutes, tonerG, clearG, developerG }: TonerBowl) => {
     const parts = [tonerG, ...(clearG > 0 ? [clearG] : []), ...(developerG > 0 ? [developerG] : [])]
     const sum = parts.map((part) => t.number(part, 1)).join(" + ")

@@ -59,7 +59,8 @@ export const cards = (t: Tools) => ({
     planned: "What is planned",
     mixed: "Mixed",
     weighed: "Left in the bowl",
-    weigh: (names: readonly string[]) => names.map((name) => `${name} ________ g`).join(", "),
+    weigh: (bowls: readonly { name: string; leftG: number | null }[]) =>
+      bowls.map(({ name, leftG }) => `${name} ${leftG === null ? "________" : t.number(leftG)} g`).join(", "),
     toner: "toner",
     mix: (letter: string) => `mix ${letter}`,
     times: "Planned and actual, minutes from the first parting",

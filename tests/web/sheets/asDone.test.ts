@@ -1,0 +1,92 @@
+import { describe, expect, it } from "vitest"
+import type { SheetName } from "../../../presets/sheets/sheetNames"
+import type { Plan } from "../../../web/core/document/schema"
+import type { RecordedBowl } from "../../../web/core/document/serviceRecord"
+import { examplePlan } from "../../../web/core/file/examplePlan"
+import { layOutSheet } from "../../../web/sheets/sheetKinds"
+import { texts } from "../../support/pageTexts"
+import { servedPlan } from "../../support/servedPlan"
+import { sheetFonts, sheetOptions } from "../../support/sheetFonts"
+import { en } from "../../support/words"
+
+const bowl: RecordedBowl = {
+  mix: "A",
+  product: "House powder (invented)",
+  developerVolume: 20,
+  ratio: { lightener: 1, developer: 2 },
+  lightenerG: 11,
+  developerG: 22,
+  foils: [],
+  potLifeMin: 60,
+  mixedAtMs: 3 * 60_000,
+  leftG: 6.5,
+}
+
+/** A service that was done with one bowl of 11 + 22 g and a toner; then the plan took 30 vol, another tone and one foil less. */
+function doneThenChanged(): Plan {
+  const plan = servedPlan()
+  if (!plan.service) throw new Error("no service")
+  const { head, hair, mixes, sections, toning } = plan
+  const drawn = { head, hair, mixes, sections, ...(toning && { toning }) }
+  const toner = {
+    zone: "mids" as const,
+    product: "House gloss (invented)",
+    developerVolume: 6,
+    productG: 20.5,
+    developerG: 41,
+    plannedMin: 5,
+    limitMin: 20,
+    onAtMs: 60 * 60_000,
+    offAtMs: 67 * 60_000,
+  }
+  const unused = { ...toner, zone: "hairline" as const, onAtMs: null, offAtMs: null }
+  return {
+    ...plan,
+    mixes: plan.mixes.map((mix) => ({ ...mix, developerVolume: 30, product: "Another powder" })),
+    sections: plan.sections.slice(1),
+    service: {
+      ...plan.service,
+      endedAt: "2026-03-09T12:00:00Z",
+      bowls: [bowl, { ...bowl, mixedAtMs: null, lightenerG: 99, leftG: null }],
+      toners: [toner, unused],
+      drawn,
+    },
+  }
+}
+
+const said = (name: SheetName, plan: Plan) =>
+  texts(layOutSheet(name, plan, sheetOptions(), sheetFonts).pages)
+    .map(({ text }) => text)
+    .join(" ")
+
+describe("the sheets of a service that was done", () => {
+  it.each(["placement", "record"] as const)(
+    "%s: says what was mixed and toned, not what the plan would mix now",
+    (name) => {
+      const words = said(name, doneThenChanged())
+      expect(words).toContain("11 g lightener + 22 g developer, mixed at minute 3")
+      expect(words).not.toContain("99 g")
+      expect(words).toContain("House gloss (invented), 6 vol")
+      expect(words).toContain("20.5 + 41 g, 7 min on")
+      expect(words).not.toContain("Another powder")
+      expect(words).not.toContain("30 vol")
+    },
+  )
+  it("heads the map's bowls so, and writes what was left where it was weighed", () => {
+    expect(said("placement", doneThenChanged())).toContain(en.sheets.map.bowls.doneTitle)
+    expect(said("record", doneThenChanged())).toContain("mix A 6.5 g")
+  })
+  it("tells the client of the toner that went on", () => {
+    expect(said("take-home", doneThenChanged())).toContain("House gloss (invented)")
+  })
+  it("keeps every foil that went on, also one that the plan has dropped since", () => {
+    const before = servedPlan()
+    expect(said("take-home", doneThenChanged())).toBe(
+      said("take-home", { ...doneThenChanged(), mixes: before.mixes, sections: before.sections }),
+    )
+  })
+  it("plans on where nothing was done", () => {
+    expect(said("placement", examplePlan())).toContain(en.sheets.map.bowls.title)
+    expect(said("placement", examplePlan())).not.toContain("mixed at minute")
+  })
+})
