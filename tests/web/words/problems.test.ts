@@ -42,6 +42,7 @@ const problems: Samples<ProblemCode> = {
   "twin-of-another": { code: "twin-of-another", id: "s1", twin: "s2", named: null },
   "pair-of-one": { code: "pair-of-one", pair: 4, found: 1 },
   "pair-not-single": { code: "pair-not-single" },
+  "nothing-to-coat": { code: "nothing-to-coat", startMm: 90, lengthCm: 6 },
   "landmark-off-middle": { code: "landmark-off-middle", landmark: "centre front" },
   "landmark-twice": { code: "landmark-twice", landmark: "temple", firstPlace: 1 },
   hairline: { code: "hairline", fault: "over-ear", side: "left" },

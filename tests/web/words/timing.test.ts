@@ -16,6 +16,7 @@ const problems: Samples<TimingProblem> = {
   "break-backwards": { code: "break-backwards" },
   "foil-twice": { code: "foil-twice", foil: 1 },
   "foil-pace": { code: "foil-pace", foil: 1, minutes: Number.NaN },
+  "foil-bare": { code: "foil-bare", foil: 1 },
   "foil-limit": { code: "foil-limit", foil: 1 },
   "foil-mix": { code: "foil-mix", foil: 1, mix: "Z" },
   "foil-ready": { code: "foil-ready", foil: 1, mix: "Z" },

@@ -11,6 +11,7 @@ import { headProblems } from "./headProblems"
 import { partingFault } from "./partingFault"
 import { planRules } from "./planRules"
 import { problemAt, problemsOf } from "./problem"
+import { bareNote } from "./sectionNotes"
 import { dividersFault } from "./workingSectionsFaults"
 
 /** The plan as an edit leaves it, once all that is new in it is in order; otherwise the reason why it cannot be. */
@@ -51,5 +52,8 @@ function sectionProblem(section: Section, plan: Plan) {
   const parsed = sectionSchema.safeParse(section)
   if (!parsed.success) return problemsOf(parsed.error.issues[0], section)[0]
   const fault = partingFault(section.parting, headOf(plan))
-  return fault && problemAt([], fault.fault)
+  if (fault) return problemAt([], fault.fault)
+  const [bare] = bareNote(section, plan)
+  if (!bare) return null
+  return problemAt(["rootDistanceMm"], { ...bare, code: "nothing-to-coat" })
 }

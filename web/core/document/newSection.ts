@@ -55,9 +55,14 @@ export function newSection<K extends SectionKind>(
   const band = { id: freeId(plan.sections), parting, taken: next.taken, depthMm, note: "" }
   const known = plan.mixes.some(({ id }) => id === next.treatment.mix)
   const mix = known ? next.treatment.mix : (plan.mixes[0]?.id ?? next.treatment.mix)
-  const treatment = { ...next.treatment, mix, mapNumber: freeMapNumber(plan.sections) }
+  const rootDistanceMm = startAsked(next.treatment.rootDistanceMm, plan)
+  const treatment = { ...next.treatment, rootDistanceMm, mix, mapNumber: freeMapNumber(plan.sections) }
   return kindRecords[kind].make(band, treatment, next)
 }
+
+/** Where product starts, mm from the scalp: as near as the client was asked for, unless something else than the usual was chosen. */
+export const startAsked = (wantedMm: number, { consultation }: Plan): number =>
+  wantedMm === usualSection.treatment.rootDistanceMm ? (consultation?.rootDistanceMm ?? wantedMm) : wantedMm
 
 /** "s" and a number above all in use. */
 export function freeId(sections: readonly Section[]): string {

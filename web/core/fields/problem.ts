@@ -55,6 +55,7 @@ export type FieldCode =
   | { code: "twin-of-another"; id: string; twin: string; named: string | null }
   | { code: "pair-of-one"; pair: number; found: number }
   | { code: "pair-not-single" }
+  | { code: "nothing-to-coat"; startMm: number; lengthCm: number }
   | { code: "landmark-off-middle"; landmark: string }
   | { code: "landmark-twice"; landmark: string; firstPlace: number }
   | { code: "hairline"; fault: HairlineFault; side: HeadSide }

@@ -8,6 +8,7 @@ export type ServiceProblem =
   | { code: "pace-share" }
   | { code: "break-backwards" }
   | { code: "foil-twice"; foil: number }
+  | { code: "foil-bare"; foil: number }
   | { code: "foil-pace"; foil: number; minutes: number }
   | { code: "foil-limit"; foil: number }
   | { code: "foil-mix"; foil: number; mix: string }
@@ -46,6 +47,7 @@ function foilProblems(timed: TimedFoil, mixes: ReadonlyMap<string, TimedMix>): S
   const ready = timed.readyMin[mix]
   const isPaced = isRange(placeMin) && placeMin.low > 0 && Number.isFinite(placeMin.high)
   return [
+    ...when(timed.productG.high === 0, { code: "foil-bare", foil }),
     ...when(!isPaced, { code: "foil-pace", foil, minutes: placeMin.mid }),
     ...when(!(limitMin > 0), { code: "foil-limit", foil }),
     ...when(!mixes.has(mix), { code: "foil-mix", foil, mix }),

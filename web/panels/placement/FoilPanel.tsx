@@ -14,6 +14,7 @@ const HairlinePanel = lazy(async () => ({
   default: (await import("./hairline/HairlinePanel")).HairlinePanel,
 }))
 const OverlapList = lazy(async () => ({ default: (await import("./OverlapList")).OverlapList }))
+const SectionNotes = lazy(async () => ({ default: (await import("./SectionNotes")).SectionNotes }))
 const WorkingPart = lazy(async () => ({ default: (await import("./working/WorkingPart")).WorkingPart }))
 const ZoneTotals = lazy(async () => ({ default: (await import("./ZoneTotals")).ZoneTotals }))
 
@@ -26,6 +27,7 @@ export function FoilPanel() {
       <FoilList />
       <Suspense>
         <OverlapList />
+        <SectionNotes />
         <SelectedActions />
         <FoilEditor />
         <WorkingPart />

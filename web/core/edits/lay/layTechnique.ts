@@ -3,7 +3,7 @@ import type { Section } from "../../../../geometry/section/section"
 import { lengthMm } from "../../../../geometry/surface/surfacePath"
 import type { Technique, TechniqueSection } from "../../../../presets/techniques/technique"
 import { type Edit, refuse } from "../../document/edit"
-import { newSection } from "../../document/newSection"
+import { newSection, startAsked } from "../../document/newSection"
 import type { Plan } from "../../document/schema"
 import { headOf } from "../../figures/measured"
 import { addSections } from "../sections/addSections"
@@ -84,7 +84,11 @@ function pairUp(made: Section[], first: number, second: number) {
 }
 
 function sectionFrom(row: Row, parting: Section["parting"], plan: Plan): Section {
-  const { taken, depthMm, stitching, backcombing, treatment, name } = row
+  const { taken, depthMm, stitching, backcombing, name } = row
+  const treatment = row.treatment && {
+    ...row.treatment,
+    rootDistanceMm: startAsked(row.treatment.rootDistanceMm, plan),
+  }
   const band = { taken, depthMm }
   const section = newSection(row.kind, parting, plan)
   switch (section.kind) {

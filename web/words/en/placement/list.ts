@@ -1,4 +1,5 @@
 import type { SectionKind } from "../../../../geometry/section/section"
+import type { SectionNote } from "../../../core/checks/sectionNotes"
 import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { TakenTwiceCode } from "../../../core/figures/takenTwice"
 import type { PairCode } from "../../../core/placement/pairCode"
@@ -76,6 +77,18 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
       /** How much less the totals are than the rows together. */
       takenTwice,
       inTotals: (code: TakenTwiceCode) => `In the totals ${takenTwice(code)}.`,
+    },
+
+    notes: {
+      title: "Look again",
+      told: (told: SectionNote & { section: SectionNameCode }) => {
+        const name = t.capital(say<SectionNameCode>(sectionName, told.section))
+        return told.code === "deep-slice"
+          ? `${name} is ${t.mm(told.depthMm)} deep: over ${t.mm(told.mostMm)} the inside of a solid slice stays darker.`
+          : `${name}: product would start ${t.mm(told.startMm)} from the scalp and end before that, on hair of ${t.cm(told.lengthCm)}. Nothing is coated.`
+      },
+      cure: (code: SectionNote["code"]) =>
+        code === "deep-slice" ? "Make it thinner" : "Start nearer, coat to the ends",
     },
 
     totals: {

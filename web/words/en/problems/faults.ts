@@ -40,6 +40,8 @@ export const fieldFaults = (t: Tools): Sentences<FieldCode> => ({
   "pair-of-one": ({ pair, found }) =>
     `expected two sections that bear ${pair}, found ${t.whole(found)}; take "pair" out to lay the section by itself`,
   "pair-not-single": 'expected "single": true beside it; take "pair" out to lay the section by itself',
+  "nothing-to-coat": ({ startMm, lengthCm }) =>
+    `expected a start before the product ends, found ${t.mm(startMm)} from the scalp on hair of ${t.cm(lengthCm)}: start nearer, or coat more of the strand`,
   "landmark-off-middle": ({ landmark }) =>
     `expected ${landmark} moved on both sides and only up or down the middle`,
   "landmark-twice": ({ landmark, firstPlace }) =>

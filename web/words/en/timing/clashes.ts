@@ -41,6 +41,8 @@ export const clashes = (t: Tools) => {
       "pace-share": "A person’s pace must be above 0.",
       "break-backwards": "A break must end after it begins.",
       "foil-twice": ({ foil }) => `Foil ${foil} is in the plan twice.`,
+      "foil-bare": ({ foil }) =>
+        `Foil ${foil}: nothing is coated; start its product nearer to the scalp, or coat more of the strand.`,
       "foil-pace": ({ foil, minutes }) =>
         `Foil ${foil}: the pace is ${t.number(minutes)}; enter minutes per foil above 0.`,
       "foil-limit": ({ foil }) => `Foil ${foil}: the product’s max time must be above 0 minutes.`,
