@@ -10,6 +10,7 @@ import { normalAt } from "../../geometry/surface/surface"
 import { areaElement } from "../../geometry/surface/surfacePatch"
 import { dot, multiply, subtract, type Vec3 } from "../../geometry/surface/vec3"
 import { headFigures } from "../../presets/client/headSizes"
+import { processorMs } from "../support/processorMs"
 import { type SurveyedHead, surveyedHeads } from "../support/surveyedHeads"
 
 /**
@@ -102,10 +103,11 @@ describe("the mean heads of 1988", () => {
 })
 
 describe("how fast", () => {
-  it("fits three tapes within 20 ms", () => {
-    const start = performance.now()
-    for (let i = 0; i < 20; i++)
-      fitAxes({ kind: "tape", aroundMm: 540 + i, overMm: 336, frontToNapeMm: 361 }, headFigures)
-    expect((performance.now() - start) / 20).toBeLessThan(20)
+  it("fits three tapes within 20 ms of the processor", async () => {
+    const spent = await processorMs(() => {
+      for (let i = 0; i < 20; i++)
+        fitAxes({ kind: "tape", aroundMm: 540 + i, overMm: 336, frontToNapeMm: 361 }, headFigures)
+    })
+    expect(spent / 20).toBeLessThan(20)
   })
 })

@@ -4,6 +4,7 @@ import type { Service, TimedFoil } from "../../../../web/core/schedule/scheduleI
 import { readySpreadMin, solveOrder } from "../../../../web/core/schedule/solveOrder"
 import { planService } from "../../../../web/core/schedule/timing"
 import { annealedMin } from "../../../support/orderAnnealer"
+import { processorMs } from "../../../support/processorMs"
 import { always, person, timedFoil, timedMix, timedService } from "../../../support/timedService"
 
 const both = { reorder: true, weaken: true }
@@ -208,7 +209,7 @@ describe("14 working sections", { timeout: 300_000 }, () => {
 })
 
 describe("how fast", () => {
-  it("solves 120 foils within 200 ms", () => {
+  it("solves 120 foils within 200 ms of the processor", async () => {
     const foils = Array.from({ length: 120 }, (_, at) =>
       timedFoil(`f${at}`, {
         group: `g${at >> 2}`,
@@ -217,11 +218,8 @@ describe("how fast", () => {
       }),
     )
     const service = timedService(foils, { mixes, partingMin: always(1) })
-    const times = [0, 1, 2].map(() => {
-      const start = performance.now()
-      solveOrder(service, both)
-      return performance.now() - start
-    })
+    const times: number[] = []
+    for (let i = 0; i < 3; i++) times.push(await processorMs(() => solveOrder(service, both)))
     expect(Math.min(...times)).toBeLessThan(200)
   })
 })
