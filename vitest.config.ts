@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os"
 import { defineConfig } from "vitest/config"
 
 export default defineConfig({
@@ -6,6 +7,9 @@ export default defineConfig({
       {
         test: {
           name: "unit",
+          // The machine is theirs alone: the browsers come after, one file at a time.
+          maxWorkers: availableParallelism(),
+          sequence: { groupOrder: 0 },
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/browser/**", "tests/engines/**", "tests/faults/**"],
           // Printing many pages is slow on a machine that others use too; what must be fast measures itself.
@@ -15,6 +19,7 @@ export default defineConfig({
       {
         test: {
           name: "browser",
+          sequence: { groupOrder: 1 },
           include: ["tests/browser/**/*.test.ts"],
           testTimeout: 120_000,
           hookTimeout: 120_000,
@@ -25,6 +30,7 @@ export default defineConfig({
         test: {
           // A short slice of the campaign; the whole of it is `npm run faults`.
           name: "faults",
+          sequence: { groupOrder: 2 },
           include: ["tests/faults/**/*.test.ts"],
           fileParallelism: false,
           testTimeout: 3_600_000,
@@ -34,6 +40,7 @@ export default defineConfig({
       {
         test: {
           name: "engines",
+          sequence: { groupOrder: 3 },
           include: ["tests/engines/**/*.test.ts"],
           fileParallelism: false,
           // One job through a whole engine, on a machine that may be busy with others.
