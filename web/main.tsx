@@ -9,6 +9,7 @@ import { App } from "./App"
 import { PartBoundary } from "./panels/parts/PartBoundary"
 import { askBeforeLeaving } from "./session/leaving"
 import { saveStatus } from "./session/saveStatus"
+import { followAddress } from "./session/screenAddress"
 
 const root = document.getElementById("root")
 if (!root) throw new Error("index.html has no element with id root")
@@ -18,6 +19,7 @@ createRoot(root).render(
   </PartBoundary>,
 )
 askBeforeLeaving()
+followAddress(window)
 
 // The shelf is fetched beside the first drawing of the head, not before it; then a technique that came as a link.
 void import("./startUp")

@@ -2,6 +2,7 @@ import { copyOf } from "./core/document/newPlan"
 import type { Plan } from "./core/document/schema"
 import { announceRefusal } from "./session/announcements"
 import { startAutosave } from "./session/autosave"
+import { markExample } from "./session/markExample"
 import { nowHere } from "./session/nowHere"
 import { openInto, type PlanStore, planStore } from "./session/planStore"
 import { sessionStore } from "./session/sessionStore"
@@ -27,6 +28,7 @@ export async function startUp(store: PlanStore = planStore, shelf: Shelf = brows
     openInto(plan, store)
     await returnToChair(plan, shelf)
   }
+  await rememberExample(shelf)
   const { keepToScale } = await import("./panels/plans/keepToScale")
   keepToScale(store, shelf)
   await emptyBin(shelf, Date.now()).catch(() => {})
@@ -39,13 +41,24 @@ async function returnToChair({ id }: Plan, shelf: Shelf) {
 }
 
 /** The finished example, loaded only by those who meet it. */
-const example = async () => copyOf((await import("./core/file/exampleVisit")).exampleVisit(nowHere()))
+async function example(shelf: Shelf): Promise<Plan> {
+  const plan = copyOf((await import("./core/file/exampleVisit")).exampleVisit(nowHere()))
+  await markExample(plan, shelf)
+  return plan
+}
+
+/** The example of an earlier start is still known as one. */
+async function rememberExample(shelf: Shelf) {
+  if (sessionStore.getState().exampleId !== null) return
+  const exampleId = await readSetting(shelf, "exampleId").catch(() => null)
+  if (typeof exampleId === "string") sessionStore.setState({ exampleId })
+}
 
 /** The plan to begin with; null for the empty one that is on the screen already. */
 async function firstPlan(shelf: Shelf): Promise<Plan | null> {
   try {
     const isFirstStart = (await readSetting(shelf, "lastPlan")) === undefined
-    if (isFirstStart) return example()
+    if (isFirstStart) return example(shelf)
     const last = await openLast(shelf)
     if (last.ok) return last.plan
     await wordsHere()
@@ -53,6 +66,6 @@ async function firstPlan(shelf: Shelf): Promise<Plan | null> {
     return null
   } catch {
     // No shelf here, as in some private windows: autosave says so once the example is on the screen.
-    return example()
+    return example(shelf)
   }
 }

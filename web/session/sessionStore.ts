@@ -44,6 +44,8 @@ export type Session = {
   sheet: SheetName
   /** Left and right as the client sees them in the mirror. */
   mirrorView: boolean
+  /** The plan that is the invented example; null where none is. */
+  exampleId: string | null
 }
 
 export const startSession = (): Session => ({
@@ -67,6 +69,7 @@ export const startSession = (): Session => ({
   leftHanded: false,
   sheet: "placement",
   mirrorView: false,
+  exampleId: null,
 })
 
 export const sessionStore = createStore<Session>(startSession)

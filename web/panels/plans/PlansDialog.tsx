@@ -2,6 +2,7 @@ import "./plans.css"
 import { copyOf } from "../../core/document/newPlan"
 import type { Plan } from "../../core/document/schema"
 import { exampleVisit } from "../../core/file/exampleVisit"
+import { markExample } from "../../session/markExample"
 import { nowHere } from "../../session/nowHere"
 import { openInto } from "../../session/planStore"
 import { usePlan } from "../../session/usePlan"
@@ -11,12 +12,13 @@ import { Modal } from "../fields/Modal"
 import { OpenFileButton } from "../fields/OpenFileButton"
 import { AsideList } from "./AsideList"
 import { BinList } from "./BinList"
+import { beginPlan } from "./beginPlan"
 import { LanguageChoice } from "./LanguageChoice"
 import { OnThisDevice } from "./OnThisDevice"
 import { ReadOnlyList } from "./ReadOnlyList"
 import { ShelfList } from "./ShelfList"
 import { saveForColleague, savePlanToFile } from "./savePlanToFile"
-import { desk, freshPlan } from "./shelfActions"
+import { desk } from "./shelfActions"
 import { type ShelfOnScreen, useShelf } from "./useShelf"
 
 /** The plans of this browser: open, begin, save, delete. */
@@ -51,17 +53,29 @@ type BeginProps = { shelf: ShelfOnScreen; plan: Plan; onClose: () => void }
 
 function Begin({ shelf, plan, onClose }: BeginProps) {
   const w = useWords().plans.dialog
-  const show = (next: Plan) => {
-    openInto(next)
-    onClose()
-  }
   return (
     <>
       <div className="actions">
-        <button type="button" className="button strong" onClick={async () => show(await freshPlan(desk))}>
+        <button
+          type="button"
+          className="button strong"
+          onClick={async () => {
+            await beginPlan()
+            onClose()
+          }}
+        >
           {w.newPlan}
         </button>
-        <button type="button" className="button" onClick={() => show(copyOf(exampleVisit(nowHere())))}>
+        <button
+          type="button"
+          className="button"
+          onClick={() => {
+            const example = copyOf(exampleVisit(nowHere()))
+            openInto(example)
+            void markExample(example, desk.shelf)
+            onClose()
+          }}
+        >
           {w.fromExample}
         </button>
         <OpenFileButton onOpen={async (file) => (await shelf.openFile(file)) && onClose()} />

@@ -9,6 +9,7 @@ import { listenToUndoKeys } from "./undoKeys"
 
 const keptStatus = latePart(async () => (await import("./KeptStatus")).KeptStatus)
 const clearancePill = latePart(async () => (await import("../clearance/ClearancePill")).ClearancePill)
+const exampleStrip = latePart(async () => (await import("./ExampleStrip")).ExampleStrip)
 const plansDialog = latePart(async () => (await import("./PlansDialog")).PlansDialog)
 const none = {}
 
@@ -19,6 +20,13 @@ export function TopBar() {
   const w = useWords().plans
   const name = usePlan((plan) => plan.name).trim() || w.untitled
   const [choosing, setChoosing] = useState(false)
+  const screen = useSession((session) => session.screen)
+  const id = usePlan((plan) => plan.id)
+  const isExample = useSession(({ exampleId }) => exampleId === id)
+  const title = screen === "chair" ? name : w.bar.pageTitle(w.bar.screens[screen], name)
+  useEffect(() => {
+    document.title = title
+  }, [title])
   return (
     <header className="bar">
       <span className="wordmark">
@@ -37,6 +45,7 @@ export function TopBar() {
       <ScreenNav />
       <UndoSteps />
       <Late part={keptStatus} shape="line" given={none} />
+      {isExample && <Late part={exampleStrip} shape="line" given={none} waiting={null} />}
       {choosing && <Late part={plansDialog} shape="line" given={{ onClose: () => setChoosing(false) }} />}
     </header>
   )

@@ -25,6 +25,10 @@ export const plans = (t: Tools) => ({
       timing: "Timing",
       sheets: "Sheets",
     },
+    /** In the window's title. */
+    pageTitle: (screen: string, plan: string) => `${screen}: ${plan} – Partline`,
+    example: "An invented example.",
+    startOwn: "Start your own plan",
     undo: "Undo",
     redo: "Redo",
     undoWhat: (what: string) => `Undo: ${what}`,
