@@ -30,7 +30,7 @@ it("carries the job from an empty plan to the printed map by keyboard alone", as
   await tabTo(page, /^Add slice/)
   await press("Enter")
   expect(await options(page).count()).toBe(1)
-  expect(await page.getByRole("status").last().textContent()).toBe("Add a slice, left recession to temple")
+  expect(await page.getByRole("status").last().textContent()).toBe("Add slice, left recession to left temple")
 
   await tabTo(page, /^Foils in order/, 80, "Shift+Tab")
   await press("m")

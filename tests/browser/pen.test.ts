@@ -60,7 +60,7 @@ it("lays a technique, pulls a stack out and drags a row with a pen alone", async
   await pen.draw(at, { x: at.x, y: at.y + 24 })
   await expect.poll(async () => Number(await handle.getAttribute("aria-valuenow"))).toBeLessThan(before)
   const count = Number(await handle.getAttribute("aria-valuenow"))
-  await pen.tap(page.getByRole("button", { name: new RegExp(`^Lay ${count}`) }))
+  await pen.tap(page.getByRole("button", { name: new RegExp(`^Place ${count}`) }))
   await expect.poll(() => options(page).count()).toBe(4 + count)
 
   await options(page).nth(0).scrollIntoViewIfNeeded()

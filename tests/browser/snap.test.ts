@@ -43,9 +43,9 @@ it("snaps a straight parting to the last, and leaves it alone with Alt or withou
   await beside.filter({ hasText: "Snapped" }).waitFor()
   await page.mouse.up()
   expect(await page.getByRole("status").last().textContent()).toMatch(
-    /^Draw a slice: 1[23] mm behind the hairline, right \w+, Snapped: parallel to the last parting/,
+    /^Draw slice: 1[23] mm behind the hairline, right \w+, Snapped: parallel to the last parting/,
   )
-  await page.getByRole("button", { name: /^Undo: Draw a slice$/ }).click()
+  await page.getByRole("button", { name: /^Undo: Draw slice$/ }).click()
 
   await page.getByRole("checkbox", { name: "Snap" }).uncheck()
   await drawOnFront(page, stroke, true)
@@ -69,7 +69,7 @@ it("shows the place to a finger, above it", async () => {
   await finger.down(from)
   await finger.move(to)
   const beside = page.locator(".pane.large .hand-readout")
-  await beside.filter({ hasText: /parallel to hairline/ }).waitFor()
+  await beside.filter({ hasText: /parallel to the hairline/ }).waitFor()
   const box = await beside.boundingBox()
   if (!box) throw new Error("no words beside the finger")
   const apart = [

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, phone, tablet, type Visit, visit } from "../support/browser"
 import { drawOnFront, goTo, options, placeBehind, startNewPlan, takeTool } from "../support/screen"
+import { settled } from "../support/settled"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
@@ -39,7 +40,7 @@ it("shows a stack while its number is stepped, lays it in one act and takes it b
     expect(await bluish(page)).toBeGreaterThan(four)
     expect(await options(page).count()).toBe(1)
 
-    await page.getByRole("radio", { name: "Weave between" }).check()
+    await page.getByRole("group", { name: "Alternate with" }).getByRole("radio", { name: "Weave" }).check()
     await page.getByRole("button", { name: "Place 5" }).click()
     expect(await options(page).count()).toBe(6)
     expect(await options(page).allTextContents()).toEqual(
@@ -83,7 +84,7 @@ it("says how many fit, lays those when asked, and names what it cannot use", () 
     await page.getByText("How many more: expected 1 to 40.").waitFor()
     await many.fill("40")
     await many.press("Enter")
-    const said = page.getByText(/^Only \d+ of 40 fit behind foil 1: there the hair ends\.$/)
+    const said = page.getByText(/^Only \d+ of 40 fit behind foil 1: the hair ends there\.$/)
     await said.waitFor()
     const fits = /Only (\d+)/.exec((await said.textContent()) ?? "")?.[1]
     await page.getByLabel("Gap").fill("-1")
@@ -113,7 +114,7 @@ it("repeats, thickens and thins with one tap on a phone, and slides a stack out"
 
 it("opens a stack in sight on a phone, and lays it, however far down the list the hand was", () =>
   withSlice(phone, async (page) => {
-    await page.locator(".list").evaluate((list) => list.scrollTo(0, 300))
+    await page.locator(".placement").evaluate((screen) => screen.scrollTo(0, 300))
     await page.getByRole("button", { name: "Stack behind…" }).tap()
     for (const name of ["One fewer", "One more", "Place 4", "Cancel"]) {
       const button = page.getByRole("button", { name })
@@ -133,7 +134,7 @@ function isOnTop(button: Element) {
 
 it("leaves hair out by name with one tap each, and prints it", () =>
   withSlice(tablet, async (page) => {
-    await page.getByRole("button", { name: "Leave baby hairs" }).click()
+    await page.getByRole("button", { name: "Leave out baby hairs" }).click()
     await options(page).first().click()
     await page.getByRole("button", { name: "Repeat behind" }).click()
     await options(page)
@@ -141,13 +142,13 @@ it("leaves hair out by name with one tap each, and prints it", () =>
       .click({ modifiers: ["Control"] })
     await page.getByRole("button", { name: "Leave out the hair between these two" }).click()
     await options(page).first().click()
-    await page.getByRole("button", { name: "Leave a veil" }).click()
+    await page.getByRole("button", { name: "Leave out a veil" }).click()
     const names = ["Baby hairs", "Space between 1 and 2", "Veil"]
     const joinWords = await options(page).allTextContents()
     for (const name of names) expect(joinWords).toContainEqual(expect.stringContaining(name))
     await goTo(page, "Sheets")
     await page.locator(".preview svg").first().waitFor()
-    const printed = (await page.locator(".preview").textContent()) ?? ""
+    const printed = ((await page.locator(".preview").textContent()) ?? "").replace(/\s+/g, " ")
     for (const name of names) expect(printed).toContain(name)
   }))
 
@@ -172,8 +173,7 @@ it("is pulled out on the map by its last parting, seen while it is pulled, and p
     await page.mouse.down()
     await page.mouse.move(x, y - 60, { steps: 12 })
     await expect.poll(() => asked(page)).toBeGreaterThan(6)
-    await page.waitForTimeout(300)
-    const more = await asked(page)
+    const more = await settled(page, () => asked(page))
     await page
       .locator(".foot")
       .filter({ hasText: `${more} sections more` })
@@ -181,9 +181,8 @@ it("is pulled out on the map by its last parting, seen while it is pulled, and p
     expect(await handle(page).textContent()).toBe(`${more} more`)
     await page.mouse.move(x, y + 20, { steps: 12 })
     await expect.poll(() => asked(page)).toBeLessThan(4)
-    await page.waitForTimeout(300)
+    const fewer = await settled(page, () => asked(page))
     await page.mouse.up()
-    const fewer = await asked(page)
     expect(await page.getByLabel("How many more", { exact: true }).inputValue()).toBe(String(fewer))
     await handle(page).focus()
     await page.keyboard.press("ArrowUp")

@@ -25,15 +25,16 @@ async function onEmptyPlan(work: (page: Page) => Promise<void>, size: BrowserCon
 const button = (page: Page, name: string | RegExp) => page.getByRole("button", { name })
 const tile = (page: Page, name: string) => page.locator(".technique").filter({ hasText: name })
 const dialog = (page: Page) => page.getByRole("dialog")
-const unfoldTechniques = (page: Page) => page.getByText("Add or save a technique").click()
-const readMore = (page: Page, name: string) => button(page, new RegExp(`^Steps, .* of ${name}`)).click()
+const unfoldTechniques = (page: Page) => page.getByText("Techniques", { exact: true }).click()
+const readMore = (page: Page, name: string) =>
+  button(page, new RegExp(`^Steps and options of ${name}`)).click()
 
 /** Lay the frame, take its first slice, and save that as a technique of one's own. */
 async function saveOwn(page: Page, name: string) {
   await tile(page, "Bright frame").click()
   await options(page).first().click()
   await unfoldTechniques(page)
-  await button(page, "Save 1 selected section as a technique…").click()
+  await button(page, "Save the selected section as a technique…").click()
   await page.getByLabel("Name", { exact: true }).last().fill(name)
   await page.getByLabel("What it is for, in a sentence").fill("One bright slice.")
   await button(page, "Save this technique").click()
@@ -52,7 +53,7 @@ async function linkTo(page: Page, name: string) {
 describe("a technique of the house", () => {
   it("is changed before it is laid: picture, figures and steps follow at once", () =>
     onEmptyPlan(async (page) => {
-      await readMore(page, "Temple-to-temple")
+      await readMore(page, "Micro-slices, temple to temple")
       const picture = () => dialog(page).locator("svg").first().innerHTML()
       const before = await picture()
       await dialog(page)
@@ -64,7 +65,7 @@ describe("a technique of the house", () => {
         .getByText(/^8 foils/)
         .waitFor()
       expect(await picture()).not.toBe(before)
-      expect(await dialog(page).locator("ol").textContent()).toContain("four slices")
+      expect(await dialog(page).locator("ol").textContent()).toContain("4 slices")
       await page.getByLabel("Slice depth").fill("2")
       await button(page, "Place on this head").click()
       expect(await options(page).count()).toBe(8)
@@ -91,7 +92,7 @@ describe("a technique of the house", () => {
       await dialog(page).getByRole("heading", { name: "Fringe panel" }).waitFor()
       await tabTo(page, /^Weave depth/)
       await page.keyboard.press("ArrowRight")
-      await dialog(page).getByText("out of 6.5 mm in front of it").waitFor()
+      await dialog(page).getByText("out of the 6.5 mm in front of it").waitFor()
       await page.keyboard.press("Escape")
       await dialog(page).waitFor({ state: "detached" })
       await tabTo(page, /^Fringe panel/, 4, "Shift+Tab")
@@ -155,7 +156,7 @@ describe("a technique by link", () => {
       const link = await linkTo(page, "Nape peek")
       expect(link).toContain("#technique=1.")
       await page.goto(link)
-      await dialog(page).getByText("Somebody sent you this technique.").waitFor()
+      await dialog(page).getByText("You opened a shared technique.").waitFor()
       expect(await options(page).count()).toBe(0)
       const picture = () => dialog(page).locator("svg").first().innerHTML()
       const before = await picture()
@@ -163,7 +164,7 @@ describe("a technique by link", () => {
       await page.getByRole("radio", { name: "Large, 62 cm" }).check()
       await page.getByRole("radio", { name: "Receding" }).check()
       expect(await picture()).not.toBe(before)
-      await button(page, "Not now").click()
+      await button(page, "Cancel").click()
       await dialog(page).waitFor({ state: "detached" })
       expect(await page.evaluate(() => location.hash)).toBe("")
 
@@ -270,7 +271,7 @@ it.each([
     await unfoldTechniques(page)
     await button(page, /as a technique…$/).click()
     await expectClean()
-    await button(page, "Leave it").click()
+    await button(page, "Cancel").click()
     await expectClean()
   }, size),
 )

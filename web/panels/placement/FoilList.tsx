@@ -70,7 +70,7 @@ export function FoilList() {
 /** The row of the foil in hand is brought into view, but never by scrolling the map away from under the hand. */
 function bringIntoView(list: HTMLElement, id: string) {
   const panel = list.closest(".list")
-  const scrollsAlone = panel !== null && getComputedStyle(panel).overflowY !== "visible"
+  const scrollsAlone = panel !== null && panel.scrollHeight > panel.clientHeight
   if (scrollsAlone || document.activeElement === list)
     list.querySelector(`#${id}`)?.scrollIntoView({ block: "nearest" })
 }

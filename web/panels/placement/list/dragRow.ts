@@ -85,8 +85,9 @@ function scrollAtEdge(list: HTMLElement, { x, y }: { x: number; y: number }) {
   const scroller = scrollerOf(list)
   const isPage = scroller === document.documentElement
   const { top, bottom } = isPage ? { top: 0, bottom: window.innerHeight } : scroller.getBoundingClientRect()
-  const isCovered =
-    isPage && list.getBoundingClientRect().top < y && !list.contains(document.elementFromPoint(x, y))
+  const rows = list.getBoundingClientRect()
+  const isOverRows = rows.left < x && x < rows.right && rows.top < y && y < rows.bottom
+  const isCovered = isOverRows && !list.contains(document.elementFromPoint(x, y))
   if (y < top + edgePx || isCovered) scroller.scrollBy(0, -scrollPx)
   else if (y > Math.min(bottom, window.innerHeight) - edgePx) scroller.scrollBy(0, scrollPx)
 }
