@@ -58,6 +58,31 @@ export function placeInPane(view: ViewName, box: Box, x: number, y: number): [nu
 
 export type Box = { x: number; y: number; width: number; height: number }
 
+/** Where something lies once it has stood still over two frames and the large view fills its paper. */
+export const atRest = (target: Locator): Promise<Box> =>
+  target.evaluate(
+    (element) =>
+      new Promise<Box>((done) => {
+        const boxOf = ({ x, y, width, height }: DOMRect): Box => ({ x, y, width, height })
+        const isFilled = () => {
+          const paper = document.querySelector(".pane.large .pane-paper")
+          const drawing = paper?.querySelector("canvas")
+          if (!paper || !drawing) return paper === null
+          const [outer, inner] = [paper, drawing].map((each) => each.getBoundingClientRect())
+          return Math.abs(outer.width - inner.width) < 1 && Math.abs(outer.height - inner.height) < 1
+        }
+        let before = ""
+        const look = () => {
+          const box = boxOf(element.getBoundingClientRect())
+          const now = JSON.stringify(box)
+          if (now === before && isFilled()) return done(box)
+          before = now
+          requestAnimationFrame(look)
+        }
+        look()
+      }),
+  )
+
 /** Where a place of the large view lies on the screen. */
 export async function onLargeView(
   page: Page,
@@ -65,9 +90,7 @@ export async function onLargeView(
   x: number,
   y: number,
 ): Promise<[number, number]> {
-  const box = await page.locator(".pane.large .pane-paper").boundingBox()
-  if (!box) throw new Error("the large view is not on the screen")
-  return placeInPane(view, box, x, y)
+  return placeInPane(view, await atRest(page.locator(".pane.large .pane-paper")), x, y)
 }
 
 /** Draw with the mouse through places of the front view, mm. Lifts at the end unless told to hold. */
