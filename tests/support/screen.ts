@@ -5,7 +5,7 @@ import { fixedViews, fromView, toView, type ViewName } from "../../geometry/surf
 import { fitCamera, shareAboveHairline, toScreen } from "../../web/canvas/paint/camera"
 import { newPlan } from "../../web/core/document/newPlan"
 import { headOf } from "../../web/core/figures/measured"
-import { hairlineFrame } from "../../web/drawing/workFrame"
+import { hairlineFrame, hasHairlineFrame } from "../../web/drawing/workFrame"
 
 /** The screen by what a person sees on it: words, roles and places on the head. */
 
@@ -47,10 +47,15 @@ export const options = (page: Page): Locator =>
 
 const axes = headOf(newPlan(new Date())).axes
 
-/** Where a place of a view (mm of its page, default head) lies on the screen, in the box of its pane, while it shows the hairline. */
+/** Where a place of a view (mm of its page, default head) lies on the screen, in the box of its pane, while it shows the hairline or has no frame of its own. */
 export function placeInPane(view: ViewName, box: Box, x: number, y: number): [number, number] {
   const [left, top] = toScreen(
-    fitCamera(hairlineFrame(view, axes), box.width, box.height, shareAboveHairline),
+    fitCamera(
+      hairlineFrame(view, axes),
+      box.width,
+      box.height,
+      hasHairlineFrame(view) ? shareAboveHairline : undefined,
+    ),
     viewPoint(x, y),
   )
   return [box.x + left, box.y + top]
