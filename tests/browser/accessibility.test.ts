@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { axeFaults as faults } from "../support/axe"
 import { closeBrowser, openBrowser, sizes, tablet, visit } from "../support/browser"
+import { startClock } from "../support/chair"
 import { goTo, options } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -32,10 +33,12 @@ describe.each(sizes)("on a %s", (_, size) => {
     await page.keyboard.press("Escape")
     await goTo(page, "Timing")
     await page.getByRole("button", { name: "Start at the chair" }).click()
-    await page.getByRole("button", { name: /^Start/ }).click()
-    await page.getByRole("button", { name: "Foil 1 is on" }).click()
-    await page.locator(".tile").click()
-    await page.getByRole("button", { name: "Checked" }).click()
+    await startClock(page)
+    // By keys: a second touch within a second where the first one was is taken for a slip of the hand.
+    await page.getByRole("button", { name: "Foil 1 is on" }).press("Enter")
+    await page.locator(".tile").press("Enter")
+    await page.getByRole("button", { name: "Checked" }).press("Enter")
+    await page.getByRole("button", { name: "Save check" }).waitFor()
     expect(await faults(page)).toEqual([])
     await page.getByRole("button", { name: "Something is wrong" }).click()
     expect(await faults(page)).toEqual([])
@@ -67,7 +70,7 @@ describe("however the page is looked at", () => {
     const last = options(page).last()
     await last.scrollIntoViewIfNeeded()
     await last.click()
-    await page.getByRole("heading", { name: "Left out, centre front" }).waitFor()
+    await page.getByRole("heading", { name: "Left-out hair, centre front" }).waitFor()
     const map = await page.locator(".pane.large .pane-paper").boundingBox()
     expect(map?.height).toBeGreaterThan(250)
     for (const screen of screens) {

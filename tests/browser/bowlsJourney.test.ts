@@ -22,10 +22,15 @@ async function expectPlainNumbers(page: Page) {
 }
 
 /** Lightener g, developer g and mL of the first bowl. */
-const bowl = async (page: Page) =>
-  (await page.locator(".mix-figures .large-figures").first().locator("dd").allTextContents()).map((text) =>
-    Number.parseFloat(text),
-  )
+async function bowl(page: Page) {
+  const first = page.locator(".bowls .bowl").first()
+  const byVolume = await first.getByText(/^Developer by volume: /).textContent()
+  const grams = await first.locator(".large-figures dd").allTextContents()
+  return [...grams, byVolume?.replace(/\D+/, "") ?? ""].map((text) => Number.parseFloat(text))
+}
+
+/** Opens the fields of a mix, by its place. */
+const openMix = (page: Page, nth: number) => page.locator(".mix > summary").nth(nth).tap()
 
 it("goes from the consultation to the mix, its bowls, the scale and what is learnt, by touch", async () => {
   const { page, problems, close } = await visit({ ...portrait, hasTouch: true })
@@ -33,54 +38,75 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
 
   await goTo(page, "Client")
   await chip(page, "Level now", "7")
-  await chip(page, "It has been", "Never treated")
-  await chip(page, "Lift to, before toning", "10")
+  await chip(page, "Hair history", "Never treated")
+  await chip(page, "Elasticity, stretched wet", "Springs back")
+  await chip(page, "Target level, before toner", "10")
   await chip(page, "Finish tone", "Cool")
   await chip(page, "Scalp", "Calm")
-  await page.getByRole("button", { name: /^All asked: no to the other/ }).tap()
+  await type(page, "Age, not asked", "34")
+  for (const alone of [
+    "Ever had wheezing, coughing or hives near lightener?",
+    "Allergic to hair dye, PPD or lightener (also from a patch test at a doctor’s)?",
+    "Any other allergy: fragrance, latex or rubber, adhesive plasters, nickel?",
+    "A rash on the face today?",
+    "Pregnant or breastfeeding?",
+  ])
+    await chip(page, alone, "No")
+  await page.getByRole("button", { name: /^I asked all of these: “No” to the remaining/ }).tap()
 
   await goTo(page, "Placement")
   await unfold(page, /^Add by typing/)
   for (const behindMm of ["30", "36", "42", "48"]) {
     await type(page, "Behind the hairline where it starts", behindMm)
-    await page.getByRole("button", { name: "Add slice" }).tap()
+    await page.getByRole("button", { name: "Add slice", exact: true }).tap()
   }
   await options(page).nth(3).waitFor()
 
   // The worked choice of common practice: level 7, 3 levels, foils: 20 vol at 1 : 2.
   await goTo(page, "Formula")
-  await page.getByText("Proposed: 20 vol. 3 levels to lift; the sheet states 3 to 4 for 20 vol.").waitFor()
+  await openMix(page, 0)
+  await page.getByText("Suggested: 20 vol.").waitFor()
+  await page.getByText("3 levels to lift; the product sheet states 3–4 for 20 vol.").waitFor()
   // 6 % weighs 1.0204 g/mL.
   const [lightenerG, developerG, developerMl] = await bowl(page)
   expect(lightenerG).toBeGreaterThanOrEqual(10)
   expect(developerG).toBe(2 * lightenerG)
   expect(developerMl).toBe(Math.round(developerG / 1.0204))
-  await page.getByText(/mix at minute \d+, for foils 1, 2/).waitFor()
+  const firstBowl = page.locator(".bowls .bowl").first()
+  await firstBowl.getByText(/^mix at minute \d+$/).waitFor()
+  await firstBowl.getByText(/^Foils 1, 2/).waitFor()
   await expectPlainNumbers(page)
 
   // Upside down, and too strong: each says so and its cure; nothing is lost.
   await type(page, "Developer to 1 part of lightener", "0.5")
-  await page.getByText(/as if turned upside down; write lightener first/).waitFor()
+  await page.getByText(/more lightener than developer\. Enter lightener first/).waitFor()
   await chip(page, "Lightener to developer, by weight", "1 : 2")
   await chip(page, "Developer", "40 vol, 12 %")
-  await page.getByText(/^Mix A is 40 vol, above the usual ceiling of 30/).waitFor()
-  await page.getByText("Held: do not mix. A stop above has to be answered first.").waitFor()
+  await page.getByText(/^Mix A is 40 vol, above the usual maximum of 30/).waitFor()
+  await page.getByText("Do not mix. Resolve the stop above first.").waitFor()
   await page.getByRole("button", { name: "Use 20 vol" }).tap()
-  await page.getByRole("heading", { name: "No stop is open" }).waitFor()
+  await page.getByRole("heading", { name: /^Cleared on / }).waitFor()
 
   // The salon's own scale and bottles.
-  await unfold(page, /^Your shelf, scale and prices/)
-  await chip(page, "Your scale shows steps of", "0.1 g")
-  await chip(page, "Developers on your shelf", "10 vol, 3 %")
-  await chip(page, "Developers on your shelf", "40 vol, 12 %")
+  await unfold(page, /^Your salon: phone, stock, scale and prices/)
+  await chip(page, "Scale resolution", "0.1 g")
+  await chip(page, "Developers in stock", "10 vol, 3 %")
+  await chip(page, "Developers in stock", "40 vol, 12 %")
   await page.getByText(/^Developer by weight: [\d.]+ g of 40 vol \(12 %\) \+ [\d.]+ g of 10 vol/).waitFor()
   const [fineG] = await bowl(page)
   expect(fineG).toBeLessThanOrEqual(lightenerG)
 
   // The toner: a bowl of its own, held until its alert test has been read.
   await chip(page, "Toner", "House toner")
-  await page.getByText(/^No alert test with House toner \(invented\) is written down/).waitFor()
-  await page.getByText(/10 g House toner \(invented\) \+ 20 g \(20 mL\) of 10 vol/).waitFor()
+  await page.getByText(/^No patch test with House toner \(invented\) recorded/).waitFor()
+  const tonerBowl =
+    /([\d.]+) g House toner \(invented\) \+ ([\d.]+) g \((\d+) mL\) of 10 vol \(3 %\), for .*–([\d.]+) g/
+  const toner = (await page.getByText(tonerBowl).textContent())?.match(tonerBowl) ?? []
+  const [tonerG, withG, withMl, mostG] = toner.slice(1).map(Number)
+  expect(withG).toBeCloseTo(2 * tonerG, 6)
+  // 3 % weighs 1.0095 g/mL.
+  expect(withMl).toBe(Math.round(withG / 1.0095))
+  expect(tonerG + withG).toBeGreaterThan(mostG)
   await expectPlainNumbers(page)
   await page.getByRole("button", { name: /^Undo: Change the toner/ }).tap()
 
@@ -118,23 +144,28 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
   await close()
 })
 
-it("never lets more than 20 vol stand at the hairline, whatever is typed or written, and prints it", async () => {
+it("stops more than 20 vol at the hairline, leaves it to a reason in writing alone, and prints it", async () => {
   const { page, problems, close } = await visit({ ...tablet, hasTouch: true })
   await options(page).first().waitFor()
   await goTo(page, "Formula")
-  await chip(page, "Developer", "30 vol, 9 %", 1)
-  await page.getByText(/^Mix B is 30 vol at the hairline, where 20 vol is the most/).waitFor()
-  await page.getByText("This stop cannot be passed.").waitFor()
+  await openMix(page, 1)
+  await chip(page, "Developer", "30 vol, 9 %")
+  const stop = page.locator(".conflict", {
+    hasText: "Mix B is 30 vol at the hairline; 20 vol is the most used",
+  })
+  await stop.getByText(/^Whose decision: the colourist\./).waitFor()
+  await stop.getByText("Override in writing").tap()
+  await stop.getByRole("button", { name: "Override this stop" }).tap()
+  await stop.getByText("Enter a reason and your name first.").waitFor()
+  await page.getByRole("heading", { name: "Do not mix: 1 stop." }).waitFor()
   await goTo(page, "Sheets")
-  await page
-    .locator(".preview svg")
-    .getByText(/NOT CLEARED: a stop holds the mix\. Mix B is 30/)
-    .waitFor()
+  const sheet = page.locator(".preview .sheet")
+  const printed = async () => (await sheet.textContent())?.replace(/\s+/g, " ")
+  await expect
+    .poll(printed, { timeout: 20_000 })
+    .toMatch(/NOT CLEARED: DO NOT MIX\. 1 stop is open\. Mix B is 30 vol at the hairline/)
   await page.getByRole("button", { name: /^Undo: Change the developer/ }).tap()
-  await page
-    .locator(".preview svg")
-    .getByText(/NOT CLEARED/)
-    .waitFor({ state: "detached" })
+  await expect.poll(printed, { timeout: 20_000 }).not.toMatch(/NOT CLEARED/)
   expect(problems).toEqual([])
   await close()
 })

@@ -1,9 +1,20 @@
+import type { Page } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, visit } from "../support/browser"
 import { goTo, options, tabTo } from "../support/screen"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
+
+const heading = (page: Page, name: RegExp) => page.getByRole("heading", { name })
+
+/** Waits until the sheet on the screen says this; its sentences run over lines. */
+const readsOnSheet = (page: Page, words: RegExp) =>
+  expect
+    .poll(async () => (await page.locator(".preview .sheet").textContent())?.replace(/\s+/g, " "), {
+      timeout: 20_000,
+    })
+    .toMatch(words)
 
 it("holds the mix on an answer, on the screen and on the sheet, until it is taken back", async () => {
   const { page, problems, close } = await visit()
@@ -12,47 +23,53 @@ it("holds the mix on an answer, on the screen and on the sheet, until it is take
   const answer = page.getByRole("group", { name: /^Ever reacted to hair colour/ })
   await answer.getByRole("radio", { name: "Yes" }).check()
   await goTo(page, "Formula")
-  await page.getByRole("heading", { name: "A stop holds the mix" }).waitFor()
-  expect(await page.getByText("This stop cannot be passed.").isVisible()).toBe(true)
+  await heading(page, /^Do not mix: 1 stop\.$/).waitFor()
+  expect(await page.getByText("This stop cannot be overridden.").isVisible()).toBe(true)
   await goTo(page, "Sheets")
-  await page.locator(".preview svg").getByText("NOT CLEARED: a stop holds the mix.").waitFor()
+  await readsOnSheet(page, /NOT CLEARED: DO NOT MIX\. 1 stop is open\./)
 
   await goTo(page, "Client")
   await page.getByRole("button", { name: "Hide health answers" }).click()
   expect(await answer.count()).toBe(0)
   await page.getByRole("button", { name: /^Undo: Answer a question/ }).click()
   await goTo(page, "Formula")
-  await page.getByRole("heading", { name: "No stop is open" }).waitFor()
+  await heading(page, /^Cleared on /).waitFor()
   expect(problems).toEqual([])
   await close()
 })
 
-it("passes a stop in writing by keys alone, prints the reason, and holds again when the pass is taken back", async () => {
+it("overrides a stop in writing by keys alone, prints the reason, and holds again when that is undone", async () => {
   const { page, problems, close } = await visit()
   await options(page).first().waitFor()
   await goTo(page, "Client")
-  await page.getByRole("group", { name: "Asthma?" }).getByRole("radio", { name: "Yes" }).check()
+  await page
+    .getByRole("group", { name: /^Relaxer, perm/ })
+    .getByRole("radio", { name: "Yes" })
+    .check()
   await goTo(page, "Formula")
-  const title = page.getByRole("heading", { name: /stop/ }).first()
-  await page.getByRole("heading", { name: "A stop holds the mix" }).waitFor()
-  await tabTo(page, /^Pass it with a written reason/)
+  await heading(page, /^Do not mix: 1 stop\.$/).waitFor()
+  await tabTo(page, /^Override in writing/)
   await page.keyboard.press("Enter")
-  await tabTo(page, /^Pass this stop/)
+  await tabTo(page, /^Override this stop/)
   await page.keyboard.press("Enter")
-  await page.getByText("Write the reason and who passes it; then press again.").waitFor()
+  await page.getByText("Enter a reason and your name first.").waitFor()
   await tabTo(page, /^Reason/, 20, "Shift+Tab")
-  await page.keyboard.type("Letter of the doctor seen")
+  await page.keyboard.type("Strand tested, holds")
   await page.keyboard.press("Tab")
   await page.keyboard.type("M.")
   await page.keyboard.press("Tab")
   await page.keyboard.press("Enter")
-  await page.getByRole("heading", { name: "No stop is open" }).waitFor()
-  expect(await title.evaluate((heading) => heading === document.activeElement)).toBe(true)
+  const title = heading(page, /^Cleared on /)
+  await title.waitFor()
+  expect(await title.evaluate((each) => each === document.activeElement)).toBe(true)
   await goTo(page, "Sheets")
-  await page.locator(".preview svg").getByText("Passed by M.: Letter of the doctor seen").waitFor()
+  await readsOnSheet(page, /“Recent relaxer or perm” overridden by M\.: Strand tested, holds/)
   await goTo(page, "Formula")
-  await page.getByRole("button", { name: "Take the pass back" }).click()
-  await page.getByRole("heading", { name: "A stop holds the mix" }).waitFor()
+  await page
+    .locator(".settled", { hasText: "Strand tested, holds" })
+    .getByRole("button", { name: "Undo the override" })
+    .click()
+  await heading(page, /^Do not mix: 1 stop\.$/).waitFor()
   expect(problems).toEqual([])
   await close()
 })
@@ -62,13 +79,14 @@ it("settles a conflict of the clock with one touch, and takes it back with one u
   await options(page).first().waitFor()
   await goTo(page, "Timing")
   await page.getByRole("heading", { name: "No clashes in the schedule" }).waitFor()
+  await page.getByRole("button", { name: "Change", exact: true }).click()
   await page.getByRole("radio", { name: /^Learner/ }).check()
   await page.getByRole("radio", { name: "All in one rinse" }).check()
-  await page.getByRole("heading", { name: /things? to settle/ }).waitFor()
+  await page.getByRole("heading", { name: /^\d+ clash/ }).waitFor()
   await page.getByRole("button", { name: "Take each foil off when it is ready" }).first().click()
   await page.getByRole("heading", { name: "No clashes in the schedule" }).waitFor()
   await page.getByRole("button", { name: /^Undo: Take each foil off/ }).click()
-  await page.getByRole("heading", { name: /things? to settle/ }).waitFor()
+  await page.getByRole("heading", { name: /^\d+ clash/ }).waitFor()
   expect(problems).toEqual([])
   await close()
 })

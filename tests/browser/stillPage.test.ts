@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
-import { goTo, options } from "../support/screen"
+import { atRest, goTo, options } from "../support/screen"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
@@ -14,7 +14,9 @@ it.each([
   await options(page).first().waitFor()
   for (const screen of ["Client", "Formula", "Timing", "Sheets", "Placement"] as const) {
     await goTo(page, screen)
-    await page.waitForTimeout(300)
+    await page.getByRole("heading", { name: screen, level: 1 }).waitFor({ state: "attached" })
+    if (screen === "Sheets") await page.locator(".preview .sheet").waitFor()
+    await atRest(page.locator("main").last())
     const beyond = await page.evaluate(() => document.documentElement.scrollHeight - window.innerHeight)
     expect(beyond, screen).toBe(0)
   }

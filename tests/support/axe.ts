@@ -8,9 +8,17 @@ const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/
 export async function axeFaults(page: Page): Promise<string[]> {
   await page.evaluate(axeSource)
   return page.evaluate(async () => {
-    // What is still being laid out has no colour to judge yet.
+    // What is still being laid out has no colour to judge yet, and what still moves no size.
     await document.fonts.ready
-    await new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)))
+    const places = () =>
+      [...document.body.querySelectorAll("*")]
+        .map((element) => Object.values(element.getBoundingClientRect().toJSON()).join(" "))
+        .join()
+    let before = ""
+    for (let now = places(); now !== before; now = places()) {
+      before = now
+      await new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)))
+    }
     const { axe } = window as unknown as { axe: typeof import("axe-core") }
     const { violations } = await axe.run(document, { rules: { "target-size": { enabled: true } } })
     return violations.map(

@@ -5,7 +5,7 @@ import { fixedViews, fromView, toView, type ViewName } from "../../geometry/surf
 import { fitCamera, shareAboveHairline, toScreen } from "../../web/canvas/paint/camera"
 import { newPlan } from "../../web/core/document/newPlan"
 import { headOf } from "../../web/core/figures/measured"
-import { hairlineFrame } from "../../web/drawing/workFrame"
+import { hairlineFrame, hasHairlineFrame } from "../../web/drawing/workFrame"
 
 /** The screen by what a person sees on it: words, roles and places on the head. */
 
@@ -52,16 +52,46 @@ export const options = (page: Page): Locator =>
 
 const axes = headOf(newPlan(new Date())).axes
 
-/** Where a place of a view (mm of its page, default head) lies on the screen, in the box of its pane, while it shows the hairline. */
+/** Where a place of a view (mm of its page, default head) lies on the screen, in the box of its pane, while it shows the hairline or has no frame of its own. */
 export function placeInPane(view: ViewName, box: Box, x: number, y: number): [number, number] {
   const [left, top] = toScreen(
-    fitCamera(hairlineFrame(view, axes), box.width, box.height, shareAboveHairline),
+    fitCamera(
+      hairlineFrame(view, axes),
+      box.width,
+      box.height,
+      hasHairlineFrame(view) ? shareAboveHairline : undefined,
+    ),
     viewPoint(x, y),
   )
   return [box.x + left, box.y + top]
 }
 
 export type Box = { x: number; y: number; width: number; height: number }
+
+/** Where something lies once it has stood still over two frames and the large view fills its paper. */
+export const atRest = (target: Locator): Promise<Box> =>
+  target.evaluate(
+    (element) =>
+      new Promise<Box>((done) => {
+        const boxOf = ({ x, y, width, height }: DOMRect): Box => ({ x, y, width, height })
+        const isFilled = () => {
+          const paper = document.querySelector(".pane.large .pane-paper")
+          const drawing = paper?.querySelector("canvas")
+          if (!paper || !drawing) return paper === null
+          const [outer, inner] = [paper, drawing].map((each) => each.getBoundingClientRect())
+          return Math.abs(outer.width - inner.width) < 1 && Math.abs(outer.height - inner.height) < 1
+        }
+        let before = ""
+        const look = () => {
+          const box = boxOf(element.getBoundingClientRect())
+          const now = JSON.stringify(box)
+          if (now === before && isFilled()) return done(box)
+          before = now
+          requestAnimationFrame(look)
+        }
+        look()
+      }),
+  )
 
 /** Where a place of the large view lies on the screen. */
 export async function onLargeView(
@@ -70,9 +100,7 @@ export async function onLargeView(
   x: number,
   y: number,
 ): Promise<[number, number]> {
-  const box = await page.locator(".pane.large .pane-paper").boundingBox()
-  if (!box) throw new Error("the large view is not on the screen")
-  return placeInPane(view, box, x, y)
+  return placeInPane(view, await atRest(page.locator(".pane.large .pane-paper")), x, y)
 }
 
 /** Draw with the mouse through places of the front view, mm. Lifts at the end unless told to hold. */

@@ -24,9 +24,9 @@ export function Questions({ known, days, told }: AskProps) {
       .map((name) => <OneQuestion key={name} name={name} known={known} days={days} told={told} />)
   return (
     <>
-      <h4>{said.alone}</h4>
+      <h3>{said.alone}</h3>
       <ul className="questions">{list(true)}</ul>
-      <h4>{said.together}</h4>
+      <h3>{said.together}</h3>
       <ul className="questions">{list(false)}</ul>
       <div className="actions">
         {inherited.length > 0 && (
