@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { closeBrowser, openBrowser, sizes, tablet, visit } from "../support/browser"
-import { putOn, startClock } from "../support/chair"
+import { putOn, startClock, takeClock } from "../support/chair"
 import { goTo, options } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -27,7 +27,7 @@ const untilSecond = (page: Page, second: number) =>
 
 it("runs a service: taps, undo, a look, off before on, the end, and planned against real", async () => {
   const { page, problems, close } = await visit()
-  await page.clock.install()
+  await takeClock(page)
   await sitDown(page)
   await page.clock.runFor(4 * minute)
   await press(page, "Foil 1 is on")
@@ -63,7 +63,7 @@ it("runs a service: taps, undo, a look, off before on, the end, and planned agai
 
 it("calls a foil past max time out on the red button's page too, and keeps the time of each step", async () => {
   const { page, problems, close } = await visit()
-  await page.clock.install()
+  await takeClock(page)
   await sitDown(page)
   await press(page, "Foil 1 is on")
   await page.clock.runFor(46 * minute)

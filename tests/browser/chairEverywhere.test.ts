@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, it } from "vitest"
 import { axeFaults } from "../support/axe"
 import { closeBrowser, openBrowser, phone, visit } from "../support/browser"
 import { busyPlan } from "../support/busyPlan"
-import { askedToday, openPlanText, putOn, startClock, tapAway } from "../support/chair"
+import { askedToday, openPlanText, putOn, startClock, takeClock, tapAway } from "../support/chair"
 import { goTo, options, startNewPlan, tabTo } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -61,7 +61,7 @@ async function withDevice(page: Page) {
       },
     })
   })
-  await page.clock.install()
+  await takeClock(page)
   await page.reload()
   await options(page).first().waitFor()
 }

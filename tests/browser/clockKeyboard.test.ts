@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, it } from "vitest"
 import { questionRows } from "../../web/core/cautions/asking/questions"
 import { questionNames } from "../../web/core/document/consultation"
 import { closeBrowser, openBrowser, visit } from "../support/browser"
+import { takeClock } from "../support/chair"
 import { options, startNewPlanByKeys, tabTo } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -49,8 +50,7 @@ const alone = questionNames.filter((name) => questionRows[name].alone)
 
 it("carries the clock from an empty plan through Timing and the chair to the rinse by keyboard alone", async () => {
   const { page, problems, close } = await visit()
-  await page.clock.install()
-  await options(page).first().waitFor()
+  await takeClock(page)
   await drawTwoFoils(page)
   await askAll(page)
 

@@ -7,7 +7,7 @@ import type { Plan } from "../../web/core/document/schema"
 import { savePlan } from "../../web/core/file/planFile"
 import { dayIn } from "../../web/core/text/zonedTime"
 import { askedAll } from "./answers"
-import { goTo, openPlanFile } from "./screen"
+import { goTo, openPlanFile, options } from "./screen"
 
 /** The chair as a person comes to it. */
 
@@ -20,6 +20,12 @@ export async function openPlanText(page: Page, plan: Plan) {
 
 /** Everything asked today, by the clock of a visitor, and nothing found. */
 export const askedToday = () => askedAll(dayIn("Europe/London", Date.now()))
+
+/** The clock goes by hand. Not before the example stands, which is dated by it: while it is put in, it shows 1970. */
+export async function takeClock(page: Page) {
+  await options(page).first().waitFor()
+  await page.clock.install()
+}
 
 /** From any screen to minute 0 of the service. */
 export async function sitDown(page: Page) {
