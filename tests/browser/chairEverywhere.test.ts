@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, it } from "vitest"
 import { axeFaults } from "../support/axe"
 import { closeBrowser, openBrowser, phone, visit } from "../support/browser"
 import { busyPlan } from "../support/busyPlan"
-import { openPlanText, startClock } from "../support/chair"
+import { askedToday, openPlanText, putOn, startClock, takeClock, tapAway } from "../support/chair"
 import { goTo, options, startNewPlan, tabTo } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -61,7 +61,7 @@ async function withDevice(page: Page) {
       },
     })
   })
-  await page.clock.install()
+  await takeClock(page)
   await page.reload()
   await options(page).first().waitFor()
 }
@@ -79,17 +79,17 @@ it("sounds, shakes and keeps the screen awake, and lets it sleep when the servic
   await sitDown(page)
   expect((await asked(page)).locks).toBe(1)
   await press(page, "Foil 1 is on")
-  await page.clock.runFor(9 * minute + 2000)
-  expect(await asked(page)).toMatchObject({ tones: [660], shakes: [[160]] }) // look soon: once
+  await page.clock.runFor(4 * minute + 2000)
+  expect(await asked(page)).toMatchObject({ tones: [660], shakes: [[160]] }) // check soon: once
   await page.clock.runFor(minute)
   expect((await asked(page)).tones).toEqual([660, 880, 880]) // check now: twice
-  await page.clock.runFor(35 * minute)
+  await page.clock.runFor(40 * minute)
   const late = (await asked(page)).tones.filter((hertz) => hertz === 990).length
   expect(late).toBeGreaterThanOrEqual(4) // past its limit
   await page.clock.runFor(16_000)
   expect((await asked(page)).tones.filter((hertz) => hertz === 990).length).toBe(late + 4) // and again
   await press(page, /^Rinse now/)
-  await press(page, "End the service")
+  await tapAway(page.getByRole("button", { name: "End the service" }))
   await page.getByRole("heading", { name: "Planned and actual" }).waitFor()
   expect((await asked(page)).released).toBe(1)
   expect(problems).toEqual([])
@@ -117,7 +117,7 @@ it.each([
     )
   }
   await goTo(page, "Placement")
-  await page.clock.runFor(10 * minute + 2000)
+  await page.clock.runFor(5 * minute + 2000)
   await bar(page).getByText("Foil 1: check now").waitFor()
   expect(await spoken(page)).toBe("Foil 1: check now.")
   expect((await asked(page)).tones).toContain(880)
@@ -161,17 +161,18 @@ it("writes the red button down before the start and after the end, with the plan
   await startClock(page)
   await press(page, "Foil 1 is on")
   await press(page, /^Rinse now/)
-  await press(page, "End the service")
+  await press(page, "Rinse all")
+  await tapAway(page.getByRole("button", { name: "End the service" }))
   await press(page, "Something is wrong")
-  await press(page, "Faint")
-  await log.getByText(/Faint$/).waitFor()
+  await press(page, "Fainting")
+  await log.getByText(/Fainting$/).waitFor()
   await press(page, "Back to the clock")
   await press(page, /^Leave/)
   await page.reload()
   await goTo(page, "Timing")
-  await page.getByRole("heading", { name: "The red button" }).waitFor()
+  await page.getByRole("heading", { name: "What went wrong" }).waitFor()
   await page.getByText(/Product in the eye$/).waitFor()
-  await page.getByText(/Faint$/).waitFor()
+  await page.getByText(/Fainting$/).waitFor()
   expect(problems).toEqual([])
   await close()
 })
@@ -188,10 +189,11 @@ it("is run by keys alone, from the start to the end", async () => {
   await startClock(page)
   await go(/^Foil 1 is on/)
   await go(/^Foil 1\s*1\s*0 min|^Foil 10 min/)
-  await go(/^Looked/)
-  for (const answer of [/^Ok/, /^Soft/, /^Warm/, /^Moist/]) await go(answer)
+  await go(/^Checked/)
+  for (const answer of [/^OK/, /^Limp/, /^Warm/, /^Moist/]) await go(answer)
   await go(/^Save check/)
   await go(/^Rinse now/)
+  await go(/^Rinse all/)
   await go(/^End the service/)
   await page.getByRole("heading", { name: "Planned and actual" }).waitFor()
   expect(problems).toEqual([])
@@ -202,15 +204,21 @@ it("takes a finger's taps on a phone: on, looked, off, heat and its end", async 
   const { page, problems, close } = await visit(phone)
   await options(page).first().waitFor()
   const plan = busyPlan(40)
-  const behind = plan.sections.filter(({ kind }) => kind === "slice").slice(-3)
-  await openPlanText(page, { ...plan, name: "Slices behind", sections: behind })
+  const behind = plan.sections.filter((each) => each.kind === "slice").slice(-3)
+  await openPlanText(page, {
+    ...plan,
+    name: "Slices behind",
+    sections: behind,
+    consultation: askedToday(),
+  })
   await goTo(page, "Timing")
+  await page.getByRole("button", { name: "Change" }).tap()
   await page.getByRole("radio", { name: "10 min", exact: true }).tap()
   await page.getByRole("button", { name: "Start at the chair" }).tap()
   await startClock(page)
-  for (let i = 0; i < 3; i++) await page.locator(".touch.giant").first().tap()
-  await page.getByRole("button", { name: /^Heat on/ }).tap()
-  await page.getByRole("button", { name: /^Heat off/ }).tap()
+  for (const { mapNumber } of behind) await putOn(page, mapNumber, "tap")
+  await tapAway(page.getByRole("button", { name: /^Heat on/ }), "tap")
+  await tapAway(page.getByRole("button", { name: /^Heat off/ }), "tap")
   await page.getByRole("button", { name: /check now/ }).waitFor() // heat ends with a look
   await page.locator(".tile").first().tap()
   await page.getByRole("button", { name: "Off", exact: true }).tap()

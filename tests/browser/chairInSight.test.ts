@@ -1,8 +1,7 @@
 import type { Locator, Page } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, sizes, visit } from "../support/browser"
-import { sitDown } from "../support/chair"
-import { options } from "../support/screen"
+import { putOn, sitDown, takeClock } from "../support/chair"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
@@ -25,20 +24,18 @@ async function pressInSight(page: Page, name: RegExp | string) {
   await button.click()
 }
 
-/** Three foils past their longest time, two bowls past their pot life, and looks that are due. */
+/** Three foils past their max time, one at its planned time, two bowls past their pot life, and checks that are due. */
 async function threeCallsLate(page: Page) {
-  const on = (foil: number) => page.getByRole("button", { name: `Foil ${foil} is on` }).click()
-  for (const foil of [1, 2, 3]) await on(foil)
+  for (const foil of [1, 2, 3]) await putOn(page, foil)
   await page.clock.runFor(35 * minute)
-  for (const foil of [4, 5, 6]) await on(foil)
-  await page.clock.runFor(12 * minute)
-  await page.getByText("and 1 more").waitFor()
+  for (const foil of [4, 5, 6]) await putOn(page, foil)
+  await page.clock.runFor(13 * minute)
+  await page.getByText("and 2 more", { exact: true }).waitFor()
 }
 
 it.each(sizes)("keeps each minute's taps in sight under three late calls on a %s", async (_, size) => {
   const { page, problems, close } = await visit(size)
-  await page.clock.install()
-  await options(page).first().waitFor()
+  await takeClock(page)
   await sitDown(page)
   await threeCallsLate(page)
   await pressInSight(page, "Foil 7 is on")

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, visit } from "../support/browser"
-import { sitDown } from "../support/chair"
+import { sitDown, tapAway } from "../support/chair"
 import { goTo, options } from "../support/screen"
 
 // The browser's own sound and wake lock, not stand-ins: Chromium grants both to a page of this machine.
@@ -64,7 +64,8 @@ it("keeps the real screen awake while a service runs, and lets it sleep after", 
   expect(await locksHeld(page)).toBe(1) // under every screen
   await page.getByRole("button", { name: "To the chair" }).click()
   await page.getByRole("button", { name: /^Rinse now/ }).click()
-  await page.getByRole("button", { name: "End the service" }).click()
+  await page.getByRole("button", { name: "Rinse all" }).click()
+  await tapAway(page.getByRole("button", { name: "End the service" }))
   await expect.poll(() => locksHeld(page)).toBe(0)
   expect(problems).toEqual([])
   await close()
@@ -81,9 +82,9 @@ it("sounds a call through the real audio of the device, and is silent before it"
     )
   await expect.poll(state).toEqual(["running"])
   await page.getByRole("button", { name: "Foil 1 is on" }).click()
-  await page.waitForTimeout(1500)
+  await page.locator(".elapsed").getByText("0:02").waitFor()
   expect(await loudest(page)).toBe(0)
-  // The device's clock runs on by ten minutes, as after sleep: the first look is due.
+  // The device's clock runs on by ten minutes, as after sleep: the first check is due.
   await page.evaluate(() => {
     const now = Date.now
     Date.now = () => now() + 605_000

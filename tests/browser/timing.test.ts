@@ -9,19 +9,39 @@ import { goTo, options, startNewPlan } from "../support/screen"
 beforeAll(openBrowser)
 afterAll(closeBrowser)
 
+const press = (page: Page, name: RegExp | string) => page.getByRole("button", { name }).first().click()
+
+/** The clock, with its settings open. */
+async function openSettings(page: Page) {
+  await goTo(page, "Timing")
+  await press(page, "Change")
+  await page.getByRole("group", { name: "Pace" }).waitFor()
+}
+
+async function liftFrom7To9(page: Page) {
+  await page.getByRole("radio", { name: "From level to level" }).check()
+  expect(await page.getByRole("textbox", { name: "Level now" }).inputValue()).toBe("7")
+  await page.getByRole("textbox", { name: "Target level" }).fill("9")
+  await page.keyboard.press("Tab")
+}
+
 it("writes down a strand test and says when to look; scrubs the head in time by keys", async () => {
   const { page, problems, close } = await visit()
   await options(page).first().waitFor()
-  await goTo(page, "Timing")
-  await page.getByRole("radio", { name: "From level to level" }).check()
+  await openSettings(page)
+  await liftFrom7To9(page)
   await page.getByRole("radio", { name: "Mix A, 20 vol" }).check()
-  await page.getByRole("button", { name: "Add a look at the strand" }).click()
+  await page.getByRole("button", { name: "Add a check of the strand" }).click()
   await page.getByRole("textbox", { name: "Level seen" }).fill("8")
   await page.keyboard.press("Tab")
-  await page.getByText(/^Look from minute 10, expected \d+ to \d+, never past 45\.$/).waitFor()
-  await page.getByRole("textbox", { name: "Level seen" }).fill("6")
+  await page
+    .getByText(/^Check from minute 10; expected ready at minute \d+ to \d+; max time 45 min\.$/)
+    .waitFor()
+  await page.getByRole("textbox", { name: "Level seen" }).fill("5.5")
   await page.keyboard.press("Tab")
-  await page.getByText(/darker than level 7 before it: hair does not go back/).waitFor()
+  await page
+    .getByText(/^Row 1: level 5\.5 is darker than level 7 at the check before\. Lifted hair does not darken/)
+    .waitFor()
 
   const slider = page.getByRole("slider", { name: "Minute of the visit" })
   await slider.focus()
@@ -36,12 +56,12 @@ it("writes down a strand test and says when to look; scrubs the head in time by 
 it("counts a look at the strand from the moment its level is written, and keeps to the phone's width", async () => {
   const { page, problems, close } = await visit(phone)
   await options(page).first().waitFor()
-  await goTo(page, "Timing")
-  await page.getByRole("radio", { name: "From level to level" }).check()
+  await openSettings(page)
+  await liftFrom7To9(page)
   await page.getByRole("radio", { name: "Mix A, 20 vol" }).check()
   const window = () => page.locator(".window").first().textContent()
   const before = await window()
-  await press(page, "Add a look at the strand")
+  await press(page, "Add a check of the strand")
   const level = page.getByRole("textbox", { name: "Level seen" })
   expect(await level.evaluate((field) => field === document.activeElement)).toBe(true)
   expect([await level.inputValue(), await window()]).toEqual(["", before])
@@ -54,33 +74,34 @@ it("counts a look at the strand from the moment its level is written, and keeps 
   await close()
 })
 
-const press = (page: Page, name: RegExp | string) => page.getByRole("button", { name }).first().click()
 const settled = (page: Page) => page.getByRole("heading", { name: "No clashes in the schedule" }).waitFor()
 
 describe.each([
   ["tablet", tablet],
   ["phone", phone],
-] as const)("cures on a %s", (_, size) => {
+] as const)("fixes on a %s", (_, size) => {
   it("come from beside the screen, each with one touch and one undo", async () => {
     const { page, problems, close } = await visit(size)
     const workers: string[] = []
     page.on("worker", (worker) => workers.push(worker.url()))
     await options(page).first().waitFor()
-    await goTo(page, "Timing")
+    await openSettings(page)
     await page.getByRole("radio", { name: "All in one rinse" }).check()
-    await page.getByRole("radio", { name: /^Learner/ }).check()
-    await page.getByRole("heading", { name: "One thing to settle" }).waitFor()
-    const cures = page.locator(".conflict").getByRole("button")
-    await cures.nth(3).waitFor()
+    await page.getByRole("heading", { name: "1 clash" }).waitFor()
+    const fixes = page.locator(".conflict").getByRole("button")
+    await fixes.nth(4).waitFor()
     expect(workers.length).toBeGreaterThan(0)
-    const labels = await cures.allInnerTexts()
-    expect(labels[0]).toBe("Take each foil off when it is ready")
+    const labels = await fixes.allInnerTexts()
+    expect(labels.slice(0, 2)).toEqual([
+      "Place the foils in another order, slowest first",
+      "Take each foil off when it is ready",
+    ])
     expect(await axeFaults(page)).toEqual([])
     for (const label of labels) {
       await press(page, label)
       await settled(page)
       await press(page, /^Undo/)
-      await page.getByRole("heading", { name: "One thing to settle" }).waitFor()
+      await page.getByRole("heading", { name: "1 clash" }).waitFor()
     }
     expect(problems).toEqual([])
     await close()
@@ -90,24 +111,24 @@ describe.each([
 it("keeps foils for another day with the plan: back again, or a visit of their own", async () => {
   const { page, problems, close } = await visit()
   await options(page).first().waitFor()
-  await goTo(page, "Timing")
+  await openSettings(page)
   await page.getByRole("radio", { name: "All in one rinse" }).check()
   await page.getByRole("radio", { name: /^Learner/ }).check()
-  await press(page, /^Keep the last 4 foils for another day/)
-  await page.getByText(/^Kept for another day: foils 6, 7, 8, 9\./).waitFor()
+  await press(page, /^Keep 6 foils for another day, spread over both sides: 1, 3 to 5, 7, 8$/)
+  await page.getByText(/^For another day: foils 1, 3 to 5, 7, 8\./).waitFor()
   await press(page, "Bring them back today")
-  await page.getByRole("heading", { name: "One thing to settle" }).waitFor()
+  await page.getByRole("heading", { name: "1 clash" }).waitFor()
   await press(page, /^Undo/)
-  await page.getByText(/they leave this plan, for “.*, another day”/).waitFor()
+  await page.getByText(/As a visit of their own they move to “.*, another day”/).waitFor()
   await press(page, "Plan them as a visit of their own")
-  await page.getByText(/are now in “.*, another day”/).waitFor()
+  await page.getByText(/^The foils for another day are now in “.*, another day”, under Plans\.$/).waitFor()
   await press(page, /^Undo/)
-  await page.getByText(/^Kept for another day: foils 6, 7, 8, 9\./).waitFor()
+  await page.getByText(/^For another day: foils 1, 3 to 5, 7, 8\./).waitFor()
   await press(page, /^Redo/)
   await press(page, "Open that plan")
   await page.getByRole("button", { name: /another day: Plans/ }).waitFor()
   await settled(page)
-  expect(await page.getByRole("region", { name: "Times of every foil" }).getByRole("row").count()).toBe(5)
+  expect(await page.getByRole("region", { name: "Times of every foil" }).getByRole("row").count()).toBe(7)
   expect(problems).toEqual([])
   await close()
 })
@@ -121,17 +142,17 @@ it("searches 120 foils without holding the screen up, and stops when told to", a
   const held = new Promise<void>((done) => {
     letGo = done
   })
-  await page.route(/cureWorker/, async (route) => {
+  await page.route(/fixWorker/, async (route) => {
     await held
     await route.continue().catch(() => {})
   })
-  await goTo(page, "Timing")
+  await openSettings(page)
   await page.getByRole("radio", { name: "All in one rinse" }).check()
-  const progress = page.getByRole("progressbar", { name: "Working out what settles it" })
+  const progress = page.getByRole("progressbar", { name: "Working out fixes" })
   await progress.waitFor()
-  await press(page, "Stop looking")
+  await press(page, "Stop")
   await page.getByText("The search was stopped.").waitFor()
-  await press(page, "Look again")
+  await press(page, "Search again")
   await progress.waitFor()
   const slider = page.getByRole("slider", { name: "Minute of the visit" })
   await slider.focus()
@@ -151,15 +172,18 @@ it("searches 120 foils without holding the screen up, and stops when told to", a
 it("says in a sentence what cannot be timed: no foils, levels off the scale, heat above 40", async () => {
   const { page, problems, close } = await visit()
   await options(page).first().waitFor()
-  await goTo(page, "Timing")
+  await openSettings(page)
   await page.getByRole("radio", { name: "From level to level" }).check()
-  await page.getByRole("textbox", { name: "Lift to" }).fill("11")
+  await page.getByRole("textbox", { name: "Target level" }).fill("11")
   await page.keyboard.press("Tab")
-  await page.getByText("Lift to: expected 1 to 10.").waitFor()
+  await page.getByText("Target level: expected 1 to 10.").waitFor()
   await page.getByRole("radio", { name: "10 min", exact: true }).check()
-  await page.getByRole("textbox", { name: "Warmth, if measured" }).fill("45")
+  await page.getByRole("textbox", { name: "Temperature, if measured" }).fill("45")
   await page.keyboard.press("Tab")
-  await page.getByText("No heat: no lift is worked out above 40 °C, and 45 °C was given.").first().waitFor()
+  await page
+    .getByText("No heat: lift is not worked out above 40 °C, and 45 °C was entered.")
+    .first()
+    .waitFor()
   await goTo(page, "Placement")
   await startNewPlan(page)
   await goTo(page, "Timing")

@@ -2,7 +2,7 @@ import type { Locator, Page } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, portrait, visit } from "../support/browser"
 import { busyPlan } from "../support/busyPlan"
-import { openPlanText, startClock } from "../support/chair"
+import { askedToday, openPlanText, startClock, takeClock } from "../support/chair"
 import { goTo, options } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -27,13 +27,12 @@ const asked = (page: Page): Locator[] => [
 
 it("takes a whole service of eleven foils in at most 60 taps", { timeout: 240_000 }, async () => {
   const { page, problems, close } = await visit(finger)
-  await page.clock.install()
-  await options(page).first().waitFor()
+  await takeClock(page)
   const plan = busyPlan(40)
   const foils = plan.sections.filter(({ kind }) => kind !== "left-out").slice(0, 11)
-  await openPlanText(page, { ...plan, sections: foils })
+  await openPlanText(page, { ...plan, sections: foils, consultation: askedToday() })
   await sitDown(page)
-  // The name, and the signature or the start.
+  // To the chair, and the start.
   let taps = 2
   const tap = async (what: Locator) => {
     await what.first().tap()
@@ -68,7 +67,7 @@ it("takes a whole service of eleven foils in at most 60 taps", { timeout: 240_00
 
 it("does nothing at a second touch on the same spot within a second, and says so", async () => {
   const { page, problems, close } = await visit(finger)
-  await page.clock.install()
+  await takeClock(page)
   await sitDown(page)
   await page.clock.runFor(2000)
   const first = page.getByRole("button", { name: "Foil 1 is on" })
@@ -86,7 +85,7 @@ it("does nothing at a second touch on the same spot within a second, and says so
 
 it("acts on burning at its tap: the steps open, the foil is named, the record keeps it", async () => {
   const { page, problems, close } = await visit(finger)
-  await page.clock.install()
+  await takeClock(page)
   await sitDown(page)
   await page.clock.runFor(2000)
   await page.getByRole("button", { name: "Foil 1 is on" }).tap()

@@ -87,14 +87,14 @@ export function nextCall(chair: Chair): DueCall | null {
  */
 export function callsShown(calls: readonly DueCall[]): DueCall[] {
   const past = joinedWhere(calls, (call) => call.kind === "limit" && call.stage !== "ahead")
-  const planned = joinedWhere(past, (call) => call.kind === "planned-off" && call.stage !== "ahead")
-  return planned.flatMap((call, at) => {
-    const gone = planned
+  const once = past.flatMap((call, at) => {
+    const gone = past
       .slice(0, at)
       .filter(isOff)
       .flatMap(({ ids }) => ids)
     return withoutFoils(call, gone)
   })
+  return joinedWhere(once, (call) => call.kind === "planned-off" && call.stage !== "ahead")
 }
 
 /** Calls to take off now. */

@@ -44,6 +44,12 @@ const shownAt = (minutes: number, chair: Chair) =>
   ])
 
 describe("a foil that is to come off", () => {
+  it("counts how late the planned ones are without those called at their maximum time", () => {
+    const chair = played([0, on("f1")], [19.5, on("f2")], [20, on("f3")])
+    const [limit, planned] = callsShown(dueCalls(passTime(chair, at(46.5)).chair, ahead))
+    expect(limit).toMatchObject({ kind: "limit", foils: [1] })
+    expect(planned).toMatchObject({ kind: "planned-off", foils: [2, 3], inMs: -minute })
+  })
   it("is called at once when a check is at the goal or past it, and not before", () => {
     expect(shownAt(13, played([0, on("f1")], [12, looked("f1", { level: 8.5 })]))).toEqual([])
     for (const level of [9, 9.5])

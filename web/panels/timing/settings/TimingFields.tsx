@@ -24,7 +24,7 @@ export function TimingFields({ plan }: { plan: Plan }) {
     { value: "together" as const, label: w.together },
   ]
   return (
-    <section className="timing-fields" aria-label={w.title}>
+    <div className="timing-fields">
       <PaceChoice timing={timing} change={changeTiming} />
       <PeopleFields timing={timing} change={changeTiming} />
       <Choices
@@ -37,6 +37,6 @@ export function TimingFields({ plan }: { plan: Plan }) {
       <AppointmentFields timing={timing} change={changeTiming} />
       <HeatChoice timing={timing} refusal={refusal} change={changeTiming} />
       <BreakFields timing={timing} change={changeTiming} />
-    </section>
+    </div>
   )
 }

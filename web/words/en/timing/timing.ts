@@ -89,8 +89,10 @@ export const timing = (t: Tools) => {
       minutesOn: "Minutes on",
       what: ({ kind, place }: { kind: string; place: string }) => `${t.capital(kind)}, ${place}`,
       none: "–",
-      readyRange: ({ low, high }: { low: number; high: number }) =>
-        Number.isFinite(high) ? t.spread(t.whole(low), t.whole(high)) : `${t.whole(low)} or not in time`,
+      readyRange: ({ low, high }: { low: number; high: number }) => {
+        if (Number.isFinite(high)) return t.spread(t.whole(low), t.whole(high))
+        return Number.isFinite(low) ? `${t.whole(low)} or not in time` : "not in time"
+      },
       minute: t.whole,
     },
 
