@@ -3,7 +3,15 @@ import type { BrowserContext, Page } from "playwright-core"
 import { afterAll, beforeAll, beforeEach, expect, it } from "vitest"
 import { serve } from "../../web/host/serve"
 import { closeBrowser, handsReady, newVisitor, openBrowser, openPage } from "../support/browser"
-import { buildTitled, openHost, type TestHost, thisBuild, withDamage } from "../support/offlineHost"
+import {
+  buildNamed,
+  buildShown,
+  openHost,
+  showsBuild,
+  type TestHost,
+  thisBuild,
+  withDamage,
+} from "../support/offlineHost"
 import { options } from "../support/screen"
 import { en } from "../support/words"
 
@@ -89,18 +97,18 @@ it("offers a newer build, changes every window only when asked, and keeps one bu
   const { page, problems } = await openPage(context, host.address)
   await isKept(page)
   const before = await caches(page)
-  host.serves(buildTitled("Partline B"))
+  host.serves(buildNamed("B"))
   const other = await openPage(context, host.address)
-  expect(await other.page.title()).toBe("Partline")
+  expect(await buildShown(other.page)).toBeNull()
   expect(await look(page)).toBe("installed")
   await page.getByText(words.update.ready).waitFor()
   await screen(page, 2)
   await isWhole(page)
-  expect(await page.title()).toBe("Partline")
+  expect(await buildShown(page)).toBeNull()
   await screen(page, 1)
   await page.getByRole("button", { name: words.update.load }).click()
   for (const each of [page, other.page]) {
-    await each.waitForFunction(() => document.title === "Partline B")
+    await showsBuild(each, "B")
     await handsReady(each)
   }
   const after = await caches(page)
@@ -109,7 +117,7 @@ it("offers a newer build, changes every window only when asked, and keeps one bu
   await host.stop()
   await page.reload()
   await handsReady(page)
-  expect(await page.title()).toBe("Partline B")
+  expect(await buildShown(page)).toBe("B")
   expect([...problems, ...other.problems]).toEqual([])
 })
 
@@ -120,23 +128,23 @@ it("asks nobody at the chair, and does not load anew what another window does th
   await screen(chair, 3)
   await chair.getByRole("button", { name: "Start at the chair" }).click()
   await chair.getByRole("button", { name: /^Start/ }).waitFor()
-  host.serves(buildTitled("Partline B"))
+  host.serves(buildNamed("B"))
   await look(page)
   await page.getByText(words.update.ready).waitFor()
   expect(await chair.getByText(words.update.ready).count()).toBe(0)
   await page.getByRole("button", { name: words.update.load }).click()
   await page.getByText(words.update.refused).waitFor()
-  expect([await page.title(), await chair.title()]).toEqual(["Partline", "Partline"])
+  expect([await buildShown(page), await buildShown(chair)]).toEqual([null, null])
   await chair.getByRole("button", { name: /Leave/ }).click()
   await chair.getByText(words.update.ready).waitFor()
   await page.getByRole("button", { name: words.update.load }).click()
-  for (const each of [page, chair]) await each.waitForFunction(() => document.title === "Partline B")
+  for (const each of [page, chair]) await showsBuild(each, "B")
 })
 
 it("is put off until the next start", async () => {
   const { page } = await openPage(context, host.address)
   await isKept(page)
-  host.serves(buildTitled("Partline B"))
+  host.serves(buildNamed("B"))
   await look(page)
   await page.getByRole("button", { name: words.update.later }).click()
   expect(await page.getByText(words.update.ready).count()).toBe(0)
@@ -149,13 +157,13 @@ it("refuses a build of which one file is damaged or of another build, and goes o
   const { page } = await openPage(context, host.address)
   await isKept(page)
   const [own] = await caches(page)
-  const newer = buildTitled("Partline B")
+  const newer = buildNamed("B")
   host.serves(withDamage(newer, "licences.txt"))
   expect(await look(page)).toBe("redundant")
   expect(await page.getByText(words.update.ready).count()).toBe(0)
   await page.reload()
   await handsReady(page)
-  expect(await page.title()).toBe("Partline")
+  expect(await buildShown(page)).toBeNull()
   host.serves(newer)
   expect(await look(page)).toBe("installed")
   await page.getByText(words.update.ready).waitFor()

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs"
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, phone, visit } from "../support/browser"
-import { startClock } from "../support/chair"
+import { startClock, takeClock } from "../support/chair"
 import { fingerOn } from "../support/finger"
 import { readPdfText } from "../support/pdfText"
 import { onLargeView, options } from "../support/screen"
@@ -25,17 +25,30 @@ async function strokeOnFront(page: Page, places: readonly (readonly [number, num
   await finger.up()
 }
 
+/** All that can hurt, asked and looked at by finger: age, scalp, the questions asked alone, the others at once, the hair. */
+async function askAll(page: Page) {
+  const chip = (group: string | RegExp, word: string) =>
+    page.getByRole("group", { name: group }).getByLabel(word, { exact: true }).tap()
+  await page.getByLabel("Age, not asked", { exact: true }).fill("34")
+  await page.keyboard.press("Enter")
+  await chip("Scalp", "Calm")
+  for (const alone of [/^Ever had wheezing/, /^Allergic to/, /^Any other allergy/, /^A rash/, /^Pregnant/])
+    await chip(alone, "No")
+  await touch(page, /^I asked all of these/)
+  await chip("Hair history", "Never treated")
+  await chip("Porosity", "Normal")
+  await chip("Elasticity, stretched wet", "Springs back")
+}
+
 it("carries the whole job on a phone by finger, from an empty plan through the chair to the record card", async () => {
   const { page, problems, close } = await visit(phone)
-  await page.clock.install()
-  await options(page).first().waitFor()
+  await takeClock(page)
   await touch(page, /Plans…/)
   await touch(page, "New plan")
-  await page.getByText("No foils yet.").waitFor()
-  await touch(page, "Client")
   await page.getByRole("textbox", { name: "Initials" }).fill("F.N.")
+  await askAll(page)
   await touch(page, "Placement")
-  await touch(page, "Slice", "radio")
+  await page.getByText("No foils yet.").waitFor()
   await strokeOnFront(page, [
     [-10, 90],
     [-22, 90],

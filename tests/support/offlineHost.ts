@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto"
+import type { Page } from "playwright-core"
 import { readBuild, type ServedBuild, type ServedFile, servedFile } from "../../web/host/readBuild"
 import { type Serving, serveBuild } from "../../web/host/serve"
 
@@ -28,9 +29,15 @@ export async function openHost(first: ServedBuild): Promise<TestHost> {
 
 export const thisBuild = () => readBuild("dist")
 
-/** The same app under another title, with the worker that belongs to it. */
-export const buildTitled = (title: string): ServedBuild =>
-  withFirstPage(thisBuild(), (page) => page.replace(/<title>[^<]*/, `<title>${title}`))
+/** The same app as a build of another name, with the worker that belongs to it. */
+export const buildNamed = (name: string): ServedBuild =>
+  withFirstPage(thisBuild(), (page) => page.replace("<html ", `<html data-build="${name}" `))
+
+/** The name of the build that a window shows; null for the one as it was built. */
+export const buildShown = (page: Page) => page.evaluate(() => document.documentElement.dataset.build ?? null)
+
+export const showsBuild = (page: Page, name: string) =>
+  page.waitForFunction((wanted) => document.documentElement.dataset.build === wanted, name)
 
 /** A build with another first page, a probe where one is given, and the worker that belongs to both. */
 export function withFirstPage(
