@@ -29,6 +29,9 @@ export function TopBar() {
   }, [title])
   return (
     <header className="bar">
+      <button type="button" className="button skip" onClick={toScreen}>
+        {w.bar.skip}
+      </button>
       <span className="wordmark">
         Part<b>line</b>
       </span>
@@ -49,6 +52,13 @@ export function TopBar() {
       {choosing && <Late part={plansDialog} shape="line" given={{ onClose: () => setChoosing(false) }} />}
     </header>
   )
+}
+
+/** Past the bar, for whoever walks by keys. */
+function toScreen() {
+  const screen = document.querySelector("main")
+  screen?.setAttribute("tabindex", "-1")
+  screen?.focus()
 }
 
 function ScreenNav() {

@@ -12,7 +12,7 @@ export const quote = (t: Tools) => {
     title: "Quote",
     inTheChair: ({ low, high }: Range) =>
       `In the chair ${hours(low)} to ${hours(high)}, from the first parting to dry hair.`,
-    noPrices: "Enter your prices under “Your stock, scale and prices” below.",
+    noPrices: "Enter your prices under “Your salon” below.",
     total: "In all",
     noPrice: "no price",
     money: ({ low, high }: Range) => t.spread(t.fixed(low, 2), t.fixed(high, 2)),

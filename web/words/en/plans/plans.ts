@@ -16,6 +16,7 @@ export const plans = (t: Tools) => ({
   /** The bar over every screen. */
   bar: {
     plans: "Plans…",
+    skip: "Skip to the screen",
     named: (name: string) => `${name}: Plans…`,
     visit: "The service",
     screens: {
