@@ -20,7 +20,7 @@ export async function openPlanFile(page: Page, file: string) {
 export async function startNewPlan(page: Page) {
   await page.getByRole("button", { name: /Plans…/ }).click()
   await page.getByRole("button", { name: "New plan" }).click()
-  await page.getByRole("heading", { name: "Client", exact: true }).waitFor()
+  await page.getByRole("dialog").waitFor({ state: "hidden" })
   await goTo(page, "Placement")
   await page.getByText("No foils yet.").waitFor()
 }
@@ -32,7 +32,7 @@ export async function startNewPlanByKeys(page: Page) {
   await page.getByRole("dialog").waitFor()
   await tabTo(page, /^New plan/)
   await page.keyboard.press("Enter")
-  await page.getByRole("heading", { name: "Client", exact: true }).waitFor()
+  await page.getByRole("dialog").waitFor({ state: "hidden" })
   await tabTo(page, /^Placement$/)
   await page.keyboard.press("Enter")
   await page.getByText("No foils yet.").waitFor()

@@ -22,8 +22,8 @@ export function followAddress(page: Window, store = sessionStore): void {
   }
   if (location.hash !== "") showAddressed()
   page.addEventListener("popstate", showAddressed)
-  store.subscribe(({ screen }) => {
-    if (screenAt(location.hash) !== screen)
+  store.subscribe(({ screen }, before) => {
+    if (screen !== before.screen && screenAt(location.hash) !== screen)
       history.pushState(null, "", location.pathname + location.search + screens[screen])
   })
 }

@@ -58,7 +58,7 @@ function OneSection({ section, plan }: { section: Section; plan: Plan }) {
           kind: section.kind,
           at: placeOf(section, headOf(plan)),
           number: isFoil(section) ? section.mapNumber : null,
-          name: isFoil(section) ? (section.name ?? "") : "",
+          name: section.name ?? "",
         })}
       </h2>
       <Figures section={section} plan={plan} />

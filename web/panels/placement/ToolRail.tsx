@@ -37,7 +37,7 @@ export function ToolRail() {
       </div>
       <Suspense>{tool === "hairline" && <LandmarkSides />}</Suspense>
       {tool !== "select" && tool !== "hairline" && (
-        <>
+        <div className="tool-options">
           <Choices
             legend={w.partingShape}
             options={labelledOptions(w.ways)}
@@ -63,7 +63,7 @@ export function ToolRail() {
               onChange={(word) => setNext({ depthMm: { ...next.depthMm, slice: sliceDepthMm[word].value } })}
             />
           )}
-        </>
+        </div>
       )}
       <Suspense>
         <HandSwitches />
