@@ -136,7 +136,6 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
   await page.getByText("Until then this plan uses the starting figures").waitFor()
   await page.getByText("Saved", { exact: true }).waitFor()
   await page.reload()
-  await options(page).nth(3).waitFor()
   await page.getByRole("button", { name: /^Undo: Go by what the scale has taught/ }).waitFor()
   await goTo(page, "Formula")
   await page.getByText(/^This plan uses what was learnt from all weighings \(12 weighed\)/).waitFor()

@@ -160,8 +160,6 @@ describe("the client's head", () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(size.viewport.width)
     await page.getByText("Saved", { exact: true }).waitFor()
     await page.reload()
-    await options(page).first().waitFor()
-    await goTo(page, "Client")
     await page.getByRole("radio", { name: "Recession" }).check()
     await page.getByRole("radio", { name: "Left only" }).check()
     await expect.poll(() => into(page).inputValue()).toBe("4")

@@ -101,6 +101,7 @@ it("carries the job from an empty plan to the printed map by pointer", () =>
     for (const word of ["Slice", "Weave", "Backcomb"]) expect(text).toContain(word)
 
     await page.reload()
+    await goTo(page, "Placement")
     await options(page).nth(3).waitFor()
     expect(await page.getByRole("button", { name: /Tuesday frame/ }).isVisible()).toBe(true)
   }))
