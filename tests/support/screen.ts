@@ -6,6 +6,7 @@ import { fitCamera, shareAboveHairline, toScreen } from "../../web/canvas/paint/
 import { newPlan } from "../../web/core/document/newPlan"
 import { headOf } from "../../web/core/figures/measured"
 import { hairlineFrame, hasHairlineFrame } from "../../web/drawing/workFrame"
+import { handsReady } from "./browser"
 
 /** The screen by what a person sees on it: words, roles and places on the head. */
 
@@ -23,6 +24,7 @@ export async function startNewPlan(page: Page) {
   await page.getByRole("dialog").waitFor({ state: "hidden" })
   await goTo(page, "Placement")
   await page.getByText("No foils yet.").waitFor()
+  await handsReady(page)
 }
 
 /** The same by keys alone. */
@@ -36,6 +38,7 @@ export async function startNewPlanByKeys(page: Page) {
   await tabTo(page, /^Placement$/)
   await page.keyboard.press("Enter")
   await page.getByText("No foils yet.").waitFor()
+  await handsReady(page)
 }
 
 export const goTo = (page: Page, screen: "Client" | "Placement" | "Formula" | "Timing" | "Sheets") =>
