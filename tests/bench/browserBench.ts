@@ -136,7 +136,7 @@ async function stackSteps(): Promise<Row> {
       await page.getByRole("button", { name: "Stack behind…" }).click()
       const many = page.getByLabel("How many more", { exact: true })
       for (const [name, value] of [
-        ["Gap between", 1],
+        ["Gap", 1],
         ["Depth of each", 1],
       ] as const) {
         await page.getByLabel(name).fill(String(value))

@@ -3,7 +3,7 @@ import { solveOrder } from "../../web/core/schedule/solveOrder"
 import { planService } from "../../web/core/schedule/timing"
 import { visit } from "../support/browser"
 import { busyPlan } from "../support/busyPlan"
-import { openPlanText, sitDown } from "../support/chair"
+import { askedToday, openPlanText, sitDown } from "../support/chair"
 import { always, foilsAlike, person, timedFoil, timedMix, timedService } from "../support/timedService"
 import { median, type Row } from "./table"
 
@@ -80,7 +80,11 @@ const replannedEverySeconds = 20
 
 async function secondsOf(foils: number): Promise<{ usual: number[]; replanned: number[] }> {
   const { page, close } = await visit()
-  await openPlanText(page, { ...busyPlan(foils), name: `Bench chair ${foils}` })
+  await openPlanText(page, {
+    ...busyPlan(foils),
+    name: `Bench chair ${foils}`,
+    consultation: askedToday(),
+  })
   await sitDown(page)
   await lay(page, (2 * foils) / 3)
   const profiler = await page.context().newCDPSession(page)

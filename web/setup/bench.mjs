@@ -6,10 +6,10 @@ ensureInstalled()
 process.env.CHROME_PATH = await findOrInstallBrowser()
 runTool("vite/bin/vite.js", ["build", "--logLevel", "warn"])
 const { runnerImport } = await import("vite")
-const { module } = await runnerImport(`${root}/tests/bench/bench.ts`, {
+const { module } = await runnerImport(`${root}/tests/bench/run.ts`, {
   root,
   configFile: false,
   logLevel: "error",
 })
-console.log(await module.bench())
+console.log(module.table)
 process.exit(0)
