@@ -16,7 +16,7 @@ export type WornParting =
 export const whorlTurns = ["clockwise", "anticlockwise", "none"] as const
 export type Whorl = { at: SurfacePoint; turns: (typeof whorlTurns)[number] }
 
-/** Where a whorl most often lies, a little behind the top of the head on her right; common practice, no source. */
+/** Where a whorl most often lies, a little behind the top of the head on the right; common practice, no source. */
 export const usualWhorlAt = surfacePoint(0.08, -0.12)
 
 /** Where worn partings end, y and z of the unscaled head, mm: the crown. */

@@ -28,8 +28,8 @@ const orthographic = (right: Vec3, up: Vec3): OrthographicView => ({
 })
 
 /**
- * The views that never turn. Front is seen by someone facing the client: her right is on the page's left.
- * Top is seen by someone standing behind her: the face is at the top of the page.
+ * The views that never turn. Front is seen by someone facing the client, whose right is on the page's left.
+ * Top is seen by someone standing behind the client: the face is at the top of the page.
  */
 export const fixedViews = {
   front: orthographic([-1, 0, 0], [0, 0, 1]),

@@ -1,6 +1,14 @@
 import { readdirSync, statSync } from "node:fs"
 import { afterAll, beforeAll, describe, expect, test } from "vitest"
-import { closeBrowser, handsReady, newVisitor, openBrowser, tablet, visit } from "../support/browser"
+import {
+  appAddress,
+  closeBrowser,
+  handsReady,
+  newVisitor,
+  newVisitorOnline,
+  openBrowser,
+  visit,
+} from "../support/browser"
 
 /** Parts of the build that do not come: the server has gone, or a newer build stands in the place of this one. */
 
@@ -30,19 +38,15 @@ describe.each(Object.entries(answers))("a part that %s", (_, answer) => {
 })
 
 test("the part that saves: says that nothing is saved, and offers the file", async () => {
-  const context = await newVisitor(tablet)
-  await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, "serviceWorker"))
-  const { page: first, close } = await visit()
-  const address = first.url()
+  const context = await newVisitorOnline()
   const page = await context.newPage()
   await page.route(/startUp-.*\.js/, (route) => route.abort())
-  await page.goto(address)
+  await page.goto(appAddress())
   await page.getByText("could not be loaded. Save the plan to a file").waitFor()
   const download = page.waitForEvent("download")
   await page.getByRole("button", { name: "Save to a file" }).click()
   expect((await download).suggestedFilename()).toMatch(/\.partline\.json$/)
   await context.close()
-  await close()
 })
 
 /** The words of British English: the largest of the files of that name. */
@@ -51,16 +55,13 @@ const catalogue = readdirSync("dist/assets")
   .sort((a, b) => statSync(`dist/assets/${b}`).size - statSync(`dist/assets/${a}`).size)[0]
 
 test("the words: signs stand for them, and the words come when they are asked for again", async () => {
-  const context = await newVisitor(tablet)
-  const { page: first, close } = await visit()
-  const address = first.url()
+  const context = await newVisitor()
   const page = await context.newPage()
   await page.route(`**/${catalogue}`, (route) => route.abort())
-  await page.goto(address)
+  await page.goto(appAddress())
   await page.getByRole("button", { name: "↻" }).first().waitFor()
   await page.unroute(`**/${catalogue}`)
   await page.getByRole("button", { name: "↻" }).first().click()
   await page.getByRole("navigation", { name: "The service" }).waitFor()
   await context.close()
-  await close()
 })

@@ -1,24 +1,17 @@
 import { afterAll, beforeAll, expect, test } from "vitest"
-import { closeBrowser, newVisitor, openBrowser, openPage, tablet, visit } from "../support/browser"
+import { appAddress, closeBrowser, newVisitorOnline, openBrowser, openPage } from "../support/browser"
 import { howMany } from "./howMany"
 
 /** A window killed in the middle of work: what was called saved is there. */
 
-let address = ""
-beforeAll(async () => {
-  await openBrowser()
-  const { page, close } = await visit()
-  address = page.url()
-  await close()
-})
+beforeAll(openBrowser)
 afterAll(closeBrowser)
 
 test("no change that was called saved is lost", async () => {
-  const context = await newVisitor(tablet)
-  await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, "serviceWorker"))
+  const context = await newVisitorOnline()
   let foils = -1
   for (let kill = 0; kill < howMany({ slice: 3, whole: 200 }); kill++) {
-    const { page } = await openPage(context, address)
+    const { page } = await openPage(context, appAddress())
     await page.getByText("Saved", { exact: true }).waitFor()
     const rows = page.locator("aside.list [role=option]")
     await rows.first().waitFor()

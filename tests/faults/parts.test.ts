@@ -1,18 +1,12 @@
 import { readdirSync } from "node:fs"
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, expect, test } from "vitest"
-import { closeBrowser, newVisitor, openBrowser, tablet, visit } from "../support/browser"
+import { appAddress, closeBrowser, newVisitorOnline, openBrowser } from "../support/browser"
 import { howMany } from "./howMany"
 
 /** Every part of the build missing in turn, at the start and in use: something always stands on the page. */
 
-let address = ""
-beforeAll(async () => {
-  await openBrowser()
-  const { page, close } = await visit()
-  address = page.url()
-  await close()
-})
+beforeAll(openBrowser)
 afterAll(closeBrowser)
 
 const scripts = readdirSync("dist/assets").filter((file) => file.endsWith(".js"))
@@ -20,11 +14,10 @@ const every = Math.ceil(scripts.length / howMany({ slice: 4, whole: scripts.leng
 const tried = scripts.filter((_, i) => i % every === 0)
 
 test.each(tried)("%s", async (script) => {
-  const context = await newVisitor(tablet)
-  await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, "serviceWorker"))
+  const context = await newVisitorOnline()
   const page = await context.newPage()
   await page.route(`**/${script}`, (route) => route.fulfill({ status: 404, body: "gone" }))
-  await page.goto(address)
+  await page.goto(appAddress())
   await standsSomething(page)
   for (const screen of ["Client", "Formula", "Timing", "Sheets", "Placement"]) {
     const button = page.getByRole("button", { name: screen, exact: true })

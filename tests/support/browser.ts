@@ -50,12 +50,22 @@ export const sizes = [
 
 /** A fresh visitor: an empty database, a fixed clock zone and language. */
 export async function visit(options: BrowserContextOptions = tablet): Promise<Visit> {
-  if (!server) throw new Error("openBrowser() must come first")
-  const context = await newVisitor(options)
-  // The worker would fetch the whole app for each fresh visitor; the tests of keeping it begin one of their own.
-  await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, "serviceWorker"))
-  const { page, problems } = await openPage(context, `http://localhost:${server.port}/`)
+  const context = await newVisitorOnline(options)
+  const { page, problems } = await openPage(context, appAddress())
   return { page, problems, close: () => context.close() }
+}
+
+/** Where the build is served. */
+export function appAddress(): string {
+  if (!server) throw new Error("openBrowser() must come first")
+  return `http://localhost:${server.port}/`
+}
+
+/** A visitor whose browser keeps no build: its worker would fetch the whole app for each one. */
+export async function newVisitorOnline(options: BrowserContextOptions = tablet): Promise<BrowserContext> {
+  const context = await newVisitor(options)
+  await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, "serviceWorker"))
+  return context
 }
 
 export function newVisitor(options: BrowserContextOptions = tablet): Promise<BrowserContext> {

@@ -5,7 +5,7 @@ import type { Plan } from "../core/document/schema"
 import type { Mark } from "./mark"
 import { lineMarks, type Scene } from "./marks"
 
-/** The parting a client wears and her crown whorl, lightly, where a page shows them. */
+/** The parting a client wears and the crown whorl, lightly, where a page shows them. */
 export function wornMarks({ head: { wornParting, whorl } }: Pick<Plan, "head">, scene: Scene): Mark[] {
   return [
     ...(wornParting ? lineMarks(rememberedPath(scene.head, wornParting), "worn", scene) : []),

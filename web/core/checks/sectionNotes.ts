@@ -2,6 +2,7 @@ import { type Foil, isFoil, type Section } from "../../../geometry/section/secti
 import { sliceWarningMm } from "../../../presets/placement/foils"
 import type { Plan } from "../document/schema"
 import { figuresOf } from "../figures/measured"
+import { traitsOf } from "../kinds/kindRecords"
 
 /** What a colourist would want to know of a section before it is foiled. */
 export type SectionNote =
@@ -19,7 +20,7 @@ function notesOf(section: Foil, plan: Plan): SectionNote[] {
   const depthMm = Math.max(section.depthMm.start, section.depthMm.end)
   const mostMm = sliceWarningMm.value
   return [
-    ...(section.kind === "slice" && depthMm > mostMm
+    ...(traitsOf(section).isSolid && depthMm > mostMm
       ? [{ code: "deep-slice" as const, depthMm, mostMm }]
       : []),
     ...bareNote(section, plan),

@@ -5,7 +5,7 @@ import { choice, group, list, number, point } from "../fields/fields"
 import { counts, limits } from "../fields/limits"
 import { z } from "../fields/zod"
 
-/** The client's own hairline, the parting she wears and the crown whorl, as they are written to a file. */
+/** The client's own hairline, the parting worn and the crown whorl, as they are written to a file. */
 
 const move = group({
   landmark: choice(landmarkNames),

@@ -1,13 +1,7 @@
 import { isFoil, type Section, type SectionKind } from "../../../geometry/section/section"
 import type { SurfacePoint } from "../../../geometry/surface/frames"
-import {
-  backcombDepthMm,
-  backcombing,
-  rootDistanceMm,
-  stitches,
-  usualFoil,
-} from "../../../presets/placement/foils"
-import { usualElevationDeg } from "../../../presets/plans/startingPlan"
+import { backcombDepthMm, backcombing, stitches } from "../../../presets/placement/foils"
+import { usualTreatment } from "../../../presets/placement/treatment"
 import type { NextSection } from "../kinds/kindRecord"
 import { kindRecords, sectionKindNames } from "../kinds/kindRecords"
 import type { Plan } from "./schema"
@@ -21,16 +15,7 @@ const usualDepthsMm = Object.fromEntries(
 export const usualSection: NextSection = {
   taken: "front",
   depthMm: usualDepthsMm,
-  treatment: {
-    rootDistanceMm: rootDistanceMm.standard.value,
-    strand: { from: 0, to: 1 },
-    faces: 2,
-    carrier: { kind: "foil", widthMm: usualFoil.widthMm, lengthMm: usualFoil.lengthMm },
-    elevationDeg: usualElevationDeg.value,
-    overDirectionDeg: 0,
-    foilLie: "down",
-    mix: "A",
-  },
+  treatment: { ...usualTreatment, mix: "A" },
   stitching: {
     weave: { stitchMm: stitchMm.value, gapMm: gapMm.value, dipMm: dipMm.value },
     // Woven out of the whole section, then backcombed.

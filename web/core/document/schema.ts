@@ -36,7 +36,7 @@ const sizeSchema = z.discriminatedUnion("kind", [caliper, tape], {
 const headSchema = group({
   size: sizeSchema,
   hairline: hairlineSchema,
-  /** The parting she wears; not known when left out. */
+  /** The parting worn; not known when left out. */
   wornParting: z.optional(wornPartingSchema),
   /** Where the hair of the crown turns. */
   whorl: z.optional(whorlSchema),

@@ -42,7 +42,7 @@ export function fallOf(plan: FallingPlan, heads: number = headsGrown.value): Fal
   }
 }
 
-/** Where nothing is known of her parting, hair falls from the middle. */
+/** Where nothing is known of the parting, hair falls from the middle. */
 const usualParting = { kind: "centre" } as const
 
 /** What was grown last serves until head, hair, parting or whorl is another: a section changed only lightens anew. */

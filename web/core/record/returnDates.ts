@@ -5,7 +5,7 @@ import { visitLimits } from "../../../presets/timing/visitLimits"
 /** Days of the calendar, "2026-03-09", from the first to the last that suits. */
 export type Days = { from: string; to: string }
 
-/** When a client comes back, counted from the day of her service; the alert test is on the skin by `testBy`. */
+/** When a client comes back, counted from the day of the service; the alert test is on the skin by `testBy`. */
 export type Returns = { toner: Days | null; frame: Days; testBy: string }
 
 const dayMs = 86_400_000

@@ -7,6 +7,7 @@ import { usePlan } from "../../session/usePlan"
 import { useWords } from "../../session/words"
 import { say } from "../../words/say"
 import { ClearanceHead } from "../clearance/ClearanceHead"
+import { ToPlacement } from "../parts/ToPlacement"
 import { AfterFoils } from "./AfterFoils"
 import { AlarmLog } from "./AlarmLog"
 import { ChairLessons } from "./ChairLessons"
@@ -52,13 +53,7 @@ function Untimed({ plan, problems }: { plan: Plan; problems: readonly TimingProb
       </ul>
       {isEmpty && (
         <p>
-          <button
-            type="button"
-            className="button strong"
-            onClick={() => sessionStore.setState({ screen: "placement" })}
-          >
-            {w.toPlacement}
-          </button>
+          <ToPlacement label={w.toPlacement} />
         </p>
       )}
       <SettingsLine plan={plan} />

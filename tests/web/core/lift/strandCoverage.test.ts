@@ -8,6 +8,7 @@ import {
 } from "../../../../web/core/lift/lift"
 import { gainedRange, priorTraits, readyRange } from "../../../../web/core/lift/liftGrid"
 import { narrowLift } from "../../../../web/core/lift/strandTest"
+import { makeDice } from "../../../support/dice"
 
 /**
  * Heads drawn from the priors themselves, seen with an eye that is off by half a level and writes half levels down. Then
@@ -25,18 +26,6 @@ const startLevel = 4
 const goalLevels = 3
 const askedMin = 24
 const looksAt = { 0: [], 1: [14], 3: [8, 14, 20], 6: [6, 10, 14, 18, 22, 26] } as const
-
-function makeDice(start: number) {
-  let state = start
-  const even = () => {
-    state ^= state << 13
-    state ^= state >>> 17
-    state ^= state << 5
-    return (state >>> 0) / 2 ** 32
-  }
-  const normal = () => Math.sqrt(-2 * Math.log(1 - even())) * Math.cos(2 * Math.PI * even())
-  return { normal }
-}
 
 function narrowedBy(rows: readonly { minutes: number; level: number }[]) {
   const narrowed = narrowLift(prior, { rows, startLevel, conditions })

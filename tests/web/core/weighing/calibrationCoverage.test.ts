@@ -12,6 +12,7 @@ import {
   type Weighing,
   weightOf,
 } from "../../../../web/core/weighing/calibration"
+import { makeDice } from "../../../support/dice"
 
 /**
  * Salons drawn from the prior itself: scatter and figures as believed before weighing, and bowls of 4 to 12 foils
@@ -50,7 +51,7 @@ const shareOf = (hits: readonly boolean[]) => hits.filter(Boolean).length / hits
 
 /** For each salon: what it believes after so many bowls, and the bowl it weighs next. */
 function weighSalons(bowls: number) {
-  const dice = makeDice(20_261 + bowls)
+  const dice = salonDice(20_261 + bowls)
   return Array.from({ length: salons }, () => {
     const salon = drawSalon(dice)
     const weighed = Array.from({ length: bowls }, () => weigh(salon, drawNeed(dice), dice))
@@ -84,21 +85,11 @@ test("after 8 weighed bowls the middle figure is within 15 % of the truth for 90
   expect(shareOf(near)).toBeGreaterThan(0.9)
 })
 
-type Dice = ReturnType<typeof makeDice>
+type Dice = ReturnType<typeof salonDice>
 
-/** A small repeatable generator (xorshift, 32 bit), and what is drawn from it. */
-function makeDice(start: number) {
-  let state = start
-  const even = () => {
-    state ^= state << 13
-    state ^= state >>> 17
-    state ^= state << 5
-    return (state >>> 0) / 2 ** 32
-  }
-  return {
-    even,
-    normal: () => Math.sqrt(-2 * Math.log(1 - even())) * Math.cos(2 * Math.PI * even()),
-    /** Gamma of shape 3: three exponentials. */
-    gamma3: () => -Math.log((1 - even()) * (1 - even()) * (1 - even())),
-  }
+function salonDice(start: number) {
+  const { even, normal } = makeDice(start)
+  /** Gamma of shape 3: three exponentials. */
+  const gamma3 = () => -Math.log((1 - even()) * (1 - even()) * (1 - even()))
+  return { even, normal, gamma3 }
 }

@@ -26,7 +26,7 @@ export const hairsbreadthMm = 0.3
 
 export type LeftOutBand = { name: string; taken: "front" | "behind"; depthMm: Section["depthMm"] }
 
-/** Leaves hair out behind the last of these sections, so that it falls over them; over the parting she wears when there are none. */
+/** Leaves hair out behind the last of these sections, so that it falls over them; over the parting worn when there are none. */
 export const leaveVeil =
   (ids: readonly string[]): Edit =>
   (plan) => {

@@ -19,7 +19,7 @@ export function veilOverParting(head: Head, worn?: WornParting): { made: Parted;
   return { made, taken: isFrontInward ? "front" : "behind" }
 }
 
-/** The side parting she wears, or the middle: where a zigzag runs, and where hair falls that has no parting. */
+/** The side parting worn, or the middle: where a zigzag runs, and where hair falls that has no parting. */
 function partingUnder(head: Head, worn: WornParting | undefined): SurfacePath {
   if (worn?.kind === "side") return wornPath(head, worn)
   const front = head.hairline.pointAlong(0)

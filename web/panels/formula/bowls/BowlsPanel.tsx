@@ -2,10 +2,10 @@ import { type MixInPlan, mixesOfPlan } from "../../../core/bowls/mixesOfPlan"
 import { holding } from "../../../core/cautions/cautions"
 import { checkPlan } from "../../../core/cautions/visitOfPlan"
 import { nowHere } from "../../../session/nowHere"
-import { sessionStore } from "../../../session/sessionStore"
 import { usePlan } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
 import { say } from "../../../words/say"
+import { ToPlacement } from "../../parts/ToPlacement"
 import { BowlFigures } from "./BowlFigures"
 
 /** Every bowl of the visit side by side, in the order they are mixed. */
@@ -58,13 +58,7 @@ function NoBowls() {
         ))}
       </svg>
       <p>{w.none}</p>
-      <button
-        type="button"
-        className="button strong"
-        onClick={() => sessionStore.setState({ screen: "placement" })}
-      >
-        {w.toPlacement}
-      </button>
+      <ToPlacement label={w.toPlacement} />
     </div>
   )
 }
