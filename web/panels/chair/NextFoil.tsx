@@ -12,8 +12,8 @@ import { useService } from "../../session/chair/useChair"
 import { useWords } from "../../session/words"
 import type { ChairWords } from "../../words/en/chair/chair"
 import { say } from "../../words/say"
-import { HeadFigure } from "../fields/HeadFigure"
-import { type FoilView, foilViews } from "../timing/chart/foilShapes"
+import { type FoilView, foilViews } from "../heads/foilViews"
+import { HeadFigure } from "../heads/HeadFigure"
 
 /** The foil to place next in each lane: one for a colourist alone, one a side where two work. */
 export function NextFoil({ plan }: { plan: Plan }) {

@@ -12,7 +12,7 @@ import { AfterFoils } from "./AfterFoils"
 import { AlarmLog } from "./AlarmLog"
 import { ChairLessons } from "./ChairLessons"
 import { ConflictList } from "./ConflictList"
-import { HeadAtMinute } from "./chart/HeadAtMinute"
+import { HeadAtMinute, MinuteSlider } from "./chart/HeadAtMinute"
 import { TimeChart } from "./chart/TimeChart"
 import { NextTime } from "./NextTime"
 import { PlannedAndReal } from "./PlannedAndReal"
@@ -79,12 +79,14 @@ function OnTheClock({ plan, timed }: { plan: Plan; timed: Timed }) {
   const w = useWords().timing
   return (
     <>
-      <Summary schedule={timed.schedule} />
       <div className={timed.conflicts.length > 0 ? "clock-and-clashes" : "clock-alone"}>
-        <section aria-label={w.chart.title}>
+        <Summary schedule={timed.schedule} />
+        <section className="clock" aria-label={w.chart.title}>
           <TimeChart plan={plan} timed={timed} scrubbedMin={atMin} onScrub={scrub} />
+          <MinuteSlider schedule={timed.schedule} atMin={atMin} onScrub={scrub} />
         </section>
         <ConflictList timed={timed} />
+        <HeadAtMinute plan={plan} schedule={timed.schedule} atMin={atMin} />
       </div>
       <SettingsLine plan={plan} />
       <SetAside plan={plan} />
@@ -97,7 +99,6 @@ function OnTheClock({ plan, timed }: { plan: Plan; timed: Timed }) {
           {w.toChair}
         </button>
       </p>
-      <HeadAtMinute plan={plan} schedule={timed.schedule} atMin={atMin} onScrub={scrub} />
       <section aria-labelledby="times-title">
         <h2 id="times-title">{w.table.title}</h2>
         <TimeTable plan={plan} timed={timed} />

@@ -7,6 +7,7 @@ import { useWords } from "../../../session/words"
 import { say } from "../../../words/say"
 import { ToPlacement } from "../../parts/ToPlacement"
 import { BowlFigures } from "./BowlFigures"
+import { FoilsByBowl } from "./FoilsByBowl"
 
 /** Every bowl of the visit side by side, in the order they are mixed. */
 export function BowlsPanel() {
@@ -31,17 +32,20 @@ export function BowlsPanel() {
           {sentence}
         </p>
       ))}
-      <ol className="bowls">
-        {bowls.map(({ mix, bowl }) => (
-          <BowlFigures
-            key={bowl.sections[0]}
-            bowl={bowl}
-            mix={mix}
-            plan={plan}
-            isHeld={holding(stops, mix.id).length > 0}
-          />
-        ))}
-      </ol>
+      <div className="bowls-and-heads">
+        <ol className="bowls">
+          {bowls.map(({ mix, bowl }) => (
+            <BowlFigures
+              key={bowl.sections[0]}
+              bowl={bowl}
+              mix={mix}
+              plan={plan}
+              isHeld={holding(stops, mix.id).length > 0}
+            />
+          ))}
+        </ol>
+        {bowls.length > 0 && <FoilsByBowl plan={plan} />}
+      </div>
       {bowls.length > 0 && <BowlsNotes mixes={mixes} />}
     </section>
   )

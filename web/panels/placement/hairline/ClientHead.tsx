@@ -6,8 +6,8 @@ import { wornMarks } from "../../../drawing/wornMarks"
 import { sessionStore, takeTool } from "../../../session/sessionStore"
 import { usePlan } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
-import { HeadFigure } from "../../fields/HeadFigure"
 import { pathData } from "../../fields/pathData"
+import { HeadFigure } from "../../heads/HeadFigure"
 
 const views: readonly PaperView[] = ["front", "left", "top"]
 

@@ -4,48 +4,48 @@ import { type FoilAt, foilsAt } from "../../../core/schedule/foilsAt"
 import { minuteOf } from "../../../core/schedule/minuteCode"
 import { minutesTone } from "../../../core/schedule/minutesTone"
 import type { Schedule } from "../../../core/schedule/timing"
-import { black, paper } from "../../../drawing/inks"
+import { black } from "../../../drawing/inks"
 import { sessionStore } from "../../../session/sessionStore"
 import { useWords } from "../../../session/words"
-import { HeadFigure } from "../../fields/HeadFigure"
-import { type FoilView, foilViews } from "./foilShapes"
+import { FoilHeads, type FoilPaint } from "../../heads/FoilHeads"
+import { foilViews } from "../../heads/foilViews"
 
-type Props = { plan: Plan; schedule: Schedule; atMin: number; onScrub: (min: number) => void }
+type Minute = { schedule: Schedule; atMin: number }
 
 /** The head at a minute of the visit, each foil shaded by the minutes it has been on, never by what it will be. */
-export function HeadAtMinute({ plan, schedule, atMin, onScrub }: Props) {
+export function HeadAtMinute({ plan, schedule, atMin }: Minute & { plan: Plan }) {
   const id = useId()
   const views = useMemo(() => foilViews(plan), [plan])
   const foils = foilsAt(schedule, atMin)
+  const w = useWords().timing.head
+  return (
+    <section className="head-at-minute" aria-labelledby={id}>
+      <h2 id={id} className="unseen">
+        {w.title}
+      </h2>
+      <FoilHeads views={views} paintOf={(foil) => paintAt(foils.get(foil))} />
+      <p className="aside">{w.key}</p>
+    </section>
+  )
+}
+
+/** Which minute the head is shown at: by hand here, by the pointer on the chart above. */
+export function MinuteSlider({ schedule, atMin, onScrub }: Minute & { onScrub: (min: number) => void }) {
   const { timing, common } = useWords()
   const w = timing.head
-  const words = common.minute(minuteOf(atMin, foils))
+  const words = common.minute(minuteOf(atMin, foilsAt(schedule, atMin)))
   return (
-    <section aria-labelledby={id}>
-      <h2 id={id}>{w.title}</h2>
-      <div className="scrub">
-        <input
-          type="range"
-          aria-label={w.slider}
-          aria-valuetext={words}
-          min={0}
-          max={Math.ceil(schedule.rinseMin)}
-          value={atMin}
-          onChange={(event) => onScrub(Number(event.target.value))}
-        />
-        <p>{words}</p>
-      </div>
-      <div className="heads-in-time">
-        <div>
-          {views.map((view) => (
-            <figure key={view.name}>
-              <FoilFigure view={view} foils={foils} />
-              <figcaption>{w.views[view.name]}</figcaption>
-            </figure>
-          ))}
-        </div>
-      </div>
-      <p className="aside">{w.key}</p>
+    <div className="scrub">
+      <input
+        type="range"
+        aria-label={w.slider}
+        aria-valuetext={words}
+        min={0}
+        max={Math.ceil(schedule.rinseMin)}
+        value={atMin}
+        onChange={(event) => onScrub(Number(event.target.value))}
+      />
+      <p>{words}</p>
       <button
         type="button"
         className="button"
@@ -53,30 +53,11 @@ export function HeadAtMinute({ plan, schedule, atMin, onScrub }: Props) {
       >
         {w.onMap}
       </button>
-    </section>
+    </div>
   )
 }
 
-function FoilFigure({ view, foils }: { view: FoilView; foils: ReadonlyMap<string, FoilAt> }) {
-  return (
-    <HeadFigure name={view.name} picture={view.picture}>
-      {view.shapes.map(({ id, path }) => (
-        <path key={id} d={path} {...toneOf(foils.get(id))} vectorEffect="non-scaling-stroke" />
-      ))}
-      {view.labels.map(({ text, x, y, leader }) => (
-        <g key={text}>
-          <path d={leader} stroke="#4a443c" strokeWidth={0.6} vectorEffect="non-scaling-stroke" />
-          <circle cx={x} cy={y} r={8} fill={paper} />
-          <text x={x} y={y + 4.6} fontSize={13} fontWeight={650} textAnchor="middle" fill={black}>
-            {text}
-          </text>
-        </g>
-      ))}
-    </HeadFigure>
-  )
-}
-
-function toneOf(foil: FoilAt | undefined) {
+function paintAt(foil: FoilAt | undefined): FoilPaint {
   const { inkShare, weightPx, dashPx } = minutesTone(foil)
   return {
     fill: black,

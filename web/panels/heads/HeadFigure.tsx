@@ -1,3 +1,4 @@
+import "./heads.css"
 import { memo, type ReactNode } from "react"
 import type { HeadLine } from "../../../geometry/portrait/headLine"
 import type { ViewPoint } from "../../../geometry/surface/frames"
@@ -6,7 +7,7 @@ import { type Ink, inks } from "../../drawing/inks"
 import { viewFrame } from "../../drawing/labelRings"
 import type { Mark } from "../../drawing/mark"
 import { hairlineMarks } from "../../drawing/marks"
-import { pathData } from "./pathData"
+import { pathData } from "../fields/pathData"
 
 /** Points of the page to pixels, with a finer pen than the map's: the figures are small. */
 const pxPerPt = (0.7 * 96) / 72

@@ -1,10 +1,10 @@
-import { isFoil } from "../../../../geometry/section/section"
-import type { Plan } from "../../../core/document/schema"
-import { headOf } from "../../../core/figures/measured"
-import { type PaperView, type Picture, pictureOf } from "../../../drawing/headDrawing"
-import { labelRing } from "../../../drawing/labelRings"
-import { bandRing, labelMarks } from "../../../drawing/marks"
-import { pathData } from "../../fields/pathData"
+import { isFoil } from "../../../geometry/section/section"
+import type { Plan } from "../../core/document/schema"
+import { headOf } from "../../core/figures/measured"
+import { type PaperView, type Picture, pictureOf } from "../../drawing/headDrawing"
+import { labelRing } from "../../drawing/labelRings"
+import { bandRing, labelMarks } from "../../drawing/marks"
+import { pathData } from "../fields/pathData"
 
 /** The foils of a plan as one view shows them: the shape of each by its id, and the numbers round the head. */
 export type FoilView = {
