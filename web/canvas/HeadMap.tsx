@@ -1,5 +1,7 @@
-import { type ComponentType, Suspense, useEffect } from "react"
+import { type ComponentType, type Ref, Suspense, useEffect, useRef } from "react"
+import { flushSync } from "react-dom"
 import { type ViewName, viewNames } from "../../geometry/surface/views"
+import { foilsFacing } from "../drawing/foilsFacing"
 import type { OverlaidPane } from "../drawing/paneOverlay"
 import { sessionStore } from "../session/sessionStore"
 import { usePlan, useSession } from "../session/usePlan"
@@ -14,12 +16,18 @@ import { ViewPane } from "./ViewPane"
  */
 export function HeadMap({ Overlay }: { Overlay: ComponentType<{ pane: OverlaidPane }> | null }) {
   const enlarged = useSession((session) => session.enlarged) ?? "front"
+  const title = useRef<HTMLHeadingElement>(null)
+  // The button goes with its small view: the focus goes on to the view it made large.
+  const enlarge = (name: ViewName) => {
+    flushSync(() => sessionStore.setState({ enlarged: name }))
+    title.current?.focus()
+  }
   useEffect(() => onceHere(import("./hand/keyboard"), ({ listenToKeys }) => listenToKeys(window)), [])
   return (
     <section className="map" aria-labelledby="map-title">
       <div className="pane large">
         <Suspense>
-          <LargeWords name={enlarged} />
+          <LargeWords name={enlarged} title={title} />
         </Suspense>
         <ViewPane key={enlarged} name={enlarged} enlarged Overlay={Overlay} />
       </div>
@@ -29,7 +37,7 @@ export function HeadMap({ Overlay }: { Overlay: ComponentType<{ pane: OverlaidPa
           .map((name) => (
             <div className="pane" key={name}>
               <Suspense>
-                <EnlargeButton name={name} />
+                <EnlargeButton name={name} onEnlarge={enlarge} />
               </Suspense>
               <ViewPane name={name} enlarged={false} Overlay={Overlay} />
             </div>
@@ -40,27 +48,36 @@ export function HeadMap({ Overlay }: { Overlay: ComponentType<{ pane: OverlaidPa
 }
 
 /** What is written on the large view: its name, its edges or how to turn it, and what to do while nothing is drawn. */
-function LargeWords({ name }: { name: ViewName }) {
+function LargeWords({ name, title }: { name: ViewName; title: Ref<HTMLHeadingElement> }) {
   const w = useWords().placement.map
   return (
     <>
-      <h2 id="map-title" className="pane-name">
+      <h2 id="map-title" ref={title} className="pane-name" tabIndex={-1}>
         {w.views[name]}
       </h2>
+      <Summary name={name} />
       <FirstStroke />
       {name === "turned" ? <TurnButtons /> : <EdgeWords edges={w.edges[name]} />}
     </>
   )
 }
 
-function EnlargeButton({ name }: { name: ViewName }) {
+/** The view in words, for whoever does not see it. */
+function Summary({ name }: { name: ViewName }) {
+  const plan = usePlan((open) => open)
+  return <p className="unseen">{useWords().placement.map.summary(foilsFacing(plan, name))}</p>
+}
+
+type EnlargeProps = { name: ViewName; onEnlarge: (name: ViewName) => void }
+
+function EnlargeButton({ name, onEnlarge }: EnlargeProps) {
   const w = useWords().placement.map
   return (
     <button
       type="button"
       className="button pane-name"
       aria-label={w.enlarge(name)}
-      onClick={() => sessionStore.setState({ enlarged: name })}
+      onClick={() => onEnlarge(name)}
     >
       {w.views[name]}
     </button>

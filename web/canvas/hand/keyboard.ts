@@ -42,7 +42,9 @@ export function listenToKeys(target: Window): () => void {
     }
     if (event.target === document.body && nudge(event)) return
     const tool = toolKeys[event.key]
-    if (tool && !event.altKey) takeTool(tool)
+    if (!tool || event.altKey) return
+    takeTool(tool)
+    announce(words().placement.toolRail.tools[tool])
   }
   target.addEventListener("keydown", onKey)
   return () => target.removeEventListener("keydown", onKey)

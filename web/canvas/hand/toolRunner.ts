@@ -15,6 +15,7 @@ import { divideTool } from "../tools/divideTool"
 import { drawTool } from "../tools/drawTool"
 import { selectTool } from "../tools/selectTool"
 import type { Finished, Pointer, Situation, Tool } from "../tools/tool"
+import { tellSelected } from "./tellSelected"
 
 /** A gesture under way: its tool with the tool's own draft inside, so that no one else needs to know its shape. */
 type Gesture = {
@@ -104,7 +105,10 @@ export function endGesture() {
   if ("refused" in finished) announceRefusal(refusalWords(finished.refused))
   else {
     if ("edit" in finished && commit(finished.label, finished.edit)) announce(told(finished))
-    if ("select" in finished && finished.select) sessionStore.setState({ selectedIds: finished.select })
+    if ("select" in finished && finished.select) {
+      sessionStore.setState({ selectedIds: finished.select })
+      if (!("edit" in finished)) tellSelected(finished.select)
+    }
     if ("divider" in finished && finished.divider)
       sessionStore.setState({ dividerId: finished.divider, selectedIds: [] })
   }

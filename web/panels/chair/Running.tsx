@@ -1,4 +1,4 @@
-import { useState } from "react"
+import { useEffect, useRef, useState } from "react"
 import { onNow, standingOf } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
@@ -23,12 +23,17 @@ export function Running({ plan, timed, onBurning }: Props) {
   const [lookedAt, lookAt] = useState<string | null>(null)
   const isOn = useService((chair) => onNow(chair, chosen) !== undefined)
   const isAllOff = useService((chair) => standingOf(chair).isAllOff)
+  // The button that started the clock is gone: the focus goes on to what is next.
+  const next = useRef<HTMLElement>(null)
+  useEffect(() => {
+    if (document.activeElement === document.body) next.current?.focus({ preventScroll: true })
+  }, [])
   const isLooking = isOn === true && lookedAt === chosen
   return (
     <>
       <Calls onChoose={choose} />
       <div className="chair-floor">
-        <section className="next" aria-label={w.next}>
+        <section className="next" ref={next} tabIndex={-1} aria-label={w.next}>
           {isAllOff ? <Toners /> : <NextFoil plan={plan} />}
           <BowlAndRinse />
         </section>

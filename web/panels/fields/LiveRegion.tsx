@@ -4,7 +4,7 @@ import { announcements } from "../../session/announcements"
 
 /** Says each change once to a screen reader; a refusal stands on the screen until the next thing is done. */
 export function LiveRegion() {
-  const { text, isRefusal } = useStore(announcements)
+  const { text, isRefusal, turn } = useStore(announcements)
   useEffect(() => {
     if (!isRefusal) return
     const clear = () => announcements.setState({ text: "", isRefusal: false })
@@ -13,7 +13,8 @@ export function LiveRegion() {
   }, [isRefusal])
   return (
     <output className={isRefusal ? "refusal" : "unseen"} aria-live="polite">
-      {text}
+      {/* The same words again are a change to a reader only in a new element. */}
+      <span key={turn}>{text}</span>
     </output>
   )
 }

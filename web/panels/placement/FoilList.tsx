@@ -29,7 +29,7 @@ export function FoilList() {
   const placeOf = new Map(foils.map(({ id }, i) => [id, i + 1]))
   return (
     <section aria-labelledby="foils-title">
-      <h2 id="foils-title">
+      <h2 id="foils-title" tabIndex={-1}>
         {w.title(foils.length)}
         <span className="aside"> {w.inOrder}</span>
       </h2>

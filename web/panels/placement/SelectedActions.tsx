@@ -7,10 +7,10 @@ import { repeatBehind } from "../../core/edits/lay/repeatBehind"
 import { moveSections } from "../../core/edits/parting/moveSections"
 import { thickenSections } from "../../core/edits/sections/thickenSections"
 import { commit } from "../../session/commit"
-import { copySelected, mirrorSelected, removeSelected } from "../../session/selected"
+import { copySelected, mirrorSelected } from "../../session/selected"
 import { usePlan, useSession } from "../../session/usePlan"
 import { useWords } from "../../session/words"
-import { applyBy } from "./list/listKeys"
+import { applyBy, removeInHand } from "./list/listKeys"
 
 const StackPanel = lazy(async () => ({ default: (await import("./stack/StackPanel")).StackPanel }))
 
@@ -79,7 +79,7 @@ function Actions({ selected }: { selected: readonly Section[] }) {
         </Group>
         {first && (
           <Group>
-            <Press label={w.delete} onClick={removeSelected} />
+            <Press label={w.delete} onClick={removeInHand} />
           </Group>
         )}
       </section>

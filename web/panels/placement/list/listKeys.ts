@@ -1,4 +1,5 @@
 import type { KeyboardEvent } from "react"
+import { flushSync } from "react-dom"
 import { isFoil, type Section } from "../../../../geometry/section/section"
 import { sectionNameOf } from "../../../core/document/sectionNameCode"
 import { placeBeside } from "../../../core/edits/sections/reorderSection"
@@ -24,9 +25,17 @@ const listKeys: Record<string, (extend: boolean) => void> = {
   End: () => selectOnly(listedSections().at(-1)),
   "Alt+ArrowDown": () => applyBy(1),
   "Alt+ArrowUp": () => applyBy(-1),
-  Delete: removeSelected,
-  Backspace: removeSelected,
+  Delete: removeInHand,
+  Backspace: removeInHand,
   m: mirrorSelected,
+}
+
+/** Takes the selected sections off the plan. The focus stays by the list, though the row or the button went with them. */
+export function removeInHand() {
+  flushSync(removeSelected)
+  const list = document.querySelector<HTMLElement>("[role=listbox]")
+  const stays = list ?? document.getElementById("foils-title")
+  stays?.focus({ preventScroll: true })
 }
 
 const selectOnly = (section: Section | undefined) =>

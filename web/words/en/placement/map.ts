@@ -1,5 +1,6 @@
 import type { Snapped } from "../../../../geometry/placing/snap"
 import type { ViewName } from "../../../../geometry/surface/views"
+import type { Side } from "../../../core/placement/places"
 import type { Tools } from "../../tools"
 import type { CommonWords } from "../common/common"
 
@@ -35,6 +36,20 @@ export const map = (t: Tools, { directions }: CommonWords) => {
     firstStroke: "Drag along the dotted line",
     turn: "Turn the head",
     turns: { left: "← Left", right: "Right →", higher: "↑ Higher", lower: "↓ Lower" },
+    /** What the large view shows, for whoever does not see it. */
+    summary: ({ left, right, centre }: Record<Side, number>) => {
+      const sides = [
+        [right, `${t.whole(right)} right`],
+        [left, `${t.whole(left)} left`],
+        [centre, `${t.whole(centre)} centre`],
+      ] as const
+      const foils = t.count(left + right + centre, { one: "# foil", other: "# foils" })
+      const shown = sides.filter(([count]) => count > 0).map(([, words]) => words)
+      return shown.length === 0 ? "No foils on this side of the head" : `${foils}: ${shown.join(", ")}`
+    },
+    /** What a tap on the map took in hand; hair left out has no number of its own. */
+    selected: ({ name, what }: { name: string | null; what: string }) =>
+      name === null ? `Selected: ${what}` : `Selected: ${name}, ${what}`,
     strokeCancelled: "Stroke cancelled",
     /** What a stroke was drawn to, beside the hand. */
     snapped: ({ to, gapMm }: { to: Snapped["to"]; gapMm: number }) =>
