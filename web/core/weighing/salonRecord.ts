@@ -80,14 +80,45 @@ function readByParts(kept: Record<PropertyKey, unknown>) {
     if (!parsed.success && kept[field] !== undefined) unread.push({ field, value: kept[field] })
     return parsed.success ? parsed.data : otherwise
   }
+  const contact = fieldOf("contact", salonFields.contact, undefined)
   const scaleStepG = fieldOf("scaleStepG", z.optional(number(limits.scaleStepG)), undefined)
   const salon: SalonShelf = {
     sheets: rowsOf("sheets", productSheetSchema, counts.sheets.high),
     bottles: rowsOf("bottles", number(limits.developerVolume), counts.developers.high),
+    ...(contact && { contact }),
     ...(scaleStepG !== undefined && { scaleStepG }),
     developerPrice: fieldOf("developerPrice", salonFields.developerPrice, fresh.developerPrice),
     prices: fieldOf("prices", pricesSchema, fresh.prices),
     weighings: rowsOf("weighings", weighing, counts.weighings.high),
   }
   return { salon, unread }
+}
+
+/** A salon's things with those of another beside them: what is here stays, and only what is not here is taken. */
+export function joinedSalon(here: SalonShelf, other: SalonShelf): SalonShelf {
+  const isKnown = <T>(rows: readonly T[], nameOf: (row: T) => unknown) => {
+    const known = new Set(rows.map(nameOf))
+    return (row: T) => known.has(nameOf(row))
+  }
+  const hasSheet = isKnown(here.sheets, ({ name }) => name)
+  const hasBottle = isKnown(here.bottles, (volume) => volume)
+  const hasWeighing = isKnown(here.weighings, ({ id }) => id)
+  return {
+    ...other,
+    ...here,
+    sheets: [...here.sheets, ...other.sheets.filter((sheet) => !hasSheet(sheet))].slice(
+      0,
+      counts.sheets.high,
+    ),
+    bottles: [...here.bottles, ...other.bottles.filter((volume) => !hasBottle(volume))].slice(
+      0,
+      counts.developers.high,
+    ),
+    developerPrice: here.developerPrice ?? other.developerPrice,
+    prices: Object.values(here.prices).every((price) => price === null) ? other.prices : here.prices,
+    weighings: [...here.weighings, ...other.weighings.filter((row) => !hasWeighing(row))].slice(
+      0,
+      counts.weighings.high,
+    ),
+  }
 }

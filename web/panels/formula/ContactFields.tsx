@@ -1,6 +1,6 @@
 import { type Contact, noContact } from "../../core/document/salon"
 import { letters } from "../../core/fields/limits"
-import { changeSalonHere } from "../../session/useSalon"
+import { changeSalonHere } from "../../session/salon/useSalon"
 import { useWords } from "../../session/words"
 import { TextField } from "../fields/TextField"
 

@@ -12,6 +12,7 @@ import { ProposedMixes } from "./mix/ProposedMixes"
 import { VisitsPanel } from "./mix/VisitsPanel"
 import { SheetsPanel } from "./productSheets/SheetsPanel"
 import { QuotePanel } from "./QuotePanel"
+import { SalonAside } from "./SalonAside"
 import { SalonLine } from "./SalonLine"
 import { ShelfPanel } from "./ShelfPanel"
 import { SwatchHatches } from "./swatch/MixSwatch"
@@ -38,6 +39,7 @@ export function FormulaScreen() {
       <QuotePanel />
       <section aria-labelledby="salon-title">
         <h2 id="salon-title">{w.stock.salon}</h2>
+        <SalonAside />
         <ShelfPanel />
         <SheetsPanel />
       </section>

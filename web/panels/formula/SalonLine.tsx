@@ -3,8 +3,8 @@ import { setSalon } from "../../core/edits/plan/setSalon"
 import { isEmptySalon, salonForPlans } from "../../core/weighing/salonOfPlan"
 import { isSameSalon } from "../../core/weighing/sameSalon"
 import { commit } from "../../session/commit"
+import { useSalon } from "../../session/salon/useSalon"
 import { usePlan } from "../../session/usePlan"
-import { useSalon } from "../../session/useSalon"
 import { notKeptWords, useWords } from "../../session/words"
 
 /** Says when the plan goes by other sheets, bottles, prices or learnt figures than the salon does now. */

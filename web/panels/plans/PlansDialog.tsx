@@ -11,6 +11,7 @@ import { FileProblems } from "../fields/FileProblems"
 import { Modal } from "../fields/Modal"
 import { OpenFileButton } from "../fields/OpenFileButton"
 import { AsideList } from "./AsideList"
+import { Backup } from "./Backup"
 import { BinList } from "./BinList"
 import { beginPlan } from "./beginPlan"
 import { LanguageChoice } from "./LanguageChoice"
@@ -43,6 +44,7 @@ export function PlansDialog({ onClose }: { onClose: () => void }) {
       <BinList shelf={shelf} />
       <AsideList shelf={shelf} />
       <LanguageChoice />
+      <Backup onRestored={shelf.readAgain} />
       <OnThisDevice />
       <p className="aside">{w.stay}</p>
     </Modal>

@@ -1,7 +1,7 @@
 import { followScale } from "../../core/weighing/followScale"
 import { announce } from "../../session/announcements"
 import { edit, type PlanStore } from "../../session/planStore"
-import { readSalon } from "../../session/salonShelf"
+import { readSalon } from "../../session/salon/salonShelf"
 import { type Done, doneWords, wordsHere } from "../../session/words"
 import type { Shelf } from "../../storage/shelf"
 

@@ -34,6 +34,8 @@ export type ShelfOnScreen = {
   remove(id: string, title: string): Promise<void>
   putBack(id: string): void
   retryAside(): void
+  /** Reads the lists again: the shelf was changed by other means. */
+  readAgain(): void
 }
 
 type Lists = Pick<ShelfOnScreen, "entries" | "bin" | "aside" | "readOnly" | "isRead">
@@ -100,5 +102,6 @@ export function useShelf(desk: Desk): ShelfOnScreen {
     remove: removing,
     putBack: (id) => void attempt(putBack(desk.shelf, id)),
     retryAside: () => void attempt(retryAside(desk.shelf)),
+    readAgain: () => void readAgain(),
   }
 }

@@ -1,6 +1,6 @@
 import "./weighing.css"
 import { weighingsSeen } from "../../core/weighing/weighingsSeen"
-import { useSalon } from "../../session/useSalon"
+import { useSalon } from "../../session/salon/useSalon"
 import { useWords } from "../../session/words"
 import { LearntPanel } from "./LearntPanel"
 import { WeighBowl } from "./WeighBowl"

@@ -1,6 +1,6 @@
 import type { SalonShelf } from "../../core/weighing/salonRecord"
 import type { SeenWeighing } from "../../core/weighing/weighingsSeen"
-import { changeSalonHere } from "../../session/useSalon"
+import { changeSalonHere } from "../../session/salon/useSalon"
 import { type Done, useWords } from "../../session/words"
 
 /** Every weighing, the latest first; the doubted ones named, each of which can be left out. */

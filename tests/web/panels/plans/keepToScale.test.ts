@@ -7,7 +7,7 @@ import { examplePlan } from "../../../../web/core/file/examplePlan"
 import type { KeptWeighing } from "../../../../web/core/weighing/salonRecord"
 import { keepToScale } from "../../../../web/panels/plans/keepToScale"
 import { createPlanStore, openInto, type PlanStore, undo } from "../../../../web/session/planStore"
-import { changeSalon } from "../../../../web/session/salonShelf"
+import { changeSalon } from "../../../../web/session/salon/salonShelf"
 import { openShelf, type Shelf } from "../../../../web/storage/shelf"
 
 /** Bowls that agree, of a salon that takes a fifth more than the starting figures. */

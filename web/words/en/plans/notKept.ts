@@ -26,7 +26,7 @@ export const notKept = (t: Tools): Sentences<NotKept> => ({
     `The ${things[what]} was not saved, because it could not be read again. ${problems(t).sentence(problem)}`,
   unreadable: ({ problem }) => problems(t).sentence(problem),
   "salon-unreadable":
-    "The salon’s saved data cannot be read. It is set aside at the next change and new lists start.",
+    "Some of the salon’s saved data cannot be read. At the next change it is set aside; the rest stays.",
   "keeper-missing":
     "The part of Partline that saves could not be loaded. Save the plan to a file, then reload the page.",
 })

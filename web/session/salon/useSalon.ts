@@ -1,11 +1,11 @@
 import { useEffect } from "react"
 import { useStore } from "zustand"
-import { setSalon } from "../core/edits/plan/setSalon"
-import { salonForPlans } from "../core/weighing/salonOfPlan"
-import type { SalonShelf } from "../core/weighing/salonRecord"
-import { commit } from "./commit"
+import { setSalon } from "../../core/edits/plan/setSalon"
+import { salonForPlans } from "../../core/weighing/salonOfPlan"
+import type { SalonShelf } from "../../core/weighing/salonRecord"
+import { commit } from "../commit"
+import type { Done } from "../words"
 import { changeSalon, readSalon, salonStore } from "./salonShelf"
-import type { Done } from "./words"
 
 /** What the salon keeps in this browser, read when a panel that shows it comes to the screen. */
 export function useSalon() {

@@ -1,10 +1,10 @@
 import { createStore } from "zustand/vanilla"
-import type { NotKept } from "../core/fields/notKept"
-import { salonProblem } from "../core/weighing/salonProblem"
-import { emptySalonShelf, readSalonShelf, type SalonShelf } from "../core/weighing/salonRecord"
-import { browserShelf } from "../storage/browserShelf"
-import { NotKeptError, whyNotKept } from "../storage/notKept"
-import type { Shelf } from "../storage/shelf"
+import type { NotKept } from "../../core/fields/notKept"
+import { salonProblem } from "../../core/weighing/salonProblem"
+import { emptySalonShelf, readSalonShelf, type SalonShelf } from "../../core/weighing/salonRecord"
+import { browserShelf } from "../../storage/browserShelf"
+import { NotKeptError, whyNotKept } from "../../storage/notKept"
+import type { Shelf } from "../../storage/shelf"
 
 /** The salon's own things as this window last read them, and why the last change was not kept. */
 export const salonStore = createStore<{ salon: SalonShelf; fault: NotKept | null }>(() => ({
@@ -13,7 +13,7 @@ export const salonStore = createStore<{ salon: SalonShelf; fault: NotKept | null
 }))
 
 const key = "salon"
-const asideKey = "salon-aside"
+export const salonAsideKey = "salon-aside"
 
 /** Reads the salon's things. What cannot be read is set aside as it is, row by row, and tried again each time. */
 export async function readSalon({ connection }: Shelf = browserShelf): Promise<SalonShelf> {
@@ -38,10 +38,13 @@ export async function changeSalon(
     salonStore.setState({ salon: checked(change(before)) })
     const salon = await connection.run(async (database) => {
       const transaction = database.transaction("settings", "readwrite", { durability: "strict" })
-      const [kept, aside] = await Promise.all([transaction.store.get(key), transaction.store.get(asideKey)])
+      const [kept, aside] = await Promise.all([
+        transaction.store.get(key),
+        transaction.store.get(salonAsideKey),
+      ])
       const { salon, unread } = readSalonShelf(kept)
       const next = checked(change(salon))
-      if (unread.length > 0) void transaction.store.put([...asideOf(aside), ...unread], asideKey)
+      if (unread.length > 0) void transaction.store.put([...asideOf(aside), ...unread], salonAsideKey)
       await Promise.all([transaction.store.put(next, key), transaction.done])
       return next
     })

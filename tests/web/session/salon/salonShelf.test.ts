@@ -1,11 +1,12 @@
 import "fake-indexeddb/auto"
 import { beforeEach, describe, expect, it } from "vitest"
-import { houseProducts } from "../../../presets/formula/houseProducts"
-import { newId } from "../../../web/core/document/newId"
-import type { KeptWeighing } from "../../../web/core/weighing/salonRecord"
-import { changeSalon, readSalon, salonStore } from "../../../web/session/salonShelf"
-import { openShelf, type Shelf } from "../../../web/storage/shelf"
-import { keepSetting, readSetting } from "../../../web/storage/shelfList"
+import { houseProducts } from "../../../../presets/formula/houseProducts"
+import { newId } from "../../../../web/core/document/newId"
+import type { KeptWeighing } from "../../../../web/core/weighing/salonRecord"
+import { listSalonAside, retrySalonAside } from "../../../../web/session/salon/salonAside"
+import { changeSalon, readSalon, salonStore } from "../../../../web/session/salon/salonShelf"
+import { openShelf, type Shelf } from "../../../../web/storage/shelf"
+import { keepSetting, readSetting } from "../../../../web/storage/shelfList"
 
 let name: string
 let shelf: Shelf
@@ -51,5 +52,28 @@ describe("what the salon keeps", () => {
     await changeSalon((salon) => ({ ...salon, bottles: [30] }), shelf)
     expect(await readSetting(shelf, "salon-aside")).toEqual([{ field: "sheets", value: "many" }])
     expect(await readSalon(shelf)).toMatchObject({ bottles: [30] })
+  })
+
+  it("keeps its contact when another row cannot be read", async () => {
+    const contact = { name: "Sample rooms", phone: "000", emergency: "112" }
+    await keepSetting(shelf, "salon", { contact, bottles: [30, "forty"] })
+    expect(await readSalon(shelf)).toMatchObject({ contact, bottles: [30] })
+  })
+
+  it("takes back what was set aside once it can be read, and keeps the rest aside", async () => {
+    await keepSetting(shelf, "salon-aside", [
+      { field: "weighings", value: weighing },
+      { field: "bottles", value: 40 },
+      { field: "bottles", value: "forty" },
+      { field: null, value: "strange" },
+    ])
+    const left = [
+      { field: "bottles", value: "forty" },
+      { field: null, value: "strange" },
+    ]
+    await changeSalon((salon) => ({ ...salon, bottles: [20] }), shelf)
+    expect(await retrySalonAside(shelf)).toEqual(left)
+    expect(await listSalonAside(shelf)).toEqual(left)
+    expect(await readSalon(shelf)).toMatchObject({ bottles: [20, 40], weighings: [weighing] })
   })
 })

@@ -1,0 +1,105 @@
+import { isGroup } from "../core/checks/problem"
+import { newId } from "../core/document/newId"
+import { copyOf } from "../core/document/newPlan"
+import type { Backup } from "../core/file/backup"
+import { openPlan } from "../core/file/planFile"
+import { openTechnique } from "../core/file/techniqueFile"
+import { allAtOnce, allOrNothing } from "./allOrNothing"
+import { entryOf, isRecord, toRecord } from "./planRecord"
+import type { PlanRecord, TechniqueRecord } from "./records"
+import type { Shelf } from "./shelf"
+
+/** What a backup is made of, as it stands on the shelf now. A service that runs at a chair is not in it. */
+export async function partsForBackup({ connection }: Shelf): Promise<Omit<Backup, "madeAt">> {
+  const [plans, techniques, salon] = await connection.run((database) =>
+    Promise.all([database.getAll("plans"), database.getAll("techniques"), database.get("settings", "salon")]),
+  )
+  return {
+    plans: plans.filter(isRecord).map(({ savedAt, text }) => ({ savedAt, text })),
+    techniques: techniques.map(({ text }) => text),
+    salon: salon ?? null,
+  }
+}
+
+/** What taking a backup in would change here: nothing that stands on the shelf is replaced. */
+export type Restoring = {
+  added: readonly PlanRecord[]
+  /** Plans that stand here otherwise: they come beside, under an id of their own. */
+  beside: readonly PlanRecord[]
+  /** Plans that are here already, just so. */
+  same: number
+  /** Plans that cannot be read: set aside as they are. */
+  unread: readonly PlanRecord[]
+  techniques: readonly TechniqueRecord[]
+}
+
+/** Holds a backup against what stands on the shelf. */
+export async function compareBackup({ connection }: Shelf, backup: Backup): Promise<Restoring> {
+  const [records, techniques] = await connection.run((database) =>
+    Promise.all([database.getAll("plans"), database.getAll("techniques")]),
+  )
+  const here = new Map(records.filter(isRecord).map((record) => [record.id, record.text]))
+  const found = { added: [] as PlanRecord[], beside: [] as PlanRecord[], same: 0, unread: [] as PlanRecord[] }
+  for (const { savedAt, text } of backup.plans) {
+    const opened = openPlan(text, () => [])
+    if (!opened.ok) {
+      found.unread.push(asWritten(text, savedAt))
+      continue
+    }
+    const record = { ...toRecord(opened.plan), savedAt }
+    const stands = here.get(record.id)
+    if (stands === record.text) found.same += 1
+    else if (stands === undefined) found.added.push(record)
+    else found.beside.push({ ...toRecord(copyOf(opened.plan)), savedAt })
+    here.set(record.id, stands ?? record.text)
+  }
+  return { ...found, techniques: newTechniques(backup.techniques, techniques) }
+}
+
+/** A plan that cannot be read, as far as it can be: a newer Partline may read it by what it calls itself. */
+function asWritten(text: string, savedAt: string): PlanRecord {
+  const { id, name } = fieldsOf(text)
+  const named = (value: unknown) => (typeof value === "string" ? value : "")
+  return { id: named(id) || newId(), rev: newId(), savedAt, name: named(name), initials: "", text }
+}
+
+function fieldsOf(text: string): Record<PropertyKey, unknown> {
+  try {
+    const raw: unknown = JSON.parse(text)
+    return isGroup(raw) ? raw : {}
+  } catch {
+    return {}
+  }
+}
+
+/** The techniques that are not here just so; one that stands here otherwise comes beside it. */
+function newTechniques(texts: readonly string[], here: readonly TechniqueRecord[]): TechniqueRecord[] {
+  const known = new Map(here.map(({ id, text }) => [id, text]))
+  return texts.flatMap((text) => {
+    const opened = openTechnique(text)
+    if (!opened.ok || known.get(opened.technique.id) === text) return []
+    const { id } = opened.technique
+    const own = known.has(id) ? newId() : id
+    return [{ id: own, text: own === id ? text : text.replace(JSON.stringify(id), JSON.stringify(own)) }]
+  })
+}
+
+/** Puts all of it on the shelf, or nothing of it. */
+export const takeInBackup = ({ connection }: Shelf, { added, beside, unread, techniques }: Restoring) =>
+  connection.run(async (database) => {
+    const transaction = database.transaction(["plans", "entries", "aside", "techniques"], "readwrite", {
+      durability: "strict",
+    })
+    const store = transaction.objectStore.bind(transaction)
+    await allOrNothing(transaction, () =>
+      allAtOnce(
+        ...[...added, ...beside].flatMap((record) => [
+          // Another window may have brought it meanwhile: then nothing is taken in.
+          () => store("plans").add(record),
+          () => store("entries").add(entryOf(record)),
+        ]),
+        ...unread.map((record) => () => store("aside").put(record, `${record.id} ${newId()}`)),
+        ...techniques.map((record) => () => store("techniques").add(record)),
+      ),
+    )
+  })
