@@ -16,7 +16,7 @@ export function mixCautions(t: Tools, named: (mix: string) => string) {
     "hairline-strength": ({ mix, volume, mostVolume }) =>
       `${named(mix)}: ${t.number(volume)} vol en el contorno; allí se usan como máximo ${mostVolume} vol (práctica común). Use ${mostVolume} vol o una mezcla aparte.`,
     "strong-developer": ({ mix, volume, usualMostVolume }) =>
-      `${named(mix)}: ${t.number(volume)} vol, por encima del máximo habitual de ${usualMostVolume}. Dos visitas más suaves tratan mejor el cabello.`,
+      `${named(mix)}: ${t.number(volume)} vol, por encima del máximo habitual de ${usualMostVolume}. Dos visitas más suaves castigan menos el cabello.`,
     "developer-not-on-sheet": ({ mix, product, volume, listed }) =>
       `${named(mix)}: ${product} no está previsto para ${t.number(volume)} vol; sus instrucciones citan ${t.or(listed.map((each) => t.number(each)))} vol.`,
     "ratio-not-on-sheet": ({ mix, product, parts, low, high }) =>

@@ -2,7 +2,7 @@ import type { RuleName } from "../../../core/cautions/cautions"
 
 /** What each row is called, where its sentence would be too long. */
 export const ruleNames = {
-  "under-16": "Menor de edad",
+  "under-16": "Edad insuficiente",
   "past-reaction": "Reacción anterior",
   "breathing-reaction": "Pitidos, tos o ronchas por decolorante",
   "mixer-breathing": "Tos o pitidos de quien mezcla",
