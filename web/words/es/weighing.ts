@@ -93,7 +93,7 @@ const learntWords = (t: Tools, kinds: CommonWords["kinds"]) => {
     trust: {
       "no-agreement":
         "Estas pesadas no coinciden lo bastante para decir cuánto puede desviarse la cifra central.",
-      trusted: (trust) => `${stands(trust)} Es fiable.`,
+      trusted: (trust) => `${stands(trust)} Se puede confiar en ella.`,
       "more-needed": (trust) =>
         `${stands(trust)} ${t.count(trust.more, {
           one: `Hace falta una pesada más como estas para quedar a ${t.percent(share)} o menos, ${times} veces de cada 10.`,

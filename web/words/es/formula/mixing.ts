@@ -23,7 +23,7 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
     otherProduct: "u otro, por su nombre",
     developer: "Oxidante",
     vol: ({ volume, percent }: { volume: number; percent: number }) =>
-      `${t.number(volume)} vol, ${t.number(percent, 1)} %`,
+      `${t.number(volume)} vol, ${t.number(percent, 1)}\u00a0%`,
     ratio: "Decolorante a oxidante, en peso",
     parts: (parts: number) => `1 : ${t.number(parts)}`,
     developerParts: "Oxidante por 1 parte de decolorante",
@@ -71,7 +71,7 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
         }),
       use: "Usar esta sugerencia",
       mix: ({ volume, percent, parts, foils: numbers }: Suggestion) =>
-        `${t.number(volume)} vol (${t.number(percent, 1)} %), 1 : ${t.number(parts)}, para ${foils(numbers)}`,
+        `${t.number(volume)} vol (${t.number(percent, 1)}\u00a0%), 1 : ${t.number(parts)}, para ${foils(numbers)}`,
       why: {
         ...developerReasons(t),
         "no-sheet": ({ product }) => `${product} no tiene ficha: deciden sus propias instrucciones.`,
@@ -90,7 +90,7 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
       `${t.grams(mixedG)} de mezcla, de los que ${t.gramsRange(wasteG)} quedan en el bol y el pincel o sobran.`,
     cost: (amount: number) => `Cuesta ${t.fixed(amount, 2)}.`,
     strength: ({ volume, percent, percentWw, onHeadPercent }: Strength) =>
-      `${t.number(volume)} vol se vende como ${t.number(percent, 1)} % (calculado, ${t.number(percentWw)} % en peso; las etiquetas varían); ${t.number(onHeadPercent, 1)} % ya mezclado.`,
+      `${t.number(volume)} vol se vende como ${t.number(percent, 1)}\u00a0% (calculado, ${t.number(percentWw)}\u00a0% en peso; las etiquetas varían); ${t.number(onHeadPercent, 1)}\u00a0% ya mezclado.`,
 
     bowls: {
       title: (count: number) => (count === 0 ? "Boles" : t.count(count, { one: "# bol", other: "# boles" })),
@@ -103,13 +103,13 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
       lightener: "Decolorante",
       developer: "Oxidante",
       strength: ({ volume, percent, parts }: { volume: number; percent: number; parts: number }) =>
-        `${t.number(volume)} vol (${t.number(percent, 1)} %), 1 : ${t.number(parts)}`,
+        `${t.number(volume)} vol (${t.number(percent, 1)}\u00a0%), 1 : ${t.number(parts)}`,
       byVolume: (ml: number) => `Oxidante en volumen: ${t.number(ml)} mL`,
       grams: (grams: number) => `${t.number(grams, 1)} g`,
     },
     /** A mix in one line, before it is changed. */
     line: ({ product, volume, percent, parts, foils: count }: MixLine) =>
-      `${product}, ${t.number(volume)} vol (${t.number(percent, 1)} %), 1 : ${t.number(parts)}, ${foilCount(count)}`,
+      `${product}, ${t.number(volume)} vol (${t.number(percent, 1)}\u00a0%), 1 : ${t.number(parts)}, ${foilCount(count)}`,
     change: "Cambiar",
     changeThis: (letter: string) => `Cambiar la mezcla ${letter}`,
     title: "Mezclas",
@@ -177,18 +177,18 @@ const weakerWords =
 const blendProblems = (t: Tools) =>
   ({
     "no-bottles": "introduzca al menos una botella, por ejemplo 12,3.",
-    "bottle-percent": ({ percent }) => `${t.number(percent)} % no es una concentración; introduzca de 0 a 100.`,
-    "want-percent": ({ percent }) => `${t.number(percent)} % no es una concentración; introduzca de 0 a 100.`,
+    "bottle-percent": ({ percent }) => `${t.number(percent)}\u00a0% no es una concentración; introduzca de 0 a 100.`,
+    "want-percent": ({ percent }) => `${t.number(percent)}\u00a0% no es una concentración; introduzca de 0 a 100.`,
     "no-amount": ({ grams }) => `${t.number(grams)} g no es una cantidad; introduzca gramos por encima de 0.`,
     "want-too-weak": ({ wantPercent, weakestPercent }) =>
-      `${t.number(wantPercent)} % es más suave que la botella más suave, ${t.number(weakestPercent)} %; añada una más suave.`,
+      `${t.number(wantPercent)}\u00a0% es más suave que la botella más suave, ${t.number(weakestPercent)}\u00a0%; añada una más suave.`,
     "want-too-strong": ({ wantPercent, strongestPercent }) =>
-      `${t.number(wantPercent)} % es más fuerte que la botella más fuerte, ${t.number(strongestPercent)} %; elija una concentración más suave.`,
+      `${t.number(wantPercent)}\u00a0% es más fuerte que la botella más fuerte, ${t.number(strongestPercent)}\u00a0%; elija una concentración más suave.`,
   }) satisfies Sentences<BlendProblem>
 
 const pouringWords = (t: Tools) => {
   const bottle = ({ volume, percent, grams }: PouredBottle) =>
-    `${t.number(grams, 1)} g de ${t.number(volume)} vol (${t.number(percent, 1)} %)`
+    `${t.number(grams, 1)} g de ${t.number(volume)} vol (${t.number(percent, 1)}\u00a0%)`
   return {
     poured: ({ bottles }) => `Oxidante en peso: ${bottles.map(bottle).join(" + ")}.`,
     "not-poured": ({ volume, problem }) =>
@@ -220,7 +220,7 @@ const mixProblems = (t: Tools) => {
     "ratio-upside-down": (ratio) =>
       `${said(ratio)}: más decolorante que oxidante. Introduzca primero el decolorante, ${t.number(ratio.developer)} : ${t.number(ratio.lightener)}.`,
     "no-strength": ({ product, percent }) =>
-      `${product}, oxidante: ${t.number(percent)} % no es una concentración; introduzca de 3 a 12 %.`,
+      `${product}, oxidante: ${t.number(percent)}\u00a0% no es una concentración; introduzca de 3 a 12 %.`,
     "scale-step": ({ grams }) =>
       `Báscula: ${t.number(grams)} g no es un paso de báscula; introduzca ${t.or([0.1, 0.5, 1, 2, 5].map((step) => t.number(step)))} g.`,
     "foil-grams": ({ foil, lowG, highG }) =>

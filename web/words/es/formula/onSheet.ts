@@ -31,7 +31,7 @@ type TonerDone = {
 /** Mixes and toners as the map prints them: short lines, figures first. */
 export const onSheet = (t: Tools, names: Names) => ({
   strength: ({ volume, percent, ratio, pouredMl }: Strength) => {
-    const pair = `${t.number(volume)} vol (${t.number(percent, 1)} %), ${t.number(ratio.lightener)} : ${t.number(ratio.developer)}`
+    const pair = `${t.number(volume)} vol (${t.number(percent, 1)}\u00a0%), ${t.number(ratio.lightener)} : ${t.number(ratio.developer)}`
     return pouredMl.length > 0 ? `${pair}; ${t.or(pouredMl.map((ml) => t.number(ml)))} mL` : pair
   },
   bowl: ({ lightenerG, developerG, additives }: Weighed) =>

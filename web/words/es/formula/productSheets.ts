@@ -31,7 +31,7 @@ export const productSheets = (t: Tools) => ({
 
   developers: "Oxidantes permitidos",
   volume: ({ volume, percent }: { volume: number; percent: number }) =>
-    `${t.number(volume)} vol, ${t.number(percent)} %`,
+    `${t.number(volume)} vol, ${t.number(percent)}\u00a0%`,
   addVolume: (volume: number) => `Añadir ${t.number(volume)} vol`,
   removeVolume: (volume: number) => `Quitar ${t.number(volume)} vol`,
   otherVolume: "u otro",

@@ -50,7 +50,7 @@ export const tone = (t: Tools) => ({
     "toner-alone": ({ product, tonerG, clearG, wantedG }) =>
       `${tonerAndClear(t, { product, tonerG, clearG })}, para ${t.gramsRange(wantedG)} en el cabello.`,
     "toner-mixed": ({ product, tonerG, clearG, developerG, developerMl, volume, percent, wantedG }) =>
-      `${tonerAndClear(t, { product, tonerG, clearG })} + ${t.number(developerG, 1)} g (${t.number(developerMl)} mL) de ${t.number(volume)} vol (${t.number(percent, 1)} %), para ${t.gramsRange(wantedG)} en el cabello.`,
+      `${tonerAndClear(t, { product, tonerG, clearG })} + ${t.number(developerG, 1)} g (${t.number(developerMl)} mL) de ${t.number(volume)} vol (${t.number(percent, 1)}\u00a0%), para ${t.gramsRange(wantedG)} en el cabello.`,
   } satisfies Sentences<TonerBowlCode>,
   wheel: {
     shows: (name: WheelName) => `Se ve ${wheelWords[name]}`,
