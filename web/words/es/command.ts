@@ -7,8 +7,7 @@ export const command = (t: Tools) => ({
   done: {},
   eachExplains: "Cada verbo se explica con --help.",
   failed: (why: string) => `Partline no pudo hacerlo: ${why}`,
-  language: (tags: readonly string[]) =>
-    `idioma de las frases: ${tags.join(", ")}; en-GB si no se indica`,
+  language: (tags: readonly string[]) => `idioma de las frases: ${tags.join(", ")}; en-GB si no se indica`,
 
   problems: {
     "unknown-verb": ({ verb, known }) => `"${verb}" no es un verbo: se espera ${known.join(", ")}.`,
@@ -83,9 +82,7 @@ export const command = (t: Tools) => ({
     },
     sheet: {
       summary: "Una hoja de un plan en PDF.",
-      details: [
-        "--language es el idioma de la hoja; las frases sobre el comando van en el de --messages.",
-      ],
+      details: ["--language es el idioma de la hoja; las frases sobre el comando van en el de --messages."],
       options: {
         kind: "placement, technique, take-home o record",
         paper: "a4 o letter; si no se indica, letter para en-US, si no a4",

@@ -224,7 +224,8 @@ const stepLines = (t: Tools, common: CommonWords) => {
   const run = ({ run: { from, to, isEven } }: Extract<StepLineCode, { code: "part" }>) => {
     if (!isEven) return `Desde ${spot(from)} hasta ${spot(to)}`.replace(/,$/, "")
     const behind = `A ${t.mm(from.behindMm)} detrás del contorno`
-    if (from.landmark !== to.landmark) return `${behind}, desde ${the(from.landmark)} hasta ${the(to.landmark)}`
+    if (from.landmark !== to.landmark)
+      return `${behind}, desde ${the(from.landmark)} hasta ${the(to.landmark)}`
     return from.landmark === "behind ear"
       ? `${behind}, ${the(from.landmark)}`
       : `${behind}, en ${the(from.landmark)}`

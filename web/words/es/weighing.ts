@@ -129,7 +129,8 @@ const learntWords = (t: Tools, kinds: CommonWords["kinds"]) => {
 const listProblems = (t: Tools) => {
   const columns = `se esperan las columnas ${neededColumns.join(",")} (y foils, donde una fila sea un bol de varios)`
   const at = ({ line, column }: { line: number; column: string }) => `Línea ${t.whole(line)}, ${column}`
-  const found = (cell: { found: string }) => (cell.found === "" ? "está vacía" : `se encontró "${cell.found}"`)
+  const found = (cell: { found: string }) =>
+    cell.found === "" ? "está vacía" : `se encontró "${cell.found}"`
   return {
     "file-too-large": ({ mostMb }) =>
       `Una lista de pesadas tiene como mucho ${t.whole(mostMb)} MB. ¿Es otro archivo?`,
@@ -148,7 +149,8 @@ const listProblems = (t: Tools) => {
       `La línea ${t.whole(line)} tiene ${t.whole(cells)} valores para ${t.whole(columns)} columnas. Si los números llevan comas, escriba puntos: 4.5 por 4,5.`,
     "decimal-comma": (cell) => `${at(cell)}: ${found(cell)}; escriba un punto, ${cell.write}.`,
     "no-number": (cell) => `${at(cell)}: se espera un número, ${found(cell)}.`,
-    negative: (cell) => `${at(cell)}: se espera 0 o más, ${found(cell)}. Pese otra vez o deje fuera la línea.`,
+    negative: (cell) =>
+      `${at(cell)}: se espera 0 o más, ${found(cell)}. Pese otra vez o deje fuera la línea.`,
     "nothing-used": (cell) =>
       `${at(cell)}: se esperan gramos por encima de 0, ${found(cell)}. Deje fuera la línea si no se usó nada.`,
     "not-whole": (cell) => `${at(cell)}: se espera un número entero desde 1, ${found(cell)}.`,

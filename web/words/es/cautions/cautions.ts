@@ -45,8 +45,7 @@ export const cautions = (t: Tools, shared: Shared) => {
       /** The one way out where nothing can be overridden. */
       ways: {
         plan: "Este bloqueo no se puede anular. Cambie el plan o introduzca lo que haya cambiado.",
-        letter:
-          "Este bloqueo no se puede anular. Cambie el plan o añada una carta del médico de su cliente.",
+        letter: "Este bloqueo no se puede anular. Cambie el plan o añada una carta del médico de su cliente.",
       },
       letter: "Añadir una carta médica",
       letterFrom: "Médico o consulta",

@@ -10,8 +10,7 @@ type Told = Pick<Clearance, "state" | "day" | "by"> & {
 export function clearanceWords(t: Tools) {
   const stops = (count: number) =>
     t.count(count, { one: "No mezclar: # bloqueo", other: "No mezclar: # bloqueos" })
-  const notAsked = (count: number) =>
-    t.count(count, { one: "Sin preguntar: #", other: "Sin preguntar: #" })
+  const notAsked = (count: number) => t.count(count, { one: "Sin preguntar: #", other: "Sin preguntar: #" })
   const clearedBy = ({ by, day }: Told) => {
     const things = t.and([
       t.count(by.answers, { one: "# respuesta", other: "# respuestas" }),

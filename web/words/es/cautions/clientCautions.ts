@@ -85,8 +85,7 @@ export const alertTestFaults = (t: Tools) =>
       `Prueba de alergia con ${product}: lleva ${hoursOn} de ${hours} horas. Léala desde el ${t.weekday(readFrom)}, ${readFrom.slice(11)}.`,
     unread: ({ product }) =>
       `Prueba de alergia con ${product}: sin leer aún. Mire la piel y anote lo que ve.`,
-    reacted: ({ product }) =>
-      `Prueba de alergia con ${product}: la piel reaccionó. No aplique coloración.`,
+    reacted: ({ product }) => `Prueba de alergia con ${product}: la piel reaccionó. No aplique coloración.`,
     "reader-missing": ({ product }) =>
       `Prueba de alergia con ${product}: indique cuándo se leyó y quién la leyó.`,
     "read-in-future": ({ product }) =>

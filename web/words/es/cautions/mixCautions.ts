@@ -29,7 +29,8 @@ export function mixCautions(t: Tools, named: (mix: string) => string) {
       const planned = `${t.number(heatMin)} min de calor previstos`
       if (allowedMin === null)
         return `${named(mix)}: ${planned}; las instrucciones no mencionan el calor. Apague el calor.`
-      if (allowedMin === 0) return `${named(mix)}: ${planned}; las instrucciones lo prohíben. Apague el calor.`
+      if (allowedMin === 0)
+        return `${named(mix)}: ${planned}; las instrucciones lo prohíben. Apague el calor.`
       return `${named(mix)}: ${planned}; las instrucciones permiten ${t.number(allowedMin)}. Acorte el calor o apáguelo.`
     },
     "heat-place": ({ mix, forbiddenVolume }) =>

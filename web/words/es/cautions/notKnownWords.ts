@@ -43,8 +43,7 @@ export const notAskedWords = (t: Tools, { strandParts, questions }: Shared) =>
     },
     "which-allergy": "¿Qué alergia?",
     "black-henna-date": "¿Cuándo fue el tatuaje de henna negra?",
-    "changed-since": ({ product }) =>
-      `Prueba de alergia con ${product}: ¿ha cambiado algo desde entonces?`,
+    "changed-since": ({ product }) => `Prueba de alergia con ${product}: ¿ha cambiado algo desde entonces?`,
     history: hair(t, strandParts, "Historial del cabello"),
     stretch: hair(t, strandParts, "Elasticidad, estirado en mojado"),
   }) satisfies Sentences<NotAsked>

@@ -24,7 +24,8 @@ export const calls = (t: Tools) => {
     rinse: "Enjuagado",
 
     shown: {
-      "bowl-ahead": ({ bowl, mix, inMs }) => `Bol ${bowl} de la mezcla ${mix}: gaste en menos de ${t.clock(inMs)}`,
+      "bowl-ahead": ({ bowl, mix, inMs }) =>
+        `Bol ${bowl} de la mezcla ${mix}: gaste en menos de ${t.clock(inMs)}`,
       "bowl-past": ({ bowl, mix, byMs }) =>
         `Bol ${bowl} de la mezcla ${mix}: ${t.clock(byMs)} pasada su vida útil, mezcle uno nuevo`,
       "heat-ahead": ({ inMs }) => `Calor: apagar en ${t.clock(inMs)}`,

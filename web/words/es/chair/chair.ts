@@ -69,8 +69,7 @@ export const chair = (t: Tools) => ({
     "held-in-another-window": "Otra ventana controla este servicio. Toque antes «Controlar aquí».",
     "nothing-to-undo": "No hay ningún toque que deshacer.",
     "no-such-foil": "Ese papel no está en este servicio.",
-    "off-since": ({ foil, atMin }) =>
-      `El papel ${foil} está retirado desde el minuto ${t.number(atMin, 1)}.`,
+    "off-since": ({ foil, atMin }) => `El papel ${foil} está retirado desde el minuto ${t.number(atMin, 1)}.`,
     "on-since": ({ foil, atMin }) =>
       `El papel ${foil} está puesto desde el minuto ${t.number(atMin, 1)}; su tiempo corre desde ahí.`,
     "never-on": ({ foil }) =>

@@ -194,10 +194,7 @@ export const client = (t: Tools, places: HairPlaces) => {
     },
     strandTests: {
       title: "Prueba de mechón",
-      outcomes: { held: "Superada", failed: "No superada" } satisfies Record<
-        StrandResult["outcome"],
-        string
-      >,
+      outcomes: { held: "Superada", failed: "No superada" } satisfies Record<StrandResult["outcome"], string>,
       others: "Otros productos",
     },
     head: {

@@ -10,8 +10,7 @@ export const questions: Record<Question, string> = {
   pastReaction: "¿Alguna reacción anterior a tinte, matizador o decolorante?",
   asthma: "¿Asma?",
   scalpToday: "¿Quemadura de sol, cortes, picaduras, piojos o infección en el cuero cabelludo hoy?",
-  scalpCondition:
-    "¿Afección del cuero cabelludo (psoriasis, eccema) o cirugía en él en los últimos 6 meses?",
+  scalpCondition: "¿Afección del cuero cabelludo (psoriasis, eccema) o cirugía en él en los últimos 6 meses?",
   medicines:
     "¿Medicamento o enfermedad que afecte al cabello, la piel, la cicatrización o cause desmayos (por ejemplo retinoides, corticoides, epilepsia, anticoagulantes)?",
   chemotherapy: "¿Quimioterapia o radioterapia, ahora o en los últimos 6 meses?",

@@ -239,11 +239,7 @@ export const ofLandmark = (name: LandmarkName, told: string) =>
 
 /** A section within a sentence, with its article: "el papel 3". */
 export const theSection = (code: SectionNameCode) =>
-  code.code === "foil"
-    ? `el papel ${code.number}`
-    : code.name
-      ? `«${code.name}»`
-      : "el cabello dejado fuera"
+  code.code === "foil" ? `el papel ${code.number}` : code.name ? `«${code.name}»` : "el cabello dejado fuera"
 
 /** The same after "de": "del papel 3". */
 export const ofSection = (code: SectionNameCode) =>

@@ -59,6 +59,6 @@ const cautionWords = {
     "Nada de llamas, herramientas calientes ni aerosoles (laca, champú en seco) cerca del polvo, la mezcla o los papeles. Los papeles con producto van al agua, no a la basura.",
   heat: "Sin calor, salvo que lo permitan las instrucciones del fabricante. Si su cliente nota calor, escozor o dolor: retire el papel y enjuague. Las quemaduras pueden aparecer más tarde.",
   time: "Nunca más tiempo en el cabello del que dicen las instrucciones; después enjuague a fondo. El decolorante no se deja puesto nunca.",
-} as const
+}
 
 export type FormulaWords = ReturnType<typeof formula>

@@ -177,8 +177,10 @@ const weakerWords =
 const blendProblems = (t: Tools) =>
   ({
     "no-bottles": "introduzca al menos una botella, por ejemplo 12,3.",
-    "bottle-percent": ({ percent }) => `${t.number(percent)}\u00a0% no es una concentración; introduzca de 0 a 100.`,
-    "want-percent": ({ percent }) => `${t.number(percent)}\u00a0% no es una concentración; introduzca de 0 a 100.`,
+    "bottle-percent": ({ percent }) =>
+      `${t.number(percent)}\u00a0% no es una concentración; introduzca de 0 a 100.`,
+    "want-percent": ({ percent }) =>
+      `${t.number(percent)}\u00a0% no es una concentración; introduzca de 0 a 100.`,
     "no-amount": ({ grams }) => `${t.number(grams)} g no es una cantidad; introduzca gramos por encima de 0.`,
     "want-too-weak": ({ wantPercent, weakestPercent }) =>
       `${t.number(wantPercent)}\u00a0% es más suave que la botella más suave, ${t.number(weakestPercent)}\u00a0%; añada una más suave.`,

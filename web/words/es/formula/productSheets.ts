@@ -72,7 +72,8 @@ const minuteNames: Record<MinuteField, string> = {
 }
 
 const sheetProblemWords = (t: Tools) => {
-  const ratio = ({ low, high }: { low: number; high: number }) => `1 : ${t.number(low)} a 1 : ${t.number(high)}`
+  const ratio = ({ low, high }: { low: number; high: number }) =>
+    `1 : ${t.number(low)} a 1 : ${t.number(high)}`
   const usualRatio = `de ${t.number(1.5)} a ${t.number(2.5)}`
   return {
     "no-name": "Nombre: el producto no tiene. Introduzca el que figura en el bote.",
@@ -100,7 +101,6 @@ const sheetProblemWords = (t: Tools) => {
       name
         ? `Aditivos: ${t.number(gPerG)} g de ${name} por 1 g de producto. Introduzca de 0 a 1 g.`
         : `Aditivos: ${t.number(gPerG)} g por 1 g de producto. Introduzca de 0 a 1 g.`,
-    "price-impossible":
-      "Precio: introduzca un importe de 0 o más y los gramos que compra, o déjelo vacío.",
+    "price-impossible": "Precio: introduzca un importe de 0 o más y los gramos que compra, o déjelo vacío.",
   } satisfies Sentences<SheetProblem>
 }

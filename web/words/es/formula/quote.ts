@@ -22,8 +22,7 @@ export const quote = (t: Tools) => {
       foil: ({ high }) => `Papeles, ${t.whole(high)}`,
       extraBowl: ({ high }) => `Boles extra, ${t.whole(high)}`,
       toner: ({ high }) => `Matizadores, ${t.whole(high)}`,
-      chairHour: ({ low, high }) =>
-        `Horas en el sillón, ${t.spread(t.number(low, 1), t.number(high, 1))}`,
+      chairHour: ({ low, high }) => `Horas en el sillón, ${t.spread(t.number(low, 1), t.number(high, 1))}`,
     } satisfies Record<PriceName, (count: Range) => string>,
     /** What a price is asked for, each. */
     price: {

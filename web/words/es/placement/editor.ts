@@ -66,8 +66,7 @@ export const editor = (t: Tools, names: CommonWords) => {
         one: "Más ancha que su papel: # papel.",
         other: "Más ancha que su papel: # papeles lado a lado.",
       }),
-    split: (foils: number) =>
-      t.count(foils, { one: "Dividir en # papel", other: "Dividir en # papeles" }),
+    split: (foils: number) => t.count(foils, { one: "Dividir en # papel", other: "Dividir en # papeles" }),
 
     behindHairline: "Detrás del contorno",
     fromCentreFront: (side: Exclude<Side, "centre">) => `Del centro frontal, ${sides[side]}`,

@@ -8,8 +8,7 @@ export const stack = (t: Tools, { kinds }: CommonWords) => {
   return {
     title: (section: SectionNameCode) => `Apilar detrás ${ofSection(section)}`,
     allFit: (asked: number) => t.count(asked, { one: "Cabe.", other: "Caben los #." }),
-    touching:
-      "Espacio 0 mm: quedan espalda con espalda y comparten cabellos en los bordes. 1 mm los separa.",
+    touching: "Espacio 0 mm: quedan espalda con espalda y comparten cabellos en los bordes. 1 mm los separa.",
     bothSides: ({ foils, sections }: { foils: number; sections: number }) =>
       `En ambos lados, por parejas: ${total({ foils, sections })} en total.`,
     place: ({ fits, asked, sides }: { fits: number; asked: number; sides: 1 | 2 }) => {
@@ -50,8 +49,6 @@ export const stack = (t: Tools, { kinds }: CommonWords) => {
   function total({ foils, sections }: { foils: number; sections: number }) {
     if (foils === sections) return t.count(foils, { one: "# papel", other: "# papeles" })
     const all = t.count(sections, { one: "# sección", other: "# secciones" })
-    return foils === 0
-      ? all
-      : t.count(foils, { one: `${all}, # con papel`, other: `${all}, # con papel` })
+    return foils === 0 ? all : t.count(foils, { one: `${all}, # con papel`, other: `${all}, # con papel` })
   }
 }

@@ -80,8 +80,7 @@ export const plans = (t: Tools) => ({
     find: "Buscar un plan",
   },
   bin: {
-    title: (count: number) =>
-      t.count(count, { one: "Papelera: # plan", other: "Papelera: # planes" }),
+    title: (count: number) => t.count(count, { one: "Papelera: # plan", other: "Papelera: # planes" }),
     days: (count: number) =>
       t.count(count, {
         one: "se elimina del todo en # día",

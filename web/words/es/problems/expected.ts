@@ -38,8 +38,7 @@ export function fieldSentences(t: Tools) {
     "plain-line": ({ most }) =>
       `se espera una línea de como mucho ${t.whole(most)} letras, sin caracteres de control`,
     lines: ({ most }) => `se esperan como mucho ${t.whole(most)} letras`,
-    "plain-lines": ({ most }) =>
-      `se esperan como mucho ${t.whole(most)} letras, sin caracteres de control`,
+    "plain-lines": ({ most }) => `se esperan como mucho ${t.whole(most)} letras, sin caracteres de control`,
     id: "se esperan de 1 a 64 letras, cifras, guiones o guiones bajos",
     "mix-letter": 'se espera una letra mayúscula, como "A"',
     day: 'se espera un día escrito como "2026-03-09"',

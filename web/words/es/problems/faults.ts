@@ -59,8 +59,7 @@ export const fileFaults = (t: Tools): Sentences<FileCode> => ({
   empty: ({ document }) => `el archivo está vacío: se espera ${documents[document]} de Partline`,
   "not-json": ({ document }) =>
     `el archivo está cortado o no es ${documents[document]}: vuelva a guardarlo donde se hizo`,
-  "no-number": ({ field, word }) =>
-    `${fieldNames[field] ?? field}: se espera un número, se encontró ${word}`,
+  "no-number": ({ field, word }) => `${fieldNames[field] ?? field}: se espera un número, se encontró ${word}`,
   "another-kind": ({ document, kind }) =>
     `esto no es ${documents[document]} de Partline: se espera "kind": "${kind}"`,
   version: ({ known }) => `se espera un número entero, ${t.whole(known)} por ahora`,

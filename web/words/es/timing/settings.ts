@@ -56,8 +56,7 @@ export const settings = (t: Tools) => {
     asAsked: "Según la consulta",
     notSet: "Sin definir",
     levels: "De nivel a nivel",
-    fromTo: ({ from, to }: { from: number; to: number }) =>
-      `Del nivel ${t.number(from)} al ${t.number(to)}`,
+    fromTo: ({ from, to }: { from: number; to: number }) => `Del nivel ${t.number(from)} al ${t.number(to)}`,
     levelNow: "Nivel actual",
     target: "Nivel deseado",
 

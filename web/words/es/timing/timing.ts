@@ -138,8 +138,7 @@ export const timing = (t: Tools) => {
 
     actual: {
       title: "Previsto y real",
-      when: (wallMs: number) =>
-        `${t.dayAndTime(wallMs)}. Los minutos cuentan desde la primera raya.`,
+      when: (wallMs: number) => `${t.dayAndTime(wallMs)}. Los minutos cuentan desde la primera raya.`,
       name: "Tiempos previstos y reales de cada papel",
       foil: "Papel",
       onPlanned: "Inicio previsto",
