@@ -108,7 +108,7 @@ export const command = (t: Tools) => ({
     },
     calibrate: {
       summary:
-        "Gramos por papel, absorción y cobertura aprendidos de papeles o boles pesados (columnas hairG,strandAreaCm2,productG y, para boles, foils), con márgenes del 80 %.",
+        "Gramos por papel, absorción y cobertura aprendidos de papeles o boles pesados (columnas hairG,strandAreaCm2,productG y, para boles, foils), con márgenes del 80\u00a0%.",
       details: [],
       options: {},
     },
@@ -135,9 +135,9 @@ export const command = (t: Tools) => ({
 })
 
 const numbers = {
-  have: "porcentajes con una coma entre ellos, 12,3",
+  have: "una lista de porcentajes con una coma entre ellos, 12,3",
   want: "un porcentaje, 6 o 7.5",
-  grams: "gramos, 90 o 37.5",
+  grams: "una cantidad de gramos, 90 o 37.5",
 }
 const minutes = { pace: "minutos por papel", booking: "minutos" }
 

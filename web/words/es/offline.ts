@@ -26,11 +26,11 @@ export const offline = (t: Tools) => ({
     ask: "Pedir que los conserve",
   },
   backup: {
-    today: "La última copia de seguridad es de hoy.",
+    today: "La última copia de respaldo es de hoy.",
     days: ({ days }: { days: number }) =>
       t.count(days, {
-        one: "La última copia de seguridad tiene # día.",
-        other: "La última copia de seguridad tiene # días.",
+        one: "La última copia de respaldo tiene # día.",
+        other: "La última copia de respaldo tiene # días.",
       }),
   },
   licences: "Licencias",

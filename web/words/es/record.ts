@@ -25,8 +25,8 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
     "no-consultation": "Consulta",
     wanted: "Deseado",
     health: "Salud",
-    "patch-test": "Prueba de alergia",
-    "strand-test": "Prueba de mechón",
+    "patch-test": "Prueba alérgica",
+    "strand-test": "Prueba mechón",
     override: "Anulación",
     letter: "Carta médica",
     withdrawn: "Bloqueo retirado",
@@ -87,7 +87,7 @@ const scalps = {
 const finishes = { cool: "tono final frío", neutral: "tono final neutro", warm: "tono final cálido" }
 
 const recordLines = (t: Tools, client: ClientWords) => {
-  const when = (at: DayTime | null) => (at ? `el ${t.date(at.day)}, ${at.time}` : "día desconocido")
+  const when = (at: DayTime | null) => (at ? `el ${t.date(at.day)}, ${at.time}` : "en día desconocido")
   const asked = (question: Question) => `sí: ${client.questions[question]}`
   return {
     measures: ({ densityPerCm2, fibreUm, frontCm, sidesCm, backCm }) =>

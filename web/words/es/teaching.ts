@@ -205,7 +205,7 @@ const stepLabels: Record<Exclude<StepLineCode["code"], "take">, string> = {
   leave: "Dejar",
   hold: "Sujetar",
   place: "Colocar",
-  product: "Producto",
+  product: "Aplicar",
   "other-side": "Luego",
 }
 const takes = ({ stitching, pushed }: Extract<StepLineCode, { code: "take" }>) =>

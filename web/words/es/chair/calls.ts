@@ -13,7 +13,7 @@ export const toners = {
 export const calls = (t: Tools) => {
   const who = (foils: readonly number[]) => foilsWords(t, foils)
   return {
-    due: "Toca",
+    due: "Pendiente",
     toners,
     more: (count: number) => `y ${t.whole(count)} más`,
     freshBowl: "toque al mezclar un bol nuevo",

@@ -86,8 +86,7 @@ export const emergencies = (t: Tools) => ({
       "lie-flat":
         "Acueste a su cliente boca arriba, con las piernas en alto; sobre el lado izquierdo si hay embarazo.",
       "keep-clear": "Mantenga el producto lejos de ojos y boca. Afloje la capa. Aire fresco.",
-      "not-awake":
-        "Sin despertar en un minuto: posición lateral de seguridad, llame al número de emergencias.",
+      "not-awake": "Sin despertar en un minuto: posición de recuperación, llame al número de emergencias.",
       "not-breathing":
         "Sin respiración normal: llame, empiece las compresiones torácicas, traiga el desfibrilador.",
       end: "Al despertar: que siga en esa postura un rato. Enjuague los papeles y termine el servicio.",
@@ -97,7 +96,7 @@ export const emergencies = (t: Tools) => ({
       "nothing-in": "Nada en la boca. No sujete a su cliente.",
       "time-it": "Mida el tiempo.",
       call: "Más de 5 minutos, la primera de su vida, o con heridas: llame al número de emergencias.",
-      after: "Después: posición lateral de seguridad. Quédese. Enjuague el producto.",
+      after: "Después: posición de recuperación. Quédese. Enjuague el producto.",
     },
     swallowed: {
       "rinse-mouth": "Que se enjuague la boca con agua.",

@@ -5,7 +5,7 @@ import { foilsWords } from "./calls"
 export const floor = (t: Tools) => ({
   next: "Siguiente",
   nextFoil: "Papel siguiente",
-  allOn: "Todos los papeles están puestos.",
+  allOn: "Todos los papeles, puestos.",
   what: ({ kind, place }: { kind: string; place: string }) => `${t.capital(kind)}, ${place}`,
   mix: (letter: string) => `mezcla ${letter}`,
   now: "Ahora",
@@ -18,7 +18,7 @@ export const floor = (t: Tools) => ({
   wentOnEarlier: "Se puso antes",
   /** A lane: who works in it, and on which side. */
   lane: (who: string) => t.capital(who),
-  laneDone: "Todos los de este lado están puestos.",
+  laneDone: "Este lado, todo puesto.",
   /** Foils of a lane that may be taken before their turn. */
   otherFoil: "Antes otro papel",
 

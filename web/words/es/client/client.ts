@@ -29,7 +29,7 @@ export const client = (t: Tools, places: HairPlaces) => {
       "set-scalp": "Indicar el cuero cabelludo",
       "clear-scalp": "Borrar el cuero cabelludo",
       "set-level": "Indicar el nivel actual",
-      "set-history": "Indicar el historial del cabello",
+      "set-history": "Indicar el historial",
       "set-porosity": "Indicar la porosidad",
       "clear-porosity": "Borrar la porosidad",
       "set-stretch": "Indicar la elasticidad",
@@ -77,9 +77,9 @@ export const client = (t: Tools, places: HairPlaces) => {
     },
     /** Health: age, scalp, questions. */
     ask: {
-      askedBy: "Pregunta",
+      askedBy: "Quién pregunta",
       alone: "Preguntar una a una",
-      together: "Pregunte también",
+      together: "Preguntar también",
       inherited: (day: string | null) =>
         day === null
           ? "Respondido otro día: toque la misma respuesta para confirmarla."
@@ -169,7 +169,7 @@ export const client = (t: Tools, places: HairPlaces) => {
         "0.25": "Un cuarto",
         "0.5": "La mitad",
         "0.75": "La mayoría",
-        "1": "Todo",
+        "1": "Todas",
       },
     },
     tests: {
@@ -181,7 +181,7 @@ export const client = (t: Tools, places: HairPlaces) => {
       apply: "Aplicar la prueba ya",
       clear: (readOn: string) =>
         `Sin reacción, leída el ${t.date(readOn)}. Válida hoy según el plazo fijado por el fabricante o el salón.`,
-      place: "En qué piel",
+      place: "Dónde en la piel",
       placeHint: "donde diga el fabricante",
       applied: "Aplicada",
       result: "Resultado",

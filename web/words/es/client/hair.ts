@@ -10,7 +10,7 @@ type Stretch = NonNullable<HairState["stretch"]>
 export const histories: Record<HairHistory, string> = {
   coloured: "Teñido",
   lightened: "Decolorado",
-  permed: "Permanentado",
+  permed: "Con permanente",
   relaxed: "Alisado",
   henna: "Henna",
   "metallic-salts": "Sales metálicas o henna compuesta",
@@ -18,7 +18,7 @@ export const histories: Record<HairHistory, string> = {
 const historiesInside: Record<HairHistory, string> = {
   coloured: "teñido",
   lightened: "decolorado",
-  permed: "permanentado",
+  permed: "con permanente",
   relaxed: "alisado",
   henna: "con henna",
   "metallic-salts": "sales metálicas o henna compuesta",

@@ -128,10 +128,10 @@ export const common = (t: Tools) => {
 
     zones: {
       hairline: "contorno",
-      top: "parte superior",
+      top: "arriba",
       left: "lado izquierdo",
       right: "lado derecho",
-      back: "parte trasera",
+      back: "detrás",
     } satisfies Record<Zone, string>,
     strandParts: { roots: "raíces", midLengths: "medios", ends: "puntas" } satisfies Record<
       StrandPart,

@@ -222,7 +222,7 @@ const mixProblems = (t: Tools) => {
     "ratio-upside-down": (ratio) =>
       `${said(ratio)}: más decolorante que oxidante. Introduzca primero el decolorante, ${t.number(ratio.developer)} : ${t.number(ratio.lightener)}.`,
     "no-strength": ({ product, percent }) =>
-      `${product}, oxidante: ${t.number(percent)}\u00a0% no es una concentración; introduzca de 3 a 12 %.`,
+      `${product}, oxidante: ${t.number(percent)}\u00a0% no es una concentración; introduzca de 3 a 12\u00a0%.`,
     "scale-step": ({ grams }) =>
       `Báscula: ${t.number(grams)} g no es un paso de báscula; introduzca ${t.or([0.1, 0.5, 1, 2, 5].map((step) => t.number(step)))} g.`,
     "foil-grams": ({ foil, lowG, highG }) =>

@@ -41,7 +41,7 @@ export const productSheets = (t: Tools) => ({
   longest: "Tiempo máximo",
   potLife: "Vida útil",
   firstCheck: "Primera revisión",
-  onScalp: "¿Uso permitido sobre el cuero cabelludo?",
+  onScalp: "¿Permitido en cuero cabelludo?",
   patchTest: "¿Exige el fabricante prueba de alergia?",
   heat: "¿Calor permitido?",
   heatMost: "Calor, máximo",

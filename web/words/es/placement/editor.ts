@@ -119,7 +119,7 @@ export const editor = (t: Tools, names: CommonWords) => {
       from: "Desde",
       to: "Hasta",
       startsBehind: "Detrás del contorno donde empieza",
-      drift: "Se retrasa",
+      drift: "Va hacia atrás",
       add: (kind: SectionKind) => `Añadir ${kinds[kind]}`,
       refused: "Elija dos lugares más separados.",
     },

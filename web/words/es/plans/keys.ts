@@ -9,7 +9,7 @@ export const keys = {
     free: { keys: "Alt al dibujar", does: "dibuja libre, sin ajustar" },
     nudge: { keys: "← → ↑ ↓ en el mapa", does: "mueve lo seleccionado 1 mm; con Mayús, 5" },
     fingers: { keys: "Tocar con 2 dedos, con 3", does: "deshacer, rehacer" },
-    escape: { keys: "Escape", does: "cancela el trazo en curso" },
+    escape: { keys: "Esc", does: "cancela el trazo en curso" },
     undo: { keys: "Ctrl+Z, Ctrl+Mayús+Z", does: "deshacer, rehacer" },
     copy: { keys: "Ctrl+A, Ctrl+C, Ctrl+V", does: "seleccionar todo, copiar, pegar" },
     several: {

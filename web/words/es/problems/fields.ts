@@ -176,5 +176,5 @@ export const kinded: Record<KindedThing, (kinds: string) => string> = {
 export const documents: Record<DocumentName, string> = {
   plan: "un plan",
   technique: "una técnica",
-  backup: "una copia de seguridad",
+  backup: "una copia de respaldo",
 }

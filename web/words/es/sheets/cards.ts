@@ -21,9 +21,9 @@ export const cards = (t: Tools) => ({
       `Dificultad para respirar, o hinchazón de la cara, los labios, la lengua o la garganta: llame de inmediato al ${number || "número de emergencias (_________)"}.`,
     care: "Cuidado en casa",
     careWhen: {
-      "first-days": "Los dos primeros días",
+      "first-days": "Primeros 2 días",
       "every-wash": "En cada lavado",
-      weekly: "Una vez por semana",
+      weekly: "Cada semana",
       heat: "Calor",
       "sun-and-pool": "Sol y piscina",
     } satisfies Record<HomeCare, string>,
@@ -42,13 +42,13 @@ export const cards = (t: Tools) => ({
     frame: "Marco del rostro",
     days: (from: string, to: string) => t.days(from, to),
     regrowth: (from: string, to: string) => `${t.days(from, to)} (solo en el crecimiento)`,
-    test: "Prueba de alergia",
+    test: "Prueba alérgica",
     testBy: (hours: number, day: string) =>
       `Antes de cada matizador o coloración, como indique su fabricante, al menos ${t.whole(hours)} horas antes: para la primera fecha, como tarde el ${t.date(day)}.`,
     questions: "¿Preguntas?",
     ask: (salon: string, phone: string) =>
       [salon || "Salón ______________", phone || "teléfono ______________"].join(", "),
-    mind: "Tenga en cuenta",
+    mind: "Atención",
     defers:
       "Siga las instrucciones de cada producto; ellas y las normas locales van antes que esta hoja. Guárdela.",
   },

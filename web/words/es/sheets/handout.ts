@@ -19,7 +19,7 @@ export const handout = () => ({
   unaided: "hecho sin ayuda",
   withHelp: "con ayuda",
   notYet: "aún no",
-  remarks: "Observaciones",
-  assessorName: "Nombre de quien evalúa",
+  remarks: "Notas",
+  assessorName: "Quien evalúa",
   signature: "Firma",
 })

@@ -1,5 +1,5 @@
 import type { Range } from "../../../../geometry/hair/tradeFigures"
-import type { Direction } from "../../../../geometry/parting/direction"
+import type { Direction, DirectionName } from "../../../../geometry/parting/direction"
 import type { Names } from "../../en/sheets/names"
 import type { Tools } from "../../tools"
 
@@ -18,7 +18,7 @@ export const map = (t: Tools, common: Names) => ({
   toner: { title: "Matizador, tras el enjuague" },
   working: working(t, common),
   ruler: ruler(t, common),
-  table: table(t, common),
+  table: table(t),
   clock: clock(t),
 })
 
@@ -64,10 +64,18 @@ const ruler = (t: Tools, common: Names) => ({
 /** Halves are kept, since a slice is one to three millimetres deep. */
 const half = (t: Tools, mm: number) => t.number(Math.round(mm * 2) / 2, 1)
 
-const table = (t: Tools, common: Names) => ({
+const ways: Record<DirectionName, string> = {
+  "parallel to hairline": "paralela",
+  horizontal: "horizontal",
+  "diagonal forward": "diag. adelante",
+  "diagonal back": "diag. atrás",
+  vertical: "vertical",
+}
+
+const table = (t: Tools) => ({
   /** What stands over each column, in one line or two. */
   heads: {
-    order: ["Orden"],
+    order: ["Ord."],
     number: ["N.º"],
     side: ["Lado"],
     kind: ["Tipo"],
@@ -90,7 +98,9 @@ const table = (t: Tools, common: Names) => ({
   half: (mm: number) => half(t, mm),
   /** The direction in the fewest words: what follows the hairline is parallel. */
   direction: (direction: Direction) =>
-    direction.name === "parallel to hairline" ? "paralela" : common.direction(direction),
+    direction.name === "parallel to hairline"
+      ? ways[direction.name]
+      : `${ways[direction.name]} ${t.whole(direction.degrees)}°`,
   /** Where product starts, mm off the scalp, and to where along the strand. */
   start: (startMm: number, { from, to }: { from: number; to: number }) => {
     const start = from > 0 ? t.percent(from) : half(t, startMm)

@@ -22,7 +22,7 @@ export const sheets = (t: Tools, common: Names) => ({
   /** Who reads it, and what to mind when it is printed. */
   asides: {
     placement:
-      "El mapa va en el espejo, donde otros pueden leerlo, así que solo muestra iniciales. Imprima al 100 % (no «ajustar a la página») para que la regla salga a tamaño real.",
+      "El mapa va en el espejo, donde otros pueden leerlo, así que solo muestra iniciales. Imprima al 100\u00a0% (no «ajustar a la página») para que la regla salga a tamaño real.",
     technique:
       "Para estudiantes: lo que se dibuja, paso a paso, con una cabeza donde dibujar, fallos, autocomprobación y el recuadro de evaluación. No lleva cliente, fecha ni notas.",
     "take-home":
