@@ -1,0 +1,121 @@
+import type { ChairRefusal } from "../../../core/chair/chairClock"
+import type { ClockNote, TapNote } from "../../../core/document/serviceRecord"
+import type { Sentences } from "../../say"
+import type { Tools } from "../../tools"
+import { calls, toners } from "./calls"
+import { emergencies } from "./emergencies"
+import { floor } from "./floor"
+
+export const chair = (t: Tools) => ({
+  title: "En el sillón",
+
+  /** What undo calls a change of this chapter. */
+  done: {
+    "keep-service": "Guardar el servicio",
+    "keep-alarm": "Guardar lo que salió mal",
+    "weigh-left": "Guardar lo que queda en un bol",
+  },
+
+  /** Before minute 0. */
+  start: {
+    /** What is to come; the span is two lengths of time. */
+    ahead: ({ foils, bowls, span }: { foils: number; bowls: number; span: string }) =>
+      `${t.count(foils, { one: "# papel", other: "# papeles" })}, ${t.count(bowls, { one: "# bol", other: "# boles" })}, ${span} en el sillón.`,
+    begin: "Poner el reloj",
+    clock:
+      "El reloj sigue aunque se recargue o se duerma. Toque cada papel cuando el producto toque el cabello por primera vez.",
+    reach:
+      "El tiempo máximo del fabricante es el límite. Quédese al alcance de su cliente mientras haya producto puesto.",
+  },
+
+  /** What this device cannot do. */
+  device: {
+    "no-vibration": "Este dispositivo no vibra: deje su sonido activado.",
+    "no-sound": "Este dispositivo no suena aquí: téngalo donde note que vibra, o a la vista.",
+    neither: "Este dispositivo no suena ni vibra aquí: tenga la pantalla a la vista.",
+    "may-sleep":
+      "Este dispositivo puede apagar su pantalla: ajústelo para que siga encendida durante el servicio.",
+  },
+
+  bar: {
+    leave: "Salir",
+    alarmsStay: "las alarmas siguen",
+    time: "Tiempo del servicio",
+    clock: t.clock,
+    undo: "Deshacer toque",
+    alarm: "Algo va mal",
+    notKept: (why: string) => `No guardado en este dispositivo: ${why}`,
+    /** On every other screen, while a service goes on. */
+    service: "Servicio en curso",
+    nothingOn: "Sin papeles puestos",
+    inOtherWindow: "en otra ventana",
+    toChair: "Al sillón",
+  },
+
+  /** The chair of another plan, or of another window. */
+  elsewhere: {
+    otherPlan:
+      "En esta ventana está en curso el servicio de otro plan. Abra este plan en una segunda ventana para llevar los dos.",
+    toThat: "A ese servicio",
+    controlled: "Este servicio se controla en otra ventana. Aquí puede verlo.",
+    takeOver: "Controlar aquí",
+    notOpened: (why: string) => `El plan de ese servicio no se abrió: ${why}`,
+  },
+
+  /** Why a tap is not taken. */
+  refusals: {
+    "changed-in-another-window":
+      "Otra ventana ha seguido con este servicio. Mire lo que muestra ahora y toque otra vez.",
+    "held-in-another-window": "Otra ventana controla este servicio. Toque antes «Controlar aquí».",
+    "nothing-to-undo": "No hay ningún toque que deshacer.",
+    "no-such-foil": "Ese papel no está en este servicio.",
+    "off-since": ({ foil, atMin }) => `El papel ${foil} está retirado desde el minuto ${t.number(atMin, 1)}.`,
+    "on-since": ({ foil, atMin }) =>
+      `El papel ${foil} está puesto desde el minuto ${t.number(atMin, 1)}; su tiempo corre desde ahí.`,
+    "never-on": ({ foil }) =>
+      `El papel ${foil} nunca se tocó como puesto, así que no se puede retirar. Elíjalo y toque antes «Se puso antes».`,
+    "heat-never-on": "Nunca se tocó «Calor puesto», así que el calor no se puede quitar.",
+    "no-heat-planned": "No hay calor previsto.",
+    "heat-once": ({ state, atMin }) =>
+      state === "on"
+        ? `El calor está puesto desde el minuto ${t.number(atMin, 1)}. Se usa una vez.`
+        : `El calor está quitado desde el minuto ${t.number(atMin, 1)}. Se usa una vez.`,
+    "toner-over": ({ zone }) => `${toners[zone]}: ya está enjuagado.`,
+    "toner-on-since": ({ zone, atMin }) =>
+      `${toners[zone]}: puesto desde el minuto ${t.number(atMin, 1)}; su tiempo corre desde ahí.`,
+    "toner-never-on": ({ zone }) => `${toners[zone]}: toque antes «${toners[zone]}: puesto».`,
+    "second-tap": "Segundo toque en el mismo lugar en menos de un segundo: ignorado.",
+  } satisfies Sentences<ChairRefusal | { code: "held-in-another-window" } | { code: "second-tap" }>,
+
+  /** What to know of a tap that was taken. */
+  notes: {
+    "counts-from-earliest": ({ foil, fromMin }) =>
+      `El papel ${foil} no se tocó como puesto; su tiempo cuenta desde el minuto ${t.number(fromMin, 1)}, lo más temprano que pudo ser.`,
+    "counts-from-now": ({ foil, fromMin }) =>
+      `El papel ${foil} cuenta desde ahora. Si se puso antes, toque «Deshacer toque» y luego «Se puso antes»: entonces cuenta desde el minuto ${t.number(fromMin, 1)}.`,
+    "in-words": ({ words }) => words,
+  } satisfies Sentences<TapNote>,
+
+  clockNotes: {
+    "clock-set-back": ({ byMs }) =>
+      `El reloj del dispositivo se atrasó ${t.duration(byMs)}. El reloj del servicio sigue.`,
+    "slept-or-set-forward": ({ byMs }) =>
+      `El dispositivo durmió ${t.duration(byMs)}, o su reloj se adelantó. Se cuenta el tiempo más largo.`,
+    "set-back-while-closed": ({ byMs }) =>
+      `El reloj del dispositivo se atrasó al menos ${t.duration(byMs)} con esta página cerrada. Revise ya todos los papeles: pueden llevar puestos más de lo que se muestra.`,
+    "in-words": ({ words }) => words,
+  } satisfies Sentences<ClockNote>,
+
+  /** Ending with foils on. */
+  stillOn: (foils: readonly number[]) =>
+    t.count(foils.length, {
+      one: `Papel ${t.and(foils.map(String))} aún puesto. Toque antes «Retirado» o «Enjuagar ya».`,
+      other: `Papeles ${t.and(foils.map(String))} aún puestos. Toque antes «Retirado» o «Enjuagar ya».`,
+    }),
+
+  calls: calls(t),
+  floor: floor(t),
+  emergencies: emergencies(t),
+})
+
+export type ChairWords = ReturnType<typeof chair>

@@ -1,0 +1,108 @@
+import type { Tools } from "../../tools"
+import { foilsWords } from "./calls"
+
+/** The service while it goes on: what is next, what is on, and what is done with each foil. */
+export const floor = (t: Tools) => ({
+  next: "Siguiente",
+  nextFoil: "Papel siguiente",
+  allOn: "Todos los papeles, puestos.",
+  what: ({ kind, place }: { kind: string; place: string }) => `${t.capital(kind)}, ${place}`,
+  mix: (letter: string) => `mezcla ${letter}`,
+  now: "Ahora",
+  atMinute: (min: number) => `En el minuto ${t.whole(min)}`,
+  isOn: (foil: number) => `Papel ${foil} puesto`,
+  /** Who placed it, by name, else by what they are. */
+  by: (who: string) => `por ${who}`,
+  colourist: "colorista",
+  assistant: "asistente",
+  wentOnEarlier: "Se puso antes",
+  /** A lane: who works in it, and on which side. */
+  lane: (who: string) => t.capital(who),
+  laneDone: "Este lado, todo puesto.",
+  /** Foils of a lane that may be taken before their turn. */
+  otherFoil: "Antes otro papel",
+
+  onNow: "Puestos ahora",
+  foilsOn: "Papeles puestos",
+  noneOn: "Ningún papel puesto.",
+  foil: "Papel",
+  foilName: (foil: number) => `Papel ${foil}`,
+  foilNames: (foils: readonly number[]) => foilsWords(t, foils),
+  minutes: "min",
+  /** Time left to the planned minute, and past it: it never slides ahead. */
+  offIn: (ms: number) => `retirada en ${t.clock(ms)}`,
+  offOver: (ms: number) => `retirada hace ${t.clock(ms)}`,
+  offStop: "retirar ya",
+  offNow: (limitMin: number) => `máx. ${t.whole(limitMin)}: retirar ya`,
+  countedFromEarliest: "cuenta desde lo más temprano",
+
+  tapFoil: "Toque un papel: revisado, retirado, reaplicado.",
+  burning: "Arde",
+  checked: "Revisado",
+  off: "Retirado",
+  reCoated: "Reaplicado",
+
+  mixNow: (mix: string) => `Mezclar ${mix} ahora`,
+  /** The minute is written apart: it changes by itself. */
+  bowlFor: ({ bowl, of }: { bowl: number; of: number }) => `bol ${bowl} de ${of}, para el minuto`,
+  rinseNow: "Enjuagar ya",
+  allOfThem: (count: number) => t.count(count, { one: "el # puesto", other: "los # puestos" }),
+  notReady: (foils: readonly number[]) =>
+    t.count(foils.length, {
+      one: `${foilsWords(t, foils)}: aún no llega a su tiempo previsto. ¿Enjuagar igualmente?`,
+      other: `${foilsWords(t, foils)}: aún no llegan a su tiempo previsto. ¿Enjuagar igualmente?`,
+    }),
+  rinseAll: "Enjuagar todos",
+  notYet: "Aún no",
+  end: "Terminar el servicio",
+  tonerOn: (toner: string) => `${toner}: puesto`,
+  tonerChecked: "Revisado",
+  tonerOff: "Enjuagado",
+  tonerPlan: ({ product, minutes }: { product: string | null; minutes: number }) =>
+    product === null ? `${t.minutes(minutes)}; elija el matizador` : `${product}, ${t.minutes(minutes)}`,
+  tonerTime: ({ onMs, plannedMin }: { onMs: number; plannedMin: number }) =>
+    `${t.clock(onMs)} de ${t.minutes(plannedMin)}`,
+  tonerDone: "enjuagado",
+  skipToners: "Sin matizador",
+  after: "Tras el enjuague",
+  heatOn: "Calor puesto",
+  heatFor: (minutes: number) => `${t.minutes(minutes)}, luego revisar`,
+  heatOff: "Calor quitado",
+  thenCheck: "luego revisar y dejar enfriar",
+
+  outlook: ({ lastOnMin, rinseMin }: { lastOnMin: number; rinseMin: number }) =>
+    `Al ritmo actual: último papel puesto en el minuto ${t.whole(lastOnMin)}, todos retirados en el minuto ${t.whole(rinseMin)}.`,
+
+  again: "Empezar otro servicio de este plan",
+  weigh: {
+    title: "Pesar lo que queda",
+    bowl: ({ bowl, mix }: { bowl: number; mix: string }) => `Bol ${bowl}, mezcla ${mix}`,
+    made: ({ lightenerG, developerG }: { lightenerG: number; developerG: number }) =>
+      `hecho ${t.gramsNumber(lightenerG)} + ${t.grams(developerG)}`,
+    left: "Queda",
+    used: (grams: number) => `${t.grams(grams)} usados`,
+  },
+  nextVisit: {
+    title: "Próxima visita",
+    plan: "Planificar la próxima visita",
+    when: ({ from, to }: { from: string; to: string }) => `Entre el ${t.date(from)} y el ${t.date(to)}.`,
+    test: (day: string) => `Prueba de alergia aplicada como tarde el ${t.date(day)}.`,
+  },
+
+  /** One check: what was seen. */
+  check: {
+    seen: (name: string) => `${name}: lo que vio`,
+    level: (name: string) => `${name}: nivel visto`,
+    darker: "Medio nivel más oscuro",
+    lighter: "Medio nivel más claro",
+    stretch: "Elasticidad",
+    stretches: { ok: "Bien", soft: "Flojo", stop: "Parar" },
+    scalp: "Cuero cabelludo",
+    comforts: { ok: "Bien", warm: "Calor", burning: "Arde" },
+    product: "Producto",
+    moist: "Húmedo",
+    dry: "Seco",
+    save: "Guardar",
+    notNow: "Ahora no",
+  },
+})

@@ -1,0 +1,18 @@
+/** What one tap does to the sections in hand, or with none in hand to the head. */
+export const actions = () => ({
+  title: "Qué hacer",
+  repeatBehind: "Repetir detrás",
+  thinner: "Más fino",
+  thicker: "Más grueso",
+  mirror: "Reflejar",
+  towardsHairline: "Hacia el contorno",
+  awayFromHairline: "Lejos del contorno",
+  stackBehind: "Apilar detrás…",
+  leaveBetween: "Dejar fuera el cabello entre estos dos",
+  leaveVeil: "Dejar capa superior",
+  leaveBabyHairs: "Dejar pelitos de bebé",
+  copy: "Copiar",
+  earlier: "Antes",
+  later: "Después",
+  delete: "Eliminar",
+})

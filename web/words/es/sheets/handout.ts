@@ -1,0 +1,25 @@
+/** The technique handout. */
+export const handout = () => ({
+  about: "Hoja de técnica",
+  practise:
+    "Practique antes en una cabeza de maniquí. En personas, solo con supervisión de profesionales con licencia; las instrucciones del fabricante y las normas locales van primero.",
+  aim: "Objetivo",
+  tools: "Material",
+  draw: "Dibújelo usted",
+  steps: "Paso a paso",
+  timing: "Tiempos",
+  faults: "Fallos comunes (práctica común)",
+  fault: "Fallo",
+  cause: "Causa",
+  cure: "Remedio",
+  checks: "Compruebe su trabajo",
+  assessor: "Evaluación",
+  student: "Estudiante",
+  date: "Fecha",
+  unaided: "hecho sin ayuda",
+  withHelp: "con ayuda",
+  notYet: "aún no",
+  remarks: "Notas",
+  assessorName: "Quien evalúa",
+  signature: "Firma",
+})

@@ -1,0 +1,300 @@
+import type { DirectionName } from "../../../geometry/parting/direction"
+import type { LandmarkName } from "../../../geometry/scalp/hairlineLandmarks"
+import type { CarrierKind, FoilKind } from "../../../geometry/section/section"
+import type { FaultName } from "../../../presets/sheets/teaching"
+import type { FoilPlace } from "../../core/schedule/placesOf"
+import type { StepLineCode, StepTitleCode } from "../../core/teaching/stepLines"
+import type {
+  AimCode,
+  PieceCode,
+  SelfCheckCode,
+  TeachingTimeCode,
+  ToolCode,
+} from "../../core/teaching/teachingPlan"
+import type { Sentences } from "../say"
+import type { Tools } from "../tools"
+import { type CommonWords, ofLandmark, theLandmark } from "./common/common"
+
+/** A technique as it is told to a class. */
+export const teaching = (t: Tools, common: CommonWords) => ({
+  done: {},
+  aim: aim(t, common),
+  tools: tools(t, common),
+  times: times(t),
+  checks: checks(t, common),
+  faults,
+  stepTitles: stepTitles(t, common),
+  /** What each line of a step is about. */
+  stepLabels: (line: StepLineCode) => (line.code === "take" ? takes(line) : stepLabels[line.code]),
+  stepLines: stepLines(t, common),
+  divide: "Divida la cabeza",
+})
+
+const places: Record<FoilPlace, string> = {
+  hairline: "el contorno",
+  top: "la parte superior",
+  sides: "los lados",
+  back: "la parte trasera",
+}
+
+const ways: Record<DirectionName, string> = {
+  "parallel to hairline": "a lo largo del contorno",
+  horizontal: "en horizontal",
+  "diagonal forward": "en diagonal adelante",
+  "diagonal back": "en diagonal atrás",
+  vertical: "en vertical",
+}
+
+const aim = (t: Tools, common: CommonWords) => {
+  const things: Record<FoilKind, readonly [one: string, several: string]> = {
+    slice: ["velo", "velos"],
+    weave: ["tejido", "tejidos"],
+    backcomb: ["sección cardada", "secciones cardadas"],
+  }
+  const piece = ({ kind, direction, isOne }: PieceCode) => `${things[kind][isOne ? 0 : 1]} ${ways[direction]}`
+  return {
+    "nothing-drawn": "Aún no hay nada dibujado.",
+    brighten: ({ places: where, foils, pieces }) =>
+      t.count(foils, {
+        one: `Aclarar ${t.and(where.map((each) => places[each]))} con # sección: ${t.and(pieces.map(piece))}.`,
+        other: `Aclarar ${t.and(where.map((each) => places[each]))} con # secciones: ${t.and(pieces.map(piece))}.`,
+      }),
+    leave: ({ names }) => `Dejar fuera: ${t.and(names.map((name) => name || common.kinds["left-out"]))}.`,
+  } satisfies Sentences<AimCode>
+}
+
+const tools = (t: Tools, common: CommonWords) => {
+  const carriers: Record<CarrierKind, (count: number) => string> = {
+    foil: (count) => t.count(count, { one: "# papel de aluminio", other: "# papeles de aluminio" }),
+    board: (count) => t.count(count, { one: "# tabla", other: "# tablas" }),
+    "open-air": (count) => t.count(count, { one: "# mecha al aire", other: "# mechas al aire" }),
+  }
+  const forms = {
+    powder: "decolorante en polvo",
+    clay: "decolorante en arcilla",
+    cream: "decolorante en crema",
+    liquid: "decolorante líquido",
+  }
+  return {
+    comb: "Peine de cola, pulverizador de agua, un pincel por bol",
+    "section-clips": ({ count }) =>
+      `Pinzas: ${t.whole(count)}, una por cada sección de la cabeza; no de metal cerca del producto`,
+    clips: ({ low, high }) =>
+      `Pinzas: ${t.spread(t.whole(low), t.whole(high))}; no de metal cerca del producto`,
+    carriers: ({ carrier, count, widthMm, lengthMm }) =>
+      carrier === "open-air"
+        ? carriers[carrier](count)
+        : `${carriers[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}`,
+    mix: ({ mix, form, developerVolume, ratio }) =>
+      t.capital(
+        `${common.mix(mix)}: ${form ? forms[form] : "producto según sus instrucciones"}, ${t.number(developerVolume)} vol, ${t.number(ratio.lightener)} : ${t.number(ratio.developer)}`,
+      ),
+    bowls: ({ count }) =>
+      t.count(count, {
+        one: "# bol con tapa suelta, no de metal; báscula",
+        other: "# boles con tapa suelta, no de metal; báscula",
+      }),
+    keeping: "Guantes, protección ocular, delantal, toalla, algodón húmedo para el contorno",
+    minding: "Cronómetro; lápiz para anotar cuándo se pone cada papel",
+  } satisfies Sentences<ToolCode>
+}
+
+const times = (t: Tools) =>
+  ({
+    "first-check": ({ firstMin, delicateMin, everyMin }) =>
+      `Primera revisión ${t.minutes(firstMin)} después de poner el primer papel, ${t.minutes(delicateMin)} en cabello fino, poroso o decolorado; después cada ${t.minutes(everyMin)} (práctica común). Las instrucciones del fabricante van primero.`,
+    "max-time": ({ mix, maxMin, isFromSheet, firstCheckMin }) =>
+      [
+        isFromSheet
+          ? `Mezcla ${mix}: tiempo máx. ${t.minutes(maxMin)} (de su ficha de producto).`
+          : `Mezcla ${mix}: tiempo máx. ${t.minutes(maxMin)} (práctica común; ninguna ficha lo dice). Lea antes las instrucciones.`,
+        ...(firstCheckMin ? [`Primera revisión a los ${t.minutes(firstCheckMin)}.`] : []),
+      ].join(" "),
+    "each-foil":
+      "El tiempo de cada papel corre desde el minuto en que su producto toca el cabello por primera vez: anótelo, y retire cada uno cuando esté listo.",
+    "learner-pace": ({ lowMin, highMin, foils }) =>
+      t.count(foils, {
+        one: `A ritmo de aprendiz, ${t.spread(t.number(lowMin), t.minutes(highMin, 1))} por papel, # papel lleva ${t.spread(t.whole(lowMin * foils), t.minutes(highMin * foils))} de colocación (práctica común).`,
+        other: `A ritmo de aprendiz, ${t.spread(t.number(lowMin), t.minutes(highMin, 1))} por papel, # papeles llevan ${t.spread(t.whole(lowMin * foils), t.minutes(highMin * foils))} de colocación (práctica común).`,
+      }),
+  }) satisfies Sentences<TeachingTimeCode>
+
+const mostNumbered = 8
+
+const checks = (t: Tools, common: CommonWords) =>
+  ({
+    "see-through": ({ slices }) =>
+      slices.length > mostNumbered
+        ? "Veo la luz a través de cada velo fino."
+        : t.count(slices.length, {
+            one: `Veo la luz a través del velo ${t.and(slices.map(t.whole))}.`,
+            other: `Veo la luz a través de los velos ${t.and(slices.map(t.whole))}.`,
+          }),
+    "even-stitches": ({ stitchMm, gapMm, weave }) =>
+      `Mis puntadas son iguales: ${t.mm(stitchMm, 1)} tomados, ${t.mm(gapMm, 1)} dejados, en todo el tejido ${t.whole(weave)}.`,
+    "cushion-dry": "El colchón está seco; el producto empieza después de él.",
+    "product-start": ({ rootMm }) =>
+      `El producto empieza a ${t.mm(rootMm, 1)} o más del cuero cabelludo; no hay nada en la piel.`,
+    "both-faces": "Las dos caras de cada mechón están cubiertas, sin puntos secos.",
+    "left-out-dry": ({ names }) =>
+      `Fuera y aún seco: ${t.and(names.map((name) => name || common.kinds["left-out"]))}.`,
+    "sides-match": "Izquierda y derecha coinciden en el espejo.",
+    "minutes-noted": "Anoté el minuto en que puse cada papel y revisé a tiempo.",
+    "foils-sound": "Ningún papel resbala ni se hincha, y ninguno está caliente.",
+  }) satisfies Sentences<SelfCheckCode>
+
+/** A fault, what it comes from, and what to do about it. */
+const faults: Record<FaultName, { fault: string; cause: string; cure: string }> = {
+  "bleeding-root": {
+    fault: "Filtrado en la raíz",
+    cause: "Demasiado producto, o empieza justo en el borde del papel.",
+    cure: "Menos en el pincel; mantenga limpio el pliegue; limpie el borde antes de cerrar.",
+  },
+  "band-near-root": {
+    fault: "Una banda cerca de la raíz",
+    cause: "El producto no llega, o el papel se ha deslizado hacia abajo.",
+    cure: "Coloque el papel donde empieza el plan y sujételo ahí mientras cubre.",
+  },
+  "dark-spots": {
+    fault: "Manchas oscuras dentro",
+    cause: "Zonas secas: una sola cara cubierta, o cabello sin extender.",
+    cure: "Extienda el cabello, cubra las dos caras, mírelo contra la luz.",
+  },
+  "slice-too-deep": {
+    fault: "Velo demasiado grueso",
+    cause: "La cola del peine tomó cabello de detrás de la raya.",
+    cure: "Haga otra vez la raya. Un velo fino deja ver la luz a través.",
+  },
+  "last-foil-dark": {
+    fault: "Último papel demasiado oscuro",
+    cause: "Se puso mucho después del primero y se retiró con él.",
+    cure: "Retire cada papel cuando esté listo, no todos a la vez.",
+  },
+  "foil-slipping": {
+    fault: "Papel que resbala",
+    cause: "Papel demasiado pesado para la sección, o raíz mojada de producto.",
+    cure: "Un papel más corto, doblado una vez; empiece el producto un poco más abajo.",
+  },
+  "cushion-wet": {
+    fault: "Colchón mojado",
+    cause: "El producto llegó al cardado.",
+    cure: "Límpielo; empiece después del colchón, en cabello liso.",
+  },
+}
+
+const stepTitles = (t: Tools, common: CommonWords) => {
+  const kinds: Record<FoilKind, (numbers: readonly number[]) => string> = {
+    slice: (numbers) => named(numbers, { one: "Velo", other: "Velos" }),
+    weave: (numbers) => named(numbers, { one: "Tejido", other: "Tejidos" }),
+    backcomb: (numbers) => named(numbers, { one: "Cardado", other: "Cardados" }),
+  }
+  const named = (numbers: readonly number[], { one, other }: { one: string; other: string }) => {
+    const list = t.and(numbers.map(t.whole))
+    return t.count(numbers.length, { one: `${one} ${list}`, other: `${other} ${list}` })
+  }
+  return {
+    "leave-out": ({ name, isPair, side }) =>
+      `Dejar fuera: ${name || "cabello"}, ${isPair ? common.bothSides : common.onSide[side]}`,
+    foils: ({ kind, numbers, isPair, side }) =>
+      `${kinds[kind](numbers)}, ${isPair ? common.bothSides : common.onSide[side]}`,
+  } satisfies Sentences<StepTitleCode>
+}
+
+const stepLabels: Record<Exclude<StepLineCode["code"], "take">, string> = {
+  part: "Raya",
+  leave: "Dejar",
+  hold: "Sujetar",
+  place: "Colocar",
+  product: "Aplicar",
+  "other-side": "Luego",
+}
+const takes = ({ stitching, pushed }: Extract<StepLineCode, { code: "take" }>) =>
+  pushed ? "Cardado" : stitching ? "Tejido" : "Velo"
+
+const stepLines = (t: Tools, common: CommonWords) => {
+  const half = (mm: number) => t.mm(Math.round(mm * 2) / 2, 1)
+  const the = (name: LandmarkName) =>
+    name === "behind ear" ? common.landmarks[name] : theLandmark(name, common.landmarks[name])
+  const spot = ({ landmark, behindMm }: { landmark: LandmarkName; behindMm: number }) => {
+    const behind = t.mm(Math.max(0, behindMm))
+    return landmark === "behind ear"
+      ? `${behind} dentro del contorno, ${common.landmarks[landmark]},`
+      : `${behind} detrás ${ofLandmark(landmark, common.landmarks[landmark])}`
+  }
+  const run = ({ run: { from, to, isEven } }: Extract<StepLineCode, { code: "part" }>) => {
+    if (!isEven) return `Desde ${spot(from)} hasta ${spot(to)}`.replace(/,$/, "")
+    const behind = `A ${t.mm(from.behindMm)} detrás del contorno`
+    if (from.landmark !== to.landmark)
+      return `${behind}, desde ${the(from.landmark)} hasta ${the(to.landmark)}`
+    return from.landmark === "behind ear"
+      ? `${behind}, ${the(from.landmark)}`
+      : `${behind}, en ${the(from.landmark)}`
+  }
+  const depth = ({ start, end }: { start: number; end: number }) =>
+    start === end ? half(start) : `${half(start)} al inicio y ${half(end)} al final,`
+  const rows = (count: number, gapMm: number) =>
+    gapMm < 0.5
+      ? t.count(count, { one: "# fila.", other: "# filas, una detrás de otra, sin espacio entre ellas." })
+      : t.count(count, {
+          one: "# fila.",
+          other: `# filas, una detrás de otra, dejando ${half(gapMm)} entre ellas.`,
+        })
+  const lies = {
+    down: "cuelga hacia abajo",
+    up: "se lleva hacia arriba",
+    "toward-face": "queda hacia la cara",
+    "away-from-face": "queda lejos de la cara",
+  }
+  const sheets: Record<"foil" | "board", (count: number) => string> = {
+    foil: (count) => t.count(count, { one: "Un papel", other: "# papeles lado a lado" }),
+    board: (count) => t.count(count, { one: "Una tabla", other: "# tablas lado a lado" }),
+  }
+  return {
+    part: (line) =>
+      [
+        `${run(line)}; ${common.direction(line.direction)}, ${t.mm(line.partingMm)} de largo.`,
+        line.taken === "front"
+          ? `Tome ${depth(line.depthMm)} delante de ella.`
+          : `Tome ${depth(line.depthMm)} detrás de ella.`,
+        ...(line.gapMm === null ? [] : [rows(line.rows, line.gapMm)]),
+      ].join(" "),
+    leave: "Apártelo con una pinza; sin producto.",
+    hold: ({ elevationDeg, overDirectionDeg }) =>
+      overDirectionDeg === 0
+        ? `A ${t.number(elevationDeg)}° de la cabeza, sobre su base.`
+        : `A ${t.number(elevationDeg)}° de la cabeza, ${t.number(overDirectionDeg)}° fuera de su base.`,
+    take: ({ stitching, isSeenThrough, pushed }) =>
+      [
+        stitching
+          ? `Puntadas de ${half(stitching.stitchMm)}, dejando ${half(stitching.gapMm)} entre ellas; la cola entra ${half(stitching.dipMm)}.`
+          : isSeenThrough
+            ? "Todo, lo bastante fino para ver la luz a través."
+            : "Todo, extendido plano y parejo.",
+        ...(pushed
+          ? [
+              `Empuje ${t.percent(pushed.share)} hacia la raíz en ${t.spread(t.whole(pushed.leastStrokes), t.whole(pushed.mostStrokes))} pasadas: un colchón de ${half(pushed.cushionMm)}.`,
+            ]
+          : []),
+      ].join(" "),
+    place: ({ carrier, count, widthMm, lengthMm, isTight, lie }) =>
+      carrier === "open-air"
+        ? "Al aire; manténgalo separado del cabello de debajo."
+        : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, debajo, ${isTight ? "junto a" : "cerca de"} la raíz; ${lies[lie]}.`,
+    product: ({ mix, startMm, isPastCushion, fromShare, toShare, faces }) => {
+      const from =
+        fromShare > 0
+          ? `desde el ${t.percent(fromShare)} del largo`
+          : isPastCushion
+            ? `desde después del colchón (a ${half(startMm)} del cuero cabelludo)`
+            : `desde ${half(startMm)} del cuero cabelludo`
+      const to = toShare === 1 ? "las puntas" : `el ${t.percent(toShare)} del largo`
+      return `Mezcla ${mix}, ${from} hasta ${to}, ${faces === 2 ? "por las dos caras del mechón" : "por una cara del mechón"}.`
+    },
+    "other-side": ({ isEachRow }) =>
+      isEachRow
+        ? "Después de cada fila, la misma fila en el otro lado, desde el mismo punto."
+        : "El otro lado, desde el mismo punto.",
+  } satisfies Sentences<StepLineCode>
+}
+
+export type TeachingWords = ReturnType<typeof teaching>

@@ -1,0 +1,159 @@
+import type { FixCode } from "../../../core/fixes/fix"
+import type { GoalRefusal } from "../../../core/lift/scheduleReady"
+import type { ConflictCode } from "../../../core/schedule/conflicts"
+import type { HeatRefusal } from "../../../core/schedule/heatRefusal"
+import type { TimingAssumption, TimingProblem } from "../../../core/schedule/timedPlan"
+import { type Sentences, say } from "../../say"
+import type { Tools } from "../../tools"
+
+/** What the clock finds: why there is none, what was assumed, what clashes, and what mends it. */
+export const clashes = (t: Tools) => {
+  const min = (minutes: number) => t.minutes(minutes, 1)
+  const numbers = (foils: readonly number[]) => t.runs(foils, (from, to) => `${from} a ${to}`)
+  const foils = (list: readonly number[]) =>
+    `${t.count(list.length, { one: "papel", other: "papeles" })} ${numbers(list)}`
+  const others = (count: number) =>
+    count === 0 ? "" : t.count(count, { one: " (y # papel más)", other: " (y # papeles más)" })
+
+  const goals = {
+    "from-off-scale": ({ level, darkest, lightest }) =>
+      `El nivel actual es ${t.number(level)}: la escala va de ${darkest} a ${lightest}.`,
+    "to-off-scale": ({ level, darkest, lightest }) =>
+      `El nivel deseado es ${t.number(level)}: la escala va de ${darkest} a ${lightest}.`,
+    "not-lighter": "El nivel deseado debe ser más claro que el nivel actual.",
+  } satisfies Sentences<GoalRefusal>
+
+  const heat = {
+    "too-warm": ({ ceilingC, warmthC }) =>
+      `Sin calor: la aclaración no se calcula por encima de ${t.number(ceilingC)} °C, y se introdujeron ${t.number(warmthC)} °C.`,
+    "not-on-sheet": "Sin calor: la ficha de producto no lo permite.",
+    "strong-mix": ({ mix, volume }) => `Sin calor: la mezcla ${mix} lleva ${t.number(volume)} vol.`,
+    "at-hairline": "Sin calor: hay papeles en el contorno.",
+    cushion: "Sin calor: hay un colchón cardado cerca de la raíz.",
+    "too-long": ({ mostMin, askedMin }) =>
+      `Calor como máximo ${min(mostMin)}: se introdujeron ${min(askedMin)}.`,
+    "no-minutes": "El calor debe durar más de 0 minutos.",
+  } satisfies Sentences<HeatRefusal>
+
+  return {
+    problems: {
+      "no-foils": "No hay papeles que cronometrar: dibuje uno primero.",
+      hands: ({ count }) => `Se puede planificar una persona o dos, no ${count}.`,
+      "pace-share": "El ritmo de una persona debe ser mayor que 0.",
+      "break-backwards": "Una pausa debe acabar después de empezar.",
+      "foil-twice": ({ foil }) => `El papel ${foil} está dos veces en el plan.`,
+      "foil-bare": ({ foil }) =>
+        `Papel ${foil}: no se cubre nada; empiece el producto más cerca del cuero cabelludo o cubra más mechón.`,
+      "foil-pace": ({ foil, minutes }) =>
+        `Papel ${foil}: el ritmo es ${t.number(minutes)}; introduzca minutos por papel mayores que 0.`,
+      "foil-limit": ({ foil }) => `Papel ${foil}: el tiempo máx. del producto debe ser mayor que 0 minutos.`,
+      "foil-mix": ({ foil, mix }) => `Papel ${foil}: no hay mezcla ${mix}.`,
+      "foil-ready": ({ foil, mix }) =>
+        `Papel ${foil}: con la mezcla ${mix} no se sabe cuándo puede estar listo.`,
+      "no-bowl": ({ foil, mix }) => `Papel ${foil}: ningún bol de la mezcla ${mix} lo atiende.`,
+      "bowl-empty": ({ mix }) => `Mezcla ${mix}: un bol debe contener más de 0 g.`,
+      "bowl-pot-life": ({ mix }) => `Mezcla ${mix}: su vida útil debe ser mayor que 0 minutos.`,
+      "checks-apart": "Entre revisiones debe haber más de 0 minutos.",
+      ...goals,
+    } satisfies Sentences<TimingProblem>,
+
+    assumed: {
+      "lift-by-sheet": ({ fromLevel, toLevel }) =>
+        `Del nivel ${t.number(fromLevel)} al ${t.number(toLevel)}: los tiempos son una estimación según la aclaración de la ficha de producto.`,
+      "lift-by-strand": ({ fromLevel, toLevel }) =>
+        `Del nivel ${t.number(fromLevel)} al ${t.number(toLevel)}: los tiempos son una estimación según la ficha de producto y la prueba de mechón.`,
+      "no-levels": ({ low, high }) =>
+        `Sin niveles introducidos, los tiempos son los típicos (${t.spread(t.number(low), t.minutes(high))}, una suposición). Revise el mechón.`,
+      "learnt-pace": "Ritmo medido en el sillón.",
+      "heat-left-out": ({ why }) => `${say(heat, why)} No entra en el reloj.`,
+      "heat-counted": ({ minutes, low, high }) =>
+        `Los ${min(minutes)} de calor cuentan ${t.spread(t.number(low, 1), t.number(high, 1))} veces más rápido que sin él: revise en cuanto se quite el calor.`,
+      "no-sheet": ({ mix, product, limitMin }) =>
+        `Mezcla ${mix}: no hay ficha de «${product}»; se toman ${min(limitMin)} como tiempo máx.`,
+    } satisfies Sentences<TimingAssumption>,
+    alwaysCheck:
+      "Revise pronto y a menudo; retire lo que esté listo. No supere nunca el tiempo máximo del fabricante.",
+
+    heat,
+
+    clashTitle: (count: number) =>
+      count === 0
+        ? "Sin conflictos en el horario"
+        : t.count(count, { one: "# conflicto", other: "# conflictos" }),
+    noFix: "Partline no tiene solución para esto: cambie el plan.",
+    clashes: {
+      "over-run": ({ foil, overMin, limitMin, others: more }) =>
+        `El papel ${foil} pasaría ${min(overMin)} de su máximo de ${min(limitMin)} antes de que todos estén listos${others(more)}.`,
+      "under-processed": ({ foil, onMin, needsMin, others: more }) =>
+        needsMin === null
+          ? `El papel ${foil} estaría puesto ${min(onMin)} y no se espera que esté listo${others(more)}.`
+          : `El papel ${foil} estaría puesto ${min(onMin)} y se espera que necesite ${min(needsMin)}${others(more)}.`,
+      "hairline-ahead": ({ waitMin }) =>
+        waitMin === null
+          ? "El contorno estaría listo mucho antes que la parte trasera y seguiría puesto hasta el enjuague común."
+          : `El contorno estaría listo ${min(waitMin)} antes que la parte trasera y seguiría puesto hasta el enjuague común.`,
+      "pot-life": ({ mix, agedMin, potLifeMin }) =>
+        `Un bol de la mezcla ${mix} seguiría en uso ${min(agedMin)} después de mezclarlo; su vida útil es de ${min(potLifeMin)}.`,
+      booking: ({ chairMin: { low, mid, high }, bookingMin }) =>
+        `Se estiman ${t.minutes(mid)} (${t.spread(t.whole(low), t.whole(high))}); hay ${t.minutes(bookingMin)} reservados.`,
+    } satisfies Sentences<ConflictCode>,
+
+    /** On a button; undo calls the change the same. */
+    fixes: {
+      "each-off": "Retirar cada papel cuando esté listo",
+      reorder: "Colocar los papeles en otro orden, primero los más lentos",
+      "weaker-early": ({ count }) =>
+        t.count(count, {
+          one: "Oxidante más suave para el primer papel",
+          other: "Oxidante más suave para los primeros # papeles",
+        }),
+      "order-and-strength": ({ count }) =>
+        t.count(count, {
+          one: "Otro orden, y oxidante más suave para el primer papel",
+          other: "Otro orden, y oxidante más suave para los primeros # papeles",
+        }),
+      "closest-together": "Llevar todos los papeles al nivel deseado lo más juntos posible",
+      "fresh-bowl": ({ mixes, foils: at }) => `Mezclar un bol nuevo de ${t.and(mixes)} en ${foils(at)}`,
+      "second-colourist": "Trabajar con asistente",
+      "no-drying": ({ savesMin }) => `Dejar fuera el secado (${min(savesMin)})`,
+      "later-end": ({ bookingMin, byMin }) =>
+        `Reservar ${t.minutes(bookingMin)}: acabar ${t.minutes(byMin)} más tarde`,
+      "fewer-foils": ({ foils: list }) =>
+        t.count(list.length, {
+          one: `Dejar fuera el papel ${numbers(list)}`,
+          other: `Dejar fuera # papeles, repartidos por ambos lados: ${numbers(list)}`,
+        }),
+      "another-day": ({ foils: list }) =>
+        t.count(list.length, {
+          one: `Dejar el papel ${numbers(list)} para otro día`,
+          other: `Dejar # papeles para otro día, repartidos por ambos lados: ${numbers(list)}`,
+        }),
+    } satisfies Sentences<FixCode>,
+
+    search: {
+      working: "Buscando soluciones",
+      stop: "Parar",
+      stopped: "Se paró la búsqueda.",
+      failed: "La búsqueda de soluciones no empezó.",
+      again: "Buscar otra vez",
+    },
+    closest: ({ nowMin, thenMin }: { nowMin: number; thenMin: number }) =>
+      `Se espera que los papeles estén listos a lo largo de ${t.minutes(nowMin)}; en otro orden, o con oxidante más suave primero, a lo largo de ${t.minutes(thenMin)}.`,
+
+    setAside: {
+      foils,
+      another: ({ foils: list, plan }: { foils: readonly number[]; plan: string }) =>
+        `Para otro día: ${foils(list)}. No están en la mezcla, el reloj ni el mapa impreso. Como visita propia pasan a «${plan}»; deshacer los trae de vuelta y deja ese plan donde está.`,
+      bringBack: "Recuperarlos para hoy",
+      ownVisit: "Planificarlos como visita propia",
+      notMoved: (why: string) => `Los papeles se quedan aquí: su propio plan no se guardó. ${why}`,
+      moved: (plan: string) => `Los papeles para otro día están ahora en «${plan}», en Planes.`,
+      open: "Abrir ese plan",
+      notOpened: (why: string) => `Ese plan no se abrió: ${why}`,
+      fresh: (list: readonly number[]) => `Se mezcla un bol nuevo en ${foils(list)}.`,
+      usualBowls: "Repartir los boles como siempre",
+      damp: "El cabello no se seca en el sillón.",
+      dry: "Secarlo de todos modos",
+    },
+  }
+}
