@@ -41,7 +41,7 @@ const stretchesInside: Record<Stretch, string> = {
 /** The levels 1 to 10 by name. */
 export const levelNames: Record<number, string> = {
   1: "noir",
-  2: "brun très foncé",
+  2: "brun",
   3: "châtain foncé",
   4: "châtain",
   5: "châtain clair",
