@@ -81,8 +81,8 @@ export const client = (t: Tools, places: HairPlaces) => {
       together: "À demander aussi",
       inherited: (day: string | null) =>
         day === null
-          ? "Réponse d’un autre jour : touchez la même réponse pour la confirmer."
-          : `Réponse du ${t.date(day)} : touchez la même réponse pour la confirmer.`,
+          ? "Réponse d’un autre jour : appuyez sur la même réponse pour la confirmer."
+          : `Réponse du ${t.date(day)} : appuyez sur la même réponse pour la confirmer.`,
       confirm: (count: number) =>
         t.count(count, {
           one: "J’ai redemandé : # réponse inchangée",

@@ -79,7 +79,7 @@ export const rowNames: Readonly<Record<string, string>> = {
   dividers: "ligne de section",
   named: "nom",
   breaks: "pause",
-  log: "touche",
+  log: "appui",
   steps: "étape",
   moves: "déplacement",
   spots: "endroit",
@@ -147,7 +147,7 @@ export const listed: Record<ListedThing, string> = {
   breaks: "pauses",
   rows: "lignes",
   services: "prestations",
-  taps: "touches",
+  taps: "appuis",
   notes: "notes",
   alarms: "urgences",
   foils: "papillotes",
@@ -169,7 +169,7 @@ export const kinded: Record<KindedThing, (kinds: string) => string> = {
   "head-size": (kinds) => `attendu une taille de tête de type ${kinds}`,
   "parting-worn": (kinds) => `attendu une raie habituelle de type ${kinds}`,
   "technique-parting": (kinds) => `attendu une séparation qui suit ${kinds}`,
-  tap: (kinds) => `attendu une touche du fauteuil de type ${kinds}`,
+  tap: (kinds) => `attendu un appui au fauteuil de type ${kinds}`,
 }
 
 export const documents: Record<DocumentName, string> = {
