@@ -7,16 +7,17 @@ export const offline = (t: Tools) => ({
     ready: "Un Partline plus récent est prêt.",
     load: "Le charger",
     later: "Plus tard",
-    refused: "Pas maintenant : une autre fenêtre est au fauteuil, ou un changement n’est pas encore enregistré.",
+    refused:
+      "Pas maintenant : une autre fenêtre est au fauteuil, ou un changement n’est pas encore enregistré.",
   },
   kept: {
     title: "Sur cet appareil",
     unknown:
-      "Ce navigateur garde les plans, mais pas Partline lui-même : il ne s’ouvre que si son adresse est joignable.",
+      "Ce navigateur garde les plans, mais pas Partline lui-même : il ne s’ouvre que si son adresse est joignable.",
     keeping: "Partline est en cours de copie sur cet appareil, pour s’ouvrir sans réseau.",
     kept: "Partline s’ouvre sans réseau.",
     failed:
-      "Partline n’a pas pu être copié sur cet appareil : il ne s’ouvre que si son adresse est joignable.",
+      "Partline n’a pas pu être copié sur cet appareil : il ne s’ouvre que si son adresse est joignable.",
   },
   persistence: {
     unknown: "Ce navigateur ne dit pas s’il épargne les plans quand la place manque.",

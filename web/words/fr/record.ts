@@ -60,8 +60,8 @@ const told = (t: Tools) => {
       where.map((each) => places[each]),
     ]
     return t.count(count, {
-      one: `# papillote ${t.and(place)} : ${t.and(all)}.`,
-      other: `# papillotes ${t.and(place)} : ${t.and(all)}.`,
+      one: `# papillote ${t.and(place)} : ${t.and(all)}.`,
+      other: `# papillotes ${t.and(place)} : ${t.and(all)}.`,
     })
   }
   return {
@@ -88,10 +88,10 @@ const finishes = { cool: "reflet froid", neutral: "reflet neutre", warm: "reflet
 
 const recordLines = (t: Tools, client: ClientWords) => {
   const when = (at: DayTime | null) => (at ? `le ${t.date(at.day)}, ${at.time}` : "jour inconnu")
-  const asked = (question: Question) => `oui : ${client.questions[question]}`
+  const asked = (question: Question) => `oui : ${client.questions[question]}`
   return {
     measures: ({ densityPerCm2, fibreUm, frontCm, sidesCm, backCm }) =>
-      `${t.whole(densityPerCm2)} cheveux par cm², épaisseur ${t.whole(fibreUm)} µm ; longueur ${t.cm(frontCm, 1)} devant, ${t.cm(sidesCm, 1)} côtés, ${t.cm(backCm, 1)} arrière`,
+      `${t.whole(densityPerCm2)} cheveux par cm², épaisseur ${t.whole(fibreUm)} µm ; longueur ${t.cm(frontCm, 1)} devant, ${t.cm(sidesCm, 1)} côtés, ${t.cm(backCm, 1)} arrière`,
     "no-consultation": "Non demandé.",
     hair: client.hair.line,
     wanted: ({ liftToLevel, finish, upkeepWeeks, greyShare }) =>
@@ -117,20 +117,20 @@ const recordLines = (t: Tools, client: ClientWords) => {
         ...yes.map(asked),
         ...(no > 0 ? [t.count(no, { one: "# réponse non", other: "# réponses non" })] : []),
         ...(open > 0 ? [t.count(open, { one: "# non demandée", other: "# non demandées" })] : []),
-      ].join(" ; "),
+      ].join(" ; "),
     "patch-test": ({ product, place, applied, result }) =>
       [
-        `${product} : faite ${when(applied)}${place ? ` (${place})` : ""}`,
+        `${product} : faite ${when(applied)}${place ? ` (${place})` : ""}`,
         result === null
           ? "non lue"
           : `${outcomes[result.outcome]}, lue ${when(result.read)}${result.readBy ? ` par ${result.readBy}` : ""}`,
-      ].join(" ; "),
-    "strand-test": ({ product, outcome }) => `${product} : ${strands[outcome]}`,
+      ].join(" ; "),
+    "strand-test": ({ product, outcome }) => `${product} : ${strands[outcome]}`,
     override: ({ rule, mix, about, by, reason }) =>
-      `${[stopName(rule), ...(mix ? [`mélange ${mix}`] : []), ...(about ? [about] : [])].join(", ")} : dérogation de ${by} : ${reason}`,
-    letter: ({ rule, from, dated }) => `${stopName(rule)} : ${from}, ${t.date(dated)}`,
+      `${[stopName(rule), ...(mix ? [`mélange ${mix}`] : []), ...(about ? [about] : [])].join(", ")} : dérogation de ${by} : ${reason}`,
+    letter: ({ rule, from, dated }) => `${stopName(rule)} : ${from}, ${t.date(dated)}`,
     withdrawn: ({ rule, about, at, by }) =>
-      `${[stopName(rule), ...(about ? [about] : [])].join(", ")} : modifié ou retiré ${when(at)}, ${by === "" ? "nom non donné" : `par ${by}`}`,
+      `${[stopName(rule), ...(about ? [about] : [])].join(", ")} : modifié ou retiré ${when(at)}, ${by === "" ? "nom non donné" : `par ${by}`}`,
   } satisfies Sentences<RecordLine>
 }
 
@@ -145,8 +145,10 @@ const looks = (t: Tools) =>
   ({
     checked: ({ onMin, level, stretch, comfort, moist }) =>
       [
-        level === null ? `${t.minutes(onMin)} : contrôlée` : `${t.minutes(onMin)} : hauteur ${t.number(level)}`,
-        ...(stretch === "soft" ? ["mous"] : stretch === "stop" ? ["étirés : arrêt"] : []),
+        level === null
+          ? `${t.minutes(onMin)} : contrôlée`
+          : `${t.minutes(onMin)} : hauteur ${t.number(level)}`,
+        ...(stretch === "soft" ? ["mous"] : stretch === "stop" ? ["étirés : arrêt"] : []),
         ...(comfort === "warm"
           ? ["cuir chevelu chaud"]
           : comfort === "burning"

@@ -27,30 +27,30 @@ export const weighing = (t: Tools, { foils: foilsWords, kinds, mix: mixName }: C
     chooseOne: "Choisir",
     before: "Avant",
     after: "Après",
-    save: ({ productG }: { productG: number }) => `Enregistrer : ${t.number(productG)} g utilisés`,
+    save: ({ productG }: { productG: number }) => `Enregistrer : ${t.number(productG)} g utilisés`,
     /** What was weighed, in the list to choose from and as it is saved. */
     name: {
       bowl: ({ mix, bowl, foils }) =>
-        `${t.capital(mixName(mix))}, bol ${t.whole(bowl)} : ${foilsWords(foils)}`,
+        `${t.capital(mixName(mix))}, bol ${t.whole(bowl)} : ${foilsWords(foils)}`,
       foil: ({ foil }) => `Papillote ${t.whole(foil)} seule`,
     } satisfies Sentences<WeighableCode>,
     /** A weighing as it is saved: the day and name of its plan, then what was weighed. */
     ofPlan: ({ date, plan, what }: { date: string; plan: string; what: string }) =>
-      plan ? `${date}, ${plan} : ${what}` : `${date} : ${what}`,
+      plan ? `${date}, ${plan} : ${what}` : `${date} : ${what}`,
     problem: readingProblems(t),
   },
   learnt: learntWords(t, kinds),
   picture: {
-    name: "Grammes prévus et pesés ; la liste ci-dessous dit la même chose en chiffres",
+    name: "Grammes prévus et pesés ; la liste ci-dessous dit la même chose en chiffres",
     axis: "g pesés",
     legend:
-      "En hauteur : grammes prévus, la barre quatre fois sur cinq. En largeur : grammes pesés. Sur la ligne oblique, les deux concordent. Les points comptent, les croix paraissent fausses, les cercles sont écartés.",
+      "En hauteur : grammes prévus, la barre quatre fois sur cinq. En largeur : grammes pesés. Sur la ligne oblique, les deux concordent. Les points comptent, les croix paraissent fausses, les cercles sont écartés.",
   },
   rows: {
     count: (count: number) => t.count(count, { one: "# pesée", other: "# pesées" }),
     doubted: "Pesées qui paraissent fausses",
     looksWrong: ({ name, weighedG, expectedG }: { name: string; weighedG: number; expectedG: number }) =>
-      `${name} : ${t.number(weighedG)} g pesés ; les autres donnent environ ${t.grams(expectedG)}. Vérifiez, ou écartez-la.`,
+      `${name} : ${t.number(weighedG)} g pesés ; les autres donnent environ ${t.grams(expectedG)}. Vérifiez, ou écartez-la.`,
     figures: ({ weighedG, expectedG }: { weighedG: number; expectedG: number }) =>
       `${t.number(weighedG)} g pesés, ${t.grams(expectedG)} prévus`,
     counts: "Compte",
@@ -67,7 +67,7 @@ export const weighing = (t: Tools, { foils: foilsWords, kinds, mix: mixName }: C
     problem: listProblems(t),
     /** A line that the others do not bear out. */
     doubtful: ({ line, weighedG, expectedG }: { line: number; weighedG: number; expectedG: number }) =>
-      `La ligne ${t.whole(line)} paraît fausse : ${t.number(weighedG, 1)} g pesés ; les autres donnent environ ${t.number(expectedG, 1)} g. Vérifiez-la ou écartez-la.`,
+      `La ligne ${t.whole(line)} paraît fausse : ${t.number(weighedG, 1)} g pesés ; les autres donnent environ ${t.number(expectedG, 1)} g. Vérifiez-la ou écartez-la.`,
   },
 })
 
@@ -75,9 +75,11 @@ const readingProblems = (t: Tools) => {
   const said = ({ beforeG, afterG }: ReadingProblem) =>
     `${t.number(beforeG, 1)} g avant et ${t.number(afterG, 1)} g après`
   return {
-    "not-read": (read) => `${said(read)} : saisissez les deux pesées en grammes, avec le même bol et le même pinceau.`,
-    gained: (read) => `${said(read)} : le bol pèse plus après qu’avant. Les deux pesées sont-elles inversées ?`,
-    "nothing-placed": (read) => `${said(read)} : rien n’a été utilisé. Écartez ce bol.`,
+    "not-read": (read) =>
+      `${said(read)} : saisissez les deux pesées en grammes, avec le même bol et le même pinceau.`,
+    gained: (read) =>
+      `${said(read)} : le bol pèse plus après qu’avant. Les deux pesées sont-elles inversées ?`,
+    "nothing-placed": (read) => `${said(read)} : rien n’a été utilisé. Écartez ce bol.`,
   } satisfies Sentences<ReadingProblem>
 }
 
@@ -102,10 +104,10 @@ const learntWords = (t: Tools, kinds: CommonWords["kinds"]) => {
     byStart: "Jusque-là, ce plan emploie les chiffres de départ, qui sont des hypothèses.",
     /** What the figures of this plan were learnt from. */
     byWeighings: (learnt: readonly Pick<LearntFigures, "product" | "kind" | "weighings">[]) =>
-      `Ce plan emploie ce qui a été appris : ${t.and(
+      `Ce plan emploie ce qui a été appris : ${t.and(
         learnt.map(
           ({ product, kind, weighings }) =>
-            `${[product, kind && kinds[kind]].filter(Boolean).join(", ") || "toutes les pesées"} (pesées : ${t.whole(weighings)})`,
+            `${[product, kind && kinds[kind]].filter(Boolean).join(", ") || "toutes les pesées"} (pesées : ${t.whole(weighings)})`,
         ),
       )}.`,
     figure: "Chiffre",
@@ -124,28 +126,29 @@ const learntWords = (t: Tools, kinds: CommonWords["kinds"]) => {
 }
 
 const listProblems = (t: Tools) => {
-  const columns = `colonnes attendues : ${neededColumns.join(",")} (et foils, si une ligne est un bol pour plusieurs)`
+  const columns = `colonnes attendues : ${neededColumns.join(",")} (et foils, si une ligne est un bol pour plusieurs)`
   const at = ({ line, column }: { line: number; column: string }) => `Ligne ${t.whole(line)}, ${column}`
-  const found = (cell: { found: string }) => (cell.found === "" ? "case vide" : `trouvé « ${cell.found} »`)
+  const found = (cell: { found: string }) => (cell.found === "" ? "case vide" : `trouvé « ${cell.found} »`)
   return {
     "file-too-large": ({ mostMb }) =>
-      `Une liste de pesées fait au plus ${t.whole(mostMb)} Mo. Est-ce un autre fichier ?`,
-    "header-empty": `La ligne 1 est vide ; ${columns}.`,
+      `Une liste de pesées fait au plus ${t.whole(mostMb)} Mo. Est-ce un autre fichier ?`,
+    "header-empty": `La ligne 1 est vide ; ${columns}.`,
     "header-separator": ({ separator }) =>
       separator === "tabs"
-        ? "Ligne 1 : les colonnes sont séparées par des tabulations. Enregistrez la liste avec des virgules entre les colonnes et des points dans les nombres, 4.5."
-        : "Ligne 1 : les colonnes sont séparées par des points-virgules. Enregistrez la liste avec des virgules entre les colonnes et des points dans les nombres, 4.5.",
-    "columns-missing": ({ columns: missing }) => `Ligne 1 : il manque ${t.and(missing)} ; ${columns}.`,
-    "column-unknown": ({ column }) => `Ligne 1 : « ${column} » est de trop ; ${columns}.`,
+        ? "Ligne 1 : les colonnes sont séparées par des tabulations. Enregistrez la liste avec des virgules entre les colonnes et des points dans les nombres, 4.5."
+        : "Ligne 1 : les colonnes sont séparées par des points-virgules. Enregistrez la liste avec des virgules entre les colonnes et des points dans les nombres, 4.5.",
+    "columns-missing": ({ columns: missing }) => `Ligne 1 : il manque ${t.and(missing)} ; ${columns}.`,
+    "column-unknown": ({ column }) => `Ligne 1 : « ${column} » est de trop ; ${columns}.`,
     cells: ({ line, cells, columns }) =>
-      `Ligne ${t.whole(line)} : ${t.whole(cells)} valeurs pour ${t.whole(columns)} colonnes. Si des nombres contiennent une virgule, écrivez un point : 4.5 au lieu de 4,5.`,
-    "decimal-comma": (cell) => `${at(cell)} : ${found(cell)} ; écrivez un point, ${cell.write}.`,
-    "no-number": (cell) => `${at(cell)} : nombre attendu, ${found(cell)}.`,
-    negative: (cell) => `${at(cell)} : 0 ou plus attendu, ${found(cell)}. Pesez de nouveau ou écartez la ligne.`,
+      `Ligne ${t.whole(line)} : ${t.whole(cells)} valeurs pour ${t.whole(columns)} colonnes. Si des nombres contiennent une virgule, écrivez un point : 4.5 au lieu de 4,5.`,
+    "decimal-comma": (cell) => `${at(cell)} : ${found(cell)} ; écrivez un point, ${cell.write}.`,
+    "no-number": (cell) => `${at(cell)} : nombre attendu, ${found(cell)}.`,
+    negative: (cell) =>
+      `${at(cell)} : 0 ou plus attendu, ${found(cell)}. Pesez de nouveau ou écartez la ligne.`,
     "nothing-used": (cell) =>
-      `${at(cell)} : grammes au-dessus de 0 attendus, ${found(cell)}. Écartez la ligne si rien n’a été utilisé.`,
-    "not-whole": (cell) => `${at(cell)} : nombre entier à partir de 1 attendu, ${found(cell)}.`,
-    "too-large": (cell) => `${at(cell)} : ${t.whole(cell.most)} au plus attendu, ${found(cell)}.`,
+      `${at(cell)} : grammes au-dessus de 0 attendus, ${found(cell)}. Écartez la ligne si rien n’a été utilisé.`,
+    "not-whole": (cell) => `${at(cell)} : nombre entier à partir de 1 attendu, ${found(cell)}.`,
+    "too-large": (cell) => `${at(cell)} : ${t.whole(cell.most)} au plus attendu, ${found(cell)}.`,
     "more-slips": ({ count }) =>
       t.count(count, { one: "Et une autre du même genre.", other: "Et # autres du même genre." }),
   } satisfies Sentences<ListProblem>

@@ -29,14 +29,14 @@ export const cautions = (t: Tools, shared: Shared) => {
     /** What each row is called, where its sentence would be too long. */
     rules: ruleNames,
     /** A stop as the command tells it beside the bowls. */
-    held: (why: string) => `Ne pas mélanger : ${why}`,
+    held: (why: string) => `Ne pas mélanger : ${why}`,
     /** What each row found. */
     why: { ...clientCautions(t), ...mixCautions(t, mixName) },
     testFaults: alertTestFaults(t),
     decides: deciders,
     sources,
     authority: (decides: Decider, source: Source) =>
-      `Qui décide : ${deciders[decides]}. Source : ${sources[source]}.`,
+      `Qui décide : ${deciders[decides]}. Source : ${sources[source]}.`,
     /** The panel of stops under Formula. */
     panel: {
       cautions: (count: number) => t.count(count, { one: "# mise en garde", other: "# mises en garde" }),
@@ -52,7 +52,7 @@ export const cautions = (t: Tools, shared: Shared) => {
       letterFrom: "Médecin ou cabinet",
       letterDated: "Date du courrier",
       saveLetter: "Enregistrer",
-      letterWanting: "Saisissez l’auteur du courrier et sa date : aujourd’hui ou avant.",
+      letterWanting: "Saisissez l’auteur du courrier et sa date : aujourd’hui ou avant.",
       answered: (from: string, dated: string) => `Courrier de ${from}, ${t.date(dated)}.`,
       removeLetter: "Retirer le courrier",
       toAnswer: "Aller à la réponse",
@@ -64,7 +64,7 @@ export const cautions = (t: Tools, shared: Shared) => {
       reason: "Motif",
       by: "Votre nom",
       wanting: "Saisissez d’abord un motif et votre nom.",
-      overridden: (by: string, reason: string) => `Dérogation de ${by} : ${reason}`,
+      overridden: (by: string, reason: string) => `Dérogation de ${by} : ${reason}`,
       undo: "Annuler la dérogation",
       doNotMix: "Ne pas mélanger. Réglez d’abord le blocage ci-dessus.",
     },

@@ -9,14 +9,19 @@ type Told = Pick<Clearance, "state" | "day" | "by"> & {
 /** The three states of a plan: do not mix, not asked yet, cleared. */
 export function clearanceWords(t: Tools) {
   const stops = (count: number) =>
-    t.count(count, { one: "Ne pas mélanger : # blocage", other: "Ne pas mélanger : # blocages" })
+    t.count(count, { one: "Ne pas mélanger : # blocage", other: "Ne pas mélanger : # blocages" })
   const notAsked = (count: number) =>
-    t.count(count, { one: "Pas encore demandé : #", other: "Pas encore demandé : #" })
+    t.count(count, { one: "Pas encore demandé : #", other: "Pas encore demandé : #" })
   const clearedBy = ({ by, day }: Told) => {
     const things = t.and([
       t.count(by.answers, { one: "# réponse", other: "# réponses" }),
       ...(by.tests > 0
-        ? [t.count(by.tests, { one: "# touche d’essai lue négative", other: "# touches d’essai lues négatives" })]
+        ? [
+            t.count(by.tests, {
+              one: "# touche d’essai lue négative",
+              other: "# touches d’essai lues négatives",
+            }),
+          ]
         : []),
       ...(by.letters > 0
         ? [t.count(by.letters, { one: "# courrier de médecin", other: "# courriers de médecin" })]
@@ -46,13 +51,13 @@ export function clearanceWords(t: Tools) {
     sentence: (told: Told) =>
       told.state === "stop"
         ? t.count(told.stops.length, {
-            one: "NE PAS MÉLANGER : # blocage arrête le plan.",
-            other: "NE PAS MÉLANGER : # blocages arrêtent le plan.",
+            one: "NE PAS MÉLANGER : # blocage arrête le plan.",
+            other: "NE PAS MÉLANGER : # blocages arrêtent le plan.",
           })
         : told.state === "not-asked"
           ? t.count(told.notAsked.length, {
-              one: "PAS DE FEU VERT : # point n’a pas encore été demandé.",
-              other: "PAS DE FEU VERT : # points n’ont pas encore été demandés.",
+              one: "PAS DE FEU VERT : # point n’a pas encore été demandé.",
+              other: "PAS DE FEU VERT : # points n’ont pas encore été demandés.",
             })
           : clearedBy(told),
     list: "Ce qui manque",
@@ -66,12 +71,12 @@ export function clearanceWords(t: Tools) {
       title: "Demandé à voix haute",
       aside: (count: number) =>
         t.count(count, {
-          one: "Une question peut recevoir « non » si vous la posez à voix haute. Votre nom est gardé avec la réponse.",
+          one: "Une question peut recevoir « non » si vous la posez à voix haute. Votre nom est gardé avec la réponse.",
           other:
-            "# questions peuvent recevoir « non » si vous les posez à voix haute. Votre nom est gardé avec les réponses.",
+            "# questions peuvent recevoir « non » si vous les posez à voix haute. Votre nom est gardé avec les réponses.",
         }),
       by: "Votre nom",
-      sign: "Demandé à voix haute : non à toutes",
+      sign: "Demandé à voix haute : non à toutes",
       wanting: "Saisissez d’abord votre nom.",
     },
     /** At the chair, before the clock starts. */

@@ -10,7 +10,7 @@ type Places = Readonly<Record<StrandPart, string>>
 const hair =
   (t: Tools, places: Places, words: string) =>
   ({ parts }: Parts) =>
-    parts === null ? words : `${words} : ${t.and(parts.map((part) => places[part]))}`
+    parts === null ? words : `${words} : ${t.and(parts.map((part) => places[part]))}`
 
 /** What is not known and hurts nobody. */
 export const notKnownWords = (t: Tools, places: Places) =>
@@ -33,17 +33,17 @@ export const notAskedWords = (t: Tools, { strandParts, questions }: Shared) =>
     age: "Âge",
     scalp: ({ before }) =>
       before === null
-        ? "Cuir chevelu : à regarder aujourd’hui"
-        : `Cuir chevelu : regardé la dernière fois le ${t.date(before)}`,
+        ? "Cuir chevelu : à regarder aujourd’hui"
+        : `Cuir chevelu : regardé la dernière fois le ${t.date(before)}`,
     question: ({ question, before, isOld }) => {
       if (!isOld) return questions[question]
       return before === null
-        ? `${questions[question]} (réponse d’un autre jour : à confirmer)`
-        : `${questions[question]} (réponse du ${t.date(before)} : à confirmer)`
+        ? `${questions[question]} (réponse d’un autre jour : à confirmer)`
+        : `${questions[question]} (réponse du ${t.date(before)} : à confirmer)`
     },
-    "which-allergy": "Quelle allergie ?",
-    "black-henna-date": "De quand date le tatouage au henné noir ?",
-    "changed-since": ({ product }) => `Touche d’essai (${product}) : quelque chose a-t-il changé depuis ?`,
+    "which-allergy": "Quelle allergie ?",
+    "black-henna-date": "De quand date le tatouage au henné noir ?",
+    "changed-since": ({ product }) => `Touche d’essai (${product}) : quelque chose a-t-il changé depuis ?`,
     history: hair(t, strandParts, "Historique des cheveux"),
     stretch: hair(t, strandParts, "Élasticité, étirés mouillés"),
   }) satisfies Sentences<NotAsked>

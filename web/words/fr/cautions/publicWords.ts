@@ -11,10 +11,10 @@ export function publicWords(t: Tools, named: (mix: string) => string) {
   /** In type as large as the numbers of the foils. */
   const head = ({ state, day }: PublicStops) =>
     state === "stop"
-      ? "PAS DE FEU VERT : NE PAS MÉLANGER"
+      ? "PAS DE FEU VERT : NE PAS MÉLANGER"
       : state === "not-asked"
-        ? "PAS DE FEU VERT : santé non demandée"
-        : `Contrôles faits : aucun blocage en cours le ${t.date(day)}`
+        ? "PAS DE FEU VERT : santé non demandée"
+        : `Contrôles faits : aucun blocage en cours le ${t.date(day)}`
   const detail = ({ state, stops, notAsked }: PublicStops) => {
     if (state === "stop")
       return [t.count(stops, { one: "# blocage en cours.", other: "# blocages en cours." })]
@@ -34,7 +34,7 @@ export function publicWords(t: Tools, named: (mix: string) => string) {
       [
         ...detail(told),
         ...told.mixes.map((why) => say(mixes, why)),
-        ...told.tests.map((product) => `Touche d’essai (${product}) : pas de feu vert.`),
+        ...told.tests.map((product) => `Touche d’essai (${product}) : pas de feu vert.`),
         ...told.passes.map(overridden),
       ]
         .join(" ")
@@ -48,5 +48,5 @@ export function publicWords(t: Tools, named: (mix: string) => string) {
 /** A stop that tells an illness goes without its name. */
 const overridden = ({ rule, by, reason }: { rule: RuleName | null; by: string; reason: string }) =>
   rule === null
-    ? `Dérogation de ${by} à un blocage : ${reason}`
-    : `Dérogation de ${by} à « ${ruleNames[rule]} » : ${reason}`
+    ? `Dérogation de ${by} à un blocage : ${reason}`
+    : `Dérogation de ${by} à « ${ruleNames[rule]} » : ${reason}`

@@ -2,7 +2,7 @@ import type { RuleName } from "../../../core/cautions/cautions"
 
 /** What each row is called, where its sentence would be too long. */
 export const ruleNames = {
-  "under-16": "Âge insuffisant",
+  "under-16": "Trop jeune",
   "past-reaction": "Réaction passée",
   "breathing-reaction": "Sifflement, toux ou urticaire au décolorant",
   "mixer-breathing": "Toux ou sifflement de qui mélange",

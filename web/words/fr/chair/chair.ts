@@ -30,10 +30,11 @@ export const chair = (t: Tools) => ({
 
   /** What this device cannot do. */
   device: {
-    "no-vibration": "Cet appareil ne peut pas vibrer : laissez le son.",
-    "no-sound": "Cet appareil n’a pas de son ici : gardez-le là où vous le sentez vibrer, ou le voyez.",
-    neither: "Cet appareil n’a ici ni son ni vibration : gardez l’écran en vue.",
-    "may-sleep": "L’écran de cet appareil peut s’éteindre : réglez-le pour rester allumé pendant la prestation.",
+    "no-vibration": "Cet appareil ne peut pas vibrer : laissez le son.",
+    "no-sound": "Cet appareil n’a pas de son ici : gardez-le là où vous le sentez vibrer, ou le voyez.",
+    neither: "Cet appareil n’a ici ni son ni vibration : gardez l’écran en vue.",
+    "may-sleep":
+      "L’écran de cet appareil peut s’éteindre : réglez-le pour rester allumé pendant la prestation.",
   },
 
   bar: {
@@ -43,7 +44,7 @@ export const chair = (t: Tools) => ({
     clock: t.clock,
     undo: "Défaire l’appui",
     alarm: "Il y a un problème",
-    notKept: (why: string) => `Non enregistré sur cet appareil : ${why}`,
+    notKept: (why: string) => `Non enregistré sur cet appareil : ${why}`,
     /** On every other screen, while a service goes on. */
     service: "Prestation en cours",
     nothingOn: "Rien en pose",
@@ -58,7 +59,7 @@ export const chair = (t: Tools) => ({
     toThat: "Vers cette prestation",
     controlled: "Cette prestation est commandée dans une autre fenêtre. Vous pouvez la suivre ici.",
     takeOver: "La commander ici",
-    notOpened: (why: string) => `Le plan de cette prestation ne s’est pas ouvert : ${why}`,
+    notOpened: (why: string) => `Le plan de cette prestation ne s’est pas ouvert : ${why}`,
   },
 
   /** Why a tap is not taken. */
@@ -66,34 +67,34 @@ export const chair = (t: Tools) => ({
     "changed-in-another-window":
       "Une autre fenêtre a continué cette prestation. Vérifiez ce qu’elle montre, puis appuyez de nouveau.",
     "held-in-another-window":
-      "Une autre fenêtre commande cette prestation. Appuyez d’abord sur « La commander ici ».",
+      "Une autre fenêtre commande cette prestation. Appuyez d’abord sur « La commander ici ».",
     "nothing-to-undo": "Il n’y a pas d’appui à défaire.",
     "no-such-foil": "Cette papillote n’est pas dans cette prestation.",
     "off-since": ({ foil, atMin }) =>
       `La papillote ${foil} est retirée depuis la minute ${t.number(atMin, 1)}.`,
     "on-since": ({ foil, atMin }) =>
-      `La papillote ${foil} est posée depuis la minute ${t.number(atMin, 1)} ; son temps court de là.`,
+      `La papillote ${foil} est posée depuis la minute ${t.number(atMin, 1)} ; son temps court de là.`,
     "never-on": ({ foil }) =>
-      `La papillote ${foil} n’a jamais été notée posée, elle ne peut donc pas être retirée. Choisissez-la et appuyez d’abord sur « Posée plus tôt ».`,
-    "heat-never-on": "« Chaleur mise » n’a pas été noté, la chaleur ne peut donc pas être ôtée.",
+      `La papillote ${foil} n’a jamais été notée posée, elle ne peut donc pas être retirée. Choisissez-la et appuyez d’abord sur « Posée plus tôt ».`,
+    "heat-never-on": "« Chaleur mise » n’a pas été noté, la chaleur ne peut donc pas être ôtée.",
     "no-heat-planned": "Aucune chaleur n’est prévue.",
     "heat-once": ({ state, atMin }) =>
       state === "on"
         ? `La chaleur est mise depuis la minute ${t.number(atMin, 1)}. Elle ne sert qu’une fois.`
         : `La chaleur est ôtée depuis la minute ${t.number(atMin, 1)}. Elle ne sert qu’une fois.`,
-    "toner-over": ({ zone }) => `${toners[zone]} : déjà rincé.`,
+    "toner-over": ({ zone }) => `${toners[zone]} : déjà rincé.`,
     "toner-on-since": ({ zone, atMin }) =>
-      `${toners[zone]} : en pose depuis la minute ${t.number(atMin, 1)} ; le temps court de là.`,
-    "toner-never-on": ({ zone }) => `${toners[zone]} : appuyez d’abord sur « Appliquer : ${toners[zone]} ».`,
-    "second-tap": "Second appui au même endroit en moins d’une seconde : ignoré.",
+      `${toners[zone]} : en pose depuis la minute ${t.number(atMin, 1)} ; le temps court de là.`,
+    "toner-never-on": ({ zone }) => `${toners[zone]} : appuyez d’abord sur « Appliquer : ${toners[zone]} ».`,
+    "second-tap": "Second appui au même endroit en moins d’une seconde : ignoré.",
   } satisfies Sentences<ChairRefusal | { code: "held-in-another-window" } | { code: "second-tap" }>,
 
   /** What to know of a tap that was taken. */
   notes: {
     "counts-from-earliest": ({ foil, fromMin }) =>
-      `La papillote ${foil} n’a pas été notée posée ; son temps compte depuis la minute ${t.number(fromMin, 1)}, au plus tôt.`,
+      `La papillote ${foil} n’a pas été notée posée ; son temps compte depuis la minute ${t.number(fromMin, 1)}, au plus tôt.`,
     "counts-from-now": ({ foil, fromMin }) =>
-      `La papillote ${foil} compte à partir de maintenant. Si elle a été posée avant, appuyez sur « Défaire l’appui », puis « Posée plus tôt » : elle compte alors depuis la minute ${t.number(fromMin, 1)}.`,
+      `La papillote ${foil} compte à partir de maintenant. Si elle a été posée avant, appuyez sur « Défaire l’appui », puis « Posée plus tôt » : elle compte alors depuis la minute ${t.number(fromMin, 1)}.`,
     "in-words": ({ words }) => words,
   } satisfies Sentences<TapNote>,
 
@@ -103,13 +104,13 @@ export const chair = (t: Tools) => ({
     "slept-or-set-forward": ({ byMs }) =>
       `L’appareil s’est mis en veille pendant ${t.duration(byMs)}, ou son heure a été avancée. Le temps le plus long est compté.`,
     "set-back-while-closed": ({ byMs }) =>
-      `L’heure de l’appareil a été reculée d’au moins ${t.duration(byMs)} pendant que cette page était fermée. Contrôlez chaque papillote maintenant : elle peut être en pose depuis plus longtemps qu’affiché.`,
+      `L’heure de l’appareil a été reculée d’au moins ${t.duration(byMs)} pendant que cette page était fermée. Contrôlez chaque papillote maintenant : elle peut être en pose depuis plus longtemps qu’affiché.`,
     "in-words": ({ words }) => words,
   } satisfies Sentences<ClockNote>,
 
   /** Ending with foils on. */
   stillOn: (foils: readonly number[]) =>
-    `${t.count(foils.length, { one: "Papillote", other: "Papillotes" })} ${t.and(foils.map(String))} encore en pose. Appuyez d’abord sur « Retirer » ou « Rincer maintenant ».`,
+    `${t.count(foils.length, { one: "Papillote", other: "Papillotes" })} ${t.and(foils.map(String))} encore en pose. Appuyez d’abord sur « Retirer » ou « Rincer maintenant ».`,
 
   calls: calls(t),
   floor: floor(t),

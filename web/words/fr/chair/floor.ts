@@ -12,19 +12,19 @@ export const floor = (t: Tools) => ({
   atMinute: (min: number) => `À la minute ${t.whole(min)}`,
   isOn: (foil: number) => `Papillote ${foil} posée`,
   /** Who placed it, by name, else by what they are. */
-  by: (who: string) => `par : ${who}`,
+  by: (who: string) => `par : ${who}`,
   colourist: "coloriste",
   assistant: "renfort",
   wentOnEarlier: "Posée plus tôt",
   /** A lane: who works in it, and on which side. */
   lane: (who: string) => t.capital(who),
-  laneDone: "Toutes celles de ce côté sont posées.",
+  laneDone: "Tout ce côté est posé.",
   /** Foils of a lane that may be taken before their turn. */
   otherFoil: "Une autre d’abord",
 
   onNow: "En pose",
   foilsOn: "Papillotes en pose",
-  noneOn: "Aucune papillote en pose.",
+  noneOn: "Rien en pose.",
   foil: "Papillote",
   foilName: (foil: number) => `Papillote ${foil}`,
   foilNames: (foils: readonly number[]) => foilsWords(t, foils),
@@ -33,10 +33,10 @@ export const floor = (t: Tools) => ({
   offIn: (ms: number) => `retrait dans ${t.clock(ms)}`,
   offOver: (ms: number) => `retrait prévu il y a ${t.clock(ms)}`,
   offStop: "retirer",
-  offNow: (limitMin: number) => `max ${t.whole(limitMin)} : retirer`,
+  offNow: (limitMin: number) => `max ${t.whole(limitMin)} : retirer`,
   countedFromEarliest: "comptée au plus tôt",
 
-  tapFoil: "Appuyez sur une papillote : contrôlée, retirer, réappliquée.",
+  tapFoil: "Appuyez sur une papillote : contrôlée, retirer, réappliquée.",
   burning: "Brûle",
   checked: "Contrôlée",
   off: "Retirer",
@@ -46,18 +46,17 @@ export const floor = (t: Tools) => ({
   /** The minute is written apart: it changes by itself. */
   bowlFor: ({ bowl, of }: { bowl: number; of: number }) => `bol ${bowl} sur ${of}, pour la minute`,
   rinseNow: "Rincer maintenant",
-  allOfThem: (count: number) =>
-    t.count(count, { one: "la seule en pose (#)", other: "les # en pose" }),
+  allOfThem: (count: number) => t.count(count, { one: "la seule en pose (#)", other: "les # en pose" }),
   notReady: (foils: readonly number[]) =>
-    `${foilsWords(t, foils)} : pas encore à l’heure prévue. Rincer quand même ?`,
+    `${foilsWords(t, foils)} : pas encore à l’heure prévue. Rincer quand même ?`,
   rinseAll: "Tout rincer",
   notYet: "Pas encore",
   end: "Finir la prestation",
-  tonerOn: (toner: string) => `Appliquer : ${toner}`,
+  tonerOn: (toner: string) => `Appliquer : ${toner}`,
   tonerChecked: "Contrôlé",
   tonerOff: "Rincé",
   tonerPlan: ({ product, minutes }: { product: string | null; minutes: number }) =>
-    product === null ? `${t.minutes(minutes)} ; choisir la patine` : `${product}, ${t.minutes(minutes)}`,
+    product === null ? `${t.minutes(minutes)} ; choisir la patine` : `${product}, ${t.minutes(minutes)}`,
   tonerTime: ({ onMs, plannedMin }: { onMs: number; plannedMin: number }) =>
     `${t.clock(onMs)} sur ${t.minutes(plannedMin)}`,
   tonerDone: "rincé",
@@ -66,10 +65,10 @@ export const floor = (t: Tools) => ({
   heatOn: "Chaleur mise",
   heatFor: (minutes: number) => `${t.minutes(minutes)}, puis contrôler`,
   heatOff: "Chaleur ôtée",
-  thenCheck: "puis contrôler et laisser refroidir",
+  thenCheck: "puis contrôler, refroidir",
 
   outlook: ({ lastOnMin, rinseMin }: { lastOnMin: number; rinseMin: number }) =>
-    `À ce rythme : dernière papillote posée minute ${t.whole(lastOnMin)}, toutes retirées minute ${t.whole(rinseMin)}.`,
+    `À ce rythme : dernière papillote posée minute ${t.whole(lastOnMin)}, toutes retirées minute ${t.whole(rinseMin)}.`,
 
   again: "Refaire une prestation de ce plan",
   weigh: {
@@ -82,15 +81,15 @@ export const floor = (t: Tools) => ({
   },
   nextVisit: {
     title: "Prochaine séance",
-    plan: "Planifier la prochaine séance",
+    plan: "Planifier la prochaine",
     when: ({ from, to }: { from: string; to: string }) => `Entre le ${t.date(from)} et le ${t.date(to)}.`,
     test: (day: string) => `Touche d’essai faite au plus tard le ${t.date(day)}.`,
   },
 
   /** One check: what was seen. */
   check: {
-    seen: (name: string) => `${name} : ce que vous avez vu`,
-    level: (name: string) => `${name} : hauteur vue`,
+    seen: (name: string) => `${name} : ce que vous avez vu`,
+    level: (name: string) => `${name} : hauteur vue`,
     darker: "Un demi-ton plus foncé",
     lighter: "Un demi-ton plus clair",
     stretch: "Élasticité",

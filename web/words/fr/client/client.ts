@@ -27,8 +27,8 @@ export const client = (t: Tools, places: HairPlaces) => {
       "clear-age": "Effacer l’âge",
       "set-scalp": "Noter le cuir chevelu",
       "clear-scalp": "Effacer le cuir chevelu",
-      "set-level": "Noter la hauteur actuelle",
-      "set-history": "Noter l’historique des cheveux",
+      "set-level": "Noter la hauteur",
+      "set-history": "Noter l’historique",
       "set-porosity": "Noter la porosité",
       "clear-porosity": "Effacer la porosité",
       "set-stretch": "Noter l’élasticité",
@@ -47,23 +47,24 @@ export const client = (t: Tools, places: HairPlaces) => {
       "rename-plan": "Renommer le plan",
       "set-day": "Modifier la date",
       "set-initials": "Modifier les initiales",
-      "set-hairline": ({ form }: { form: HairlineForm }) => `Choisir la lisière : ${hairlineForms[form]}`,
+      "set-hairline": ({ form }: { form: HairlineForm }) => `Choisir la lisière : ${hairlineForms[form]}`,
       "average-head": "Prendre une tête moyenne",
       "tape-head": "Mesurer la tête au ruban",
       "caliper-head": "Mesurer la tête au compas",
       "set-head-size": "Modifier la taille de la tête",
       "set-density": "Modifier la densité",
       "set-texture": "Modifier la texture",
-      "set-length": ({ where }: { where: LengthPlace }) => `Modifier la longueur : ${lengthPlacesInside[where]}`,
+      "set-length": ({ where }: { where: LengthPlace }) =>
+        `Modifier la longueur : ${lengthPlacesInside[where]}`,
     },
     caution:
-      "Partline planifie le travail ; il ne pose pas de diagnostic. Les tests et le mode d’emploi du fabricant passent en premier, et chaque chiffre est une estimation avec une fourchette.",
+      "Partline planifie le travail ; il ne pose pas de diagnostic. Les tests et le mode d’emploi du fabricant passent en premier, et chaque chiffre est une estimation avec une fourchette.",
     plan: {
       title: "Plan",
       name: "Nom du plan",
       day: "Date",
       initials: "Initiales",
-      initialsHint: "Initiales seulement : le schéma est affiché où d’autres le lisent.",
+      initialsHint: "Initiales seulement : le schéma est affiché où d’autres le lisent.",
     },
     consultation: { hide: "Masquer la santé", show: "Montrer la santé" },
     /** The parts of the consultation, each with how much of it is known. */
@@ -81,14 +82,14 @@ export const client = (t: Tools, places: HairPlaces) => {
       together: "À demander aussi",
       inherited: (day: string | null) =>
         day === null
-          ? "Réponse d’un autre jour : appuyez sur la même réponse pour la confirmer."
-          : `Réponse du ${t.date(day)} : appuyez sur la même réponse pour la confirmer.`,
+          ? "Réponse d’un autre jour : appuyez sur la même réponse pour la confirmer."
+          : `Réponse du ${t.date(day)} : appuyez sur la même réponse pour la confirmer.`,
       confirm: (count: number) =>
         t.count(count, {
-          one: "J’ai redemandé : # réponse inchangée",
-          other: "J’ai redemandé : # réponses inchangées",
+          one: "J’ai redemandé : # réponse inchangée",
+          other: "J’ai redemandé : # réponses inchangées",
         }),
-      allergy: { which: "À quoi ?", when: "Depuis quand ?", how: "Quels signes ?" },
+      allergy: { which: "À quoi ?", when: "Depuis quand ?", how: "Quels signes ?" },
       hennaOn: "Date du tatouage",
       age: "Âge",
       ageNotKnown: "Âge, non demandé",
@@ -102,8 +103,8 @@ export const client = (t: Tools, places: HairPlaces) => {
       } satisfies Record<Scalp, string>,
       rest: (count: number) =>
         t.count(count, {
-          one: "J’ai tout demandé : « non » à la dernière",
-          other: "J’ai tout demandé : « non » aux # restantes",
+          one: "J’ai tout demandé : « non » à la dernière",
+          other: "J’ai tout demandé : « non » aux # restantes",
         }),
     },
     questions,
@@ -116,7 +117,7 @@ export const client = (t: Tools, places: HairPlaces) => {
       along: "Le long de la mèche",
       rootToEnds: "Racine à pointes",
       level: "Hauteur actuelle",
-      levelNamed: (legend: string, level: number) => `${legend} : ${level}, ${levelNames[level]}`,
+      levelNamed: (legend: string, level: number) => `${legend} : ${level}, ${levelNames[level]}`,
       levelNames,
       history: "Historique",
       neverTreated: "Jamais traités",
@@ -145,8 +146,8 @@ export const client = (t: Tools, places: HairPlaces) => {
       } satisfies Record<LengthPlace, string>,
       lengths,
       lengthOption: (place: LengthName, cm: number) => `${lengths[place]}, ${cm} cm`,
-      lengthAbove: (place: LengthName) => `Au-dessus : ${lengthsInside[place]}`,
-      lengthBelow: (place: LengthName) => `Au-dessous : ${lengthsInside[place]}`,
+      lengthAbove: (place: LengthName) => `Au-dessus : ${lengthsInside[place]}`,
+      lengthBelow: (place: LengthName) => `Au-dessous : ${lengthsInside[place]}`,
       lengthBetween: (from: LengthName, to: LengthName) => `${lengths[from]} à ${lengthsInside[to]}`,
     },
     goals: {
@@ -173,7 +174,7 @@ export const client = (t: Tools, places: HairPlaces) => {
     },
     tests: {
       title: "Touches d’essai (tests d’alerte allergie)",
-      applyNow: (product: string) => `Faire la touche d’essai : ${product}`,
+      applyNow: (product: string) => `Faire la touche d’essai : ${product}`,
       orOther: "ou un autre produit",
       product: "Produit à tester",
       choose: "Choisir",
@@ -187,7 +188,7 @@ export const client = (t: Tools, places: HairPlaces) => {
       results: { unread: "Pas encore lue", clear: "Négative", reacted: "Réaction" },
       readBy: "Lue par",
       readOn: "Lue le",
-      changed: "Du changement depuis ?",
+      changed: "Du changement depuis ?",
       validUntil: "Valable jusqu’au (selon la notice du fabricant)",
       remove: "Retirer",
     },
@@ -203,39 +204,39 @@ export const client = (t: Tools, places: HairPlaces) => {
       units: "Unités",
       unitNames: { metric: "Métriques", inches: "Pouces" },
       average: (around: string, over: string, frontToNape: string) =>
-        `Tête adulte moyenne : tour ${around}, par le dessus ${over}, du front à la nuque ${frontToNape}. Mesurez pour ajuster à la personne.`,
+        `Tête adulte moyenne : tour ${around}, par le dessus ${over}, du front à la nuque ${frontToNape}. Mesurez pour ajuster à la personne.`,
       hairline: "Lisière",
       /** Each measure of a head, with its usual span and how it is taken. */
       measures: {
         aroundMm: {
           name: "Tour",
           hint: (low: string, high: string, unit: string) =>
-            `En général de ${low} à ${high} ${unit} : au-dessus des sourcils et autour par l’arrière.`,
+            `En général de ${low} à ${high} ${unit} : au-dessus des sourcils et autour par l’arrière.`,
         },
         overMm: {
           name: "Par le dessus",
           hint: (low: string, high: string, unit: string) =>
-            `En général de ${low} à ${high} ${unit} : du devant d’un conduit d’oreille à l’autre.`,
+            `En général de ${low} à ${high} ${unit} : du devant d’un conduit d’oreille à l’autre.`,
         },
         frontToNapeMm: {
           name: "Front à nuque",
           hint: (low: string, high: string, unit: string) =>
-            `En général de ${low} à ${high} ${unit} : de la lisière du front au creux de la nuque.`,
+            `En général de ${low} à ${high} ${unit} : de la lisière du front au creux de la nuque.`,
         },
         lengthMm: {
           name: "Longueur",
           hint: (low: string, high: string, unit: string) =>
-            `En général de ${low} à ${high} ${unit} : d’entre les sourcils à l’arrière de la tête.`,
+            `En général de ${low} à ${high} ${unit} : d’entre les sourcils à l’arrière de la tête.`,
         },
         breadthMm: {
           name: "Largeur",
           hint: (low: string, high: string, unit: string) =>
-            `En général de ${low} à ${high} ${unit} : au plus large, au-dessus des oreilles.`,
+            `En général de ${low} à ${high} ${unit} : au plus large, au-dessus des oreilles.`,
         },
         heightMm: {
           name: "Hauteur",
           hint: (low: string, high: string, unit: string) =>
-            `En général de ${low} à ${high} ${unit} : du conduit de l’oreille au sommet, à la verticale.`,
+            `En général de ${low} à ${high} ${unit} : du conduit de l’oreille au sommet, à la verticale.`,
         },
       },
       hairlines: hairlineForms,
@@ -262,7 +263,7 @@ const lengths = {
   shoulder: "Épaule",
   collarbone: "Clavicule",
   "shoulder blade": "Omoplate",
-  "bra line": "Attache de soutien-gorge",
+  "bra line": "Milieu du dos",
   waist: "Taille",
 }
 const lengthsInside: Record<LengthName, string> = {
@@ -273,7 +274,7 @@ const lengthsInside: Record<LengthName, string> = {
   shoulder: "épaule",
   collarbone: "clavicule",
   "shoulder blade": "omoplate",
-  "bra line": "attache de soutien-gorge",
+  "bra line": "milieu du dos",
   waist: "taille",
 }
 
@@ -290,27 +291,27 @@ const lookWindow =
     const [from, to] = [t.whole(Math.floor(low)), t.whole(Math.ceil(high))]
     const [first, most] = [t.number(lookFromMin), t.number(neverPastMin)]
     if (low > neverPastMin)
-      return `Contrôler dès la minute ${first} ; ne devrait pas être prêt à temps ; temps max ${most} min.`
+      return `Contrôler dès la minute ${first} ; ne devrait pas être prêt à temps ; temps max ${most} min.`
     if (high > neverPastMin)
-      return `Contrôler dès la minute ${first} ; attendu dès la minute ${from}, peut-être pas à temps ; temps max ${most} min.`
-    return `Contrôler dès la minute ${first} ; attendu de la minute ${from} à ${to} ; temps max ${most} min.`
+      return `Contrôler dès la minute ${first} ; attendu dès la minute ${from}, peut-être pas à temps ; temps max ${most} min.`
+    return `Contrôler dès la minute ${first} ; attendu de la minute ${from} à ${to} ; temps max ${most} min.`
   }
 
 /** What is wrong with the rows of a strand test. */
 const strandFaults = (t: Tools) =>
   ({
-    "no-rows": "Un test mèche demande au moins une ligne : les minutes et la hauteur vue.",
+    "no-rows": "Un test mèche demande au moins une ligne : les minutes et la hauteur vue.",
     "too-many-rows": ({ most }) => `Un test mèche a au plus ${most} lignes.`,
     "start-off-scale": ({ level, darkest, lightest }) =>
-      `La hauteur de départ est ${t.number(level)} : l’échelle va de ${darkest} à ${lightest}.`,
+      `La hauteur de départ est ${t.number(level)} : l’échelle va de ${darkest} à ${lightest}.`,
     "row-off-scale": ({ row, level, darkest, lightest }) =>
-      `Ligne ${row} : la hauteur ${t.number(level)} est hors de l’échelle, qui va de ${darkest} à ${lightest}.`,
+      `Ligne ${row} : la hauteur ${t.number(level)} est hors de l’échelle, qui va de ${darkest} à ${lightest}.`,
     "out-of-order": ({ row, minutes, beforeMin }) =>
       `La ligne ${row} est à ${t.minutes(minutes, 2)}, pas après ${t.minutes(beforeMin, 2)}. Mettez les lignes dans l’ordre du temps.`,
     "past-longest": ({ row, minutes, longestMin }) =>
       `La ligne ${row} est à ${t.minutes(minutes, 2)}, au-delà du temps max du produit, ${t.minutes(longestMin, 2)}.`,
     darker: ({ row, level, beforeLevel }) =>
-      `Ligne ${row} : la hauteur ${t.number(level)} est plus foncée que la hauteur ${t.number(beforeLevel)} du contrôle précédent. Des cheveux éclaircis ne foncent pas : vérifiez la saisie.`,
+      `Ligne ${row} : la hauteur ${t.number(level)} est plus foncée que la hauteur ${t.number(beforeLevel)} du contrôle précédent. Des cheveux éclaircis ne foncent pas : vérifiez la saisie.`,
   }) satisfies Sentences<StrandFault>
 
 export type ClientWords = ReturnType<typeof client>

@@ -76,6 +76,6 @@ export function hairLine(t: Tools, { zones: zoneNamed, strandParts: partNamed }:
       zones.length === zoneNames.length
         ? "Toute la tête"
         : t.capital(t.and(zones.map((zone) => zoneNamed[zone])))
-    return `${where} : ${runs.map(run).join(" ; ")}.`
+    return `${where} : ${runs.map(run).join(" ; ")}.`
   }
 }

@@ -17,6 +17,9 @@ export const articles = (t: Tools, { sectionName, landmarks }: CommonWords = com
   ofLandmark: (name: LandmarkName) => withOf(name, landmarks[name]),
   /** "au golfe", "à la tempe". */
   toLandmark: (name: LandmarkName) => withTo(name, landmarks[name]),
+  /** "jusqu’au golfe", "jusqu’à la tempe". */
+  untilLandmark: (name: LandmarkName) =>
+    name === "behind ear" ? `jusque ${landmarks[name]}` : `jusqu’${withTo(name, landmarks[name])}`,
 })
 
 const feminine: readonly LandmarkName[] = ["temple", "sideburn"]

@@ -67,10 +67,10 @@ export const common = (t: Tools) => {
     },
     fields: {
       /** Takes back what a field holds. */
-      clear: (field: string) => `Effacer : ${field}`,
+      clear: (field: string) => `Effacer : ${field}`,
       /** What a number may be; `examples` tell how it is written where that is not by decimals. */
       expected: ({ name, low, high, unit, examples }: Expected) => {
-        const span = `${name} : de ${low} à ${high} ${unit}`.trimEnd()
+        const span = `${name} : de ${low} à ${high} ${unit}`.trimEnd()
         return examples ? `${span}, à saisir comme ${examples}.` : `${span}.`
       },
       notKnown: "Non connu",
@@ -108,7 +108,8 @@ export const common = (t: Tools) => {
     } satisfies Sentences<PlaceCode>,
     /** The same within a sentence, after a verb such as "part". */
     atPlace: {
-      "at-landmark": (at) => (at.landmark === "behind ear" ? landmark(at) : `${atThe[at.landmark]} ${landmark(at)}`),
+      "at-landmark": (at) =>
+        at.landmark === "behind ear" ? landmark(at) : `${atThe[at.landmark]} ${landmark(at)}`,
       "behind-hairline": ({ behindMm, side }) =>
         side === "centre"
           ? `à ${t.mm(behindMm)} derrière la lisière`
@@ -170,7 +171,7 @@ export const common = (t: Tools) => {
     /** What a section is called within a sentence. */
     sectionName: {
       foil: ({ number }) => `papillote ${t.whole(number)}`,
-      "left-out": ({ name }) => (name ? `mèche « ${name} »` : "mèche laissée"),
+      "left-out": ({ name }) => (name ? `mèche « ${name} »` : "mèche laissée"),
     } satisfies Sentences<SectionNameCode>,
 
     /** A mix by its letter. */
@@ -182,7 +183,7 @@ export const common = (t: Tools) => {
     /** The head at a minute of the visit. */
     minute: ({ atMin, on, longestMin, waiting, off }: MinuteCode) =>
       [
-        `Minute ${t.whole(atMin)} : ${t.count(on, { one: "# papillote en pose", other: "# papillotes en pose" })}`,
+        `Minute ${t.whole(atMin)} : ${t.count(on, { one: "# papillote en pose", other: "# papillotes en pose" })}`,
         ...(on > 0 ? [`la plus ancienne depuis ${t.minutes(longestMin)}`] : []),
         t.count(waiting, { one: "# à poser", other: "# à poser" }),
         t.count(off, { one: "# retirée", other: "# retirées" }),
@@ -233,7 +234,7 @@ const atThe: Record<Exclude<LandmarkName, "behind ear">, string> = {
   recession: "au",
   temple: "à la",
   sideburn: "à la",
-  "ear top": "au",
+  "ear top": "en",
   "nape corner": "au",
   "centre nape": "au",
 }

@@ -24,8 +24,8 @@ export const formula = (t: Tools, shared: FoilNames) => ({
     "change-toner": "Modifier la patine",
     "change-root-shade": "Modifier la nuance racine",
     "use-salon-figures": "Prendre les chiffres du salon",
-    "save-sheet": ({ product }: { product: string }) => `Enregistrer la fiche produit : ${product}`,
-    "remove-sheet": ({ product }: { product: string }) => `Retirer la fiche produit : ${product}`,
+    "save-sheet": ({ product }: { product: string }) => `Enregistrer la fiche produit : ${product}`,
+    "remove-sheet": ({ product }: { product: string }) => `Retirer la fiche produit : ${product}`,
     "change-bottles": "Modifier les oxydants en stock",
     "change-contact": "Modifier les coordonnées du salon",
     "change-scale": "Modifier la précision de la balance",
@@ -35,7 +35,7 @@ export const formula = (t: Tools, shared: FoilNames) => ({
 
   title: "Formule",
   before: "Avant de mélanger",
-  allCautions: "Toutes les mises en garde",
+  allCautions: "Mises en garde",
   caution: cautionWords satisfies Record<MixingCaution, string>,
   mixing: mixing(t, shared),
   tone: tone(t),
@@ -51,11 +51,11 @@ const cautionWords = {
   tests:
     "D’abord le test mèche, et toute touche d’essai que demande le fabricant. Un test compte une fois son résultat lu.",
   gloves:
-    "Gants pour mélanger, appliquer et rincer ; protection des yeux pour mélanger la poudre ou verser l’oxydant. Tenir le produit à l’écart des yeux, des cils et des sourcils. Dans un œil : rincer immédiatement.",
-  air: "Aérer en mélangeant la poudre ; pas de ventilateur dirigé dessus ; éviter la poussière. Mélanger de petites quantités, au moment de l’emploi. Couvrir le bol sans serrer ; ne jamais le fermer hermétiquement.",
+    "Gants pour mélanger, appliquer et rincer ; protection des yeux pour mélanger la poudre ou verser l’oxydant. Tenir le produit à l’écart des yeux, des cils et des sourcils. Dans un œil : rincer immédiatement.",
+  air: "Aérer en mélangeant la poudre ; pas de ventilateur dirigé dessus ; éviter la poussière. Mélanger de petites quantités, au moment de l’emploi. Couvrir le bol sans serrer ; ne jamais le fermer hermétiquement.",
   bowl: "Ne mélanger que ce que permet le fabricant, dans un bol non métallique avec un outil non métallique. Ne jamais remettre les restes dans le pot.",
   flames:
     "Ni flamme, ni appareil chauffant, ni aérosol (laque, shampooing sec) près de la poudre, du mélange ou des papillotes. Les papillotes avec produit vont dans l’eau, pas à la poubelle.",
-  heat: "Pas de chaleur sauf si le mode d’emploi du fabricant la permet. Si la personne sent de la chaleur, des picotements ou une douleur : retirer la papillote et rincer. Une brûlure peut apparaître plus tard.",
-  time: "Jamais plus longtemps sur les cheveux que ne le dit le mode d’emploi ; ensuite, rincer à fond. Un décolorant ne se laisse jamais sans rinçage.",
+  heat: "Pas de chaleur sauf si le mode d’emploi du fabricant la permet. Si la personne sent de la chaleur, des picotements ou une douleur : retirer la papillote et rincer. Une brûlure peut apparaître plus tard.",
+  time: "Jamais plus longtemps sur les cheveux que ne le dit le mode d’emploi ; ensuite, rincer à fond. Un décolorant ne se laisse jamais sans rinçage.",
 }

@@ -31,8 +31,8 @@ type TonerDone = {
 /** Mixes and toners as the map prints them: short lines, figures first. */
 export const onSheet = (t: Tools, names: Names) => ({
   strength: ({ volume, percent, ratio, pouredMl }: Strength) => {
-    const pair = `${t.number(volume)} vol (${t.number(percent, 1)} %), ${t.number(ratio.lightener)} : ${t.number(ratio.developer)}`
-    return pouredMl.length > 0 ? `${pair} ; ${t.or(pouredMl.map((ml) => t.number(ml)))} mL` : pair
+    const pair = `${t.number(volume)} vol (${t.number(percent, 1)} %), ${t.number(ratio.lightener)} : ${t.number(ratio.developer)}`
+    return pouredMl.length > 0 ? `${pair} ; ${t.or(pouredMl.map((ml) => t.number(ml)))} mL` : pair
   },
   bowl: ({ lightenerG, developerG, additives }: Weighed) =>
     [
@@ -47,7 +47,7 @@ export const onSheet = (t: Tools, names: Names) => ({
   toner: ({ product, developerVolume, parts }: TonerChoice) =>
     developerVolume === null
       ? product
-      : `${product}, ${t.number(developerVolume)} vol, 1 : ${t.number(parts)}`,
+      : `${product}, ${t.number(developerVolume)} vol, 1 : ${t.number(parts)}`,
   tonerUsed: ({ product, developerVolume }: { product: string; developerVolume: number | null }) =>
     developerVolume === null ? product : `${product}, ${t.number(developerVolume)} vol`,
   /** One zone of a toner that went on: what was weighed, and the minutes it was on. */
@@ -55,7 +55,7 @@ export const onSheet = (t: Tools, names: Names) => ({
     const grams = [productG, developerG].flatMap((part) => (part ? [t.number(part, 1)] : [])).join(" + ")
     const weighed = grams === "" ? [] : [`${grams} g`]
     const on = minutesOn === null ? [] : [`${t.minutes(minutesOn)} de pose`]
-    return `${t.capital(zoneWords[zone])} : ${[...weighed, ...on].join(", ") || "appliqué"}`
+    return `${t.capital(zoneWords[zone])} : ${[...weighed, ...on].join(", ") || "appliqué"}`
   },
   tonerBowl: ({ zones, tone, family, strength, minutes, tonerG, clearG, developerG }: TonerBowl) => {
     const parts = [tonerG, ...(clearG > 0 ? [clearG] : []), ...(developerG > 0 ? [developerG] : [])]
@@ -67,7 +67,7 @@ export const onSheet = (t: Tools, names: Names) => ({
       tone.code === "melt"
         ? `fondu sur ${t.mm(tone.downMm)}`
         : `${family === null ? "reflet" : names.families[family]}, ${names.strengths[strength]}`
-    return `${t.capital(t.and(zones.map((zone) => zoneWords[zone])))} : ${grams}, ${shade}, ${t.spread(t.whole(minutes.low), t.minutes(minutes.high))}`
+    return `${t.capital(t.and(zones.map((zone) => zoneWords[zone])))} : ${grams}, ${shade}, ${t.spread(t.whole(minutes.low), t.minutes(minutes.high))}`
   },
 })
 

@@ -12,7 +12,7 @@ export const quote = (t: Tools) => {
     title: "Devis",
     inTheChair: ({ low, high }: Range) =>
       `Au fauteuil de ${hours(low)} à ${hours(high)}, de la première séparation aux cheveux secs.`,
-    noPrices: "Saisissez vos prix sous « Votre salon » ci-dessous.",
+    noPrices: "Saisissez vos prix sous « Votre salon » ci-dessous.",
     total: "En tout",
     noPrice: "sans prix",
     money: ({ low, high }: Range) => t.spread(t.fixed(low, 2), t.fixed(high, 2)),
@@ -22,8 +22,7 @@ export const quote = (t: Tools) => {
       foil: ({ high }) => `Papillotes, ${t.whole(high)}`,
       extraBowl: ({ high }) => `Bols en plus, ${t.whole(high)}`,
       toner: ({ high }) => `Patines, ${t.whole(high)}`,
-      chairHour: ({ low, high }) =>
-        `Heures au fauteuil, ${t.spread(t.number(low, 1), t.number(high, 1))}`,
+      chairHour: ({ low, high }) => `Heures au fauteuil, ${t.spread(t.number(low, 1), t.number(high, 1))}`,
     } satisfies Record<PriceName, (count: Range) => string>,
     /** What a price is asked for, each. */
     price: {

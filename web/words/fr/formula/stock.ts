@@ -3,7 +3,7 @@ import type { Tools } from "../../tools"
 /** What the salon has in stock, its scale and its prices. */
 export const stock = (t: Tools) => ({
   salon: "Votre salon",
-  title: "Votre salon : téléphone, stock, balance et prix",
+  title: "Votre salon : téléphone, stock, balance et prix",
   contact: {
     name: "Nom du salon",
     phone: "Téléphone du salon",

@@ -17,7 +17,7 @@ export const tone = (t: Tools) => ({
   mixedWith: "Mélangée à",
   ratio: "Patine pour oxydant",
   picture:
-    "La roue illustre les mots ; ce n’est pas une couleur mesurée. Une patine mélangée à l’oxydant est une coloration d’oxydation : d’abord touche d’essai et mode d’emploi du fabricant.",
+    "La roue illustre les mots ; ce n’est pas une couleur mesurée. Une patine mélangée à l’oxydant est une coloration d’oxydation : d’abord touche d’essai et mode d’emploi du fabricant.",
 
   zones: { "root-melt": "Fondu racine", mids: "Longueurs", hairline: "Lisière" } satisfies Record<
     ToneZone["zone"],
@@ -25,11 +25,11 @@ export const tone = (t: Tools) => ({
   >,
   /** What shows and what is done with it. */
   shows: {
-    "level-unknown": "Hauteur atteinte pas encore connue : choisissez la patine au bac.",
+    "level-unknown": "Hauteur atteinte pas encore connue : choisissez la patine au bac.",
     keep: ({ level, pigment }) =>
-      `La hauteur ${t.number(level, 1)} laisse voir un fond ${pigmentWords[pigment]} ; le garder.`,
+      `La hauteur ${t.number(level, 1)} laisse voir un fond ${pigmentWords[pigment]} ; le garder.`,
     neutralise: ({ level, pigment, neutraliser }) =>
-      `La hauteur ${t.number(level, 1)} laisse voir un fond ${pigmentWords[pigment]} ; neutraliser avec du ${neutraliserWords[neutraliser]}.`,
+      `La hauteur ${t.number(level, 1)} laisse voir un fond ${pigmentWords[pigment]} ; neutraliser avec du ${neutraliserWords[neutraliser]}.`,
     melt: ({ rootLevel, downMm }) =>
       rootLevel === null
         ? `Une nuance aussi foncée que la racine, fondue sur ${t.mm(downMm)}.`
@@ -37,24 +37,24 @@ export const tone = (t: Tools) => ({
   } satisfies Sentences<ToneCode>,
   /** Which family of toner, and how strong. */
   mix: ({ family, strength }: { family: ToneFamily | null; strength: ToneStrength }) => {
-    if (family === "root-shade") return `Nuance racine : ${strengthWords[strength]}.`
+    if (family === "root-shade") return `Nuance racine : ${strengthWords[strength]}.`
     return family === null
-      ? `Patine : ${strengthWords[strength]}.`
-      : `Patine, famille ${familyWords[family]} : ${strengthWords[strength]}.`
+      ? `Patine : ${strengthWords[strength]}.`
+      : `Patine, famille ${familyWords[family]} : ${strengthWords[strength]}.`
   },
   families: familyWords,
   strengths: strengthWords,
   minutes: ({ low, high }: { low: number; high: number }) =>
-    `Contrôler dès la minute ${t.whole(low)} ; rincer à ${t.minutes(high)} au plus tard.`,
+    `Contrôler dès la minute ${t.whole(low)} ; rincer à ${t.minutes(high)} au plus tard.`,
   bowl: {
     "toner-alone": ({ product, tonerG, clearG, wantedG }) =>
       `${tonerAndClear(t, { product, tonerG, clearG })}, pour ${t.gramsRange(wantedG)} sur les cheveux.`,
     "toner-mixed": ({ product, tonerG, clearG, developerG, developerMl, volume, percent, wantedG }) =>
-      `${tonerAndClear(t, { product, tonerG, clearG })} + ${t.number(developerG, 1)} g (${t.number(developerMl)} mL) à ${t.number(volume)} vol (${t.number(percent, 1)} %), pour ${t.gramsRange(wantedG)} sur les cheveux.`,
+      `${tonerAndClear(t, { product, tonerG, clearG })} + ${t.number(developerG, 1)} g (${t.number(developerMl)} mL) à ${t.number(volume)} vol (${t.number(percent, 1)} %), pour ${t.gramsRange(wantedG)} sur les cheveux.`,
   } satisfies Sentences<TonerBowlCode>,
   wheel: {
-    shows: (name: WheelName) => `On voit : ${wheelWords[name]}`,
-    neutralises: (name: WheelName) => `Le neutralise : ${wheelWords[name]}`,
+    shows: (name: WheelName) => `On voit : ${wheelWords[name]}`,
+    neutralises: (name: WheelName) => `Le neutralise : ${wheelWords[name]}`,
   },
 })
 

@@ -18,7 +18,7 @@ export const done = (t: Tools, names: CommonWords) => {
     ...hairlineDone(names),
     ...workingDone(t, names),
     ...stackDone(t, names),
-    "draw-section": ({ kind }: { kind: SectionKind }) => `Tracer : ${kinds[kind]}`,
+    "draw-section": ({ kind }: { kind: SectionKind }) => `Tracer : ${kinds[kind]}`,
     "add-along-hairline": ({
       kind,
       side,
@@ -30,7 +30,7 @@ export const done = (t: Tools, names: CommonWords) => {
       from: LandmarkName
       to: LandmarkName
     }) =>
-      `Ajouter : ${kinds[kind]}, ${landmark({ landmark: from, side })} – ${landmark({ landmark: to, side })}`,
+      `Ajouter : ${kinds[kind]}, ${landmark({ landmark: from, side })} – ${landmark({ landmark: to, side })}`,
     "change-kind": ({ kind }: { kind: SectionKind }) => `Changer en ${kinds[kind]}`,
     rename: ({ section }: { section: SectionNameCode }) => `Renommer ${the(section)}`,
     split: ({ section }: { section: SectionNameCode }) => `Diviser ${the(section)} en papillotes`,
@@ -40,7 +40,7 @@ export const done = (t: Tools, names: CommonWords) => {
       taken === "front" ? "Prendre les cheveux devant" : "Prendre les cheveux derrière",
     "set-stitch": "Modifier la maille",
     "set-gap": "Modifier l’écart",
-    "set-dip": "Modifier la profondeur de tricotage",
+    "set-dip": "Modifier la profondeur",
     "set-base": ({ base }: { base: "slice" | "weave" }) =>
       base === "slice" ? "Crêper à partir d’une tranche" : "Crêper à partir d’un tricotage",
     "set-pushed-share": "Modifier la part crêpée",
@@ -59,7 +59,7 @@ export const done = (t: Tools, names: CommonWords) => {
     "set-along": "Déplacer le long de la lisière",
     "set-length": "Modifier la longueur",
     "set-angle": "Tourner",
-    "set-direction": ({ direction }: { direction: DirectionName }) => `Tourner : ${directions[direction]}`,
+    "set-direction": ({ direction }: { direction: DirectionName }) => `Tourner : ${directions[direction]}`,
     "repeat-behind": "Répéter derrière",
     "repeat-behind-both": "Répéter derrière, des deux côtés",
     thinner: "Plus fine",
@@ -96,7 +96,7 @@ export const done = (t: Tools, names: CommonWords) => {
       sections === 1
         ? `${t.capital(the(section))} vient après ${t.whole(before)} papillotes sur ${t.whole(foils)}`
         : `${t.whole(sections)} sections à partir de ${the(section)} viennent après ${t.whole(before)} papillotes sur ${t.whole(foils)}`,
-    "place-technique": ({ name }: { name: string }) => `Placer la technique « ${name} »`,
+    "place-technique": ({ name }: { name: string }) => `Placer la technique « ${name} »`,
   }
 
   function ordinal(place: number) {

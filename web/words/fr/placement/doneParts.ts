@@ -13,17 +13,17 @@ import { working } from "./working"
 
 export const hairlineDone = ({ landmarkOf }: CommonWords) => ({
   "move-landmark": ({ name, sides }: { name: LandmarkName; sides: Sides }) =>
-    `Déplacer : ${landmarkOf(name, sides)}`,
+    `Déplacer : ${landmarkOf(name, sides)}`,
   "reset-landmark": ({ name, sides }: { name: LandmarkName; sides: Sides }) =>
-    `Remettre : ${landmarkOf(name, sides)}`,
+    `Remettre : ${landmarkOf(name, sides)}`,
   "reset-hairline": "Remettre la lisière",
   "set-usual-parting": "Noter la raie habituelle",
   "clear-usual-parting": "Effacer la raie habituelle",
   "set-whorl": ({ turns }: { turns: (typeof whorlTurns)[number] }) =>
     ({
-      clockwise: "Noter l’épi du vertex : horaire",
-      anticlockwise: "Noter l’épi du vertex : antihoraire",
-      none: "Noter l’épi du vertex : aucun",
+      clockwise: "Noter l’épi du vertex : horaire",
+      anticlockwise: "Noter l’épi du vertex : antihoraire",
+      none: "Noter l’épi du vertex : aucun",
     })[turns],
   "clear-whorl": "Effacer l’épi du vertex",
   "move-whorl": "Déplacer l’épi du vertex",
@@ -39,7 +39,7 @@ export const workingDone = (t: Tools, names: CommonWords) => {
       : t.count(sections.length, { one: "# section", other: "# sections" })
   const named = (name: WorkingNameCode) => say<WorkingNameCode>(workingName, name)
   return {
-    divide: ({ start }: { start: WorkingStartId }) => `Diviser : ${starts[start].name}`,
+    divide: ({ start }: { start: WorkingStartId }) => `Diviser : ${starts[start].name}`,
     "draw-section-line": "Tracer une ligne de section",
     "move-section-line": "Déplacer la ligne de section",
     "bend-section-line": "Courber la ligne de section",
@@ -53,9 +53,9 @@ export const workingDone = (t: Tools, names: CommonWords) => {
     "number-by-section": "Numéroter par section et côté",
     "apply-by-section": "Poser par section et côté",
     "rename-section": ({ name, to }: { name: WorkingNameCode; to: string }) =>
-      to ? `Renommer « ${named(name)} » en « ${to} »` : `Renommer « ${named(name)} »`,
-    "work-earlier": ({ name }: { name: WorkingNameCode }) => `Travailler plus tôt : ${named(name)}`,
-    "work-later": ({ name }: { name: WorkingNameCode }) => `Travailler plus tard : ${named(name)}`,
+      to ? `Renommer « ${named(name)} » en « ${to} »` : `Renommer « ${named(name)} »`,
+    "work-earlier": ({ name }: { name: WorkingNameCode }) => `Travailler plus tôt : ${named(name)}`,
+    "work-later": ({ name }: { name: WorkingNameCode }) => `Travailler plus tard : ${named(name)}`,
     "trim-to-section": ({ sections }: { sections: readonly SectionNameCode[] }) =>
       `Limiter ${nameOf(sections)} à la section de la tête`,
     "split-at-line": ({ sections }: { sections: readonly SectionNameCode[] }) =>
@@ -80,7 +80,7 @@ export const stackDone = (t: Tools, names: CommonWords) => {
     "stack-behind": ({ section }: { section: SectionNameCode }) => title(section),
     stack: ({ section, each, sides, foils, sections }: Stacked) => {
       const behind = `Empiler ${t.whole(each)} derrière ${the(section)}`
-      return sides === 2 ? `${behind} de chaque côté : ${total({ foils, sections })}` : behind
+      return sides === 2 ? `${behind} de chaque côté : ${total({ foils, sections })}` : behind
     },
   }
 }

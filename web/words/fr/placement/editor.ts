@@ -38,7 +38,7 @@ export const editor = (t: Tools, names: CommonWords) => {
       name: string
     }) => {
       const what = `${t.capital(kinds[kind])}, ${say<PlaceCode>(place, at)}`
-      const named = name ? `${name} : ${what}` : what
+      const named = name ? `${name} : ${what}` : what
       return number === null ? named : `${t.whole(number)} ${named}`
     },
     close: "Fermer",
@@ -59,13 +59,12 @@ export const editor = (t: Tools, names: CommonWords) => {
     /** Which it makes a pair with. */
     pair: ({ other, side }: PairCode) =>
       side === "centre"
-        ? `Paire avec ${say<SectionNameCode>(sectionName, other)} : tout changement vaut pour les deux.`
-        : `Paire avec ${say<SectionNameCode>(sectionName, other)}, ${onSide[side]} : tout changement vaut pour les deux.`,
+        ? `Paire avec ${say<SectionNameCode>(sectionName, other)} : tout changement vaut pour les deux.`
+        : `Paire avec ${say<SectionNameCode>(sectionName, other)}, ${onSide[side]} : tout changement vaut pour les deux.`,
     breakPair: "Défaire la paire",
     wide: (foils: number) =>
-      `Plus large que sa papillote : ${t.count(foils, { one: "# papillote", other: "# papillotes côte à côte" })}.`,
-    split: (foils: number) =>
-      `Diviser en ${t.count(foils, { one: "# papillote", other: "# papillotes" })}`,
+      `Plus large que sa papillote : ${t.count(foils, { one: "# papillote", other: "# papillotes côte à côte" })}.`,
+    split: (foils: number) => `Diviser en ${t.count(foils, { one: "# papillote", other: "# papillotes" })}`,
 
     behindHairline: "Derrière la lisière",
     fromCentreFront: (side: Exclude<Side, "centre">) => `Du milieu du front, à ${sides[side]}`,
@@ -119,7 +118,7 @@ export const editor = (t: Tools, names: CommonWords) => {
       to: "À",
       startsBehind: "Derrière la lisière au départ",
       drift: "Recule de",
-      add: (kind: SectionKind) => `Ajouter : ${kinds[kind]}`,
+      add: (kind: SectionKind) => `Ajouter : ${kinds[kind]}`,
       refused: "Choisissez deux points plus éloignés l’un de l’autre.",
     },
   }

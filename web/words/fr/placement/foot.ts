@@ -43,7 +43,7 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
       range: (low: number, high: number) => `(de ${t.percent(low)} à ${t.percent(high)})`,
       told: ({ withinCm, heads, kind }: { withinCm: number; heads: number; kind: keyof typeof worn }) =>
         `des cheveux visibles de face, à moins de ${t.cm(withinCm)} du visage, sont éclaircis. ` +
-        `Fourchette : ${t.count(heads, { one: "# tête simulée", other: "# têtes simulées" })}. ` +
+        `Fourchette : ${t.count(heads, { one: "# tête simulée", other: "# têtes simulées" })}. ` +
         `Dessinés secs et lisses, ${worn[kind]}. Un croquis, pas une couleur.`,
     },
 
@@ -52,12 +52,12 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
       slider: "Minute montrée sur le schéma",
       listLabel: (atMin: number) => `Papillotes à la minute ${t.whole(atMin)}`,
       foil: ({ number, state, onMin }: { number: number } & Pick<FoilAt, "state" | "onMin">) => {
-        if (state === "waiting") return `Papillote ${t.whole(number)} : pas encore posée`
+        if (state === "waiting") return `Papillote ${t.whole(number)} : pas encore posée`
         return state === "on"
-          ? `Papillote ${t.whole(number)} : en pose depuis ${t.minutes(onMin)}`
-          : `Papillote ${t.whole(number)} : retirée, après ${t.minutes(onMin)}`
+          ? `Papillote ${t.whole(number)} : en pose depuis ${t.minutes(onMin)}`
+          : `Papillote ${t.whole(number)} : retirée, après ${t.minutes(onMin)}`
       },
-      keyLabel: "Ce que disent les teintes : minutes de pose, pas un résultat",
+      keyLabel: "Ce que disent les teintes : minutes de pose, pas un résultat",
       keys: {
         waiting: "pas posée",
         justOn: "à peine posée",

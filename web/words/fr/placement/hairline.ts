@@ -18,7 +18,7 @@ export const hairline = (t: Tools, { landmarkOf, landmarks }: CommonWords) => {
     mm === 0 ? "" : `${t.mm(Math.abs(mm), 1)} ${mm > 0 ? onward : back}`
   return {
     title: "La lisière de la personne",
-    hint: "Glissez un repère dans une vue, ou choisissez-le et utilisez les flèches : un millimètre, avec Maj cinq. Ce qui est tracé à côté suit.",
+    hint: "Glissez un repère dans une vue, ou choisissez-le et utilisez les flèches : un millimètre, avec Maj cinq. Ce qui est tracé à côté suit.",
     head: "La tête de la personne",
     shapeOnMap: "Former la lisière sur le schéma",
     differs: "Où la lisière de la personne diffère",
@@ -33,9 +33,9 @@ export const hairline = (t: Tools, { landmarkOf, landmarks }: CommonWords) => {
     /** How far a landmark is from where the form has it. */
     moved,
     movedNow: ({ name, sides, move }: { name: LandmarkName; sides: Sides; move: LandmarkMove }) =>
-      `${t.capital(landmarkOf(name, sides))} : ${moved(move)}`,
+      `${t.capital(landmarkOf(name, sides))} : ${moved(move)}`,
     inHand: ({ name, move }: { name: LandmarkName; move: LandmarkMove }) =>
-      `${landmarks[name]} : ${moved(move)}`,
+      `${landmarks[name]} : ${moved(move)}`,
     offHead: "C’est hors de la tête. Gardez le repère sur le cuir chevelu.",
     stays: (why: string) => `${why} La lisière reste comme elle était.`,
     usualParting: "Raie habituelle",
@@ -54,6 +54,6 @@ export const hairline = (t: Tools, { landmarkOf, landmarks }: CommonWords) => {
     >,
     whorlHandle: "épi du vertex",
     whorlName: "épi",
-    whorlRefused: "L’épi du vertex se trouve dans les cheveux : il reste où il était.",
+    whorlRefused: "L’épi du vertex se trouve dans les cheveux : il reste où il était.",
   }
 }

@@ -60,7 +60,7 @@ export const list = (t: Tools, names: CommonWords) => {
     dragCancelled: "Laissée à sa place",
 
     overlaps: {
-      title: "Papillotes qui se chevauchent",
+      title: "Papillotes superposées",
       /** Two sections that take the same hair. */
       told: ({
         earlier,
@@ -88,8 +88,8 @@ export const list = (t: Tools, names: CommonWords) => {
       told: (told: SectionNote & { section: SectionNameCode }) => {
         const name = t.capital(the(told.section))
         return told.code === "deep-slice"
-          ? `${name} a ${t.mm(told.depthMm)} d’épaisseur : au-delà de ${t.mm(told.mostMm)}, l’intérieur d’une tranche pleine reste plus foncé.`
-          : `${name} : le produit commencerait à ${t.mm(told.startMm)} du cuir chevelu et finirait avant, sur des cheveux de ${t.cm(told.lengthCm)}. Rien n’est enduit.`
+          ? `${name} a ${t.mm(told.depthMm)} d’épaisseur : au-delà de ${t.mm(told.mostMm)}, l’intérieur d’une tranche pleine reste plus foncé.`
+          : `${name} : le produit commencerait à ${t.mm(told.startMm)} du cuir chevelu et finirait avant, sur des cheveux de ${t.cm(told.lengthCm)}. Rien n’est enduit.`
       },
       cure: (code: SectionNote["code"]) =>
         code === "deep-slice" ? "L’affiner" : "Commencer plus près, jusqu’aux pointes",
@@ -115,7 +115,7 @@ export const list = (t: Tools, names: CommonWords) => {
   function takenTwice({ lowG, highG, pairs, more }: TakenTwiceCode) {
     const named = pairs.map((pair) => t.and(pair.map(nameOf)))
     const others = more > 0 ? [t.count(more, { one: "# autre paire", other: "# autres paires" })] : []
-    return `${t.gramsRange({ low: lowG, mid: lowG, high: highG })} de moins : cheveux pris deux fois, par ${[...named, ...others].join(" ; ")}`
+    return `${t.gramsRange({ low: lowG, mid: lowG, high: highG })} de moins : cheveux pris deux fois, par ${[...named, ...others].join(" ; ")}`
   }
 
   function nameOf(code: SectionNameCode) {

@@ -12,7 +12,7 @@ export const map = (t: Tools, { directions }: CommonWords) => {
     right,
     back: "Arrière",
     top: "Dessus",
-    turned: "Plateau tournant",
+    turned: "Vue tournante",
     unrolled: "Cuir chevelu à plat",
   }
   return {
@@ -28,7 +28,7 @@ export const map = (t: Tools, { directions }: CommonWords) => {
       turned: null,
       unrolled: [left, right],
     } satisfies Record<ViewName, readonly [string, string] | null>,
-    enlarge: (view: ViewName) => `${views[view]} : en faire la grande vue`,
+    enlarge: (view: ViewName) => `${views[view]} : en faire la grande vue`,
     /** How much of the head the large view shows. */
     framings: { hairline: "Lisière", whole: "Tête entière" },
     /** What to do on an empty head; goes with the first foil. */
@@ -39,10 +39,10 @@ export const map = (t: Tools, { directions }: CommonWords) => {
     /** What a stroke was drawn to, beside the hand. */
     snapped: ({ to, gapMm }: { to: Snapped["to"]; gapMm: number }) =>
       to === "last parting"
-        ? `Calée : parallèle à la dernière séparation, écart ${t.mm(gapMm, 1)}`
-        : `Calée : ${directions[to]}`,
+        ? `Calée : parallèle à la dernière séparation, écart ${t.mm(gapMm, 1)}`
+        : `Calée : ${directions[to]}`,
     /** What was done, where it lies and how it runs: said once the hand lifts. */
     told: ({ done, where, runs }: { done: string; where: string; runs: string }) =>
-      `${done} : ${where}, ${runs}`,
+      `${done} : ${where}, ${runs}`,
   }
 }

@@ -12,9 +12,9 @@ export const stack = (t: Tools, names: CommonWords) => {
     title: (section: SectionNameCode) => `Empiler derrière ${the(section)}`,
     allFit: (asked: number) => t.count(asked, { one: "Elle tient.", other: "Les # tiennent." }),
     touching:
-      "Écart 0 mm : elles sont dos à dos et partagent des cheveux aux bords. 1 mm les tient séparées.",
+      "Écart 0 mm : elles sont dos à dos et partagent des cheveux aux bords. 1 mm les tient séparées.",
     bothSides: ({ foils, sections }: { foils: number; sections: number }) =>
-      `Des deux côtés, par paires : ${total({ foils, sections })} en tout.`,
+      `Des deux côtés, par paires : ${total({ foils, sections })} en tout.`,
     place: ({ fits, asked, sides }: { fits: number; asked: number; sides: 1 | 2 }) => {
       const those =
         fits < asked && fits > 0

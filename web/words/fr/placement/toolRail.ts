@@ -28,5 +28,5 @@ export const toolRail = (t: Tools, { kinds }: CommonWords) => ({
   hand: "Réglages",
   leftHanded: "De la main gauche",
   penOnly: "Tracer au stylet seul",
-  keys: "Touches ?",
+  keys: "Touches ?",
 })

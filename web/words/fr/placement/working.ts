@@ -39,9 +39,9 @@ export const working = (t: Tools, names: CommonWords) => {
 
     nameOf: (numeral: string) => `Nom de la section ${numeral}`,
     work: ({ name, by }: { name: WorkingNameCode; by: -1 | 1 }) =>
-      by < 0 ? `Travailler plus tôt : ${named(name)}` : `Travailler plus tard : ${named(name)}`,
+      by < 0 ? `Travailler plus tôt : ${named(name)}` : `Travailler plus tard : ${named(name)}`,
     select: "Choisir",
-    selectFoils: (name: WorkingNameCode) => `Choisir les papillotes : ${named(name)}`,
+    selectFoils: (name: WorkingNameCode) => `Choisir les papillotes : ${named(name)}`,
     numberBySection: "Numéroter par section et côté",
     applyBySection: "Poser par section et côté",
     groupList: "Grouper la liste",
@@ -62,9 +62,9 @@ export const working = (t: Tools, names: CommonWords) => {
     remove: "Retirer",
 
     across: "À cheval sur une ligne",
-    crossesInto: (name: WorkingNameCode) => `× déborde : ${named(name)}`,
+    crossesInto: (name: WorkingNameCode) => `× déborde : ${named(name)}`,
     crossing: ({ section, home, into, areaCm2 }: Crossing) =>
-      `${t.capital(the(section))} (${named(home)}) : ${t.area(areaCm2)} de son cuir chevelu se trouvent en « ${named(into)} ».`,
+      `${t.capital(the(section))} (${named(home)}) : ${t.area(areaCm2)} de son cuir chevelu se trouvent en « ${named(into)} ».`,
     fixes: {
       trim: { one: "Limiter ici", all: (count: number) => `Limiter les ${t.whole(count)} ici` },
       split: { one: "Diviser en deux", all: (count: number) => `Diviser les ${t.whole(count)} en deux` },

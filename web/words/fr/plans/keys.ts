@@ -14,9 +14,9 @@ export const keys = {
     copy: { keys: "Ctrl+A, Ctrl+C, Ctrl+V", does: "tout choisir, copier, coller" },
     several: {
       keys: "Maj ou Ctrl sur le schéma",
-      does: "appuyer pour ajouter à la sélection ; tracer un cadre pour en prendre plusieurs",
+      does: "appuyer pour ajouter à la sélection ; tracer un cadre pour en prendre plusieurs",
     },
-    list: { keys: "↑ ↓ dans la liste", does: "choisit une papillote ; avec Maj plusieurs" },
+    list: { keys: "↑ ↓ dans la liste", does: "choisit une papillote ; avec Maj plusieurs" },
     order: { keys: "Alt+↑ Alt+↓ dans la liste", does: "la poser plus tôt, plus tard" },
     mirror: { keys: "M dans la liste", does: "copie en miroir de l’autre côté" },
     remove: { keys: "Suppr dans la liste", does: "la supprime" },

@@ -6,10 +6,11 @@ import { problems } from "../problems/problems"
 /** Why a thing could not be kept in the browser, and what to do. */
 export const notKept = (t: Tools): Sentences<NotKept> => ({
   "changed-elsewhere":
-    "Ce plan a été modifié dans un autre onglet ou une autre fenêtre. Rien n’a été écrasé : enregistrez le vôtre comme copie, ou rouvrez l’autre.",
+    "Ce plan a été modifié dans un autre onglet ou une autre fenêtre. Rien n’a été écrasé : enregistrez le vôtre comme copie, ou rouvrez l’autre.",
   "removed-elsewhere":
     "Ce plan a été supprimé dans un autre onglet ou une autre fenêtre. Enregistrez le vôtre comme copie si vous en avez encore besoin.",
-  "service-running": "Une prestation est en cours au fauteuil de ce plan. Terminez-la avant de supprimer le plan.",
+  "service-running":
+    "Une prestation est en cours au fauteuil de ce plan. Terminez-la avant de supprimer le plan.",
   blocked: ({ what }) =>
     `Une autre fenêtre est ouverte avec un Partline plus ancien. Fermez-la, ou enregistrez ${things[what]} dans un fichier.`,
   full: ({ what }) =>
@@ -23,7 +24,7 @@ export const notKept = (t: Tools): Sentences<NotKept> => ({
       ? `Le navigateur n’a pas pu enregistrer ${things[what]} (${error}). Enregistrez dans un fichier et rechargez la page.`
       : `Le navigateur n’a pas pu enregistrer ${things[what]}. Enregistrez dans un fichier et rechargez la page.`,
   "not-in-order": ({ what, problem }) =>
-    `Impossible d’enregistrer ${things[what]} : la relecture échouerait. ${problems(t).sentence(problem)}`,
+    `Impossible d’enregistrer ${things[what]} : la relecture échouerait. ${problems(t).sentence(problem)}`,
   unreadable: ({ problem }) => problems(t).sentence(problem),
   "salon-unreadable":
     "Les données enregistrées du salon sont illisibles. Au prochain changement, elles sont mises de côté et de nouvelles listes commencent.",

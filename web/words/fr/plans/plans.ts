@@ -17,7 +17,7 @@ export const plans = (t: Tools) => ({
   bar: {
     plans: "Plans…",
     skip: "Aller à l’écran",
-    named: (name: string) => `${name} : Plans…`,
+    named: (name: string) => `${name} : Plans…`,
     visit: "La prestation",
     screens: {
       client: "Profil",
@@ -27,16 +27,16 @@ export const plans = (t: Tools) => ({
       sheets: "Fiches",
     },
     /** In the window's title. */
-    pageTitle: (screen: string, plan: string) => `${screen} : ${plan} – Partline`,
+    pageTitle: (screen: string, plan: string) => `${screen} : ${plan} – Partline`,
     example: "Un exemple inventé.",
     startOwn: "Créer votre plan",
     undo: "Défaire",
     redo: "Refaire",
-    undoWhat: (what: string) => `Défaire : ${what}`,
-    redoWhat: (what: string) => `Refaire : ${what}`,
+    undoWhat: (what: string) => `Défaire : ${what}`,
+    redoWhat: (what: string) => `Refaire : ${what}`,
   },
-  undone: (what: string) => `Défait : ${what}`,
-  doneAgain: (what: string) => `Refait : ${what}`,
+  undone: (what: string) => `Défait : ${what}`,
+  doneAgain: (what: string) => `Refait : ${what}`,
   lastNotOpened: (why: string) => `Le dernier plan n’a pas pu être ouvert. ${why}`,
   /** Whether the plan on the screen is on the disk. */
   saving: {
@@ -55,7 +55,7 @@ export const plans = (t: Tools) => ({
     saveEverything: "Tout enregistrer (fichier)",
     saveForColleague: "Version à transmettre",
     fileHolds:
-      "« Tout enregistrer » contient les réponses de santé, les touches d’essai et les dérogations, lisibles par quiconque a le fichier. « Version à transmettre » les laisse de côté.",
+      "« Tout enregistrer » contient les réponses de santé, les touches d’essai et les dérogations, lisibles par quiconque a le fichier. « Version à transmettre » les laisse de côté.",
     stay: "Les plans restent dans ce navigateur et n’en sortent que sous forme de fichiers. Enregistrez-en un dans un fichier pour l’emporter ou en avoir une seconde copie.",
   },
   list: {
@@ -73,14 +73,14 @@ export const plans = (t: Tools) => ({
     copyOf: (name: string) => (name.trim() ? `${name} (copie)` : "Copie"),
     delete: "Supprimer",
     deleteNamed: (name: string) => `Supprimer ${name}`,
-    deleted: (name: string) => `« ${name} » est supprimé. Ce plan reste 30 jours dans la corbeille.`,
+    deleted: (name: string) => `« ${name} » est supprimé. Ce plan reste 30 jours dans la corbeille.`,
     undo: "Défaire",
     /** No more are shown at once. */
     more: (count: number) => t.count(count, { one: "Montrer # autre", other: "Montrer # autres" }),
     find: "Chercher un plan",
   },
   bin: {
-    title: (count: number) => t.count(count, { one: "Corbeille : # plan", other: "Corbeille : # plans" }),
+    title: (count: number) => t.count(count, { one: "Corbeille : # plan", other: "Corbeille : # plans" }),
     days: (count: number) =>
       t.count(count, {
         one: "supprimé définitivement dans # jour",
@@ -92,7 +92,7 @@ export const plans = (t: Tools) => ({
   /** Plans that could not be read. */
   aside: {
     title: (count: number) => t.count(count, { one: "# plan illisible", other: "# plans illisibles" }),
-    why: "Ils sont gardés tels qu’ils ont été écrits. Un Partline plus récent pourra peut-être les lire ; chacun peut être enregistré dans un fichier.",
+    why: "Ils sont gardés tels qu’ils ont été écrits. Un Partline plus récent pourra peut-être les lire ; chacun peut être enregistré dans un fichier.",
     tryAgain: "Réessayer",
     save: "Vers un fichier",
     saveNamed: (name: string) => `Enregistrer ${name} dans un fichier`,
@@ -105,7 +105,7 @@ export const plans = (t: Tools) => ({
   },
   language: {
     title: "Langue",
-    unchecked: "traduit sans coloriste de langue maternelle ; corrections bienvenues",
+    unchecked: "traduit sans coloriste de langue maternelle ; corrections bienvenues",
   },
   /** A part of the app that did not load, or broke. */
   parts: {

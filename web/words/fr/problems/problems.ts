@@ -17,7 +17,7 @@ export const problems = (t: Tools) => {
   const located = (problem: Problem) => {
     const path = problem.code === "extra-field" ? problem.within : problem.path
     const place = path === "file" || problem.code === "newer-version" ? "" : placeText(path)
-    return place ? `${place} : ${fault(problem)}` : fault(problem)
+    return place ? `${place} : ${fault(problem)}` : fault(problem)
   }
   return {
     done: {},

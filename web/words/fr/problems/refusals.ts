@@ -16,37 +16,37 @@ export function refusals(t: Tools, problem: (problem: Problem) => string): Sente
   const { starts } = working(t, names)
   const all = (sections: readonly SectionNameCode[]) => t.and(sections.map(the))
   const sentences: Sentences<RefusalCode> = {
-    "too-short": "Trop court pour séparer : tracez une ligne plus longue.",
-    "outside-hairline": "Aucun cheveu ne pousse là : tracez à l’intérieur de la lisière.",
-    "crosses-itself": "Une séparation ne peut pas se croiser : tracez-la de nouveau.",
+    "too-short": "Trop court pour séparer : tracez une ligne plus longue.",
+    "outside-hairline": "Aucun cheveu ne pousse là : tracez à l’intérieur de la lisière.",
+    "crosses-itself": "Une séparation ne peut pas se croiser : tracez-la de nouveau.",
 
     problem: ({ problem: found }) => t.capital(`${problem(found)}.`),
-    "section-problem": ({ section, problem: found }) => t.capital(`${the(section)} : ${problem(found)}.`),
+    "section-problem": ({ section, problem: found }) => t.capital(`${the(section)} : ${problem(found)}.`),
     "divider-problem": ({ divider, problem: found }) =>
-      `Ligne de section ${t.whole(divider)} : ${problem(found)}.`,
+      `Ligne de section ${t.whole(divider)} : ${problem(found)}.`,
     "too-many-sections": ({ most }) => `Un plan contient au plus ${t.whole(most)} sections.`,
     hairline: ({ fault }) => t.capital(`${hairlineFaults[fault]}.`),
     "break-the-pair": ({ section, because }) =>
       `${say(sentences, because)} Défaites la paire pour modifier ${the(section)} seule.`,
 
     "no-place-behind": ({ behindMm }) =>
-      `Derrière la lisière : aucun point à ${t.mm(behindMm, 1)} derrière elle ne se trouve derrière celui-ci.`,
+      `Derrière la lisière : aucun point à ${t.mm(behindMm, 1)} derrière elle ne se trouve derrière celui-ci.`,
     "never-so-long": ({ wantedMm }) =>
-      `Longueur : une séparation ne peut pas faire ${t.mm(wantedMm, 1)} à cet endroit.`,
+      `Longueur : une séparation ne peut pas faire ${t.mm(wantedMm, 1)} à cet endroit.`,
     "only-so-long": ({ madeMm, wantedMm }) =>
-      `Longueur : seuls ${t.number(madeMm)} des ${t.mm(wantedMm, 1)} sont à l’intérieur de la lisière. Déplacez-la d’abord, ou demandez moins.`,
+      `Longueur : seuls ${t.number(madeMm)} des ${t.mm(wantedMm, 1)} sont à l’intérieur de la lisière. Déplacez-la d’abord, ou demandez moins.`,
     "off-hairline": "Elle ne peut pas suivre la lisière à cet endroit. Déplacez-la d’abord.",
     "no-direction": ({ direction }) =>
       `Aucune séparation ${directions[direction]} à cet endroit. Déplacez-la d’abord.`,
     "no-angle": ({ degrees }) =>
-      `Angle : aucune séparation à ${t.whole(degrees)}° à cet endroit. Déplacez-la d’abord.`,
+      `Angle : aucune séparation à ${t.whole(degrees)}° à cet endroit. Déplacez-la d’abord.`,
     "angle-leaves-hair": ({ degrees }) =>
-      `Angle : à ${t.whole(degrees)}°, la séparation sortirait des cheveux. Raccourcissez-la ou déplacez-la d’abord.`,
+      `Angle : à ${t.whole(degrees)}°, la séparation sortirait des cheveux. Raccourcissez-la ou déplacez-la d’abord.`,
     "no-start-along": ({ side, wantedMm }) =>
-      `Du milieu du front, à ${sides[side]} : la séparation ne peut pas commencer à ${t.mm(wantedMm, 1)} le long de la lisière. Rapprochez-la d’abord de la lisière, ou glissez-la là.`,
+      `Du milieu du front, à ${sides[side]} : la séparation ne peut pas commencer à ${t.mm(wantedMm, 1)} le long de la lisière. Rapprochez-la d’abord de la lisière, ou glissez-la là.`,
     "divider-runs-along": ({ section }) =>
       t.capital(
-        `${the(section)} : la ligne de section la longe, aucune coupe ne sépare donc les deux. Déplacez-la, affinez-la ou laissez-la.`,
+        `${the(section)} : la ligne de section la longe, aucune coupe ne sépare donc les deux. Déplacez-la, affinez-la ou laissez-la.`,
       ),
 
     "thinning-does-not-part": "L’affiner ne sépare pas les deux. Déplacez l’une d’elles.",
@@ -63,11 +63,10 @@ export function refusals(t: Tools, problem: (problem: Problem) => string): Sente
       `Il n’y a pas de place derrière ${the(section)}. Avancez-la, ou suivez la lisière.`,
     "stack-ends": ({ section, fits, asked }) =>
       t.count(fits, {
-        one: `Seule # sur ${t.whole(asked)} tient derrière ${the(section)} : les cheveux s’arrêtent là.`,
-        other: `Seules # sur ${t.whole(asked)} tiennent derrière ${the(section)} : les cheveux s’arrêtent là.`,
+        one: `Seule # sur ${t.whole(asked)} tient derrière ${the(section)} : les cheveux s’arrêtent là.`,
+        other: `Seules # sur ${t.whole(asked)} tiennent derrière ${the(section)} : les cheveux s’arrêtent là.`,
       }),
-    "no-hair-for-veil": ({ section }) =>
-      `Pas de cheveux derrière ${the(section)} pour un voile. Avancez-la.`,
+    "no-hair-for-veil": ({ section }) => `Pas de cheveux derrière ${the(section)} pour un voile. Avancez-la.`,
     "up-to-hairline": ({ sections }) =>
       t.capital(
         t.count(sections.length, {
@@ -80,10 +79,10 @@ export function refusals(t: Tools, problem: (problem: Problem) => string): Sente
       `Il n’y a pas de cheveux à laisser entre ${all(sections)}. Éloignez l’une de l’autre.`,
     "wide-between": ({ mostMm, sections }) =>
       `Plus de ${t.mm(mostMm)} séparent ${all(sections)}. Choisissez-en deux voisines.`,
-    "no-room-for": ({ name }) => `Il n’y a pas de place pour « ${name} » à cet endroit.`,
-    "no-room-for-technique": ({ name }) => `Cette tête n’a pas de place pour la technique « ${name} ».`,
-    "no-room-for-start": ({ start }) => `Cette tête n’a pas de place pour « ${starts[start].name} ».`,
-    "start-is-there": ({ start }) => `« ${starts[start].name} » est déjà sur la tête.`,
+    "no-room-for": ({ name }) => `Il n’y a pas de place pour « ${name} » à cet endroit.`,
+    "no-room-for-technique": ({ name }) => `Cette tête n’a pas de place pour la technique « ${name} ».`,
+    "no-room-for-start": ({ start }) => `Cette tête n’a pas de place pour « ${starts[start].name} ».`,
+    "start-is-there": ({ start }) => `« ${starts[start].name} » est déjà sur la tête.`,
 
     "mix-in-use": ({ mix, foils }) =>
       t.count(foils.length, {

@@ -12,15 +12,15 @@ export const cards = (t: Tools) => ({
     skin: "Surveillez votre peau et votre cuir chevelu aujourd’hui et pendant trois jours",
     signs: {
       irritation:
-        "Démangeaisons, rougeur ou éruption : rincez abondamment à l’eau tiède pendant 20 minutes, n’appliquez rien d’autre dessus et appelez-nous. Pas mieux en un jour : demandez à un pharmacien ou à un médecin.",
-      burn: "Cloques, peau qui suinte ou douleur qui dure : voyez un médecin le jour même. Une brûlure peut apparaître plus tard.",
-      breathing: "Gêne pour respirer, ou gonflement du visage, des lèvres, de la langue ou de la gorge :",
-      "take-along": "Emportez cette fiche : elle nomme les produits et la date.",
+        "Démangeaisons, rougeur ou éruption : rincez abondamment à l’eau tiède pendant 20 minutes, n’appliquez rien d’autre dessus et appelez-nous. Pas mieux en un jour : demandez à un pharmacien ou à un médecin.",
+      burn: "Cloques, peau qui suinte ou douleur qui dure : voyez un médecin le jour même. Une brûlure peut apparaître plus tard.",
+      breathing: "Gêne pour respirer, ou gonflement du visage, des lèvres, de la langue ou de la gorge :",
+      "take-along": "Emportez cette fiche : elle nomme les produits et la date.",
     } satisfies Record<SkinSign, string>,
     breathing: (number: string) =>
       number
-        ? `Gêne pour respirer, ou gonflement du visage, des lèvres, de la langue ou de la gorge : appelez immédiatement le ${number}.`
-        : "Gêne pour respirer, ou gonflement du visage, des lèvres, de la langue ou de la gorge : appelez immédiatement votre numéro d’urgence (_________).",
+        ? `Gêne pour respirer, ou gonflement du visage, des lèvres, de la langue ou de la gorge : appelez immédiatement le ${number}.`
+        : "Gêne pour respirer, ou gonflement du visage, des lèvres, de la langue ou de la gorge : appelez immédiatement votre numéro d’urgence (_________).",
     care: "Soins à la maison",
     careWhen: {
       "first-days": "Les deux premiers jours",
@@ -34,10 +34,10 @@ export const cards = (t: Tools) => ({
       "every-wash":
         "Eau tiède, shampooing doux, après-shampooing sur les longueurs éclaircies. Démêlez en partant des pointes.",
       weekly:
-        "Si les cheveux éclaircis paraissent trop chauds : un soin déjaunissant, selon son mode d’emploi. Puis un masque.",
+        "Si les cheveux éclaircis paraissent trop chauds : un soin patinant, selon son mode d’emploi. Puis un masque.",
       heat: "Employez une protection thermique selon son étiquette. Appareils chauffants sur cheveux secs seulement, au réglage le plus bas qui suffit.",
       "sun-and-pool":
-        "Avant de nager, mouillez les cheveux et mettez de l’après-shampooing ; rincez bien après. Un chapeau en plein soleil.",
+        "Avant de nager, mouillez les cheveux et mettez de l’après-shampooing ; rincez bien après. Un chapeau en plein soleil.",
     } satisfies Record<HomeCare, string>,
     back: "Quand revenir",
     toner: "Patine",
@@ -46,19 +46,19 @@ export const cards = (t: Tools) => ({
     regrowth: (from: string, to: string) => `${t.days(from, to)} (sur repousse seulement)`,
     test: "Touche d’essai",
     testBy: (hours: number, day: string) =>
-      `Avant chaque patine ou coloration, comme l’indique son fabricant, au moins ${t.whole(hours)} heures avant : pour la première date, au plus tard le ${t.date(day)}.`,
-    questions: "Des questions ?",
+      `Avant chaque patine ou coloration, comme l’indique son fabricant, au moins ${t.whole(hours)} heures avant : pour la première date, au plus tard le ${t.date(day)}.`,
+    questions: "Des questions ?",
     ask: (salon: string, phone: string) =>
       [salon || "Salon ______________", phone || "téléphone ______________"].join(", "),
     mind: "À retenir",
     defers:
-      "Suivez le mode d’emploi de chaque produit ; il passe, avec les règles locales, avant cette fiche. Gardez-la.",
+      "Suivez le mode d’emploi de chaque produit ; il passe, avec les règles locales, avant cette fiche. Gardez-la.",
   },
 
   record: {
     about: "Fiche client",
     private:
-      "Confidentiel : contient des réponses de santé. À garder là où seul le personnel autorisé peut la lire.",
+      "Confidentiel : contient des réponses de santé. À garder là où seul le personnel autorisé peut la lire.",
     hair: "Cheveux et souhaits",
     planned: "Ce qui est prévu",
     mixed: "Mélangé",
@@ -82,6 +82,6 @@ export const cards = (t: Tools) => ({
     takenBack: (what: string) => `${what} (défait)`,
     next: "Prochaine fois",
     defers:
-      "Une formule n’est pas une commande à renouveler : à chaque visite passent d’abord une nouvelle consultation, les tests et le mode d’emploi du fabricant, puis la loi locale et les règles d’exercice de la profession.",
+      "Une formule n’est pas une commande à renouveler : à chaque visite passent d’abord une nouvelle consultation, les tests et le mode d’emploi du fabricant, puis la loi locale et les règles d’exercice de la profession.",
   },
 })

@@ -2,7 +2,7 @@
 export const handout = () => ({
   about: "Fiche technique",
   practise:
-    "S’exercer d’abord sur une tête d’étude. Sur des personnes, uniquement sous la supervision d’une personne autorisée à exercer ; le mode d’emploi du fabricant et les règles locales passent en premier.",
+    "S’exercer d’abord sur une tête d’étude. Sur des personnes, uniquement sous la supervision d’une personne autorisée à exercer ; le mode d’emploi du fabricant et les règles locales passent en premier.",
   aim: "But",
   tools: "Matériel",
   draw: "À dessiner soi-même",

@@ -9,10 +9,10 @@ export const map = (t: Tools, common: Names) => ({
   aboutMirror: "Schéma de placement et formule, face vue dans le miroir",
 
   /** In the head, as large as the numbers of the foils. */
-  alerts: { stop: "PAS DE FEU VERT : NE PAS MÉLANGER", notAsked: "PAS DE FEU VERT : santé non demandée" },
+  alerts: { stop: "PAS DE FEU VERT : NE PAS MÉLANGER", notAsked: "PAS DE FEU VERT : santé non demandée" },
 
   /** To be filled in by hand; the rule to write on is drawn. */
-  tests: { strand: "Test mèche fait :", patch: "Touche d’essai lue négative le :" },
+  tests: { strand: "Test mèche fait :", patch: "Touche d’essai lue négative le :" },
 
   bowls,
   toner: { title: "Patine, après rinçage" },
@@ -41,21 +41,21 @@ const working = (t: Tools, common: Names) => ({
     placeMin: Range | null
   }) =>
     [
-      `${name} : ${common.foils(foils)}`,
+      `${name} : ${common.foils(foils)}`,
       t.gramsRange(productG),
       ...(placeMin ? [`${t.spread(t.whole(placeMin.low), t.whole(placeMin.high))} min`] : []),
-    ].join(" ; "),
-  noFoils: (names: readonly string[]) => `${names.join(", ")} : sans papillote`,
-  crossing: (names: readonly string[]) => `Dans deux sections : ${t.and(names)}`,
+    ].join(" ; "),
+  noFoils: (names: readonly string[]) => `${names.join(", ")} : sans papillote`,
+  crossing: (names: readonly string[]) => `Dans deux sections : ${t.and(names)}`,
 })
 
 const ruler = (t: Tools, common: Names) => ({
-  title: "Épaisseurs, grandeur réelle",
-  check: ["50 mm de long ; sinon,", "imprimer à 100 %"],
+  title: "Épaisseurs réelles",
+  check: ["50 mm de long ; sinon,", "imprimer à 100 %"],
   depth: (mm: number) => t.mm(mm, 1),
   foils: common.foils,
   foilCount: common.foilCount,
-  stitches: "Maille/écart, mm, grandeur réelle",
+  stitches: "Maille/écart réels, mm",
   stitch: ({ stitchMm, gapMm, dipMm }: { stitchMm: number; gapMm: number; dipMm: number }) =>
     `${half(t, stitchMm)}/${half(t, gapMm)}, prof. ${half(t, dipMm)}`,
   scale: "50 mm sur la tête, dans chaque vue",
@@ -97,21 +97,21 @@ const table = (t: Tools, common: Names) => ({
     return to < 1 ? `${start} à ${t.percent(to)}` : start
   },
   carriers: { board: "planche", "open-air": "air libre" },
-  leftOut: (name: string) => (name ? `Laissés : ${name}` : "Laissés"),
+  leftOut: (name: string) => (name ? `Laissée : ${name}` : "Laissée"),
   total: ({ foils, areaCm2, hairs }: { foils: number; areaCm2: number; hairs: Range }) =>
     t.count(foils, {
       one: `# papillote, ${t.area(areaCm2)} de cuir chevelu, ${t.spread(t.hairs(hairs.low), t.hairs(hairs.high))} cheveux`,
       other: `# papillotes, ${t.area(areaCm2)} de cuir chevelu, ${t.spread(t.hairs(hairs.low), t.hairs(hairs.high))} cheveux`,
     }),
-  takenTwice: (less: string) => `${less} ; hachures croisées sur le schéma.`,
+  takenTwice: (less: string) => `${less} ; hachures croisées sur le schéma.`,
   arrows:
-    "Le produit va de son début (mm du cuir chevelu) aux pointes, sauf indication de la ligne. Flèches : sur le schéma, le sens de la papillote ; ici, comment la séparation descend, vue de ce côté.",
+    "Le produit va de son début (mm du cuir chevelu) aux pointes, sauf indication de la ligne. Flèches : sur le schéma, le sens de la papillote ; ici, comment la séparation descend, vue de ce côté.",
 })
 
 const clock = (t: Tools) => ({
   title: "Horloge, minutes depuis la première séparation",
   heads: { number: "N°", on: "Pose", ready: "Prête", off: "Retrait" },
-  key: "Barre : temps de pose, hachuré selon le mélange. Blanc : peut être prête. Trait fort : temps maximum. Pointillé : un contrôle. Triangle : mélanger ce bol. Prévu, pas promis : contrôler, et retirer ce qui est prêt.",
+  key: "Barre : temps de pose, hachuré selon le mélange. Blanc : peut être prête. Trait fort : temps maximum. Pointillé : un contrôle. Triangle : mélanger ce bol. Prévu, pas promis : contrôler, et retirer ce qui est prêt.",
   rest: ({
     who,
     fromMin,
@@ -122,7 +122,7 @@ const clock = (t: Tools) => ({
     toMin: number
   }) => `${resting[who]} de la minute ${t.whole(fromMin)} à ${t.whole(toMin)}.`,
   heat: ({ fromMin, toMin }: { fromMin: number; toMin: number }) =>
-    `Chaleur de la minute ${t.whole(fromMin)} à ${t.whole(toMin)} : puis ôter, contrôler, refroidir.`,
+    `Chaleur de la minute ${t.whole(fromMin)} à ${t.whole(toMin)} : puis ôter, contrôler, refroidir.`,
   readyOpen: (low: number) => `${t.whole(low)}–?`,
 })
 

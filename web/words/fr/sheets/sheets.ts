@@ -22,13 +22,13 @@ export const sheets = (t: Tools, common: Names) => ({
   /** Who reads it, and what to mind when it is printed. */
   asides: {
     placement:
-      "Le schéma est affiché au miroir, où d’autres peuvent le lire : il ne montre donc que les initiales. Imprimez à 100 % (pas « ajuster à la page ») pour que la règle soit en grandeur réelle.",
+      "Le schéma est affiché au miroir, où d’autres peuvent le lire : il ne montre donc que les initiales. Imprimez à 100 % (pas « ajuster à la page ») pour que la règle soit en grandeur réelle.",
     technique:
-      "Pour les élèves : ce qui est tracé, étape par étape, avec une tête à dessiner, les erreurs, un contrôle de son travail et le cadre d’évaluation. Ni nom, ni date, ni notes.",
+      "Pour les élèves : ce qui est tracé, étape par étape, avec une tête à dessiner, les erreurs, un contrôle de son travail et le cadre d’évaluation. Ni nom, ni date, ni notes.",
     "take-home":
-      "Pour la personne, en gros caractères : ce qui a été fait, peau et cuir chevelu, soins à la maison, quand revenir. Ni formule, ni réponses de santé.",
+      "Pour la personne, en gros caractères : ce qui a été fait, peau et cuir chevelu, soins à la maison, quand revenir. Ni formule, ni réponses de santé.",
     record:
-      "Pour le salon : les cheveux, ce qui a été demandé, les mélanges, temps prévus et réels, contrôles et notes pour la prochaine fois. Contient des réponses de santé.",
+      "Pour le salon : les cheveux, ce qui a été demandé, les mélanges, temps prévus et réels, contrôles et notes pour la prochaine fois. Contient des réponses de santé.",
   } satisfies Record<SheetName, string>,
 
   /** The head of each page. */
@@ -49,9 +49,9 @@ export const sheets = (t: Tools, common: Names) => ({
   pictures: {
     view: (view: string, foils: readonly number[]) =>
       foils.length === 0
-        ? `Dessin de la tête : ${view}.`
-        : `Dessin de la tête : ${view}. Dessus : ${common.foils(foils)}.`,
-    clock: "Barres de l’horloge ; les mêmes minutes sont à côté en chiffres.",
+        ? `Dessin de la tête : ${view}.`
+        : `Dessin de la tête : ${view}. Dessus : ${common.foils(foils)}.`,
+    clock: "Barres de l’horloge ; les mêmes minutes sont à côté en chiffres.",
     comb: "Une règle en grandeur réelle.",
     stitches: "Mailles en grandeur réelle.",
   },
@@ -64,13 +64,13 @@ const screen = (t: Tools) => ({
   papers: { a4: "A4", letter: "Letter" } satisfies Record<PaperName, string>,
   language: "Langue de la fiche",
   front: "Vue de face",
-  fronts: { facing: "Comme vous la voyez de face", mirror: "Comme dans le miroir" },
+  fronts: { facing: "Face à face", mirror: "Dans le miroir" },
   save: "Enregistrer PDF",
   print: "Imprimer…",
   share: "Partager…",
   readAsPage: "Lire comme page",
   readHint:
-    "Une page pour un navigateur ou un téléphone, sans script : un texte qu’on peut agrandir ou faire lire à voix haute.",
+    "Une page pour un navigateur ou un téléphone, sans script : un texte qu’on peut agrandir ou faire lire à voix haute.",
   cancel: "Annuler",
   saved: (file: string) => `${file} enregistré`,
   pages: "Pages",
@@ -82,8 +82,7 @@ const screen = (t: Tools) => ({
   stopped: "Les pages n’ont pas été mises en page.",
   again: "Mettre en page",
   noFont: "La police des fiches ne s’est pas chargée. Vérifiez la connexion et rechargez.",
-  noWords:
-    "La langue de la fiche ne s’est pas chargée. Vérifiez la connexion et choisissez-la de nouveau.",
+  noWords: "La langue de la fiche ne s’est pas chargée. Vérifiez la connexion et choisissez-la de nouveau.",
   noPdf: "Le PDF n’a pas pu être fait. Rechargez la page et réessayez.",
 })
 
@@ -91,15 +90,15 @@ const cautions = () => ({
   /** What every placement map and handout says, in the fewest words. */
   all: [
     "D’abord le mode d’emploi du fabricant, puis la loi locale et les règles d’exercice, puis votre jugement. Cette fiche ne fait que planifier.",
-    "Gants mis. Éviter yeux, cils, sourcils. Dans un œil : rincer immédiatement, 20 minutes.",
-    "Aérer en mélangeant. Couvrir le bol sans serrer ; ne jamais le fermer hermétiquement.",
+    "Gants mis. Éviter yeux, cils, sourcils. Dans un œil : rincer immédiatement, 20 minutes.",
+    "Aérer en mélangeant. Couvrir le bol sans serrer ; ne jamais le fermer hermétiquement.",
     "Pas de chaleur sauf si le mode d’emploi la permet. Ni bol ni pince en métal.",
     "Ni flamme, ni appareil chauffant, ni aérosol près du produit. Les papillotes usagées vont dans l’eau, pas à la poubelle.",
     "Demander à la personne de signaler toute chaleur, tout picotement ou toute douleur.",
-    "Papillote chaude ou gonflée, picotement vif ou brûlure : la retirer et rincer immédiatement et abondamment à l’eau fraîche.",
+    "Papillote chaude ou gonflée, picotement ou brûlure : la retirer et rincer immédiatement et abondamment à l’eau fraîche.",
     "Contrôler toutes les 5 à 10 minutes. Arrêter à la hauteur visée, au temps maximum du fabricant, ou quand cela sèche, selon ce qui vient en premier.",
-    "Cheveux, grammes et minutes sont des estimations : lire la fourchette.",
+    "Cheveux, grammes et minutes sont des estimations : lire la fourchette.",
   ],
-  localRule: "Règle locale :",
+  localRule: "Règle locale :",
   missingLetters: "Certaines lettres ne peuvent pas être imprimées. Chacune apparaît comme □.",
 })

@@ -22,69 +22,69 @@ export const clashes = (t: Tools) => {
 
   const goals = {
     "from-off-scale": ({ level, darkest, lightest }) =>
-      `La hauteur actuelle est ${t.number(level)} : l’échelle va de ${darkest} à ${lightest}.`,
+      `La hauteur actuelle est ${t.number(level)} : l’échelle va de ${darkest} à ${lightest}.`,
     "to-off-scale": ({ level, darkest, lightest }) =>
-      `La hauteur visée est ${t.number(level)} : l’échelle va de ${darkest} à ${lightest}.`,
+      `La hauteur visée est ${t.number(level)} : l’échelle va de ${darkest} à ${lightest}.`,
     "not-lighter": "La hauteur visée doit être plus claire que la hauteur actuelle.",
   } satisfies Sentences<GoalRefusal>
 
   const heat = {
     "too-warm": ({ ceilingC, warmthC }) =>
-      `Pas de chaleur : l’éclaircissement n’est pas calculé au-dessus de ${t.number(ceilingC)} °C, et ${t.number(warmthC)} °C ont été saisis.`,
-    "not-on-sheet": "Pas de chaleur : la fiche produit ne la permet pas.",
+      `Pas de chaleur : l’éclaircissement n’est pas calculé au-dessus de ${t.number(ceilingC)} °C, et ${t.number(warmthC)} °C ont été saisis.`,
+    "not-on-sheet": "Pas de chaleur : la fiche produit ne la permet pas.",
     "strong-mix": ({ mix, volume }) =>
-      `Pas de chaleur : le mélange ${mix} est fait à ${t.number(volume)} vol.`,
-    "at-hairline": "Pas de chaleur : il y a des papillotes à la lisière.",
-    cushion: "Pas de chaleur : un coussin de crêpage se trouve près de la racine.",
+      `Pas de chaleur : le mélange ${mix} est fait à ${t.number(volume)} vol.`,
+    "at-hairline": "Pas de chaleur : il y a des papillotes à la lisière.",
+    cushion: "Pas de chaleur : un coussin de crêpage se trouve près de la racine.",
     "too-long": ({ mostMin, askedMin }) =>
-      `Chaleur ${min(mostMin)} au plus : ${min(askedMin)} ont été saisies.`,
+      `Chaleur ${min(mostMin)} au plus : ${min(askedMin)} ont été saisies.`,
     "no-minutes": "La chaleur doit durer plus de 0 minute.",
   } satisfies Sentences<HeatRefusal>
 
   return {
     problems: {
-      "no-foils": "Aucune papillote à minuter : tracez-en une d’abord.",
+      "no-foils": "Aucune papillote à minuter : tracez-en une d’abord.",
       hands: ({ count }) => `Une ou deux personnes peuvent être prévues, pas ${count}.`,
       "pace-share": "Le rythme d’une personne doit être au-dessus de 0.",
       "break-backwards": "Une pause doit finir après son début.",
       "foil-twice": ({ foil }) => `La papillote ${foil} est deux fois dans le plan.`,
       "foil-bare": ({ foil }) =>
-        `Papillote ${foil} : rien n’est enduit ; commencez le produit plus près du cuir chevelu, ou enduisez plus de la mèche.`,
+        `Papillote ${foil} : rien n’est enduit ; commencez le produit plus près du cuir chevelu, ou enduisez plus de la mèche.`,
       "foil-pace": ({ foil, minutes }) =>
-        `Papillote ${foil} : le rythme est ${t.number(minutes)} ; saisissez des minutes par papillote au-dessus de 0.`,
-      "foil-limit": ({ foil }) => `Papillote ${foil} : le temps max du produit doit dépasser 0 minute.`,
-      "foil-mix": ({ foil, mix }) => `Papillote ${foil} : il n’y a pas de mélange ${mix}.`,
+        `Papillote ${foil} : le rythme est ${t.number(minutes)} ; saisissez des minutes par papillote au-dessus de 0.`,
+      "foil-limit": ({ foil }) => `Papillote ${foil} : le temps max du produit doit dépasser 0 minute.`,
+      "foil-mix": ({ foil, mix }) => `Papillote ${foil} : il n’y a pas de mélange ${mix}.`,
       "foil-ready": ({ foil, mix }) =>
-        `Papillote ${foil} : avec le mélange ${mix}, on ne sait pas quand elle peut être prête.`,
-      "no-bowl": ({ foil, mix }) => `Papillote ${foil} : aucun bol du mélange ${mix} ne la sert.`,
-      "bowl-empty": ({ mix }) => `Mélange ${mix} : un bol doit contenir plus de 0 g.`,
-      "bowl-pot-life": ({ mix }) => `Mélange ${mix} : sa durée d’emploi doit dépasser 0 minute.`,
+        `Papillote ${foil} : avec le mélange ${mix}, on ne sait pas quand elle peut être prête.`,
+      "no-bowl": ({ foil, mix }) => `Papillote ${foil} : aucun bol du mélange ${mix} ne la sert.`,
+      "bowl-empty": ({ mix }) => `Mélange ${mix} : un bol doit contenir plus de 0 g.`,
+      "bowl-pot-life": ({ mix }) => `Mélange ${mix} : sa durée d’emploi doit dépasser 0 minute.`,
       "checks-apart": "Les contrôles doivent être espacés de plus de 0 minute.",
       ...goals,
     } satisfies Sentences<TimingProblem>,
 
     assumed: {
       "lift-by-sheet": ({ fromLevel, toLevel }) =>
-        `De la hauteur ${t.number(fromLevel)} à ${t.number(toLevel)} : les temps sont une estimation d’après l’éclaircissement de la fiche produit.`,
+        `De la hauteur ${t.number(fromLevel)} à ${t.number(toLevel)} : les temps sont une estimation d’après l’éclaircissement de la fiche produit.`,
       "lift-by-strand": ({ fromLevel, toLevel }) =>
-        `De la hauteur ${t.number(fromLevel)} à ${t.number(toLevel)} : les temps sont une estimation d’après la fiche produit et le test mèche.`,
+        `De la hauteur ${t.number(fromLevel)} à ${t.number(toLevel)} : les temps sont une estimation d’après la fiche produit et le test mèche.`,
       "no-levels": ({ low, high }) =>
-        `Aucune hauteur saisie : les temps sont donc typiques (${t.spread(t.number(low), t.minutes(high))}, une hypothèse). Contrôlez la mèche.`,
+        `Aucune hauteur saisie : les temps sont donc typiques (${t.spread(t.number(low), t.minutes(high))}, une hypothèse). Contrôlez la mèche.`,
       "learnt-pace": "Rythme mesuré au fauteuil.",
       "heat-left-out": ({ why }) => `${say(heat, why)} Elle n’entre pas dans l’horloge.`,
       "heat-counted": ({ minutes, low, high }) =>
-        `Les ${min(minutes)} de chaleur comptent ${t.spread(t.number(low, 1), t.number(high, 1))} fois plus vite que sans : contrôlez dès que la chaleur est ôtée.`,
+        `Les ${min(minutes)} de chaleur comptent ${t.spread(t.number(low, 1), t.number(high, 1))} fois plus vite que sans : contrôlez dès que la chaleur est ôtée.`,
       "no-sheet": ({ mix, product, limitMin }) =>
-        `Mélange ${mix} : pas de fiche pour « ${product} » ; ${min(limitMin)} sont prises comme temps max.`,
+        `Mélange ${mix} : pas de fiche pour « ${product} » ; ${min(limitMin)} sont prises comme temps max.`,
     } satisfies Sentences<TimingAssumption>,
     alwaysCheck:
-      "Contrôler tôt et souvent ; retirer ce qui est prêt. Ne jamais dépasser le temps maximum du fabricant.",
+      "Contrôler tôt et souvent ; retirer ce qui est prêt. Ne jamais dépasser le temps maximum du fabricant.",
 
     heat,
 
     clashTitle: (count: number) =>
       count === 0 ? "Aucun conflit d’horaire" : t.count(count, { one: "# conflit", other: "# conflits" }),
-    noFix: "Partline n’a pas de solution pour cela : modifiez le plan.",
+    noFix: "Partline n’a pas de solution pour cela : modifiez le plan.",
     clashes: {
       "over-run": ({ foil, overMin, limitMin, others: more }) =>
         `La papillote ${foil} dépasserait de ${min(overMin)} son maximum de ${min(limitMin)} avant que toutes soient prêtes${others(more)}.`,
@@ -97,9 +97,9 @@ export const clashes = (t: Tools) => {
           ? "La lisière serait prête bien avant l’arrière, et resterait en pose jusqu’au rinçage commun."
           : `La lisière serait prête ${min(waitMin)} avant l’arrière, et resterait en pose jusqu’au rinçage commun.`,
       "pot-life": ({ mix, agedMin, potLifeMin }) =>
-        `Un bol du mélange ${mix} servirait encore ${min(agedMin)} après le mélange ; sa durée d’emploi est de ${min(potLifeMin)}.`,
+        `Un bol du mélange ${mix} servirait encore ${min(agedMin)} après le mélange ; sa durée d’emploi est de ${min(potLifeMin)}.`,
       booking: ({ chairMin: { low, mid, high }, bookingMin }) =>
-        `Estimé : ${t.minutes(mid)} (${t.spread(t.whole(low), t.whole(high))}) ; ${t.minutes(bookingMin)} réservées.`,
+        `Estimé : ${t.minutes(mid)} (${t.spread(t.whole(low), t.whole(high))}) ; ${t.minutes(bookingMin)} réservées.`,
     } satisfies Sentences<ConflictCode>,
 
     /** On a button; undo calls the change the same. */
@@ -125,16 +125,16 @@ export const clashes = (t: Tools) => {
       "second-colourist": "Travailler avec un renfort",
       "no-drying": ({ savesMin }) => `Supprimer le séchage (${min(savesMin)})`,
       "later-end": ({ bookingMin, byMin }) =>
-        `Réserver ${t.minutes(bookingMin)} : finir ${t.minutes(byMin)} plus tard`,
+        `Réserver ${t.minutes(bookingMin)} : finir ${t.minutes(byMin)} plus tard`,
       "fewer-foils": ({ foils: list }) =>
         t.count(list.length, {
           one: `Supprimer la papillote ${numbers(list)}`,
-          other: `Supprimer # papillotes, réparties des deux côtés : ${numbers(list)}`,
+          other: `Supprimer # papillotes, réparties des deux côtés : ${numbers(list)}`,
         }),
       "another-day": ({ foils: list }) =>
         t.count(list.length, {
           one: `Garder la papillote ${numbers(list)} pour un autre jour`,
-          other: `Garder # papillotes pour un autre jour, réparties des deux côtés : ${numbers(list)}`,
+          other: `Garder # papillotes pour un autre jour, réparties des deux côtés : ${numbers(list)}`,
         }),
     } satisfies Sentences<FixCode>,
 
@@ -146,20 +146,20 @@ export const clashes = (t: Tools) => {
       again: "Chercher encore",
     },
     closest: ({ nowMin, thenMin }: { nowMin: number; thenMin: number }) =>
-      `Les papillotes devraient être prêtes sur ${t.minutes(nowMin)} ; dans un autre ordre, ou avec un oxydant plus faible d’abord, sur ${t.minutes(thenMin)}.`,
+      `Les papillotes devraient être prêtes sur ${t.minutes(nowMin)} ; dans un autre ordre, ou avec un oxydant plus faible d’abord, sur ${t.minutes(thenMin)}.`,
 
     setAside: {
       foils,
       another: ({ foils: list, plan }: { foils: readonly number[]; plan: string }) =>
-        `Pour un autre jour : ${foils(list)}. Pas de mélange, d’horloge ni de schéma imprimé pour ce qui est mis de côté. Comme séance à part, cela passe dans « ${plan} » ; défaire le ramène ici et laisse ce plan où il est.`,
+        `Pour un autre jour : ${foils(list)}. Pas de mélange, d’horloge ni de schéma imprimé pour ce qui est mis de côté. Comme séance à part, cela passe dans « ${plan} » ; défaire le ramène ici et laisse ce plan où il est.`,
       bringBack: "Les ramener aujourd’hui",
       ownVisit: "En faire une séance à part",
       notMoved: (why: string) =>
-        `Les papillotes restent ici : leur propre plan n’a pas été enregistré. ${why}`,
+        `Les papillotes restent ici : leur propre plan n’a pas été enregistré. ${why}`,
       moved: (plan: string) =>
-        `Les papillotes pour un autre jour sont maintenant dans « ${plan} », sous Plans.`,
+        `Les papillotes pour un autre jour sont maintenant dans « ${plan} », sous Plans.`,
       open: "Ouvrir ce plan",
-      notOpened: (why: string) => `Ce plan ne s’est pas ouvert : ${why}`,
+      notOpened: (why: string) => `Ce plan ne s’est pas ouvert : ${why}`,
       fresh: (list: readonly number[]) => `Un nouveau bol est mélangé pour ${theFoils(list)}.`,
       usualBowls: "Répartir les bols comme d’habitude",
       damp: "Les cheveux ne sont pas séchés au fauteuil.",

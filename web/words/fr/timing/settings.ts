@@ -26,11 +26,15 @@ export const settings = (t: Tools) => {
       `${[
         pace[now.pace],
         now.people === 1 ? "coloriste sans renfort" : "coloriste et renfort",
-        now.rinse === "each" ? "chaque papillote retirée quand elle est prête" : "toutes retirées en un rinçage",
+        now.rinse === "each"
+          ? "chaque papillote retirée quand elle est prête"
+          : "toutes retirées en un rinçage",
         ...(now.heatMin === null ? [] : [`${t.minutes(now.heatMin)} de chaleur`]),
         ...(now.breaks === 0 ? [] : [t.count(now.breaks, { one: "# pause", other: "# pauses" })]),
         ...(now.isDried ? [] : ["sans séchage"]),
-        now.bookingMin === null ? "durée de rendez-vous non réglée" : `${t.minutes(now.bookingMin)} réservées`,
+        now.bookingMin === null
+          ? "durée de rendez-vous non réglée"
+          : `${t.minutes(now.bookingMin)} réservées`,
       ].join(", ")}.`,
 
     pace: "Rythme",

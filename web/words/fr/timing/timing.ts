@@ -52,14 +52,14 @@ export const timing = (t: Tools) => {
 
     chart: {
       title: "Minute par minute",
-      name: "Graphique de la séance ; le tableau ci-dessous dit la même chose",
+      name: "Graphique de la séance ; le tableau ci-dessous dit la même chose",
       min: "min",
       break: "pause",
       firstRests: "coloriste en pause",
       secondRests: "renfort en pause",
       heat: "chaleur",
       key: ({ limit }: { limit: string }) =>
-        `Barre : temps de pose. Contour : peut être prête. ${limit} : temps maximum. Pointillé : un contrôle. Triangle : mélanger ce bol.`,
+        `Barre : temps de pose. Contour : peut être prête. ${limit} : temps maximum. Pointillé : un contrôle. Triangle : mélanger ce bol.`,
       limit: "Trait rouge",
     },
 
@@ -73,7 +73,7 @@ export const timing = (t: Tools) => {
         back: "Arrière",
         top: "Dessus",
       } satisfies Record<Exclude<ViewName, "turned" | "unrolled">, string>,
-      key: "Plus foncé = pose plus longue ; noir = temps maximum. Pointillé = pas encore posée. Contour = retirée. Montre le temps, pas le résultat.",
+      key: "Plus foncé = pose plus longue ; noir = temps maximum. Pointillé = pas encore posée. Contour = retirée. Montre le temps, pas le résultat.",
       onMap: "Voir sur le grand schéma",
     },
 
@@ -107,7 +107,7 @@ export const timing = (t: Tools) => {
         hairline: "Patine, lisière",
       } satisfies Record<ToneZoneName, string>,
       line: ({ what, from, to }: { what: string; from: number; to: number }) =>
-        `${what} : minute ${t.whole(from)} à ${t.whole(to)}`,
+        `${what} : minute ${t.whole(from)} à ${t.whole(to)}`,
     },
 
     strand: {
@@ -115,7 +115,7 @@ export const timing = (t: Tools) => {
       testedIn: "Testé avec",
       mix: ({ mix, volume }: { mix: string; volume: number }) => `Mélange ${mix}, ${t.number(volume)} vol`,
       otherMix: ({ product, volume }: { product: string; volume: number }) =>
-        `Une mèche a été testée (${product}, ${t.number(volume)} vol). Aucun mélange n’est fait ainsi maintenant ; elle renseigne quand même sur les cheveux.`,
+        `Une mèche a été testée (${product}, ${t.number(volume)} vol). Aucun mélange n’est fait ainsi maintenant ; elle renseigne quand même sur les cheveux.`,
       before: "Hauteur de la mèche avant",
       remove: "Retirer le test",
       add: "Ajouter un contrôle de la mèche",
@@ -123,16 +123,16 @@ export const timing = (t: Tools) => {
       level: "Hauteur vue",
       removeRow: "Retirer",
       noCurve: (mix: string) =>
-        `${mix} : la fiche n’indique pas d’éclaircissement pour cet oxydant, donc pas de courbe. Contrôlez la mèche et notez.`,
+        `${mix} : la fiche n’indique pas d’éclaircissement pour cet oxydant, donc pas de courbe. Contrôlez la mèche et notez.`,
       untilThen: (fault: string) => `${fault} Jusque-là, la courbe est celle de la fiche.`,
-      noGoal: "Saisissez la hauteur visée ; les minutes de contrôle suivront.",
+      noGoal: "Saisissez la hauteur visée ; les minutes de contrôle suivront.",
       curve: "Courbe",
       curveName: (mix: string) =>
-        `Courbe d’éclaircissement (${mix}) selon les minutes de pose ; la phrase au-dessus dit ce qui en découle`,
-      key: "Trait : la médiane. Bande : quatre têtes sur cinq. Tirets : la hauteur visée. Une estimation, jamais une promesse : ce sont les cheveux qui décident.",
-      dots: "Points : la mèche.",
-      borrowed: "D’après la mèche dans l’autre mélange : ce sont les mêmes cheveux.",
-      misfit: "La mèche suit mal la courbe : contrôlez plus souvent.",
+        `Courbe d’éclaircissement (${mix}) selon les minutes de pose ; la phrase au-dessus dit ce qui en découle`,
+      key: "Trait : la médiane. Bande : quatre têtes sur cinq. Tirets : la hauteur visée. Une estimation, jamais une promesse : ce sont les cheveux qui décident.",
+      dots: "Points : la mèche.",
+      borrowed: "D’après la mèche dans l’autre mélange : ce sont les mêmes cheveux.",
+      misfit: "La mèche suit mal la courbe : contrôlez plus souvent.",
       minutesOn: "minutes de pose",
     },
 
@@ -162,13 +162,13 @@ export const timing = (t: Tools) => {
         `${t.whole(foils)} en ${t.count(services, { one: "# prestation", other: "# prestations" })}`,
       range: ({ low, high }: { low: number; high: number }) => t.spread(t.fixed(low, 1), t.fixed(high, 1)),
       none: "–",
-      planWith: (person: string) => (person ? `Planifier au rythme : ${person}` : "Planifier à ce rythme"),
+      planWith: (person: string) => (person ? `Planifier au rythme : ${person}` : "Planifier à ce rythme"),
       asAssistant: (person: string) => (person ? `${person} en renfort` : "Renfort à ce rythme"),
     },
 
     alarms: {
       title: "Incidents",
-      line: ({ wallMs, what }: { wallMs: number; what: string }) => `${t.dayAndTime(wallMs)} : ${what}`,
+      line: ({ wallMs, what }: { wallMs: number; what: string }) => `${t.dayAndTime(wallMs)} : ${what}`,
     },
 
     nextTime: {
@@ -178,9 +178,9 @@ export const timing = (t: Tools) => {
 
     /** What the headless command says of its figures. */
     command: {
-      lift: "Les temps « prête » sont une estimation d’après l’éclaircissement de la fiche produit. Un test mèche la resserre ; contrôlez, et retirez ce qui est prêt.",
+      lift: "Les temps « prête » sont une estimation d’après l’éclaircissement de la fiche produit. Un test mèche la resserre ; contrôlez, et retirez ce qui est prêt.",
       noLift:
-        "Sans --from ni --to, les temps « prête » sont typiques (une hypothèse). Contrôlez, et retirez ce qui est prêt.",
+        "Sans --from ni --to, les temps « prête » sont typiques (une hypothèse). Contrôlez, et retirez ce qui est prêt.",
     },
 
     assumedTitle: "Ce qui est supposé",
