@@ -11,11 +11,11 @@ export const deciders = {
 export const sources = {
   "common-practice": "pratique courante, sans source",
   "label-words":
-    "mentions d’étiquetage du règlement (CE) no 1223/2009, annexe III, selon la liste de Tukes (Finlande)",
+    "mentions d’étiquetage du règlement (CE) n° 1223/2009, annexe III, selon la liste de Tukes (Finlande)",
   "label-words-and-trade-body":
-    "mentions d’étiquetage du règlement (CE) no 1223/2009, annexe III, selon la liste de Tukes (Finlande) ; National Hair and Beauty Federation (Royaume-Uni)",
+    "mentions d’étiquetage du règlement (CE) n° 1223/2009, annexe III, selon la liste de Tukes (Finlande) ; National Hair and Beauty Federation (Royaume-Uni)",
   "legal-strength":
-    "règlement (CE) no 1223/2009, annexe III, entrée 12 a), remplacée par le règlement (UE) 2019/831",
+    "règlement (CE) n° 1223/2009, annexe III, entrée 12 a), remplacée par le règlement (UE) 2019/831",
   "alert-test-hours":
     "National Hair and Beauty Federation (Royaume-Uni) : au moins 48 heures ; FDA, Hair dyes : 2 jours, à chaque fois",
   "trade-body": "National Hair and Beauty Federation (Royaume-Uni)",

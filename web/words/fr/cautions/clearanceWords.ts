@@ -10,8 +10,7 @@ type Told = Pick<Clearance, "state" | "day" | "by"> & {
 export function clearanceWords(t: Tools) {
   const stops = (count: number) =>
     t.count(count, { one: "Ne pas mélanger : # blocage", other: "Ne pas mélanger : # blocages" })
-  const notAsked = (count: number) =>
-    t.count(count, { one: "Pas encore demandé : #", other: "Pas encore demandé : #" })
+  const notAsked = (count: number) => t.count(count, { one: "Non demandé : #", other: "Non demandés : #" })
   const clearedBy = ({ by, day }: Told) => {
     const things = t.and([
       t.count(by.answers, { one: "# réponse", other: "# réponses" }),

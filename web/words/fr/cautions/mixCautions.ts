@@ -21,8 +21,8 @@ export function mixCautions(t: Tools, named: (mix: string) => string) {
       `${named(mix)} : ${product} n’est pas prévu pour ${t.number(volume)} vol ; son mode d’emploi indique ${t.or(listed.map((each) => t.number(each)))} vol.`,
     "ratio-not-on-sheet": ({ mix, product, parts, low, high }) =>
       low === high
-        ? `${named(mix)} : 1 : ${t.number(parts)} ; le mode d’emploi (${product}) dit 1 : ${t.number(low)}.`
-        : `${named(mix)} : 1 : ${t.number(parts)} ; le mode d’emploi (${product}) dit de 1 : ${t.number(low)} à 1 : ${t.number(high)}.`,
+        ? `${named(mix)} à 1 : ${t.number(parts)} ; le mode d’emploi (${product}) dit 1 : ${t.number(low)}.`
+        : `${named(mix)} à 1 : ${t.number(parts)} ; le mode d’emploi (${product}) dit de 1 : ${t.number(low)} à 1 : ${t.number(high)}.`,
     "off-scalp-product": ({ mix, product }) =>
       `${named(mix)} : ${product} ne s’emploie que hors cuir chevelu. Commencer plus loin du cuir chevelu ou choisir un autre produit.`,
     heat: ({ mix, heatMin, allowedMin }) => {

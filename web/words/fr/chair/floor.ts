@@ -12,7 +12,7 @@ export const floor = (t: Tools) => ({
   atMinute: (min: number) => `À la minute ${t.whole(min)}`,
   isOn: (foil: number) => `Papillote ${foil} posée`,
   /** Who placed it, by name, else by what they are. */
-  by: (who: string) => `par : ${who}`,
+  by: (who: string) => `(${who})`,
   colourist: "coloriste",
   assistant: "renfort",
   wentOnEarlier: "Posée plus tôt",

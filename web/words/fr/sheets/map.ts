@@ -110,7 +110,7 @@ const table = (t: Tools, common: Names) => ({
 
 const clock = (t: Tools) => ({
   title: "Horloge, minutes depuis la première séparation",
-  heads: { number: "N°", on: "Pose", ready: "Prête", off: "Retrait" },
+  heads: { number: "N°", on: "Pose", ready: "Prête", off: "Limite" },
   key: "Barre : temps de pose, hachuré selon le mélange. Blanc : peut être prête. Trait fort : temps maximum. Pointillé : un contrôle. Triangle : mélanger ce bol. Prévu, pas promis : contrôler, et retirer ce qui est prêt.",
   rest: ({
     who,

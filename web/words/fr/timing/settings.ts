@@ -48,7 +48,7 @@ export const settings = (t: Tools) => {
     who: "Coloriste",
     assistant: "Renfort",
     assistantSide: "Le côté du renfort",
-    sides: { left: "Sa gauche", right: "Sa droite" },
+    sides: { left: "Gauche de la personne", right: "Droite de la personne" },
 
     off: "Retrait des papillotes",
     each: "Chacune quand elle est prête",

@@ -85,7 +85,7 @@ export const timing = (t: Tools) => {
       check: "Contrôle",
       ready: "Prête de–à",
       off: "Retrait",
-      limit: "Temps max (fin)",
+      limit: "Temps max (limite)",
       minutesOn: "Min de pose",
       what: ({ kind, place }: { kind: string; place: string }) => `${t.capital(kind)}, ${place}`,
       none: "–",
