@@ -6,6 +6,7 @@ export const languages = {
   "en-GB": "English (UK)",
   "en-US": "English (US)",
   es: "Español",
+  fr: "Français",
 } as const
 
 export type Language = keyof typeof languages
@@ -15,6 +16,7 @@ const files: Record<Language, () => Promise<{ words: (tools: Tools) => Words }>>
   "en-GB": () => import("../en/words"),
   "en-US": () => import("../en-us/words"),
   es: () => import("../es/words"),
+  fr: () => import("../fr/words"),
 }
 
 /** The words of a language; each is a file of its own that nothing loads before it is asked for. */

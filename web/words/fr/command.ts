@@ -1,0 +1,144 @@
+import type { ArgumentProblem } from "../../core/command/argumentProblem"
+import type { Sentences } from "../say"
+import type { Tools } from "../tools"
+
+/** The headless command: what it explains of itself, and what it cannot use. */
+export const command = (t: Tools) => ({
+  done: {},
+  eachExplains: "Chaque verbe s’explique avec --help.",
+  failed: (why: string) => `Partline n’a pas pu le faire : ${why}`,
+  language: (tags: readonly string[]) => `langue des phrases : ${tags.join(", ")} ; en-GB par défaut`,
+
+  problems: {
+    "unknown-verb": ({ verb, known }) => `« ${verb} » n’est pas un verbe : attendu ${known.join(", ")}.`,
+    "unknown-option": ({ option, known }) =>
+      known.length > 0
+        ? `--${option} n’est pas une option de ce verbe : attendu ${known.map((name) => `--${name}`).join(", ")}.`
+        : `--${option} n’est pas une option de ce verbe : aucune option attendue.`,
+    "given-twice": ({ option }) => `--${option} est donné deux fois : attendu une seule fois.`,
+    "no-value": ({ option }) => `--${option} : une valeur est attendue après.`,
+    "no-file-expected": ({ file }) => `« ${file} » n’est pas attendu ici : ce verbe ne prend pas de fichier.`,
+    "file-missing": "FILE manque : chemin d’un plan attendu.",
+    "one-file-too-many": ({ file }) => `« ${file} » est un fichier de trop : chemin d’un seul plan attendu.`,
+    "not-a-choice": ({ option, known, found }) =>
+      found === null
+        ? `--${option} manque : attendu ${t.or(known)}.`
+        : `--${option} : attendu ${t.or(known)}, trouvé « ${found} ».`,
+    "out-missing": "--out manque : chemin du PDF à écrire attendu.",
+    "cannot-write": ({ path }) =>
+      `--out : impossible d’écrire « ${path} » : chemin attendu dans un dossier qui existe.`,
+    "cannot-read": ({ file }) =>
+      `Impossible de lire « ${file} » : chemin attendu d’un plan enregistré par Partline.`,
+    "cannot-read-list": ({ file }) =>
+      `Impossible de lire « ${file} » : chemin attendu d’une liste de pesées, CSV.`,
+    "head-choose":
+      "Taille de la tête : attendu soit --length --breadth --height, soit --around --over --front-to-nape.",
+    "measure-missing": ({ option }) => `--${option} manque : millimètres attendus.`,
+    "measure-unusable": ({ option, found }) =>
+      `--${option} : millimètres au-dessus de 0 attendus, trouvé « ${found} ».`,
+    "number-missing": ({ option }) => `--${option} manque : attendu ${numbers[option]}.`,
+    "number-unusable": ({ option, found }) =>
+      `--${option} : attendu ${numbers[option]}, trouvé « ${found} ».`,
+    "minutes-unusable": ({ option, found }) =>
+      `--${option} : attendu ${minutes[option]} au-dessus de 0, trouvé « ${found} ».`,
+    "levels-together": "--from et --to : attendu les deux hauteurs, ou aucune.",
+  } satisfies Sentences<ArgumentProblem>,
+
+  overLegalLimit: (percent: number) =>
+    `Note : l’UE et le Royaume-Uni permettent au plus ${t.number(percent)} % dans un produit capillaire prêt à l’emploi.`,
+
+  /** What each verb prints, what else there is to know of it, and each option. */
+  verbs: {
+    head: {
+      summary:
+        "Les mesures sur la peau, la surface chevelue et ses zones, et les repères d’une tête de cette taille.",
+      details: [],
+      options: {
+        length: "mm, des sourcils à l’arrière de la tête, au compas",
+        breadth: "mm, au plus large, au compas",
+        height: "mm, de l’oreille au sommet, au compas",
+        around: "mm, tour de tête, au ruban",
+        over: "mm, d’oreille à oreille par le dessus, au ruban",
+        "front-to-nape": "mm, de la lisière du front à la nuque par le dessus, au ruban",
+        hairline:
+          "round (ronde), straight (droite), receding (reculée) ou peaked (en pointe) ; round par défaut",
+      },
+    },
+    measure: {
+      summary:
+        "Les chiffres de chaque section d’un plan, dans l’ordre de pose, et leurs totaux, sans compter un cheveu deux fois.",
+      details: [],
+      options: {},
+    },
+    check: {
+      summary:
+        "Si le plan peut être mélangé, avec blocages et mises en garde : sortie 1 pour un blocage, 3 pour ce qui n’a pas été demandé, 0 avec feu vert.",
+      details: [],
+      options: {},
+    },
+    mix: {
+      summary: "Que mélanger pour le plan : force, grammes voulus, et chaque bol avec sa minute.",
+      details: [],
+      options: {},
+    },
+    sheet: {
+      summary: "Une fiche d’un plan en PDF.",
+      details: [
+        "--language est la langue de la fiche ; les phrases sur la commande sont dans celle de --messages.",
+      ],
+      options: {
+        kind: "placement, technique, take-home (à emporter) ou record (fiche client)",
+        paper: "a4 ou letter ; letter pour en-US, sinon a4, par défaut",
+        out: "où écrire le PDF",
+        front: "le devant vu de face (facing), ou vu dans le miroir (mirror) ; facing par défaut",
+        messages: "langue des phrases sur la commande ; en-GB par défaut",
+      },
+    },
+    validate: {
+      summary: "Si un fichier est un plan qui peut s’ouvrir, et sinon ce qui ne va pas.",
+      details: [],
+      options: {},
+    },
+    blend: {
+      summary: "Grammes de chaque flacon qui donnent ensemble le titre voulu, en masse.",
+      details: [],
+      options: {
+        have: "pour cent des flacons, une virgule entre eux : 12,3",
+        want: "pour cent voulu : 6",
+        grams: "grammes voulus en tout : 90",
+      },
+    },
+    calibrate: {
+      summary:
+        "Grammes par papillote, absorption et dépôt appris de papillotes ou de bols pesés (colonnes hairG,strandAreaCm2,productG et, pour les bols, foils), avec fourchettes à 80 %.",
+      details: [],
+      options: {},
+    },
+    timing: {
+      summary:
+        "Quand chaque papillote se pose, peut être prête et se retire, les bols et contrôles, et les conflits.",
+      details: [
+        "Imprime foils, bowls, looks, firstOnMin, lastOnMin, rinseMin et conflicts ; en plus chairMin (tout le rendez-vous, une",
+        "fourchette), heat (mise et ôtée, ou null), steps (rinçage, démêlage, patine par zone, séchage) et, par bol, mélange et",
+        "sections. Un bout de readyMin est null si la hauteur visée n’est pas atteinte à temps. Règles de conflicts : over-run,",
+        "under-processed, pot-life, booking et hairline-ahead (un seul rinçage, la lisière prête bien avant l’arrière).",
+      ],
+      options: {
+        pace: "minutes par papillote, de l’une à la suivante ; le rythme du plan par défaut",
+        hands: "1 : coloriste, 2 : avec renfort ; selon le plan par défaut",
+        rinse:
+          "each : chaque papillote retirée quand elle est prête ; together : un seul rinçage ; selon le plan par défaut",
+        from: "hauteur actuelle des cheveux, de 1 à 10 ; avec --to ; celles du plan par défaut",
+        to: "hauteur visée ; sans elle, les papillotes sont prêtes quand la plupart le sont",
+        booking: "minutes réservées ; celles du plan par défaut",
+      },
+    },
+  },
+})
+
+const numbers = {
+  have: "des pour cent séparés par une virgule, 12,3",
+  want: "un pour cent, 6 ou 7.5",
+  grams: "des grammes, 90 ou 37.5",
+}
+const minutes = { pace: "des minutes par papillote", booking: "des minutes" }

@@ -1,0 +1,83 @@
+import type { Range } from "../../../../geometry/hair/tradeFigures"
+import type { ToneStrength } from "../../../../presets/formula/tones"
+import type { TonerChoice } from "../../../core/document/toning"
+import type { Amounts } from "../../../core/mixing/mixAmounts"
+import type { MixRatio } from "../../../core/mixing/strength"
+import type { ToneCode, ToneFamily, ToneZone } from "../../../core/tone/tone"
+import type { Tools } from "../../tools"
+
+type Strength = { volume: number; percent: number; ratio: MixRatio; pouredMl: readonly number[] }
+type TonerBowl = {
+  zones: readonly ToneZone["zone"][]
+  tone: ToneCode
+  family: ToneFamily | null
+  strength: ToneStrength
+  minutes: Pick<Range, "low" | "high">
+  tonerG: number
+  clearG: number
+  developerG: number
+}
+
+type Weighed = Pick<Amounts, "lightenerG" | "developerG"> & {
+  additives: readonly { name: string; grams: number }[]
+}
+type TonerDone = {
+  zone: ToneZone["zone"]
+  productG: number | null
+  developerG: number | null
+  minutesOn: number | null
+}
+
+/** Mixes and toners as the map prints them: short lines, figures first. */
+export const onSheet = (t: Tools, names: Names) => ({
+  strength: ({ volume, percent, ratio, pouredMl }: Strength) => {
+    const pair = `${t.number(volume)} vol (${t.number(percent, 1)} %), ${t.number(ratio.lightener)} : ${t.number(ratio.developer)}`
+    return pouredMl.length > 0 ? `${pair} ; ${t.or(pouredMl.map((ml) => t.number(ml)))} mL` : pair
+  },
+  bowl: ({ lightenerG, developerG, additives }: Weighed) =>
+    [
+      `${t.number(lightenerG)} g décolorant`,
+      `${t.number(developerG)} g oxydant`,
+      ...additives.map(({ name, grams }) => `${t.number(grams)} g ${name}`),
+    ].join(" + "),
+  bowlAt: ({ bowl, minutes }: { bowl: string; minutes: readonly number[] }) =>
+    `${bowl}, minute ${minutes.map((minute) => t.whole(minute)).join(", ")}`,
+  bowlMixed: ({ bowl, minute }: { bowl: string; minute: number }) =>
+    `${bowl}, mélangé minute ${t.whole(minute)}`,
+  toner: ({ product, developerVolume, parts }: TonerChoice) =>
+    developerVolume === null
+      ? product
+      : `${product}, ${t.number(developerVolume)} vol, 1 : ${t.number(parts)}`,
+  tonerUsed: ({ product, developerVolume }: { product: string; developerVolume: number | null }) =>
+    developerVolume === null ? product : `${product}, ${t.number(developerVolume)} vol`,
+  /** One zone of a toner that went on: what was weighed, and the minutes it was on. */
+  tonerDone: ({ zone, productG, developerG, minutesOn }: TonerDone) => {
+    const grams = [productG, developerG].flatMap((part) => (part ? [t.number(part, 1)] : [])).join(" + ")
+    const weighed = grams === "" ? [] : [`${grams} g`]
+    const on = minutesOn === null ? [] : [`${t.minutes(minutesOn)} de pose`]
+    return `${t.capital(zoneWords[zone])} : ${[...weighed, ...on].join(", ") || "appliqué"}`
+  },
+  tonerBowl: ({ zones, tone, family, strength, minutes, tonerG, clearG, developerG }: TonerBowl) => {
+    const parts = [tonerG, ...(clearG > 0 ? [clearG] : []), ...(developerG > 0 ? [developerG] : [])]
+    const sum = parts.map((part) => t.number(part, 1)).join(" + ")
+    const named =
+      developerG > 0 ? `${sum} g (patine, transparent, oxydant)` : `${sum} g (patine, transparent)`
+    const grams = clearG > 0 ? named : `${sum} g`
+    const shade =
+      tone.code === "melt"
+        ? `fondu sur ${t.mm(tone.downMm)}`
+        : `${family === null ? "reflet" : names.families[family]}, ${names.strengths[strength]}`
+    return `${t.capital(t.and(zones.map((zone) => zoneWords[zone])))} : ${grams}, ${shade}, ${t.spread(t.whole(minutes.low), t.minutes(minutes.high))}`
+  },
+})
+
+type Names = {
+  families: Readonly<Record<ToneFamily, string>>
+  strengths: Readonly<Record<ToneStrength, string>>
+}
+
+const zoneWords: Record<ToneZone["zone"], string> = {
+  "root-melt": "fondu racine",
+  mids: "longueurs",
+  hairline: "lisière en dernier",
+}

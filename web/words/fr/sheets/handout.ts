@@ -1,0 +1,25 @@
+/** The technique handout. */
+export const handout = () => ({
+  about: "Fiche technique",
+  practise:
+    "S’exercer d’abord sur une tête d’étude. Sur des personnes, uniquement sous la supervision d’une personne autorisée à exercer ; le mode d’emploi du fabricant et les règles locales passent en premier.",
+  aim: "But",
+  tools: "Matériel",
+  draw: "À dessiner soi-même",
+  steps: "Étape par étape",
+  timing: "Minutage",
+  faults: "Erreurs fréquentes (pratique courante)",
+  fault: "Erreur",
+  cause: "Cause",
+  cure: "Remède",
+  checks: "Contrôler son travail",
+  assessor: "Évaluation",
+  student: "Élève",
+  date: "Date",
+  unaided: "fait sans aide",
+  withHelp: "avec aide",
+  notYet: "pas encore",
+  remarks: "Remarques",
+  assessorName: "Nom de qui évalue",
+  signature: "Signature",
+})

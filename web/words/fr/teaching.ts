@@ -1,0 +1,302 @@
+import type { LandmarkName } from "../../../geometry/scalp/hairlineLandmarks"
+import type { CarrierKind, FoilKind } from "../../../geometry/section/section"
+import type { FaultName } from "../../../presets/sheets/teaching"
+import type { FoilPlace } from "../../core/schedule/placesOf"
+import type { StepLineCode, StepTitleCode } from "../../core/teaching/stepLines"
+import type {
+  AimCode,
+  PieceCode,
+  SelfCheckCode,
+  TeachingTimeCode,
+  ToolCode,
+} from "../../core/teaching/teachingPlan"
+import type { Sentences } from "../say"
+import type { Tools } from "../tools"
+import { articles } from "./common/articles"
+import type { CommonWords } from "./common/common"
+
+/** A technique as it is told to a class. */
+export const teaching = (t: Tools, common: CommonWords) => ({
+  done: {},
+  aim: aim(t, common),
+  tools: tools(t, common),
+  times: times(t),
+  checks: checks(t, common),
+  faults,
+  stepTitles: stepTitles(t, common),
+  /** What each line of a step is about. */
+  stepLabels: (line: StepLineCode) => (line.code === "take" ? takes(line) : stepLabels[line.code]),
+  stepLines: stepLines(t, common),
+  divide: "Diviser la tête",
+})
+
+const places: Record<FoilPlace, string> = {
+  hairline: "la lisière",
+  top: "le dessus",
+  sides: "les côtés",
+  back: "l’arrière",
+}
+
+const aim = (t: Tools, common: CommonWords) => {
+  const things: Record<FoilKind, readonly [one: string, several: string]> = {
+    slice: ["tranche", "tranches"],
+    weave: ["tricotage", "tricotages"],
+    backcomb: ["section crêpée", "sections crêpées"],
+  }
+  const runs: Record<PieceCode["direction"], string> = {
+    "parallel to hairline": "le long de la lisière",
+    horizontal: "à l’horizontale",
+    "diagonal forward": "en diagonale avant",
+    "diagonal back": "en diagonale arrière",
+    vertical: "à la verticale",
+  }
+  const piece = ({ kind, direction, isOne }: PieceCode) => `${things[kind][isOne ? 0 : 1]} ${runs[direction]}`
+  return {
+    "nothing-drawn": "Rien n’est encore tracé.",
+    brighten: ({ places: where, foils, pieces }) =>
+      t.count(foils, {
+        one: `Éclairer ${t.and(where.map((each) => places[each]))} avec # section : ${t.and(pieces.map(piece))}.`,
+        other: `Éclairer ${t.and(where.map((each) => places[each]))} avec # sections : ${t.and(pieces.map(piece))}.`,
+      }),
+    leave: ({ names }) => `Laisser : ${t.and(names.map((name) => name || common.kinds["left-out"]))}.`,
+  } satisfies Sentences<AimCode>
+}
+
+const tools = (t: Tools, common: CommonWords) => {
+  const carriers: Record<CarrierKind, (count: number) => string> = {
+    foil: (count) => t.count(count, { one: "# papillote", other: "# papillotes" }),
+    board: (count) => t.count(count, { one: "# planche", other: "# planches" }),
+    "open-air": (count) => t.count(count, { one: "# mèche à l’air libre", other: "# mèches à l’air libre" }),
+  }
+  const forms = {
+    powder: "poudre décolorante",
+    clay: "argile décolorante",
+    cream: "crème décolorante",
+    liquid: "décolorant liquide",
+  }
+  return {
+    comb: "Peigne à queue, vaporisateur d’eau, un pinceau par bol",
+    "section-clips": ({ count }) =>
+      `Pinces : ${t.whole(count)}, une par section de la tête ; pas de métal près du produit`,
+    clips: ({ low, high }) =>
+      `Pinces : ${t.spread(t.whole(low), t.whole(high))} ; pas de métal près du produit`,
+    carriers: ({ carrier, count, widthMm, lengthMm }) =>
+      carrier === "open-air"
+        ? carriers[carrier](count)
+        : `${carriers[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}`,
+    mix: ({ mix, form, developerVolume, ratio }) =>
+      t.capital(
+        `${common.mix(mix)} : ${form ? forms[form] : "produit selon son mode d’emploi"}, ${t.number(developerVolume)} vol, ${t.number(ratio.lightener)} : ${t.number(ratio.developer)}`,
+      ),
+    bowls: ({ count }) =>
+      t.count(count, {
+        one: "# bol non métallique, couvert sans serrer ; balance",
+        other: "# bols non métalliques, couverts sans serrer ; balance",
+      }),
+    keeping: "Gants, protection des yeux, tablier, serviette, coton humide pour la lisière",
+    minding: "Minuteur ; crayon pour noter la pose de chaque papillote",
+  } satisfies Sentences<ToolCode>
+}
+
+const times = (t: Tools) =>
+  ({
+    "first-check": ({ firstMin, delicateMin, everyMin }) =>
+      `Premier contrôle ${t.minutes(firstMin)} après la pose de la première papillote, ${t.minutes(delicateMin)} sur cheveux fins, poreux ou éclaircis ; ensuite toutes les ${t.minutes(everyMin)} (pratique courante). Le mode d’emploi du fabricant passe en premier.`,
+    "max-time": ({ mix, maxMin, isFromSheet, firstCheckMin }) =>
+      [
+        isFromSheet
+          ? `Mélange ${mix} : temps max ${t.minutes(maxMin)} (selon sa fiche produit).`
+          : `Mélange ${mix} : temps max ${t.minutes(maxMin)} (pratique courante ; aucune fiche ne le dit). Lire d’abord le mode d’emploi.`,
+        ...(firstCheckMin ? [`Premier contrôle après ${t.minutes(firstCheckMin)}.`] : []),
+      ].join(" "),
+    "each-foil":
+      "Le temps de chaque papillote court dès que son produit touche les cheveux : noter cette minute, et retirer chacune quand elle est prête.",
+    "learner-pace": ({ lowMin, highMin, foils }) =>
+      t.count(foils, {
+        one: `Au rythme débutant, ${t.spread(t.number(lowMin), t.minutes(highMin, 1))} par papillote, # papillote demande ${t.spread(t.whole(lowMin * foils), t.minutes(highMin * foils))} de placement (pratique courante).`,
+        other: `Au rythme débutant, ${t.spread(t.number(lowMin), t.minutes(highMin, 1))} par papillote, # papillotes demandent ${t.spread(t.whole(lowMin * foils), t.minutes(highMin * foils))} de placement (pratique courante).`,
+      }),
+  }) satisfies Sentences<TeachingTimeCode>
+
+const mostNumbered = 8
+
+const checks = (t: Tools, common: CommonWords) =>
+  ({
+    "see-through": ({ slices }) =>
+      slices.length > mostNumbered
+        ? "Je vois la lumière à travers chaque tranche fine."
+        : t.count(slices.length, {
+            one: `Je vois la lumière à travers la tranche ${t.and(slices.map(t.whole))}.`,
+            other: `Je vois la lumière à travers les tranches ${t.and(slices.map(t.whole))}.`,
+          }),
+    "even-stitches": ({ stitchMm, gapMm, weave }) =>
+      `Mes mailles sont régulières : ${t.mm(stitchMm, 1)} prises, ${t.mm(gapMm, 1)} laissés, tout le long du tricotage ${t.whole(weave)}.`,
+    "cushion-dry": "Le coussin est sec ; le produit commence après lui.",
+    "product-start": ({ rootMm }) =>
+      `Le produit commence à ${t.mm(rootMm, 1)} ou plus du cuir chevelu ; il n’y en a pas sur la peau.`,
+    "both-faces": "Les deux faces de chaque mèche sont enduites, sans endroit sec.",
+    "left-out-dry": ({ names }) =>
+      `Laissé et encore sec : ${t.and(names.map((name) => name || common.kinds["left-out"]))}.`,
+    "sides-match": "Gauche et droite concordent dans le miroir.",
+    "minutes-noted": "J’ai noté la minute de pose de chaque papillote et contrôlé à temps.",
+    "foils-sound": "Aucune papillote ne glisse ni ne gonfle, aucune n’est chaude.",
+  }) satisfies Sentences<SelfCheckCode>
+
+/** A fault, what it comes from, and what to do about it. */
+const faults: Record<FaultName, { fault: string; cause: string; cure: string }> = {
+  "bleeding-root": {
+    fault: "Coulure à la racine",
+    cause: "Trop de produit, ou il commence au bord même de la papillote.",
+    cure: "Moins sur le pinceau ; garder le pli propre ; essuyer le bord avant de fermer.",
+  },
+  "band-near-root": {
+    fault: "Une barre près de la racine",
+    cause: "Le produit s’arrête trop tôt, ou la papillote a glissé.",
+    cure: "Placer la papillote où commence le plan, et l’y presser en appliquant.",
+  },
+  "dark-spots": {
+    fault: "Taches foncées dedans",
+    cause: "Endroits secs : une seule face enduite, ou cheveux mal étalés.",
+    cure: "Étaler les cheveux, enduire les deux faces, regarder à contre-jour.",
+  },
+  "slice-too-deep": {
+    fault: "Tranche trop épaisse",
+    cause: "La queue du peigne a pris des cheveux derrière la séparation.",
+    cure: "Séparer de nouveau. Une tranche fine laisse voir la lumière.",
+  },
+  "last-foil-dark": {
+    fault: "Dernière trop foncée",
+    cause: "Posée bien après la première, elle a été retirée avec elle.",
+    cure: "Retirer chaque papillote quand elle est prête, pas toutes ensemble.",
+  },
+  "foil-slipping": {
+    fault: "Papillote qui glisse",
+    cause: "Papillote trop lourde pour la section, ou racine mouillée de produit.",
+    cure: "Une papillote plus courte, pliée une fois ; commencer le produit un peu plus bas.",
+  },
+  "cushion-wet": {
+    fault: "Coussin mouillé",
+    cause: "Le produit a atteint le crêpage.",
+    cure: "Essuyer ; commencer après le coussin, sur les cheveux lisses.",
+  },
+}
+
+const stepTitles = (t: Tools, common: CommonWords) => {
+  const kinds: Record<FoilKind, (numbers: readonly number[]) => string> = {
+    slice: (numbers) => named(numbers, { one: "Tranche", other: "Tranches" }),
+    weave: (numbers) => named(numbers, { one: "Tricotage", other: "Tricotages" }),
+    backcomb: (numbers) => named(numbers, { one: "Crêpage", other: "Crêpages" }),
+  }
+  const named = (numbers: readonly number[], { one, other }: { one: string; other: string }) => {
+    const list = t.and(numbers.map(t.whole))
+    return t.count(numbers.length, { one: `${one} ${list}`, other: `${other} ${list}` })
+  }
+  return {
+    "leave-out": ({ name, isPair, side }) =>
+      `Laisser : ${name || "cheveux"}, ${isPair ? common.bothSides : common.onSide[side]}`,
+    foils: ({ kind, numbers, isPair, side }) =>
+      `${kinds[kind](numbers)}, ${isPair ? common.bothSides : common.onSide[side]}`,
+  } satisfies Sentences<StepTitleCode>
+}
+
+const stepLabels: Record<Exclude<StepLineCode["code"], "take">, string> = {
+  part: "Séparer",
+  leave: "Laisser",
+  hold: "Tenir",
+  place: "Placer",
+  product: "Produit",
+  "other-side": "Puis",
+}
+const takes = ({ stitching, pushed }: Extract<StepLineCode, { code: "take" }>) =>
+  pushed ? "Crêper" : stitching ? "Tricoter" : "Tranche"
+
+const stepLines = (t: Tools, common: CommonWords) => {
+  const { ofLandmark, toLandmark, untilLandmark } = articles(t, common)
+  const half = (mm: number) => t.mm(Math.round(mm * 2) / 2, 1)
+  const spot = ({ landmark, behindMm }: { landmark: LandmarkName; behindMm: number }) =>
+    landmark === "behind ear"
+      ? `${t.mm(Math.max(0, behindMm))} derrière la lisière, derrière l’oreille`
+      : `${t.mm(Math.max(0, behindMm))} derrière ${theLandmark[landmark]} ${common.landmarks[landmark]}`
+  const run = ({ run: { from, to, isEven } }: Extract<StepLineCode, { code: "part" }>) => {
+    if (!isEven) return `De ${spot(from)} à ${spot(to)}`
+    const behind = `À ${t.mm(from.behindMm)} derrière la lisière`
+    return from.landmark === to.landmark
+      ? `${behind}, ${toLandmark(from.landmark)}`
+      : `${behind}, ${ofLandmark(from.landmark)} ${untilLandmark(to.landmark)}`
+  }
+  const depth = ({ start, end }: { start: number; end: number }) =>
+    start === end ? half(start) : `${half(start)} au début, ${half(end)} à la fin,`
+  const rows = (count: number, gapMm: number) =>
+    gapMm < 0.5
+      ? t.count(count, { one: "# rang.", other: "# rangs, l’un derrière l’autre, sans écart." })
+      : t.count(count, {
+          one: "# rang.",
+          other: `# rangs, l’un derrière l’autre, en laissant ${half(gapMm)} entre eux.`,
+        })
+  const lies = {
+    down: "laisser pendre",
+    up: "coucher vers le haut",
+    "toward-face": "diriger vers le visage",
+    "away-from-face": "diriger vers l’arrière",
+  }
+  const sheets: Record<"foil" | "board", (count: number) => string> = {
+    foil: (count) => t.count(count, { one: "Une papillote", other: "# papillotes côte à côte" }),
+    board: (count) => t.count(count, { one: "Une planche", other: "# planches côte à côte" }),
+  }
+  return {
+    part: (line) =>
+      [
+        `${run(line)} ; ${common.direction(line.direction)}, ${t.mm(line.partingMm)} de long.`,
+        line.taken === "front"
+          ? `Prendre ${depth(line.depthMm)} devant.`
+          : `Prendre ${depth(line.depthMm)} derrière.`,
+        ...(line.gapMm === null ? [] : [rows(line.rows, line.gapMm)]),
+      ].join(" "),
+    leave: "Pincer à l’écart ; pas de produit.",
+    hold: ({ elevationDeg, overDirectionDeg }) =>
+      overDirectionDeg === 0
+        ? `${t.number(elevationDeg)}° de la tête, sur sa base.`
+        : `${t.number(elevationDeg)}° de la tête, ${t.number(overDirectionDeg)}° hors de sa base.`,
+    take: ({ stitching, isSeenThrough, pushed }) =>
+      [
+        stitching
+          ? `Mailles de ${half(stitching.stitchMm)}, ${half(stitching.gapMm)} laissés entre elles ; la queue du peigne plonge de ${half(stitching.dipMm)}.`
+          : isSeenThrough
+            ? "Le tout, assez fin pour voir la lumière à travers."
+            : "Le tout, étalé à plat et régulier.",
+        ...(pushed
+          ? [
+              `Repousser ${t.percent(pushed.share)} en ${t.spread(t.whole(pushed.leastStrokes), t.whole(pushed.mostStrokes))} coups : un coussin de ${half(pushed.cushionMm)}.`,
+            ]
+          : []),
+      ].join(" "),
+    place: ({ carrier, count, widthMm, lengthMm, isTight, lie }) =>
+      carrier === "open-air"
+        ? "À l’air libre ; tenir à l’écart des cheveux dessous."
+        : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, dessous, ${isTight ? "contre" : "près de"} la racine ; ${lies[lie]}.`,
+    product: ({ mix, startMm, isPastCushion, fromShare, toShare, faces }) => {
+      const from =
+        fromShare > 0
+          ? `de ${t.percent(fromShare)} de la longueur`
+          : isPastCushion
+            ? `après le coussin (${half(startMm)} du cuir chevelu)`
+            : `à ${half(startMm)} du cuir chevelu`
+      const to = toShare === 1 ? "jusqu’aux pointes" : `jusqu’à ${t.percent(toShare)} de la longueur`
+      return `Mélange ${mix}, ${from} ${to}, ${faces === 2 ? "les deux faces de la mèche" : "une face de la mèche"}.`
+    },
+    "other-side": ({ isEachRow }) =>
+      isEachRow
+        ? "Après chaque rang, le même de l’autre côté, à partir du même repère."
+        : "L’autre côté, à partir du même repère.",
+  } satisfies Sentences<StepLineCode>
+}
+
+const theLandmark: Record<Exclude<LandmarkName, "behind ear">, string> = {
+  "centre front": "le",
+  recession: "le",
+  temple: "la",
+  sideburn: "la",
+  "ear top": "le",
+  "nape corner": "le",
+  "centre nape": "le",
+}
