@@ -1,5 +1,8 @@
 import type { Tools } from "../tools"
 
+/** How many plans and techniques of a backup there are, by what becomes of them here. */
+type BackupFound = { added: number; beside: number; same: number; unread: number; techniques: number }
+
 /** The app on this device, the plans kept in it, and newer versions. */
 export const offline = (t: Tools) => ({
   done: {},
@@ -26,7 +29,37 @@ export const offline = (t: Tools) => ({
       "Ce navigateur peut supprimer les plans quand la place manque, ou s’il n’a pas servi depuis un moment.",
     ask: "Demander de les épargner",
   },
+  /** All that this browser keeps, in one file. */
   backup: {
+    title: "Sauvegarde",
+    none: "Aucune sauvegarde n’a été faite depuis ce navigateur.",
+    save: "Faire une sauvegarde",
+    open: "Ouvrir une sauvegarde…",
+    file: "Fichier de sauvegarde",
+    holds:
+      "Un seul fichier avec tous les plans, les techniques et ce que garde votre salon. Il contient toutes les réponses de santé de votre clientèle et n’est pas verrouillé : gardez-le là où vous seul pouvez le lire. Une prestation en cours au fauteuil n’y est pas.",
+    /** What is in a backup that was opened, before it is taken in. */
+    found: ({ added, beside, same, unread, techniques }: BackupFound) =>
+      [
+        `${t.count(added, { one: "# plan est nouveau ici", other: "# plans sont nouveaux ici" })}.`,
+        ...(same > 0
+          ? [`${t.count(same, { one: "# plan est déjà ici", other: "# plans sont déjà ici" })}.`]
+          : []),
+        ...(beside > 0
+          ? [
+              `${t.count(beside, { one: "# plan diffère de celui d’ici et vient à côté", other: "# plans diffèrent de ceux d’ici et viennent à côté" })}.`,
+            ]
+          : []),
+        ...(unread > 0
+          ? [
+              `${t.count(unread, { one: "# plan est illisible et mis de côté", other: "# plans sont illisibles et mis de côté" })}.`,
+            ]
+          : []),
+        `${t.count(techniques, { one: "# technique est nouvelle", other: "# techniques sont nouvelles" })}.`,
+        "Rien de ce qui est ici n’est remplacé.",
+      ].join(" "),
+    takeIn: "Reprendre ici",
+    restored: "La sauvegarde est reprise.",
     today: "La dernière sauvegarde date d’aujourd’hui.",
     days: ({ days }: { days: number }) =>
       t.count(days, {

@@ -1,5 +1,6 @@
 import type { Snapped } from "../../../../geometry/placing/snap"
 import type { ViewName } from "../../../../geometry/surface/views"
+import type { Side } from "../../../core/placement/places"
 import type { Tools } from "../../tools"
 import type { CommonWords } from "../common/common"
 
@@ -35,6 +36,20 @@ export const map = (t: Tools, { directions }: CommonWords) => {
     firstStroke: "Arrastre por la línea de puntos",
     turn: "Girar la cabeza",
     turns: { left: "← Izquierda", right: "Derecha →", higher: "↑ Subir", lower: "↓ Bajar" },
+    /** What the large view shows, for whoever does not see it. */
+    summary: ({ left, right, centre }: Record<Side, number>) => {
+      const sides = [
+        [right, `${t.whole(right)} a la derecha`],
+        [left, `${t.whole(left)} a la izquierda`],
+        [centre, `${t.whole(centre)} en el centro`],
+      ] as const
+      const foils = t.count(left + right + centre, { one: "# papel", other: "# papeles" })
+      const shown = sides.filter(([count]) => count > 0).map(([, words]) => words)
+      return shown.length === 0 ? "No hay papeles en este lado de la cabeza" : `${foils}: ${shown.join(", ")}`
+    },
+    /** What a tap on the map took in hand; hair left out has no number of its own. */
+    selected: ({ name, what }: { name: string | null; what: string }) =>
+      name === null ? `Seleccionado: ${what}` : `Seleccionado: ${name}, ${what}`,
     strokeCancelled: "Trazo cancelado",
     /** What a stroke was drawn to, beside the hand. */
     snapped: ({ to, gapMm }: { to: Snapped["to"]; gapMm: number }) =>

@@ -26,7 +26,7 @@ export const notKept = (t: Tools): Sentences<NotKept> => ({
     `No fue posible guardar ${things[what]}, porque no se pudo volver a leer. ${problems(t).sentence(problem)}`,
   unreadable: ({ problem }) => problems(t).sentence(problem),
   "salon-unreadable":
-    "Los datos guardados del salón no se pueden leer. Se apartan con el próximo cambio y empiezan listas nuevas.",
+    "Algunos datos guardados del salón no se pueden leer. Con el próximo cambio se apartan; lo demás se conserva.",
   "keeper-missing":
     "No se pudo cargar la parte de Partline que guarda. Guarde el plan en un archivo y recargue la página.",
 })

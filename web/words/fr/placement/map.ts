@@ -1,5 +1,6 @@
 import type { Snapped } from "../../../../geometry/placing/snap"
 import type { ViewName } from "../../../../geometry/surface/views"
+import type { Side } from "../../../core/placement/places"
 import type { Tools } from "../../tools"
 import type { CommonWords } from "../common/common"
 
@@ -35,6 +36,20 @@ export const map = (t: Tools, { directions }: CommonWords) => {
     firstStroke: "Tracez sur le pointillé",
     turn: "Tourner la tête",
     turns: { left: "← Gauche", right: "Droite →", higher: "↑ Plus haut", lower: "↓ Plus bas" },
+    /** What the large view shows, for whoever does not see it. */
+    summary: ({ left, right, centre }: Record<Side, number>) => {
+      const sides = [
+        [right, `${t.whole(right)} à droite`],
+        [left, `${t.whole(left)} à gauche`],
+        [centre, `${t.whole(centre)} au centre`],
+      ] as const
+      const foils = t.count(left + right + centre, { one: "# papillote", other: "# papillotes" })
+      const shown = sides.filter(([count]) => count > 0).map(([, words]) => words)
+      return shown.length === 0 ? "Aucune papillote de ce côté de la tête" : `${foils}: ${shown.join(", ")}`
+    },
+    /** What a tap on the map took in hand; hair left out has no number of its own. */
+    selected: ({ name, what }: { name: string | null; what: string }) =>
+      name === null ? `Choisi : ${what}` : `Choisi : ${name}, ${what}`,
     strokeCancelled: "Tracé annulé",
     /** What a stroke was drawn to, beside the hand. */
     snapped: ({ to, gapMm }: { to: Snapped["to"]; gapMm: number }) =>

@@ -27,7 +27,7 @@ export const notKept = (t: Tools): Sentences<NotKept> => ({
     `Impossible d’enregistrer ${things[what]} : la relecture échouerait. ${problems(t).sentence(problem)}`,
   unreadable: ({ problem }) => problems(t).sentence(problem),
   "salon-unreadable":
-    "Les données enregistrées du salon sont illisibles. Au prochain changement, elles sont mises de côté et de nouvelles listes commencent.",
+    "Une partie des données enregistrées du salon est illisible. Au prochain changement, elle est mise de côté ; le reste demeure.",
   "keeper-missing":
     "La partie de Partline qui enregistre n’a pas pu être chargée. Enregistrez le plan dans un fichier, puis rechargez la page.",
 })
