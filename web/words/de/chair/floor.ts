@@ -1,0 +1,99 @@
+import type { floor as english } from "../../en/chair/floor"
+import type { Worded } from "../worded"
+import { foilsWords } from "./calls"
+
+/** The service while it goes on: what is next, what is on, and what is done with each foil. */
+export const floor: Worded<typeof english> = (t) => ({
+  next: "Nächste",
+  nextFoil: "Nächste Folie",
+  allOn: "Alle Folien liegen.",
+  what: ({ kind, place }) => `${t.capital(kind)}, ${place}`,
+  mix: (letter) => `Mischung ${letter}`,
+  now: "Jetzt",
+  atMinute: (min) => `In Minute ${t.whole(min)}`,
+  isOn: (foil) => `Folie ${foil} liegt`,
+  by: (who) => `von: ${who}`,
+  colourist: "Fachkraft",
+  assistant: "Assistenz",
+  wentOnEarlier: "Lag schon früher",
+  lane: (who) => t.capital(who),
+  laneDone: "Auf dieser Seite liegen alle.",
+  otherFoil: "Andere Folie zuerst",
+
+  onNow: "Liegen jetzt",
+  foilsOn: "Folien, die liegen",
+  noneOn: "Keine Folie liegt.",
+  foil: "Folie",
+  foilName: (foil) => `Folie ${foil}`,
+  foilNames: (foils) => foilsWords(t, foils),
+  minutes: "min",
+  offIn: (ms) => `Abnahme geplant in ${t.clock(ms)}`,
+  offOver: (ms) => `Abnahme geplant vor ${t.clock(ms)}`,
+  offStop: "jetzt abnehmen",
+  offNow: (limitMin) => `max. ${t.whole(limitMin)}: jetzt abnehmen`,
+  countedFromEarliest: "ab frühestens gezählt",
+
+  tapFoil: "Folie antippen: kontrolliert, ab, nachgetragen.",
+  burning: "Brennt",
+  checked: "Kontrolliert",
+  off: "Ab",
+  reCoated: "Nachgetragen",
+
+  mixNow: (mix) => `Mischung ${mix} jetzt mischen`,
+  bowlFor: ({ bowl, of }) => `Schale ${bowl} von ${of}, für Minute`,
+  rinseNow: "Jetzt ausspülen",
+  allOfThem: (count) => t.count(count, { one: "die #, die liegt", other: "alle #, die liegen" }),
+  notReady: (foils) =>
+    `${foilsWords(t, foils)}: geplante Zeit noch nicht erreicht. Trotzdem ausspülen?`,
+  rinseAll: "Alle ausspülen",
+  notYet: "Noch nicht",
+  end: "Behandlung beenden",
+  tonerOn: (toner) => `${toner} auf`,
+  tonerChecked: "Kontrolliert",
+  tonerOff: "Ausgespült",
+  tonerPlan: ({ product, minutes }) =>
+    product === null ? `${t.minutes(minutes)}; Toner wählen` : `${product}, ${t.minutes(minutes)}`,
+  tonerTime: ({ onMs, plannedMin }) => `${t.clock(onMs)} von ${t.minutes(plannedMin)}`,
+  tonerDone: "ausgespült",
+  skipToners: "Ohne Toner",
+  after: "Nach dem Ausspülen",
+  heatOn: "Wärme an",
+  heatFor: (minutes) => `${t.minutes(minutes)}, dann kontrollieren`,
+  heatOff: "Wärme aus",
+  thenCheck: "dann kontrollieren und abkühlen lassen",
+
+  outlook: ({ lastOnMin, rinseMin }) =>
+    `Beim jetzigen Tempo: letzte Folie gelegt in Minute ${t.whole(lastOnMin)}, alle ab in Minute ${t.whole(rinseMin)}.`,
+
+  again: "Weitere Behandlung mit diesem Plan starten",
+  weigh: {
+    title: "Reste wiegen",
+    bowl: ({ bowl, mix }) => `Schale ${bowl}, Mischung ${mix}`,
+    made: ({ lightenerG, developerG }) =>
+      `gemischt ${t.gramsNumber(lightenerG)} + ${t.grams(developerG)}`,
+    left: "Rest",
+    used: (grams) => `${t.grams(grams)} verbraucht`,
+  },
+  nextVisit: {
+    title: "Nächster Termin",
+    plan: "Nächsten Termin planen",
+    when: ({ from, to }) => `Zwischen dem ${t.date(from)} und dem ${t.date(to)}.`,
+    test: (day) => `Hauttest auftragen bis ${t.date(day)}.`,
+  },
+
+  check: {
+    seen: (name) => `${name}: was Sie gesehen haben`,
+    level: (name) => `${name}: gesehene Tonhöhe`,
+    darker: "Halbe Stufe dunkler",
+    lighter: "Halbe Stufe heller",
+    stretch: "Dehnung",
+    stretches: { ok: "OK", soft: "Schlaff", stop: "Stopp" },
+    scalp: "Kopfhaut",
+    comforts: { ok: "OK", warm: "Warm", burning: "Brennt" },
+    product: "Produkt",
+    moist: "Feucht",
+    dry: "Trocken",
+    save: "Kontrolle sichern",
+    notNow: "Nicht jetzt",
+  },
+})
