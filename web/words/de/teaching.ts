@@ -3,15 +3,12 @@ import type { FoilPlace } from "../../core/schedule/placesOf"
 import type { StepLineCode } from "../../core/teaching/stepLines"
 import type { PieceCode } from "../../core/teaching/teachingPlan"
 import type { CommonWords } from "../en/common/common"
-import type { TeachingWords, teaching as english } from "../en/teaching"
+import type { teaching as english, TeachingWords } from "../en/teaching"
 import type { Tools } from "../tools"
 import { atLandmark } from "./common/declined"
-import type { Worded } from "./worded"
-
-type Teaching = Worded<TeachingWords>
 
 /** A technique as it is told to a class. */
-export const teaching: Worded<typeof english> = (t, common) => ({
+export const teaching: typeof english = (t, common) => ({
   done: {},
   aim: aim(t, common),
   tools: tools(t, common),
@@ -31,7 +28,7 @@ const places: Record<FoilPlace, string> = {
   back: "den Hinterkopf",
 }
 
-const aim = (t: Tools, common: CommonWords): Teaching["aim"] => {
+const aim = (t: Tools, common: CommonWords): TeachingWords["aim"] => {
   const things: Record<FoilKind, readonly [one: string, several: string]> = {
     slice: ["Slice", "Slices"],
     weave: ["Weaving", "Weavings"],
@@ -51,12 +48,11 @@ const aim = (t: Tools, common: CommonWords): Teaching["aim"] => {
   }
 }
 
-const tools = (t: Tools, common: CommonWords): Teaching["tools"] => {
+const tools = (t: Tools, common: CommonWords): TeachingWords["tools"] => {
   const carriers: Record<CarrierKind, (count: number) => string> = {
     foil: (count) => t.count(count, { one: "# Folie", other: "# Folien" }),
     board: (count) => t.count(count, { one: "# Board", other: "# Boards" }),
-    "open-air": (count) =>
-      t.count(count, { one: "# Partie ohne Folie", other: "# Partien ohne Folie" }),
+    "open-air": (count) => t.count(count, { one: "# Partie ohne Folie", other: "# Partien ohne Folie" }),
   }
   const forms = {
     powder: "Blondierpulver",
@@ -88,7 +84,7 @@ const tools = (t: Tools, common: CommonWords): Teaching["tools"] => {
   }
 }
 
-const times = (t: Tools): Teaching["times"] => ({
+const times = (t: Tools): TeachingWords["times"] => ({
   "first-check": ({ firstMin, delicateMin, everyMin }) =>
     `Erste Kontrolle ${t.minutes(firstMin)} nach dem Legen der ersten Folie, ${t.minutes(delicateMin)} bei feinem, porösem oder blondiertem Haar; dann alle ${t.minutes(everyMin)} (übliche Praxis). Herstellerangaben gehen vor.`,
   "max-time": ({ mix, maxMin, isFromSheet, firstCheckMin }) =>
@@ -109,7 +105,7 @@ const times = (t: Tools): Teaching["times"] => ({
 
 const mostNumbered = 8
 
-const checks = (t: Tools, common: CommonWords): Teaching["checks"] => ({
+const checks = (t: Tools, common: CommonWords): TeachingWords["checks"] => ({
   "see-through": ({ slices }) =>
     slices.length > mostNumbered
       ? "Durch jeden feinen Slice sehe ich Licht."
@@ -131,7 +127,7 @@ const checks = (t: Tools, common: CommonWords): Teaching["checks"] => ({
 })
 
 /** A fault, what it comes from, and what to do about it. */
-const faults: Teaching["faults"] = {
+const faults: TeachingWords["faults"] = {
   "bleeding-root": {
     fault: "Ausbluten am Ansatz",
     cause: "Zu viel Produkt, oder es beginnt direkt an der Folienkante.",
@@ -169,7 +165,7 @@ const faults: Teaching["faults"] = {
   },
 }
 
-const stepTitles = (t: Tools, common: CommonWords): Teaching["stepTitles"] => {
+const stepTitles = (t: Tools, common: CommonWords): TeachingWords["stepTitles"] => {
   const kinds: Record<FoilKind, (numbers: readonly number[]) => string> = {
     slice: (numbers) => named(numbers, { one: "Slice", other: "Slices" }),
     weave: (numbers) => named(numbers, { one: "Weaving", other: "Weavings" }),
@@ -198,13 +194,12 @@ const stepLabels: Record<Exclude<StepLineCode["code"], "take">, string> = {
 const takes = ({ stitching, pushed }: Extract<StepLineCode, { code: "take" }>) =>
   pushed ? "Toupieren" : stitching ? "Weben" : "Slice"
 
-const stepLines = (t: Tools, common: CommonWords): Teaching["stepLines"] => {
+const stepLines = (t: Tools, common: CommonWords): TeachingWords["stepLines"] => {
   const half = (mm: number) => t.mm(Math.round(mm * 2) / 2, 1)
   const run = ({ run: { from, to, isEven } }: Extract<StepLineCode, { code: "part" }>) => {
     const at = (spot: typeof from) => atLandmark({ landmark: spot.landmark, side: "centre" })
     const behind = (spot: typeof from) => t.mm(Math.max(0, spot.behindMm))
-    if (!isEven)
-      return `Von ${behind(from)} hinter der Haarlinie ${at(from)} bis ${behind(to)} ${at(to)}`
+    if (!isEven) return `Von ${behind(from)} hinter der Haarlinie ${at(from)} bis ${behind(to)} ${at(to)}`
     const even = `${t.mm(from.behindMm)} hinter der Haarlinie`
     return from.landmark === to.landmark
       ? `${even}, ${at(from)}`
@@ -220,16 +215,10 @@ const stepLines = (t: Tools, common: CommonWords): Teaching["stepLines"] => {
           other: `# Reihen hintereinander, ${half(gapMm)} dazwischen stehen lassen.`,
         })
   const lies = {
-    down: "sie hängt nach unten",
-    up: "sie ist nach oben gelegt",
-    "toward-face": "sie liegt zum Gesicht",
-    "away-from-face": "sie liegt vom Gesicht weg",
-  }
-  const boardLies = {
-    down: "es hängt nach unten",
-    up: "es ist nach oben gelegt",
-    "toward-face": "es liegt zum Gesicht",
-    "away-from-face": "es liegt vom Gesicht weg",
+    down: "nach unten hängend",
+    up: "nach oben gelegt",
+    "toward-face": "zum Gesicht gelegt",
+    "away-from-face": "vom Gesicht weg gelegt",
   }
   const sheets: Record<"foil" | "board", (count: number) => string> = {
     foil: (count) => t.count(count, { one: "Eine Folie", other: "# Folien nebeneinander" }),
@@ -262,11 +251,10 @@ const stepLines = (t: Tools, common: CommonWords): Teaching["stepLines"] => {
             ]
           : []),
       ].join(" "),
-    place: ({ carrier, count, widthMm, lengthMm, isTight, lie }) => {
-      if (carrier === "open-air") return "Ohne Folie; vom Haar darunter fernhalten."
-      const how = carrier === "board" ? boardLies[lie] : lies[lie]
-      return `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, darunter, ${isTight ? "eng am" : "nahe am"} Ansatz; ${how}.`
-    },
+    place: ({ carrier, count, widthMm, lengthMm, isTight, lie }) =>
+      carrier === "open-air"
+        ? "Ohne Folie; vom Haar darunter fernhalten."
+        : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, darunter, ${isTight ? "eng am" : "nahe am"} Ansatz; ${lies[lie]}.`,
     product: ({ mix, startMm, isPastCushion, fromShare, toShare, faces }) => {
       const from =
         fromShare > 0

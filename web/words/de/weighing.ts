@@ -1,12 +1,11 @@
 import { calibrationFigures } from "../../../presets/weighing/calibrationFigures"
-import { neededColumns } from "../../core/weighing/weighingCsv"
 import type { ReadingProblem } from "../../core/weighing/weighedBowl"
-import type { WeighingWords, weighing as english } from "../en/weighing"
-import type { Tools } from "../tools"
-import type { Worded } from "./worded"
+import { neededColumns } from "../../core/weighing/weighingCsv"
 import type { CommonWords } from "../en/common/common"
+import type { weighing as english, WeighingWords } from "../en/weighing"
+import type { Tools } from "../tools"
 
-export const weighing: Worded<typeof english> = (t, { foils: foilsWords, kinds, mix: mixName }) => ({
+export const weighing: typeof english = (t, { foils: foilsWords, kinds, mix: mixName }) => ({
   done: {
     "keep-weighing": "Wägung sichern",
     "add-list": "Wägungen aus einer Liste hinzufügen",
@@ -46,8 +45,7 @@ export const weighing: Worded<typeof english> = (t, { foils: foilsWords, kinds, 
     doubted: "Wägungen, die falsch wirken",
     looksWrong: ({ name, weighedG, expectedG }) =>
       `${name}: ${t.number(weighedG)} g gewogen; nach den anderen wären es etwa ${t.grams(expectedG)}. Prüfen oder weglassen.`,
-    figures: ({ weighedG, expectedG }) =>
-      `${t.number(weighedG)} g gewogen, ${t.grams(expectedG)} erwartet`,
+    figures: ({ weighedG, expectedG }) => `${t.number(weighedG)} g gewogen, ${t.grams(expectedG)} erwartet`,
     counts: "Zählt",
     remove: "Entfernen",
     removeThis: ({ name }) => `${name} entfernen`,
@@ -68,7 +66,8 @@ const readingProblems = (t: Tools): WeighingWords["bowl"]["problem"] => {
   const said = ({ beforeG, afterG }: ReadingProblem) =>
     `${t.number(beforeG, 1)} g vorher und ${t.number(afterG, 1)} g nachher`
   return {
-    "not-read": (read) => `${said(read)}: beide Werte in Gramm eingeben, mit derselben Schale und demselben Pinsel.`,
+    "not-read": (read) =>
+      `${said(read)}: beide Werte in Gramm eingeben, mit derselben Schale und demselben Pinsel.`,
     gained: (read) => `${said(read)}: Die Schale wiegt nachher mehr als vorher. Sind die Werte vertauscht?`,
     "nothing-placed": (read) => `${said(read)}: Nichts wurde verbraucht. Diese Schale weglassen.`,
   }
@@ -89,8 +88,7 @@ const learntWords = (t: Tools, kinds: CommonWords["kinds"]): WeighingWords["lear
           one: `Für ${target} fehlt noch eine solche Wägung.`,
           other: `Für ${target} fehlen noch # solche Wägungen.`,
         })}`,
-      "too-many-needed": (trust) =>
-        `${stands(trust)} Für ${target} reicht keine Zahl solcher Wägungen.`,
+      "too-many-needed": (trust) => `${stands(trust)} Für ${target} reicht keine Zahl solcher Wägungen.`,
     },
     byStart: "Bis dahin nutzt dieser Plan die Startwerte; sie sind Annahmen.",
     byWeighings: (learnt) =>
@@ -113,7 +111,7 @@ const learntWords = (t: Tools, kinds: CommonWords["kinds"]): WeighingWords["lear
   }
 }
 
-const listProblems = (t: Tools): Worded<WeighingWords["list"]["problem"]> => {
+const listProblems = (t: Tools): WeighingWords["list"]["problem"] => {
   const columns = `erwartet sind die Spalten ${neededColumns.join(",")} (und foils, wo eine Zeile eine Schale für mehrere ist)`
   const at = ({ line, column }: { line: number; column: string }) => `Zeile ${t.whole(line)}, ${column}`
   const found = (cell: { found: string }) => (cell.found === "" ? "sie ist leer" : `gefunden „${cell.found}“`)

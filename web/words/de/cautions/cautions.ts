@@ -6,9 +6,8 @@ import { mixCautions } from "./mixCautions"
 import { notAskedWords, notKnownWords } from "./notKnownWords"
 import { publicWords } from "./publicWords"
 import { ruleNames } from "./ruleNames"
-import type { Worded } from "../worded"
 
-export const cautions: Worded<typeof english> = (t, shared) => {
+export const cautions: typeof english = (t, shared) => {
   const mixName = (id: string) => t.capital(tonerNames[id] ?? shared.mix(id))
   return {
     done: {
@@ -24,8 +23,7 @@ export const cautions: Worded<typeof english> = (t, shared) => {
     testFaults: alertTestFaults(t),
     decides: deciders,
     sources,
-    authority: (decides, source) =>
-      `Wer entscheidet: ${deciders[decides]}. Quelle: ${sources[source]}.`,
+    authority: (decides, source) => `Wer entscheidet: ${deciders[decides]}. Quelle: ${sources[source]}.`,
     panel: {
       cautions: (count) => t.count(count, { one: "# Warnhinweis", other: "# Warnhinweise" }),
       notKnown: (count) =>
@@ -46,8 +44,7 @@ export const cautions: Worded<typeof english> = (t, shared) => {
       showNotAsked: "Was nicht gefragt wurde",
       override: "Schriftlich übergehen",
       overrideThis: "Stopp übergehen",
-      printed:
-        "Grund und Name stehen auf der Karte, wo andere sie lesen können. Keine Krankheit nennen.",
+      printed: "Grund und Name stehen auf der Karte, wo andere sie lesen können. Keine Krankheit nennen.",
       reason: "Grund",
       by: "Ihr Name",
       wanting: "Zuerst Grund und Ihren Namen eingeben.",

@@ -1,10 +1,9 @@
 import type { clearanceWords as english } from "../../en/cautions/clearanceWords"
-import type { Worded } from "../worded"
 
 type Told = Parameters<ReturnType<typeof english>["head"]>[0]
 
 /** The three states of a plan: do not mix, not asked yet, cleared. */
-export const clearanceWords: Worded<typeof english> = (t) => {
+export const clearanceWords: typeof english = (t) => {
   const stops = (count: number) =>
     t.count(count, { one: "Nicht mischen: # Stopp", other: "Nicht mischen: # Stopps" })
   const notAsked = (count: number) =>

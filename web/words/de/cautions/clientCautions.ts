@@ -1,12 +1,11 @@
 import type {
-  alertTestFaults as englishFaults,
   clientCautions as english,
+  alertTestFaults as englishFaults,
 } from "../../en/cautions/clientCautions"
 import { say } from "../../say"
-import type { Worded } from "../worded"
 
 /** What was found of the client, the hair and the tests. */
-export const clientCautions: Worded<typeof english> = (t) => ({
+export const clientCautions: typeof english = (t) => ({
   "under-age": ({ youngestYears }) =>
     `Der Gast ist unter ${youngestYears}: keine Farbe und kein Hauttest (Etikett von Oxidationsfarben; Branchenempfehlung für Blondierung).`,
   "past-reaction": ({ product }) =>
@@ -74,12 +73,11 @@ export const clientCautions: Worded<typeof english> = (t) => ({
 })
 
 /** Why a patch test does not count today. */
-export const alertTestFaults: Worded<typeof englishFaults> = (t) => ({
+export const alertTestFaults: typeof englishFaults = (t) => ({
   "no-test": ({ product, hours }) =>
     `Kein Hauttest mit ${product} eingetragen. Auftragen und nach ${hours} Stunden ablesen.`,
   "no-time": ({ product }) => `Hauttest mit ${product}: Datum und Uhrzeit des Auftragens fehlen.`,
-  "in-future": ({ product }) =>
-    `Hauttest mit ${product}: Das Datum des Auftragens liegt in der Zukunft.`,
+  "in-future": ({ product }) => `Hauttest mit ${product}: Das Datum des Auftragens liegt in der Zukunft.`,
   "too-young": ({ product, hoursOn, hours, readFrom }) =>
     `Hauttest mit ${product}: erst ${hoursOn} von ${hours} Stunden. Ablesen ab ${t.weekday(readFrom)}, ${readFrom.slice(11)} Uhr.`,
   unread: ({ product }) =>
@@ -87,8 +85,7 @@ export const alertTestFaults: Worded<typeof englishFaults> = (t) => ({
   reacted: ({ product }) => `Hauttest mit ${product}: Die Haut hat reagiert. Nicht färben.`,
   "reader-missing": ({ product }) =>
     `Hauttest mit ${product}: eintragen, wann und von wem er abgelesen wurde.`,
-  "read-in-future": ({ product }) =>
-    `Hauttest mit ${product}: Das Datum des Ablesens liegt in der Zukunft.`,
+  "read-in-future": ({ product }) => `Hauttest mit ${product}: Das Datum des Ablesens liegt in der Zukunft.`,
   "read-early": ({ product, hours }) =>
     `Hauttest mit ${product}: abgelesen, bevor ${hours} Stunden vorbei waren. Die Haut noch einmal ansehen.`,
   "out-of-date": ({ product, lastDay }) =>

@@ -1,9 +1,8 @@
 import type { SheetGap } from "../../../core/cautions/rules/cautionCode"
 import type { mixCautions as english } from "../../en/cautions/mixCautions"
-import type { Worded } from "../worded"
 
 /** What was found of a mix. */
-export const mixCautions: Worded<typeof english> = (t, named) => {
+export const mixCautions: typeof english = (t, named) => {
   const gaps: Record<SheetGap, string> = {
     "longest-time": "welche Höchstzeit gilt",
     "on-scalp": "ob es an die Kopfhaut darf",

@@ -1,7 +1,6 @@
 import type { StrandPart } from "../../../core/document/consultation"
-import type { notAskedWords as englishAsked, notKnownWords as english } from "../../en/cautions/notKnownWords"
+import type { notKnownWords as english, notAskedWords as englishAsked } from "../../en/cautions/notKnownWords"
 import type { Tools } from "../../tools"
-import type { Worded } from "../worded"
 
 /** Hair of which something was not recorded: all of it, or some parts of the strand. */
 const hair =
@@ -10,7 +9,7 @@ const hair =
     parts === null ? words : `${words}: ${t.and(parts.map((part) => places[part]))}`
 
 /** What is not known and hurts nobody. */
-export const notKnownWords: Worded<typeof english> = (t, places) => ({
+export const notKnownWords: typeof english = (t, places) => ({
   "target-level": "Zieltonhöhe",
   finish: "Endton",
   brightest: "Wo am hellsten",
@@ -22,7 +21,7 @@ export const notKnownWords: Worded<typeof english> = (t, places) => ({
 })
 
 /** What can hurt and was not asked for this visit; an older answer has to be confirmed. */
-export const notAskedWords: Worded<typeof englishAsked> = (t, { strandParts, questions }) => ({
+export const notAskedWords: typeof englishAsked = (t, { strandParts, questions }) => ({
   age: "Alter",
   scalp: ({ before }) =>
     before === null ? "Kopfhaut: heute ansehen" : `Kopfhaut: zuletzt am ${t.date(before)} angesehen`,

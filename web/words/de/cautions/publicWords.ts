@@ -1,12 +1,11 @@
 import type { PublicStops } from "../../../core/cautions/publicStops"
 import type { publicWords as english } from "../../en/cautions/publicWords"
 import { say } from "../../say"
-import type { Worded } from "../worded"
 import { mixCautions } from "./mixCautions"
 import { ruleNames } from "./ruleNames"
 
 /** Stops as a sheet tells them that hangs where others read it. */
-export const publicWords: Worded<typeof english> = (t, named) => {
+export const publicWords: typeof english = (t, named) => {
   const mixes = mixCautions(t, named)
   const head = ({ state, day }: PublicStops) =>
     state === "stop"
@@ -15,7 +14,8 @@ export const publicWords: Worded<typeof english> = (t, named) => {
         ? "NICHT FREIGEGEBEN: Gesundheit nicht erfragt"
         : `Geprüft: kein Stopp offen am ${t.date(day)}`
   const open = ({ state, stops, notAsked }: PublicStops) => {
-    if (state === "stop") return [t.count(stops, { one: "# Stopp ist offen.", other: "# Stopps sind offen." })]
+    if (state === "stop")
+      return [t.count(stops, { one: "# Stopp ist offen.", other: "# Stopps sind offen." })]
     if (state === "not-asked")
       return [
         t.count(notAsked, { one: "# Angabe ist nicht erfragt.", other: "# Angaben sind nicht erfragt." }),

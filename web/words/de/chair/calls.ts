@@ -1,5 +1,8 @@
-import type { calls as english, foilsWords as englishFoils, toners as englishToners } from "../../en/chair/calls"
-import type { Worded } from "../worded"
+import type {
+  calls as english,
+  foilsWords as englishFoils,
+  toners as englishToners,
+} from "../../en/chair/calls"
 
 export const toners: typeof englishToners = {
   "root-melt": "Ansatzverlauf",
@@ -8,7 +11,7 @@ export const toners: typeof englishToners = {
 }
 
 /** What is due at the chair: as it is shown, second by second, and as it is spoken once. */
-export const calls: Worded<typeof english> = (t) => {
+export const calls: typeof english = (t) => {
   const who = (foils: readonly number[]) => foilsWords(t, foils)
   return {
     due: "Fällig",
@@ -47,8 +50,7 @@ export const calls: Worded<typeof english> = (t) => {
           : `${who(foils)}: jetzt abnehmen, bis zu ${t.clock(byMs)} über der Höchstzeit`,
       "check-ahead": ({ foils, inMs }) => `${who(foils)}: Kontrolle in ${t.clock(inMs)}`,
       "check-now": ({ foils }) => `${who(foils)}: jetzt kontrollieren`,
-      "check-late": ({ foils, byMs }) =>
-        `${who(foils)}: jetzt kontrollieren, ${t.clock(byMs)} zu spät`,
+      "check-late": ({ foils, byMs }) => `${who(foils)}: jetzt kontrollieren, ${t.clock(byMs)} zu spät`,
     },
 
     spoken: {

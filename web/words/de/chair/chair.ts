@@ -1,10 +1,9 @@
 import type { chair as english } from "../../en/chair/chair"
-import type { Worded } from "../worded"
 import { calls, toners } from "./calls"
 import { emergencies } from "./emergencies"
 import { floor } from "./floor"
 
-export const chair: Worded<typeof english> = (t) => ({
+export const chair: typeof english = (t) => ({
   title: "Am Stuhl",
 
   done: {
@@ -50,8 +49,7 @@ export const chair: Worded<typeof english> = (t) => ({
     otherPlan:
       "In diesem Fenster läuft die Behandlung eines anderen Plans. Diesen Plan in einem zweiten Fenster öffnen, um beide laufen zu lassen.",
     toThat: "Zu dieser Behandlung",
-    controlled:
-      "Diese Behandlung wird in einem anderen Fenster gesteuert. Sie können hier zusehen.",
+    controlled: "Diese Behandlung wird in einem anderen Fenster gesteuert. Sie können hier zusehen.",
     takeOver: "Hier steuern",
     notOpened: (why) => `Der Plan dieser Behandlung ließ sich nicht öffnen: ${why}`,
   },
@@ -59,8 +57,7 @@ export const chair: Worded<typeof english> = (t) => ({
   refusals: {
     "changed-in-another-window":
       "Ein anderes Fenster hat diese Behandlung fortgesetzt. Prüfen, was es jetzt zeigt, dann noch einmal tippen.",
-    "held-in-another-window":
-      "Ein anderes Fenster steuert diese Behandlung. Zuerst „Hier steuern“ antippen.",
+    "held-in-another-window": "Ein anderes Fenster steuert diese Behandlung. Zuerst „Hier steuern“ antippen.",
     "nothing-to-undo": "Es gibt kein Tippen, das zurückgenommen werden kann.",
     "no-such-foil": "Diese Folie gehört nicht zu dieser Behandlung.",
     "off-since": ({ foil, atMin }) => `Folie ${foil} ist seit Minute ${t.number(atMin, 1)} ab.`,

@@ -10,8 +10,7 @@ export const emergencies: typeof english = (t) => ({
   salonPhone: (phone) => `Telefon des Salons: ${phone}`,
   first:
     "Im Zweifel zuerst den Notruf wählen. Erste-Hilfe-Ausbildung und Herstellerangaben gehen dieser Liste vor.",
-  about: (foils) =>
-    `${t.count(foils.length, { one: "Folie", other: "Folien" })} ${t.and(foils.map(String))}`,
+  about: (foils) => `${t.count(foils.length, { one: "Folie", other: "Folien" })} ${t.and(foils.map(String))}`,
   done: "Erledigt",
   stepDone: (step) => `Erledigt: ${step}`,
   log: "Zeitprotokoll",
@@ -69,23 +68,18 @@ export const emergencies: typeof english = (t) => ({
     },
     "hot-foil": {
       "take-off": "Handschuhe an. Nicht über dem Gesicht öffnen. Die Folie abnehmen.",
-      "into-water":
-        "Die Folie mit Produkt in viel Wasser werfen, draußen oder weg von Menschen.",
+      "into-water": "Die Folie mit Produkt in viel Wasser werfen, draußen oder weg von Menschen.",
       rinse:
         "Diese Strähne und die Kopfhaut darunter mit viel kühlem Wasser spülen; 20 Minuten, wenn die Haut heiß ist oder schmerzt.",
       "feel-others": "Jede andere Folie aus dieser Schale fühlen. Jede warme abnehmen.",
       flames: "Flammen: Feueralarm, Feuerwehr, hinaus.",
-      "no-more":
-        "Heute keine Wärme und nichts mehr von dieser Mischung. Notieren, welche Schale es war.",
+      "no-more": "Heute keine Wärme und nichts mehr von dieser Mischung. Notieren, welche Schale es war.",
     },
     faint: {
-      "lie-flat":
-        "Den Gast flach hinlegen, Beine hoch; bei Schwangerschaft auf die linke Seite.",
-      "keep-clear":
-        "Produkt von Augen und Mund fernhalten. Den Umhang lockern. Frische Luft.",
+      "lie-flat": "Den Gast flach hinlegen, Beine hoch; bei Schwangerschaft auf die linke Seite.",
+      "keep-clear": "Produkt von Augen und Mund fernhalten. Den Umhang lockern. Frische Luft.",
       "not-awake": "Nach einer Minute nicht wach: stabile Seitenlage, Notruf wählen.",
-      "not-breathing":
-        "Keine normale Atmung: Notruf, mit Herzdruckmassage beginnen, Defibrillator holen.",
+      "not-breathing": "Keine normale Atmung: Notruf, mit Herzdruckmassage beginnen, Defibrillator holen.",
       end: "Wach: eine Weile liegen bleiben. Die Folien ausspülen und die Behandlung beenden.",
     },
     fit: {

@@ -1,9 +1,8 @@
 import type { floor as english } from "../../en/chair/floor"
-import type { Worded } from "../worded"
 import { foilsWords } from "./calls"
 
 /** The service while it goes on: what is next, what is on, and what is done with each foil. */
-export const floor: Worded<typeof english> = (t) => ({
+export const floor: typeof english = (t) => ({
   next: "Nächste",
   nextFoil: "Nächste Folie",
   allOn: "Alle Folien liegen.",
@@ -43,8 +42,7 @@ export const floor: Worded<typeof english> = (t) => ({
   bowlFor: ({ bowl, of }) => `Schale ${bowl} von ${of}, für Minute`,
   rinseNow: "Jetzt ausspülen",
   allOfThem: (count) => t.count(count, { one: "die #, die liegt", other: "alle #, die liegen" }),
-  notReady: (foils) =>
-    `${foilsWords(t, foils)}: geplante Zeit noch nicht erreicht. Trotzdem ausspülen?`,
+  notReady: (foils) => `${foilsWords(t, foils)}: geplante Zeit noch nicht erreicht. Trotzdem ausspülen?`,
   rinseAll: "Alle ausspülen",
   notYet: "Noch nicht",
   end: "Behandlung beenden",
@@ -69,8 +67,7 @@ export const floor: Worded<typeof english> = (t) => ({
   weigh: {
     title: "Reste wiegen",
     bowl: ({ bowl, mix }) => `Schale ${bowl}, Mischung ${mix}`,
-    made: ({ lightenerG, developerG }) =>
-      `gemischt ${t.gramsNumber(lightenerG)} + ${t.grams(developerG)}`,
+    made: ({ lightenerG, developerG }) => `gemischt ${t.gramsNumber(lightenerG)} + ${t.grams(developerG)}`,
     left: "Rest",
     used: (grams) => `${t.grams(grams)} verbraucht`,
   },

@@ -2,9 +2,9 @@ import type { HairHistory, HairState } from "../../../core/document/consultation
 import { strandParts, zoneNames } from "../../../core/document/consultation"
 import type { HairRun } from "../../../core/text/hairRuns"
 import type {
-  hairLine as englishLine,
   histories as englishHistories,
   levelNames as englishLevels,
+  hairLine as englishLine,
   porosities as englishPorosities,
   stretches as englishStretches,
 } from "../../en/client/hair"

@@ -1,5 +1,4 @@
 import type { formula as english } from "../../en/formula/formula"
-import type { Worded } from "../worded"
 import { mixing } from "./mixing"
 import { onSheet } from "./onSheet"
 import { productSheets } from "./productSheets"
@@ -8,7 +7,7 @@ import { stock } from "./stock"
 import { tone } from "./tone"
 
 /** What is mixed, how strong, how thick and how much; what it is toned with; what is in stock. */
-export const formula: Worded<typeof english> = (t, shared) => ({
+export const formula: typeof english = (t, shared) => ({
   done: {
     "change-developer": ({ mix }) => `Entwickler von Mischung ${mix} ändern`,
     "change-ratio": ({ mix }) => `Verhältnis von Mischung ${mix} ändern`,

@@ -1,7 +1,7 @@
-import type { PouredBottle } from "../../../core/mixing/pouring"
+import { visitWeeks } from "../../../../presets/formula/developers"
 import type { BlendProblem } from "../../../core/mixing/blend"
 import type { GentleReason } from "../../../core/mixing/developer"
-import { visitWeeks } from "../../../../presets/formula/developers"
+import type { PouredBottle } from "../../../core/mixing/pouring"
 import type { mixing as english } from "../../en/formula/mixing"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
@@ -79,8 +79,7 @@ export const mixing: typeof english = (t, { foilCount, foils }) => {
       `${t.number(volume)} Vol wird als ${t.number(percent, 1)} % verkauft (berechnet ${t.number(percentWw)} % nach Gewicht; Etiketten weichen ab); gemischt ${t.number(onHeadPercent, 1)} %.`,
 
     bowls: {
-      title: (count) =>
-        count === 0 ? "Schalen" : t.count(count, { one: "# Schale", other: "# Schalen" }),
+      title: (count) => (count === 0 ? "Schalen" : t.count(count, { one: "# Schale", other: "# Schalen" })),
       none: "Noch keine Folien. Hier stehen dann ihre Schalen.",
       toPlacement: "Folien zeichnen",
     },
@@ -138,8 +137,7 @@ const developerReasons = (t: Tools): Mixing["why"] => ({
     `Mehr als ein Termin: ${levels(t, liftLevels)} Aufhellung; möglich sind bis zu ${t.number(mostLevels)} mit ${t.number(volume)} Vol, dem stärksten Entwickler hier. ${t.whole(visits)} Termine planen und das Haar dazwischen neu beurteilen.`,
   "level-now-unknown": "Tonhöhe jetzt fehlt. Vor der Wahl des Entwicklers eingeben.",
   "target-unknown": "Zieltonhöhe fehlt. Vor der Wahl des Entwicklers eingeben.",
-  "no-lift-printed": ({ product }) =>
-    `${product} nennt keine Aufhellungsstufen. Von der Dose übernehmen.`,
+  "no-lift-printed": ({ product }) => `${product} nennt keine Aufhellungsstufen. Von der Dose übernehmen.`,
   "target-beyond-scale": ({ level, lightestLevel }) =>
     `Zieltonhöhe ${t.number(level)} liegt über der Skala. ${t.number(lightestLevel)} oder weniger wählen.`,
   "target-darker": ({ fromLevel, toLevel }) =>

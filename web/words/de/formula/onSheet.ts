@@ -13,8 +13,7 @@ export const onSheet: typeof english = (t, names) => ({
       `${t.number(developerG)} g Entwickler`,
       ...additives.map(({ name, grams }) => `${t.number(grams)} g ${name}`),
     ].join(" + "),
-  bowlAt: ({ bowl, minutes }) =>
-    `${bowl}, Minute ${minutes.map((minute) => t.whole(minute)).join(", ")}`,
+  bowlAt: ({ bowl, minutes }) => `${bowl}, Minute ${minutes.map((minute) => t.whole(minute)).join(", ")}`,
   bowlMixed: ({ bowl, minute }) => `${bowl}, gemischt in Minute ${t.whole(minute)}`,
   toner: ({ product, developerVolume, parts }) =>
     developerVolume === null

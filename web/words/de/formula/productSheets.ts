@@ -71,8 +71,7 @@ const sheetProblemWords = (t: Tools): ReturnType<typeof english>["problem"] => {
     `1 : ${t.number(low)} bis 1 : ${t.number(high)}`
   return {
     "no-name": "Name: fehlt. Eingeben, was auf der Dose steht.",
-    "no-ratio":
-      "Verhältnis: fehlt. Teile Entwickler auf 1 Teil Produkt eingeben, zum Beispiel 1,5 bis 2,5.",
+    "no-ratio": "Verhältnis: fehlt. Teile Entwickler auf 1 Teil Produkt eingeben, zum Beispiel 1,5 bis 2,5.",
     "ratio-impossible": (said) =>
       `Verhältnis: ${ratio(said)} ist kein Mischungsverhältnis. Teile Entwickler auf 1 Teil Produkt eingeben, zum Beispiel 1,5 bis 2,5.`,
     "ratio-backwards": (said) =>
@@ -98,7 +97,6 @@ const sheetProblemWords = (t: Tools): ReturnType<typeof english>["problem"] => {
       name
         ? `Zusätze: ${t.number(gPerG)} g ${name} auf 1 g Produkt. 0 bis 1 g eingeben.`
         : `Zusätze: ${t.number(gPerG)} g auf 1 g Produkt. 0 bis 1 g eingeben.`,
-    "price-impossible":
-      "Preis: einen Betrag ab 0 und die Gramm dafür eingeben oder leer lassen.",
+    "price-impossible": "Preis: einen Betrag ab 0 und die Gramm dafür eingeben oder leer lassen.",
   }
 }

@@ -1,6 +1,6 @@
-import type { tone as english } from "../../en/formula/tone"
 import type { Neutraliser, Pigment } from "../../../../presets/formula/pigments"
 import type { WheelName } from "../../../../presets/formula/toneWheel"
+import type { tone as english } from "../../en/formula/tone"
 import type { Tools } from "../../tools"
 
 type Tone = ReturnType<typeof english>
@@ -21,8 +21,7 @@ export const tone: typeof english = (t) => ({
   zones: { "root-melt": "Ansatzverlauf", mids: "Längen", hairline: "Haarlinie" },
   shows: {
     "level-unknown": "Erreichte Tonhöhe noch nicht bekannt: Toner am Waschbecken wählen.",
-    keep: ({ level, pigment }) =>
-      `Tonhöhe ${t.number(level, 1)} zeigt ${pigmentWords[pigment]}; so lassen.`,
+    keep: ({ level, pigment }) => `Tonhöhe ${t.number(level, 1)} zeigt ${pigmentWords[pigment]}; so lassen.`,
     neutralise: ({ level, pigment, neutraliser }) =>
       `Tonhöhe ${t.number(level, 1)} zeigt ${pigmentWords[pigment]}; mit ${neutraliserWords[neutraliser]} neutralisieren.`,
     melt: ({ rootLevel, downMm }) =>
@@ -38,8 +37,7 @@ export const tone: typeof english = (t) => ({
   },
   families: familyWords,
   strengths: strengthWords,
-  minutes: ({ low, high }) =>
-    `Kontrolle ab Minute ${t.whole(low)}; ausspülen bis ${t.minutes(high)}.`,
+  minutes: ({ low, high }) => `Kontrolle ab Minute ${t.whole(low)}; ausspülen bis ${t.minutes(high)}.`,
   bowl: {
     "toner-alone": ({ product, tonerG, clearG, wantedG }) =>
       `${tonerAndClear(t, { product, tonerG, clearG })}, für ${t.gramsRange(wantedG)} aufs Haar.`,

@@ -2,11 +2,10 @@ import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { NudgeWay } from "../../../core/placement/tools"
 import type { done as english } from "../../en/placement/done"
 import { say } from "../../say"
-import type { Worded } from "../worded"
 import { hairlineDone, stackDone, workingDone } from "./doneParts"
 
 /** What undo calls a change of this chapter. */
-export const done: Worded<typeof english> = (t, names) => {
+export const done: typeof english = (t, names) => {
   const { kinds, landmark, directions, sectionName } = names
   const nameOf = (section: SectionNameCode) => t.capital(say<SectionNameCode>(sectionName, section))
   const count = (sections: number, verb: string) =>

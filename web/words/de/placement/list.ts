@@ -4,10 +4,9 @@ import type { PlaceCode } from "../../../core/placement/places"
 import type { list as english } from "../../en/placement/list"
 import { say } from "../../say"
 import { inDative } from "../common/declined"
-import type { Worded } from "../worded"
 
 /** The foils in the order they are applied, and the totals of them. */
-export const list: Worded<typeof english> = (t, { kinds, place, sectionName, onSide, zones }) => {
+export const list: typeof english = (t, { kinds, place, sectionName, onSide, zones }) => {
   const ordinal = (n: number) => t.ordinal(n, { other: "#." })
   const count = (sections: number) => t.count(sections, { one: "# Partie", other: "# Partien" })
   const named = (code: SectionNameCode) => say<SectionNameCode>(sectionName, code)
@@ -35,9 +34,7 @@ export const list: Worded<typeof english> = (t, { kinds, place, sectionName, onS
         ? `${t.mm(lengthMm)} × ${t.mm(startMm, 1)}`
         : `${t.mm(lengthMm)} × ${t.number(startMm, 1)}–${t.mm(endMm, 1)}`,
     pair: ({ other, side }) =>
-      side === "centre"
-        ? `Paar mit ${inDative(t, other)}`
-        : `Paar mit ${inDative(t, other)} ${onSide[side]}`,
+      side === "centre" ? `Paar mit ${inDative(t, other)}` : `Paar mit ${inDative(t, other)} ${onSide[side]}`,
     selectSeveral: "Mehrere wählen",
     all: "Alle",
     copy: "Kopieren",

@@ -1,6 +1,5 @@
 import type { placement as english } from "../../en/placement/placement"
 import { common } from "../common/common"
-import type { Worded } from "../worded"
 import { actions } from "./actions"
 import { done } from "./done"
 import { editor } from "./editor"
@@ -13,7 +12,7 @@ import { toolRail } from "./toolRail"
 import { working } from "./working"
 
 /** Drawing on the head, and what stands beside the map. */
-export const placement: Worded<typeof english> = (t) => {
+export const placement: typeof english = (t) => {
   const names = common(t)
   return {
     done: done(t, names),

@@ -7,9 +7,7 @@ export const stack: typeof english = (t, { kinds }) => {
   const total = ({ foils, sections }: { foils: number; sections: number }) => {
     if (foils === sections) return t.count(foils, { one: "# Folie", other: "# Folien" })
     const all = t.count(sections, { one: "# Partie", other: "# Partien" })
-    return foils === 0
-      ? all
-      : `${all}, davon ${t.count(foils, { one: "# Folie", other: "# Folien" })}`
+    return foils === 0 ? all : `${all}, davon ${t.count(foils, { one: "# Folie", other: "# Folien" })}`
   }
   return {
     title: (section) => `Hinter ${inDative(t, section)} stapeln`,

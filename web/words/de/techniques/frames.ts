@@ -14,9 +14,9 @@ export const frames: typeof english = (t, { stitches, mm }) => ({
         : `Die ganzen ${mm(edgeDepthMm)} vor dem Scheitel nehmen: Licht soll durchscheinen. Die Folie dicht an den Ansatz legen und beidseitig bestreichen.`,
       "An der Spitze der Geheimratsecke ein wenig Haar stehen lassen, dann ebenso von dort bis zur Schläfe. Zwei kurze Folien liegen flacher als eine um die Ecke gebogene.",
       isSoft
-        ? `${mm(gapMm)} stehen lassen. Hinter beiden Folien scheiteln, an der Schläfe ${mm(driftMm)} weiter vom Gesicht als vorn, und einen Slice von ${mm(depthMm)} nehmen.`
-        : `${mm(gapMm)} stehen lassen. Hinter beiden Folien scheiteln, an der Schläfe ${mm(driftMm)} weiter vom Gesicht als vorn, und aus ${mm(wovenMm)} ${stitches(stitch)} weben.`,
-      `${mm(gapMm)} stehen lassen und noch einmal scheiteln, weiter nach hinten abfallend. Aus ${mm(wovenMm)} ${stitches(stitch)} weben: Diese Reihe trägt das Licht ins Haar dahinter.`,
+        ? `Dann ${mm(gapMm)} stehen lassen. Hinter beiden Folien scheiteln, an der Schläfe ${mm(driftMm)} weiter vom Gesicht als vorn, und einen Slice von ${mm(depthMm)} nehmen.`
+        : `Dann ${mm(gapMm)} stehen lassen. Hinter beiden Folien scheiteln, an der Schläfe ${mm(driftMm)} weiter vom Gesicht als vorn, und aus ${mm(wovenMm)} ${stitches(stitch)} weben.`,
+      `Dann ${mm(gapMm)} stehen lassen und noch einmal scheiteln, weiter nach hinten abfallend. Aus ${mm(wovenMm)} ${stitches(stitch)} weben: Diese Reihe trägt das Licht ins Haar dahinter.`,
       "Jede Folie nach hinten legen, vom Gesicht weg, und die Falze sauber halten, damit nichts auf die Haut läuft.",
       "Die andere Seite von denselben Punkten aus legen. Die beiden Folien an den Schläfen zuerst kontrollieren.",
     ],
@@ -32,7 +32,7 @@ export const frames: typeof english = (t, { stitches, mm }) => ({
         : "Das Haar zum Scheitel beim Gast links kämmen und sehen, wie weit es auf jeder Seite fällt. Auf beiden Seiten des Scheitels einige Millimeter unberührt lassen.",
       `Auf der langen Seite beginnen: vom Scheitel bis zur Geheimratsecke einen Slice von ${mm(depthMm)} nehmen, ${mm(firstMm)} hinter der Haarlinie gescheitelt.`,
       "Von unterhalb der Geheimratsecke bis zur Schläfe mit einem zweiten Slice gleicher Tiefe weiter.",
-      `${mm(gapMm)} stehen lassen. Hinter jedem der beiden aus ${mm(wovenMm)} ${stitches(stitch)} weben; die Reihe an der Schläfe läuft nach hinten.`,
+      `Dann ${mm(gapMm)} stehen lassen. Hinter jedem der beiden aus ${mm(wovenMm)} ${stitches(stitch)} weben; die Reihe an der Schläfe läuft nach hinten.`,
       `Auf der kurzen Seite einen Slice vom Scheitel bis zur Schläfe nehmen und ${mm(gapMm)} stehen lassen.`,
       `Dahinter aus ${mm(wovenMm)} ${stitches(stitch)} weben, zur Schläfe hin nach hinten laufend.`,
       "Das Haar über die Folien kämmen und von vorn ansehen: Der Scheitel muss auf beiden Seiten frei sein.",
@@ -48,7 +48,7 @@ export const frames: typeof english = (t, { stitches, mm }) => ({
         ? "Beim Gast links ist die volle Seite. Das Haar scheiteln, wie es getragen wird, und die andere Seite wegstecken."
         : "Beim Gast rechts ist die volle Seite. Das Haar scheiteln, wie es getragen wird, und die andere Seite wegstecken.",
       `Einen Slice von ${mm(depthMm)} von neben der Stirnmitte bis zur Schläfe nehmen, ${mm(firstMm)} hinter der Haarlinie gescheitelt.`,
-      `${mm(gapMm)} stehen lassen und dahinter, parallel zum Slice, aus ${mm(wovenMm)} ${stitches(stitch)} weben.`,
+      `Dann ${mm(gapMm)} stehen lassen und dahinter, parallel zum Slice, aus ${mm(wovenMm)} ${stitches(stitch)} weben.`,
       t.count(count, {
         one: `Das ist # Reihe auf der vollen Seite, mit ${mm(gapMm)} Abstand zur vorigen.`,
         other: `So weiter, bis auf der vollen Seite # Reihen liegen, jede mit ${mm(gapMm)} Abstand zur vorigen.`,
@@ -86,7 +86,7 @@ export const frames: typeof english = (t, { stitches, mm }) => ({
       `Von neben der Stirnmitte bis zur Schläfe scheiteln, ${mm(firstMm)} hinter der Haarlinie und parallel dazu.`,
       `Mit der Stielspitze ${mm(depthMm)} vor dem Scheitel nehmen. Gegen das Licht halten: Es soll überall durchscheinen.`,
       "Eine Folie dicht an den Ansatz legen, den Slice flach auflegen und beidseitig dünn bestreichen.",
-      `${mm(gapMm)} Haar über der Folie stehen lassen und parallel zum ersten wieder scheiteln, bis auf dieser Seite ${t.count(count, { one: "# Slice liegt", other: "# Slices liegen" })}.`,
+      `Dann ${mm(gapMm)} Haar über der Folie stehen lassen und parallel zum ersten wieder scheiteln, bis auf dieser Seite ${t.count(count, { one: "# Slice liegt", other: "# Slices liegen" })}.`,
       "Dann die andere Seite, mit ebenso vielen Reihen vom selben Punkt aus.",
       "Früh kontrollieren, nach fünf Minuten: So dünne Slices sind jedem Weaving voraus.",
     ],

@@ -25,11 +25,11 @@ export const others: typeof english = (t, { stitches, mm }) => {
       notes:
         "Für einen Pony, der gerade fällt oder wie ein Vorhang geteilt ist. Der Rand bleibt natürlich, so wächst er weicher heraus. Soll der Pony geschnitten werden, zuerst schneiden.",
       steps: ({ stitch, count, depthMm, gapMm, babyHairsMm, firstMm, sliceMm, lastMm }) => [
-        `${mm(babyHairsMm)} Babyhaare entlang der Stirn herauskämmen und wegstecken: Sie bleiben, wie sie sind.`,
+        `Babyhaare entlang der Stirn, ${mm(babyHairsMm)}, herauskämmen und wegstecken: Sie bleiben, wie sie sind.`,
         `Von Geheimratsecke zu Geheimratsecke scheiteln, ${mm(firstMm)} hinter der Haarlinie, und aus den ${mm(depthMm)} davor ${stitches(stitch)} weben.`,
         "Die Folie unter die Stiche legen, dicht am Ansatz, aber nicht auf die Haut der Stirn, und vom Ansatzbereich bis in die Spitzen bestreichen.",
-        `${mm(gapMm)} stehen lassen und wiederholen, jedes Mal etwas schmaler, bis ${t.count(count, { one: "# Weaving im Pony liegt", other: "# Weavings im Pony liegen" })}.`,
-        `${mm(gapMm)} stehen lassen und mit einem Slice von ${mm(sliceMm)} abschließen, ${mm(lastMm)} hinter der Haarlinie. Sein Licht scheint von hinten durch.`,
+        `Dann ${mm(gapMm)} stehen lassen und wiederholen, jedes Mal etwas schmaler, bis ${t.count(count, { one: "# Weaving im Pony liegt", other: "# Weavings im Pony liegen" })}.`,
+        `Dann ${mm(gapMm)} stehen lassen und mit einem Slice von ${mm(sliceMm)} abschließen, ${mm(lastMm)} hinter der Haarlinie. Sein Licht scheint von hinten durch.`,
         "Die Folien nach hinten über den Kopf legen, damit keine an der Braue liegt. Die erste zuerst kontrollieren: Das Haar am Rand ist am feinsten.",
       ],
     },
@@ -40,12 +40,12 @@ export const others: typeof english = (t, { stitches, mm }) => {
         "Für Grau, das sich zuerst vorn und an den Schläfen zeigt. Es deckt kein Grau ab: Es setzt Licht daneben. Graues Haar kann dick sein und Produkt langsam annehmen, oder weich und schnell sein: eine graue und eine farbige Strähne einzeln kontrollieren.",
       steps: ({ stitch, count, depthMm, gapMm, firstMm, startMm }) => [
         "Das Haar zurückkämmen und sehen, wo das Grau am dichtesten ist; auf dieser Seite beginnen.",
-        `${mm(firstMm)} hinter der Haarlinie von neben der Stirnmitte bis zur Geheimratsecke scheiteln und aus ${mm(depthMm)} ${stitches(stitch)} weben.`,
+        `Von neben der Stirnmitte bis zur Geheimratsecke scheiteln, ${mm(firstMm)} hinter der Haarlinie, und aus ${mm(depthMm)} ${stitches(stitch)} weben.`,
         "Die Stiche durch graues und farbiges Haar gleichermaßen führen. Nicht einzelne graue Haare suchen: Das gibt einen Fleck.",
         `Von der Geheimratsecke zur Schläfe und von der Schläfe zur Kotelette im selben Abstand weiter. Das Produkt beginnt ${mm(startMm)} von der Kopfhaut.`,
         count === 1
           ? "Eine Reihe genügt: Das Haar dahinter bleibt, wie es ist."
-          : `${mm(gapMm)} stehen lassen und dahinter von neben der Mitte bis zur Schläfe wiederholen, bis dort ${rowsLie(count)}.`,
+          : `Dann ${mm(gapMm)} stehen lassen und dahinter von neben der Mitte bis zur Schläfe wiederholen, bis dort ${rowsLie(count)}.`,
         "Die andere Seite von denselben Punkten aus arbeiten.",
         "In der ersten Folie eine graue und eine farbige Strähne kontrollieren; jede Folie abnehmen, wenn die langsamere von beiden fertig ist, innerhalb der Zeit des Herstellers.",
       ],
@@ -57,13 +57,13 @@ export const others: typeof english = (t, { stitches, mm }) => {
         "Für eng gelocktes Haar, das im eigenen Muster getragen wird. Feine Stiche verschwinden in Locken; breite Panels wirken als Licht. Der Rand bleibt ausgelassen: Er bricht zuerst und verträgt keinen Zug. Lockiges Haar kann trocken und brüchig sein: Probesträhne, kein Ziehen und früh kontrollieren.",
       steps: ({ stitch, count, depthMm, gapMm, firstMm, edgesMm, startMm }) => [
         "Die Locken trocken und wie getragen ansehen und markieren, wo sie ums Gesicht fallen. Dann das Haar sanft strecken; nie vom Ansatz auskämmen.",
-        `${mm(edgesMm)} Rand entlang der Haarlinie auslassen und ohne Zug zurückhalten.`,
-        `${mm(firstMm)} hinter der Haarlinie von neben der Stirnmitte bis zur Geheimratsecke scheiteln und aus ${mm(depthMm)} ${stitches(stitch)} weben.`,
+        `Entlang der Haarlinie ${mm(edgesMm)} Rand auslassen und ohne Zug zurückhalten.`,
+        `Von neben der Stirnmitte bis zur Geheimratsecke scheiteln, ${mm(firstMm)} hinter der Haarlinie, und aus ${mm(depthMm)} ${stitches(stitch)} weben.`,
         `Das Panel locker halten. Das Produkt ${mm(startMm)} von der Kopfhaut beginnen und durch jede Locke bis in die Spitzen einarbeiten, beidseitig.`,
         "Die Folie breit und flach falten: Gepresste Locken nehmen Produkt ungleichmäßig an. Dann das zweite Panel, von der Geheimratsecke zur Schläfe.",
         count === 1
           ? "Das Haar dahinter so lassen, wie es ist."
-          : `${mm(gapMm)} stehen lassen und hinter beiden wiederholen, bis auf dieser Seite ${rowsLie(count)}.`,
+          : `Dann ${mm(gapMm)} stehen lassen und hinter beiden wiederholen, bis auf dieser Seite ${rowsLie(count)}.`,
         "Die andere Seite arbeiten. Dehnung ebenso wie Tonhöhe kontrollieren und das Produkt feucht halten.",
       ],
     },
@@ -76,7 +76,7 @@ export const others: typeof english = (t, { stitches, mm }) => {
         "Vorderkopf und Seiten vom Hinterkopf abteilen, von Ohr zu Ohr über die Wirbelpartie. Den Hinterkopf wegstecken.",
         `An der Haarlinie beginnen: ${mm(firstMm)} dahinter von neben der Stirnmitte bis unter die Schläfe scheiteln und aus ${mm(depthMm)} ${stitches(stitch)} weben.`,
         "Den Stiel gleichmäßig eintauchen: Wie tief er taucht, entscheidet, wie hell die Reihe wird. Die Folie dicht an den Ansatz legen und beidseitig bestreichen.",
-        `${mm(gapMm)} stehen lassen und wieder parallel scheiteln, bis auf dieser Seite ${rowsLie(count)}; die letzte liegt ${mm(lastMm)} hinter der Haarlinie.`,
+        `Dann ${mm(gapMm)} stehen lassen und wieder parallel scheiteln, bis auf dieser Seite ${rowsLie(count)}; die letzte liegt ${mm(lastMm)} hinter der Haarlinie.`,
         "Jede Folie einmal falten und auf die vorige legen, vom Gesicht weg. Breite Reihen brauchen zwei Folien nebeneinander, die einen Finger breit überlappen.",
         "Die andere Seite in derselben Reihenfolge arbeiten. Neu mischen, bevor die Schale zäh wird.",
         "Die erste Reihe der ersten Seite zuerst kontrollieren, dann alle fünf Minuten.",
@@ -104,11 +104,11 @@ export const others: typeof english = (t, { stitches, mm }) => {
         "Für eine Überraschung unter dunklem oder halb hochgestecktem Haar. Nackenhaar ist oft dick und langsam: Es kann eine eigene Schale brauchen oder zuerst gelegt werden. Nicht, wo ein Kragen an wunder Haut reibt.",
       steps: ({ count, depthMm, gapMm, firstMm, elevationDeg }) => [
         "Den Kopf nach vorn neigen und alles oberhalb des Hinterhauptknochens wegstecken.",
-        `${mm(firstMm)} innerhalb der Haarlinie scheiteln, von der Nackenecke bis neben die Mitte, und ${mm(depthMm)} zum Hals hin nehmen.`,
+        `Von der Nackenecke bis neben die Mitte scheiteln, ${mm(firstMm)} innerhalb der Haarlinie, und ${mm(depthMm)} zum Hals hin nehmen.`,
         `Das Haar nach unten und außen halten, ${t.whole(elevationDeg)}° vom Kopf und nicht höher, damit der Ansatz so liegt, wie er wächst. Beidseitig bestreichen.`,
         count === 1
           ? "Das Haar darüberfallen lassen und sehen, ob sich so viel zeigt wie gewünscht."
-          : `${mm(gapMm)} stehen lassen und den nächsten darüber nehmen, bis auf dieser Seite ${t.count(count, { one: "# Slice liegt", other: "# Slices liegen" })}.`,
+          : `Dann ${mm(gapMm)} stehen lassen und den nächsten darüber nehmen, bis auf dieser Seite ${t.count(count, { one: "# Slice liegt", other: "# Slices liegen" })}.`,
         "Die andere Seite arbeiten. Produkt vom Hals fernhalten, wo Kragen reiben.",
       ],
     },

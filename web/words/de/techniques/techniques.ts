@@ -1,13 +1,12 @@
 import type { HouseWords } from "../../en/techniques/houseWords"
 import type { techniques as english } from "../../en/techniques/techniques"
-import type { Worded } from "../worded"
 import { draft } from "./draft"
 import { frames } from "./frames"
 import { others } from "./others"
 import { stepWords } from "./stepWords"
 
 /** Techniques: those of the house in words, and the panel that shows them beside the salon's own. */
-export const techniques: Worded<typeof english> = (t) => {
+export const techniques: typeof english = (t) => {
   const steps = stepWords(t)
   const house: HouseWords = { ...frames(t, steps), ...others(t, steps) }
   const sections = (count: number) => t.count(count, { one: "# Partie", other: "# Partien" })

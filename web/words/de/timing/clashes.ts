@@ -1,11 +1,10 @@
 import type { clashes as english } from "../../en/timing/clashes"
 import { say } from "../../say"
-import type { Worded } from "../worded"
 
-type Clashes = Worded<ReturnType<typeof english>>
+type Clashes = ReturnType<typeof english>
 
 /** What the clock finds: why there is none, what was assumed, what clashes, and what mends it. */
-export const clashes: Worded<typeof english> = (t) => {
+export const clashes: typeof english = (t) => {
   const min = (minutes: number) => t.minutes(minutes, 1)
   const numbers = (foils: readonly number[]) => t.runs(foils, (from, to) => `${from} bis ${to}`)
   const foils = (list: readonly number[]) =>
@@ -21,8 +20,7 @@ export const clashes: Worded<typeof english> = (t) => {
       `Keine Wärme: Mischung ${mix} ist mit ${t.number(volume)} Vol gemacht.`,
     "at-hairline": "Keine Wärme: An der Haarlinie liegen Folien.",
     cushion: "Keine Wärme: Ein toupiertes Polster liegt nahe am Ansatz.",
-    "too-long": ({ mostMin, askedMin }) =>
-      `Wärme höchstens ${min(mostMin)}: ${min(askedMin)} eingegeben.`,
+    "too-long": ({ mostMin, askedMin }) => `Wärme höchstens ${min(mostMin)}: ${min(askedMin)} eingegeben.`,
     "no-minutes": "Wärme muss länger als 0 Minuten dauern.",
   }
 
@@ -37,15 +35,13 @@ export const clashes: Worded<typeof english> = (t) => {
         `Folie ${foil}: Nichts wird bestrichen; das Produkt näher an der Kopfhaut beginnen oder mehr von der Strähne bestreichen.`,
       "foil-pace": ({ foil, minutes }) =>
         `Folie ${foil}: Das Tempo ist ${t.number(minutes)}; Minuten pro Folie über 0 eingeben.`,
-      "foil-limit": ({ foil }) =>
-        `Folie ${foil}: Die Höchstzeit des Produkts muss über 0 Minuten liegen.`,
+      "foil-limit": ({ foil }) => `Folie ${foil}: Die Höchstzeit des Produkts muss über 0 Minuten liegen.`,
       "foil-mix": ({ foil, mix }) => `Folie ${foil}: Es gibt keine Mischung ${mix}.`,
       "foil-ready": ({ foil, mix }) =>
         `Folie ${foil}: Mit Mischung ${mix} ist nicht bekannt, wann sie fertig sein kann.`,
       "no-bowl": ({ foil, mix }) => `Folie ${foil}: Keine Schale von Mischung ${mix} ist für sie da.`,
       "bowl-empty": ({ mix }) => `Mischung ${mix}: Eine Schale muss mehr als 0 g enthalten.`,
-      "bowl-pot-life": ({ mix }) =>
-        `Mischung ${mix}: Die Verarbeitungszeit muss länger als 0 Minuten sein.`,
+      "bowl-pot-life": ({ mix }) => `Mischung ${mix}: Die Verarbeitungszeit muss länger als 0 Minuten sein.`,
       "checks-apart": "Zwischen Kontrollen müssen mehr als 0 Minuten liegen.",
       "from-off-scale": ({ level, darkest, lightest }) =>
         `Tonhöhe jetzt ist ${t.number(level)}: Die Skala reicht von ${darkest} bis ${lightest}.`,
@@ -74,7 +70,9 @@ export const clashes: Worded<typeof english> = (t) => {
     heat,
 
     clashTitle: (count) =>
-      count === 0 ? "Keine Konflikte im Zeitplan" : t.count(count, { one: "# Konflikt", other: "# Konflikte" }),
+      count === 0
+        ? "Keine Konflikte im Zeitplan"
+        : t.count(count, { one: "# Konflikt", other: "# Konflikte" }),
     noFix: "Partline hat dafür keine Lösung: den Plan ändern.",
     clashes: {
       "over-run": ({ foil, overMin, limitMin, others: more }) =>

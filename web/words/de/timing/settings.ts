@@ -1,10 +1,9 @@
 import type { settings as english } from "../../en/timing/settings"
-import type { Worded } from "../worded"
 
 type Pace = Parameters<ReturnType<typeof english>["line"]>[0]["pace"]
 
 /** How the visit goes: one line that says it, and the fields that change it. */
-export const settings: Worded<typeof english> = (t) => {
+export const settings: typeof english = (t) => {
   const pace: Record<Pace, string> = {
     expert: "Profitempo",
     usual: "Übliches Tempo",

@@ -1,10 +1,9 @@
 import type { timing as english } from "../../en/timing/timing"
 import type { Tools } from "../../tools"
-import type { Worded } from "../worded"
 import { clashes } from "./clashes"
 import { settings } from "./settings"
 
-export const timing: Worded<typeof english> = (t) => {
+export const timing: typeof english = (t) => {
   const found = clashes(t)
   return {
     title: "Zeiten",
@@ -157,8 +156,7 @@ export const timing: Worded<typeof english> = (t) => {
         `${t.whole(foils)} in ${t.count(services, { one: "# Behandlung", other: "# Behandlungen" })}`,
       range: ({ low, high }) => t.spread(t.fixed(low, 1), t.fixed(high, 1)),
       none: "–",
-      planWith: (person) =>
-        person ? `Mit dem Tempo von ${person} planen` : "Mit diesem Tempo planen",
+      planWith: (person) => (person ? `Mit dem Tempo von ${person} planen` : "Mit diesem Tempo planen"),
       asAssistant: (person) => (person ? `${person} als Assistenz` : "Assistenz mit diesem Tempo"),
     },
 
