@@ -113,9 +113,10 @@ export const command: typeof english = (t) => ({
       summary:
         "Wann jede Folie gelegt wird, fertig sein kann und abgenommen wird, die Schalen und Kontrollen und die Konflikte.",
       details: [
-        "Gibt foils, bowls, looks, firstOnMin, lastOnMin, rinseMin und conflicts aus; dazu chairMin (ganzer Termin, eine Spanne),",
-        "heat (wann an und aus, oder null), steps (rinse, detangle, Toner nach Zone, dry) und je Schale Mischung und Partien. Ein Ende",
-        "von readyMin ist null, wo das Ziel nicht rechtzeitig erreicht wird. Regeln von conflicts: over-run, under-processed, pot-life, booking und hairline-ahead (ein Ausspülen, und die Haarlinie weit vor dem Hinterkopf fertig).",
+        "Gibt foils, bowls, looks, firstOnMin, lastOnMin, rinseMin und conflicts aus; dazu chairMin (der ganze Termin, eine",
+        "Spanne), heat (wann an und aus, oder null), steps (rinse, detangle, Toner nach Zone, dry) und je Schale Mischung und",
+        "Partien. Ein Ende von readyMin ist null, wo das Ziel nicht rechtzeitig erreicht wird. Regeln von conflicts: over-run,",
+        "under-processed, pot-life, booking und hairline-ahead (ein Ausspülen, die Haarlinie lange vor dem Hinterkopf fertig).",
       ],
       options: {
         pace: "Minuten pro Folie, von einer zur nächsten; ohne Angabe das Tempo des Plans",

@@ -22,7 +22,7 @@ export const record: typeof english = (t, common, client) => ({
     "strand-test": "Probesträhne",
     override: "Übergangen",
     letter: "Ärztl. Schreiben",
-    withdrawn: "Stopp zurückgenommen",
+    withdrawn: "Stopp zurück",
   },
   lines: recordLines(t, client),
   foil: ({ kind, place }) => t.capital(`${common.kinds[kind]}, ${say(common.place, place)}`),

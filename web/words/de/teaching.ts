@@ -185,21 +185,21 @@ const stepTitles = (t: Tools, common: CommonWords): TeachingWords["stepTitles"] 
 
 const stepLabels: Record<Exclude<StepLineCode["code"], "take">, string> = {
   part: "Scheitel",
-  leave: "Auslassen",
+  leave: "Lassen",
   hold: "Halten",
   place: "Legen",
   product: "Produkt",
   "other-side": "Dann",
 }
 const takes = ({ stitching, pushed }: Extract<StepLineCode, { code: "take" }>) =>
-  pushed ? "Toupieren" : stitching ? "Weben" : "Slice"
+  pushed ? "Toupage" : stitching ? "Weben" : "Slice"
 
 const stepLines = (t: Tools, common: CommonWords): TeachingWords["stepLines"] => {
   const half = (mm: number) => t.mm(Math.round(mm * 2) / 2, 1)
   const run = ({ run: { from, to, isEven } }: Extract<StepLineCode, { code: "part" }>) => {
     const at = (spot: typeof from) => atLandmark({ landmark: spot.landmark, side: "centre" })
     const behind = (spot: typeof from) => t.mm(Math.max(0, spot.behindMm))
-    if (!isEven) return `Von ${behind(from)} hinter der Haarlinie ${at(from)} bis ${behind(to)} ${at(to)}`
+    if (!isEven) return `Von ${behind(from)} hinter der Haarlinie ${at(from)} bis ${behind(to)} dahinter ${at(to)}`
     const even = `${t.mm(from.behindMm)} hinter der Haarlinie`
     return from.landmark === to.landmark
       ? `${even}, ${at(from)}`

@@ -3,7 +3,7 @@ import type { deciders as englishDeciders, sources as englishSources } from "../
 export const deciders: typeof englishDeciders = {
   law: "das Gesetz und das Etikett",
   maker: "die Herstellerangaben",
-  doctor: "die ärztliche Praxis des Gastes",
+  doctor: "die Arztpraxis des Gastes",
   colourist: "die Fachkraft",
 }
 

@@ -13,9 +13,9 @@ export const clientCautions: typeof english = (t) => ({
       ? "Der Gast hat schon einmal reagiert (auf Farbe oder schwarzes Henna). Nicht färben. Die Ursache kann ärztlich getestet werden."
       : `Der Hauttest mit ${product} hat reagiert. Nicht färben. Die Ursache kann ärztlich getestet werden.`,
   "breathing-reaction":
-    "Blondierung hat beim Gast pfeifende Atmung, Husten oder Quaddeln ausgelöst. Nicht in der Nähe des Gastes mischen; an eine ärztliche Praxis verweisen.",
+    "Blondierung hat beim Gast pfeifende Atmung, Husten oder Quaddeln ausgelöst. Nicht in der Nähe des Gastes mischen; an eine Arztpraxis verweisen.",
   "mixer-breathing":
-    "Blondierung löst bei der Person, die mischt, Husten, pfeifende Atmung oder Ausschlag aus. Jemand anderes mischt, in einem anderen Raum; an eine ärztliche Praxis verweisen.",
+    "Blondierung löst bei der Person, die mischt, Husten, pfeifende Atmung oder Ausschlag aus. Jemand anderes mischt, in einem anderen Raum; an eine Arztpraxis verweisen.",
   "dye-allergy":
     "Allergie gegen Haarfarbe, ihre Inhaltsstoffe oder Blondierung. Nicht färben und keinen Hauttest machen.",
   "scalp-hurt": ({ scalp }) =>
@@ -35,15 +35,15 @@ export const clientCautions: typeof english = (t) => ({
         ? `Noch kein Toner gewählt. Mit Entwickler gemischt braucht er einen eigenen Hauttest, frühestens ${testHours} Stunden später ohne Reaktion abgelesen.`
         : `Noch kein Ansatzton gewählt. Mit Entwickler gemischt braucht er einen eigenen Hauttest, frühestens ${testHours} Stunden später ohne Reaktion abgelesen.`,
   expecting:
-    "Schwanger oder stillend: zuerst mit der ärztlichen Praxis oder Hebamme des Gastes abklären, sonst ablehnen.",
+    "Schwanger oder stillend: zuerst mit der Arztpraxis oder Hebamme des Gastes abklären, sonst ablehnen.",
   "scalp-condition":
-    "Erkrankung der Kopfhaut oder kürzliche Operation daran: zuerst mit der ärztlichen Praxis des Gastes abklären, sonst ablehnen.",
+    "Erkrankung der Kopfhaut oder kürzliche Operation daran: zuerst mit der Arztpraxis des Gastes abklären, sonst ablehnen.",
   chemotherapy:
-    "Chemotherapie oder Bestrahlung, jetzt oder kürzlich: zuerst mit der ärztlichen Praxis des Gastes abklären, sonst ablehnen.",
+    "Chemotherapie oder Bestrahlung, jetzt oder kürzlich: zuerst mit der Arztpraxis des Gastes abklären, sonst ablehnen.",
   asthma:
-    "Asthma: Ein Hauttest ohne Reaktion sagt nichts über Blondierung. Zuerst die ärztliche Praxis des Gastes fragen. Dann lüften, Staub meiden, das Asthmaspray griffbereit halten und beim ersten Husten aufhören.",
+    "Asthma: Ein Hauttest ohne Reaktion sagt nichts über Blondierung. Zuerst die Arztpraxis des Gastes fragen. Dann lüften, Staub meiden, das Asthmaspray griffbereit halten und beim ersten Husten aufhören.",
   medicines:
-    "Medikament oder Krankheit mit Wirkung auf Haar, Haut, Wundheilung oder mit Ohnmacht: zuerst mit Apotheke oder ärztlicher Praxis des Gastes abklären, sonst ablehnen.",
+    "Medikament oder Krankheit mit Wirkung auf Haar, Haut, Wundheilung oder mit Ohnmacht: zuerst mit Apotheke oder Arztpraxis des Gastes abklären, sonst ablehnen.",
   "other-allergy":
     "Der Gast hat eine Allergie. Mit den Inhaltsstoffen jedes Produkts und der Handschuhe vergleichen. Steht der Stoff dort oder ist die Ursache unbekannt: ablehnen.",
   "black-henna":

@@ -2,7 +2,7 @@ import type { ruleNames as english } from "../../en/cautions/ruleNames"
 
 /** What each row is called, where its sentence would be too long. */
 export const ruleNames: typeof english = {
-  "under-16": "Zu jung",
+  "under-16": "Unter Mindestalter",
   "past-reaction": "Frühere Reaktion",
   "breathing-reaction": "Pfeifende Atmung, Husten oder Quaddeln durch Blondierung",
   "mixer-breathing": "Husten oder pfeifende Atmung beim Mischen",
@@ -26,7 +26,7 @@ export const ruleNames: typeof english = {
   henna: "Henna",
   "strand-test-failed": "Probesträhne nicht bestanden",
   "over-stretched": "Haar dehnt sich oder reißt",
-  "recent-relaxer": "Kürzlich geglättet oder Dauerwelle",
+  "recent-relaxer": "Kürzlich Glättung, Dauerwelle",
   "unknown-content": "Heimcoloration oder Kupfer",
   extensions: "Extensions",
   "strand-test-first": "Zuerst eine Probesträhne",

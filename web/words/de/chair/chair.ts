@@ -58,7 +58,7 @@ export const chair: typeof english = (t) => ({
     "changed-in-another-window":
       "Ein anderes Fenster hat diese Behandlung fortgesetzt. Prüfen, was es jetzt zeigt, dann noch einmal tippen.",
     "held-in-another-window": "Ein anderes Fenster steuert diese Behandlung. Zuerst „Hier steuern“ antippen.",
-    "nothing-to-undo": "Es gibt kein Tippen, das zurückgenommen werden kann.",
+    "nothing-to-undo": "Kein Tippen zum Zurücknehmen.",
     "no-such-foil": "Diese Folie gehört nicht zu dieser Behandlung.",
     "off-since": ({ foil, atMin }) => `Folie ${foil} ist seit Minute ${t.number(atMin, 1)} ab.`,
     "on-since": ({ foil, atMin }) =>

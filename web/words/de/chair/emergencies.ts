@@ -51,7 +51,7 @@ export const emergencies: typeof english = (t) => ({
       "no-ice": "Kein Eis, keine Creme.",
       "no-more": "Heute keine Wärme, kein Toner und nichts anderes auf diese Kopfhaut.",
       doctor:
-        "Blasen, verletzte Haut oder anhaltender Schmerz: noch heute ärztlich behandeln lassen, mit Produktname und Einwirkzeit. Große, tiefe Verbrennungen oder im Gesicht: Notruf wählen.",
+        "Blasen, verletzte Haut oder anhaltender Schmerz: noch heute in eine Arztpraxis, mit Produktname und Einwirkzeit. Große, tiefe Verbrennungen oder im Gesicht: Notruf wählen.",
     },
     eye: {
       rinse:

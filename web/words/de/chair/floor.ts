@@ -58,7 +58,7 @@ export const floor: typeof english = (t) => ({
   heatOn: "Wärme an",
   heatFor: (minutes) => `${t.minutes(minutes)}, dann kontrollieren`,
   heatOff: "Wärme aus",
-  thenCheck: "dann kontrollieren und abkühlen lassen",
+  thenCheck: "dann kontrollieren, abkühlen",
 
   outlook: ({ lastOnMin, rinseMin }) =>
     `Beim jetzigen Tempo: letzte Folie gelegt in Minute ${t.whole(lastOnMin)}, alle ab in Minute ${t.whole(rinseMin)}.`,

@@ -63,7 +63,7 @@ export const client: typeof english = (t, places) => {
       initials: "Initialen",
       initialsHint: "Nur Initialen: Die Karte hängt, wo andere sie lesen.",
     },
-    consultation: { hide: "Gesundheitsangaben ausblenden", show: "Gesundheitsangaben zeigen" },
+    consultation: { hide: "Gesundheit ausblenden", show: "Gesundheit zeigen" },
     steps: {
       ask: "Fragen",
       hair: "Haar",

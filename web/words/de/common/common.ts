@@ -12,7 +12,7 @@ export const common: typeof english = (t) => {
   const sides: Record<Side, string> = { left: "links", right: "rechts", centre: "Mitte" }
   const landmarks: Record<LandmarkName, string> = {
     "centre front": "Stirnmitte",
-    recession: "Geheimratsecke",
+    recession: "Stirnecke",
     temple: "Schläfe",
     sideburn: "Kotelette",
     "ear top": "Ohr oben",

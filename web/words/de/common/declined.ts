@@ -20,9 +20,9 @@ const at: Record<LandmarkName, { left: string; right: string; either: string }> 
     either: "an der Stirnmitte",
   },
   recession: {
-    left: "an der linken Geheimratsecke",
-    right: "an der rechten Geheimratsecke",
-    either: "an der Geheimratsecke",
+    left: "an der linken Stirnecke",
+    right: "an der rechten Stirnecke",
+    either: "an der Stirnecke",
   },
   temple: { left: "an der linken Schläfe", right: "an der rechten Schläfe", either: "an der Schläfe" },
   sideburn: {

@@ -17,7 +17,7 @@ export const formula: typeof english = (t, shared) => ({
     "add-mix": ({ mix }) => `Mischung ${mix} hinzufügen`,
     "remove-mix": ({ mix }) => `Mischung ${mix} entfernen`,
     "give-foil-mix": ({ foil, mix }) => `Folie ${t.whole(foil)} mit Mischung ${mix}`,
-    "use-suggestion": "Vorgeschlagene Mischungen verwenden",
+    "use-suggestion": "Vorschlag verwenden",
     "change-root-melt": "Ansatzverlauf ändern",
     "change-toner": "Toner ändern",
     "change-root-shade": "Ansatzton ändern",

@@ -7,7 +7,7 @@ export const quote: typeof english = (t) => {
     return whole < 60 ? t.minutes(whole) : `${t.whole(Math.floor(whole / 60))} h ${t.minutes(whole % 60)}`
   }
   return {
-    title: "Kostenvoranschlag",
+    title: "Angebot",
     inTheChair: ({ low, high }) =>
       `Am Stuhl ${hours(low)} bis ${hours(high)}, vom ersten Scheitel bis zum trockenen Haar.`,
     noPrices: "Ihre Preise unten unter „Ihr Salon“ eingeben.",

@@ -41,7 +41,7 @@ export const done: typeof english = (t, names) => {
     "set-foil-lie": "Folienlage ändern",
     "use-mix": ({ mix }) => `Mischung ${mix} verwenden`,
     "set-behind": "Hinter die Haarlinie verschieben",
-    "set-along": "An der Haarlinie entlang verschieben",
+    "set-along": "An der Haarlinie verschieben",
     "set-length": "Länge ändern",
     "set-angle": "Drehen",
     "set-direction": ({ direction }) => `Drehen: ${directions[direction]}`,

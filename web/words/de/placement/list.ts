@@ -45,7 +45,7 @@ export const list: typeof english = (t, { kinds, place, sectionName, onSide, zon
     copyRefused: "Private Fenster sichern nichts, und Kopieren braucht den Speicher des Browsers.",
     pasteUnreadable: "Das Kopierte ist nicht lesbar. Partien noch einmal kopieren.",
     pasteNothing: "Erst etwas kopieren.",
-    dragCancelled: "Bleibt an der alten Stelle",
+    dragCancelled: "Bleibt, wo es war",
 
     overlaps: {
       title: "Überlappende Folien",

@@ -25,7 +25,7 @@ export const working: typeof english = (t, { sectionName, workingName }) => {
       },
       triangle: {
         name: "Dreieck am Oberkopf",
-        aim: "Von beiden Geheimratsecken zu einem Punkt am Oberkopf.",
+        aim: "Von beiden Stirnecken zu einem Punkt am Oberkopf.",
       },
       "face-frame-triangle": {
         name: "Gesichtsrahmen-Dreieck",
@@ -35,7 +35,7 @@ export const working: typeof english = (t, { sectionName, workingName }) => {
       radial: { name: "Ohr zu Ohr", aim: "Von Ohr zu Ohr über die Wirbelpartie." },
       horseshoe: {
         name: "Hufeisen",
-        aim: "Von einer Geheimratsecke um die Wirbelpartie zur anderen.",
+        aim: "Von einer Stirnecke um die Wirbelpartie zur anderen.",
       },
     },
 

@@ -16,7 +16,7 @@ export const keys: typeof english = {
     fingers: { keys: "Tippen mit 2, mit 3 Fingern", does: "rückgängig, wiederholen" },
     escape: { keys: "Esc", does: "bricht den Strich ab" },
     undo: { keys: "Strg+Z, Strg+Umschalt+Z", does: "rückgängig, wiederholen" },
-    copy: { keys: "Strg+A, Strg+C, Strg+V", does: "alles auswählen, kopieren, einfügen" },
+    copy: { keys: "Strg+A, Strg+C, Strg+V", does: "alles wählen, kopieren, einfügen" },
     several: {
       keys: "Umschalt oder Strg auf der Karte",
       does: "tippen ergänzt die Auswahl; einen Rahmen um mehrere ziehen",

@@ -22,7 +22,7 @@ export const cards: typeof english = (t) => ({
     careWhen: {
       "first-days": "Erste zwei Tage",
       "every-wash": "Jede Wäsche",
-      weekly: "Einmal pro Woche",
+      weekly: "Wöchentlich",
       heat: "Hitze",
       "sun-and-pool": "Sonne und Pool",
     },
@@ -58,7 +58,7 @@ export const cards: typeof english = (t) => ({
     hair: "Haar und Wünsche",
     planned: "Was geplant ist",
     mixed: "Gemischt",
-    weighed: "Rest in der Schale",
+    weighed: "Schalenrest",
     weigh: (bowls) =>
       bowls.map(({ name, leftG }) => `${name} ${leftG === null ? "________" : t.number(leftG)} g`).join(", "),
     toner: "Toner",

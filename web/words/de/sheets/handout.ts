@@ -22,6 +22,6 @@ export const handout: typeof english = () => ({
   withHelp: "mit Hilfe",
   notYet: "noch nicht",
   remarks: "Notizen",
-  assessorName: "Geprüft von (Name)",
+  assessorName: "Geprüft von",
   signature: "Unterschrift",
 })

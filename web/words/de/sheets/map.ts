@@ -57,7 +57,7 @@ const table = (t: Tools, common: Names): SheetMap["table"] => ({
     start: ["Start", "mm"],
     hairG: ["Haar", "g"],
     lowG: ["min."],
-    midG: ["mittel"],
+    midG: ["ca."],
     highG: ["max."],
     mix: ["Misch."],
     on: ["Auf"],
@@ -67,8 +67,12 @@ const table = (t: Tools, common: Names): SheetMap["table"] => ({
   sides: { left: "links", right: "rechts", centre: "Mitte" },
   kinds: { slice: "Slice", weave: "Weaving", backcomb: "Toupage" },
   half: (mm) => half(t, mm),
-  direction: (direction) =>
-    direction.name === "parallel to hairline" ? "parallel" : common.direction(direction),
+  direction: (direction) => {
+    const { name, degrees } = direction
+    if (name === "parallel to hairline") return "parallel"
+    if (name === "diagonal forward") return `nach vorn ${t.whole(degrees)}°`
+    return name === "diagonal back" ? `nach hinten ${t.whole(degrees)}°` : common.direction(direction)
+  },
   start: (startMm, { from, to }) => {
     const start = from > 0 ? t.percent(from) : half(t, startMm)
     return to < 1 ? `${start} bis ${t.percent(to)}` : start

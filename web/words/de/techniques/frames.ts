@@ -8,11 +8,11 @@ export const frames: typeof english = (t, { stitches, mm }) => ({
     notes:
       "Für einen Rahmen, der sich bei offenem und bei zurückgebundenem Haar zeigt. „Am Rand am hellsten“ legt einen Slice direkt an die Haarlinie; „Am Rand am weichsten“ webt sie und wächst weicher heraus. Feines Haar an der Schläfe hellt zuerst auf: dort zuerst kontrollieren. Babyhaare auslassen.",
     steps: ({ isSoft, stitch, gapMm, firstMm, edgeDepthMm, depthMm, wovenMm, driftMm }) => [
-      `Die Babyhaare nach vorn kämmen. Von neben der Stirnmitte bis zur Geheimratsecke scheiteln, ${mm(firstMm)} hinter der Haarlinie.`,
+      `Die Babyhaare nach vorn kämmen. Von neben der Stirnmitte bis zur Stirnecke scheiteln, ${mm(firstMm)} hinter der Haarlinie.`,
       isSoft
         ? `Aus den ${mm(edgeDepthMm)} vor dem Scheitel ${stitches("fine")} weben. Die Folie dicht an den Ansatz legen und beidseitig bestreichen.`
         : `Die ganzen ${mm(edgeDepthMm)} vor dem Scheitel nehmen: Licht soll durchscheinen. Die Folie dicht an den Ansatz legen und beidseitig bestreichen.`,
-      "An der Spitze der Geheimratsecke ein wenig Haar stehen lassen, dann ebenso von dort bis zur Schläfe. Zwei kurze Folien liegen flacher als eine um die Ecke gebogene.",
+      "An der Spitze der Stirnecke ein wenig Haar stehen lassen, dann ebenso von dort bis zur Schläfe. Zwei kurze Folien liegen flacher als eine um die Ecke gebogene.",
       isSoft
         ? `Dann ${mm(gapMm)} stehen lassen. Hinter beiden Folien scheiteln, an der Schläfe ${mm(driftMm)} weiter vom Gesicht als vorn, und einen Slice von ${mm(depthMm)} nehmen.`
         : `Dann ${mm(gapMm)} stehen lassen. Hinter beiden Folien scheiteln, an der Schläfe ${mm(driftMm)} weiter vom Gesicht als vorn, und aus ${mm(wovenMm)} ${stitches(stitch)} weben.`,
@@ -30,8 +30,8 @@ export const frames: typeof english = (t, { stitches, mm }) => ({
       isRight
         ? "Das Haar zum Scheitel beim Gast rechts kämmen und sehen, wie weit es auf jeder Seite fällt. Auf beiden Seiten des Scheitels einige Millimeter unberührt lassen."
         : "Das Haar zum Scheitel beim Gast links kämmen und sehen, wie weit es auf jeder Seite fällt. Auf beiden Seiten des Scheitels einige Millimeter unberührt lassen.",
-      `Auf der langen Seite beginnen: vom Scheitel bis zur Geheimratsecke einen Slice von ${mm(depthMm)} nehmen, ${mm(firstMm)} hinter der Haarlinie gescheitelt.`,
-      "Von unterhalb der Geheimratsecke bis zur Schläfe mit einem zweiten Slice gleicher Tiefe weiter.",
+      `Auf der langen Seite beginnen: vom Scheitel bis zur Stirnecke einen Slice von ${mm(depthMm)} nehmen, ${mm(firstMm)} hinter der Haarlinie gescheitelt.`,
+      "Von unterhalb der Stirnecke bis zur Schläfe mit einem zweiten Slice gleicher Tiefe weiter.",
       `Dann ${mm(gapMm)} stehen lassen. Hinter jedem der beiden aus ${mm(wovenMm)} ${stitches(stitch)} weben; die Reihe an der Schläfe läuft nach hinten.`,
       `Auf der kurzen Seite einen Slice vom Scheitel bis zur Schläfe nehmen und ${mm(gapMm)} stehen lassen.`,
       `Dahinter aus ${mm(wovenMm)} ${stitches(stitch)} weben, zur Schläfe hin nach hinten laufend.`,
@@ -53,7 +53,7 @@ export const frames: typeof english = (t, { stitches, mm }) => ({
         one: `Das ist # Reihe auf der vollen Seite, mit ${mm(gapMm)} Abstand zur vorigen.`,
         other: `So weiter, bis auf der vollen Seite # Reihen liegen, jede mit ${mm(gapMm)} Abstand zur vorigen.`,
       }),
-      `Nun die leichte Seite: ein Slice von ${mm(depthMm)} nahe der Geheimratsecke und nichts dahinter.`,
+      `Nun die leichte Seite: ein Slice von ${mm(depthMm)} nahe der Stirnecke und nichts dahinter.`,
       "Die leichte Seite für sich abnehmen, wenn sie fertig ist; nicht auf die volle Seite warten.",
     ],
   },
@@ -61,19 +61,19 @@ export const frames: typeof english = (t, { stitches, mm }) => ({
     name: "Fächerrahmen",
     aim: "Reihen über der Stirn und ein Fächer von Scheiteln, der sich auf jeder Seite nach unten öffnet.",
     notes:
-      "Für mehr Fülle als ein Rahmen am Rand, der Hinterkopf bleibt, wie er ist. Der Fächer beginnt dicht hinter der Geheimratsecke und öffnet sich zur Kotelette, so verteilt sich das Licht, wie das Haar fällt. „Toupierter Verlauf“ toupiert alle außer der ersten Folie und verwischt weiter.",
+      "Für mehr Fülle als ein Rahmen am Rand, der Hinterkopf bleibt, wie er ist. Der Fächer beginnt dicht hinter der Stirnecke und öffnet sich zur Kotelette, so verteilt sich das Licht, wie das Haar fällt. „Toupierter Verlauf“ toupiert alle außer der ersten Folie und verwischt weiter.",
     steps: ({ isMelted, stitch, count, gapMm, depthMm, wovenMm, foreheadMm, opensMm }) => [
       "Den Vorderkopf von Ohr zu Ohr abteilen und den Hinterkopf wegstecken; er bleibt, wie er ist.",
-      `Über der Stirn ${mm(foreheadMm)} hinter der Haarlinie scheiteln, von Geheimratsecke zu Geheimratsecke, aber nicht darüber hinaus, und aus ${mm(wovenMm)} ${stitches(stitch)} weben.`,
+      `Über der Stirn ${mm(foreheadMm)} hinter der Haarlinie scheiteln, von Stirnecke zu Stirnecke, aber nicht darüber hinaus, und aus ${mm(wovenMm)} ${stitches(stitch)} weben.`,
       t.count(count, {
         one: "Eine Reihe genügt. Das Haar dahinter so lassen, wie es ist.",
         other: `So weiter, bis dort # Reihen liegen, mit ${mm(gapMm)} dazwischen.`,
       }),
-      `Auf einer Seite von hinter der Geheimratsecke bis unter die Schläfe einen Slice von ${mm(depthMm)} entlang der Haarlinie nehmen: die erste Rippe des Fächers.`,
+      `Auf einer Seite von hinter der Stirnecke bis unter die Schläfe einen Slice von ${mm(depthMm)} entlang der Haarlinie nehmen: die erste Rippe des Fächers.`,
       isMelted
         ? `Jede Rippe dahinter beginnt ${mm(gapMm)} weiter hinten und öffnet sich am unteren Ende um ${mm(opensMm)} mehr. ${t.capital(stitches(stitch))} weben, von jedem Stich etwa die Hälfte in zwei bis vier Strichen zum Ansatz toupieren und das Produkt hinter dem Polster beginnen.`
         : `Die nächste Rippe beginnt ${mm(gapMm)} weiter hinten und öffnet sich am unteren Ende um ${mm(opensMm)}: aus ${mm(wovenMm)} ${stitches(stitch)} weben. Die dritte öffnet sich noch einmal so weit und ist ein Slice von ${mm(depthMm)}.`,
-      "Die Folien als Fächer nach hinten legen, vom Gesicht weg. Zwischen Stirn und erster Rippe Haar stehen lassen: An der Geheimratsecke dürfen nicht drei Folien zusammentreffen.",
+      "Die Folien als Fächer nach hinten legen, vom Gesicht weg. Zwischen Stirn und erster Rippe Haar stehen lassen: An der Stirnecke dürfen nicht drei Folien zusammentreffen.",
       "Die andere Seite von denselben Punkten aus arbeiten, Rippe für Rippe.",
     ],
   },

@@ -13,7 +13,7 @@ export const others: typeof english = (t, { stitches, mm }) => {
         "Das Haar so kämmen, wie es hochgesteckt wird, und sehen, welcher Rand sich zeigt.",
         `Im Nacken beginnen, wo das Haar zuletzt aufhellt: ${mm(napeMm)} innerhalb der Haarlinie von neben der Mitte bis zur Ecke scheiteln und ${mm(depthMm)} zum Rand hin nehmen.`,
         `Hinter dem Ohr mit einem Slice gleicher Tiefe weiter nach oben, ${mm(napeMm)} innerhalb der Haarlinie. Das Ohr nach vorn klappen und abdecken.`,
-        `Dann vorn: Kotelette bis Schläfe, Schläfe bis Geheimratsecke, Geheimratsecke bis neben die Mitte, jeweils ${mm(faceMm)} hinter der Haarlinie und ${mm(depthMm)} tief.`,
+        `Dann vorn: Kotelette bis Schläfe, Schläfe bis Stirnecke, Stirnecke bis neben die Mitte, jeweils ${mm(faceMm)} hinter der Haarlinie und ${mm(depthMm)} tief.`,
         "Jede Folie dicht an den Ansatz legen und beidseitig bestreichen. An der Kotelette eine kurze Folie nehmen, damit ihr Gewicht sie nicht abzieht.",
         "Produkt von der Haut außerhalb der Haarlinie fernhalten; was dorthin gerät, sofort abwischen.",
         "Die andere Seite in derselben Reihenfolge arbeiten. Die Schläfen zuerst kontrollieren: Sie sind meist vor dem Nacken fertig.",
@@ -26,7 +26,7 @@ export const others: typeof english = (t, { stitches, mm }) => {
         "Für einen Pony, der gerade fällt oder wie ein Vorhang geteilt ist. Der Rand bleibt natürlich, so wächst er weicher heraus. Soll der Pony geschnitten werden, zuerst schneiden.",
       steps: ({ stitch, count, depthMm, gapMm, babyHairsMm, firstMm, sliceMm, lastMm }) => [
         `Babyhaare entlang der Stirn, ${mm(babyHairsMm)}, herauskämmen und wegstecken: Sie bleiben, wie sie sind.`,
-        `Von Geheimratsecke zu Geheimratsecke scheiteln, ${mm(firstMm)} hinter der Haarlinie, und aus den ${mm(depthMm)} davor ${stitches(stitch)} weben.`,
+        `Von Stirnecke zu Stirnecke scheiteln, ${mm(firstMm)} hinter der Haarlinie, und aus den ${mm(depthMm)} davor ${stitches(stitch)} weben.`,
         "Die Folie unter die Stiche legen, dicht am Ansatz, aber nicht auf die Haut der Stirn, und vom Ansatzbereich bis in die Spitzen bestreichen.",
         `Dann ${mm(gapMm)} stehen lassen und wiederholen, jedes Mal etwas schmaler, bis ${t.count(count, { one: "# Weaving im Pony liegt", other: "# Weavings im Pony liegen" })}.`,
         `Dann ${mm(gapMm)} stehen lassen und mit einem Slice von ${mm(sliceMm)} abschließen, ${mm(lastMm)} hinter der Haarlinie. Sein Licht scheint von hinten durch.`,
@@ -40,9 +40,9 @@ export const others: typeof english = (t, { stitches, mm }) => {
         "Für Grau, das sich zuerst vorn und an den Schläfen zeigt. Es deckt kein Grau ab: Es setzt Licht daneben. Graues Haar kann dick sein und Produkt langsam annehmen, oder weich und schnell sein: eine graue und eine farbige Strähne einzeln kontrollieren.",
       steps: ({ stitch, count, depthMm, gapMm, firstMm, startMm }) => [
         "Das Haar zurückkämmen und sehen, wo das Grau am dichtesten ist; auf dieser Seite beginnen.",
-        `Von neben der Stirnmitte bis zur Geheimratsecke scheiteln, ${mm(firstMm)} hinter der Haarlinie, und aus ${mm(depthMm)} ${stitches(stitch)} weben.`,
+        `Von neben der Stirnmitte bis zur Stirnecke scheiteln, ${mm(firstMm)} hinter der Haarlinie, und aus ${mm(depthMm)} ${stitches(stitch)} weben.`,
         "Die Stiche durch graues und farbiges Haar gleichermaßen führen. Nicht einzelne graue Haare suchen: Das gibt einen Fleck.",
-        `Von der Geheimratsecke zur Schläfe und von der Schläfe zur Kotelette im selben Abstand weiter. Das Produkt beginnt ${mm(startMm)} von der Kopfhaut.`,
+        `Von der Stirnecke zur Schläfe und von der Schläfe zur Kotelette im selben Abstand weiter. Das Produkt beginnt ${mm(startMm)} von der Kopfhaut.`,
         count === 1
           ? "Eine Reihe genügt: Das Haar dahinter bleibt, wie es ist."
           : `Dann ${mm(gapMm)} stehen lassen und dahinter von neben der Mitte bis zur Schläfe wiederholen, bis dort ${rowsLie(count)}.`,
@@ -58,9 +58,9 @@ export const others: typeof english = (t, { stitches, mm }) => {
       steps: ({ stitch, count, depthMm, gapMm, firstMm, edgesMm, startMm }) => [
         "Die Locken trocken und wie getragen ansehen und markieren, wo sie ums Gesicht fallen. Dann das Haar sanft strecken; nie vom Ansatz auskämmen.",
         `Entlang der Haarlinie ${mm(edgesMm)} Rand auslassen und ohne Zug zurückhalten.`,
-        `Von neben der Stirnmitte bis zur Geheimratsecke scheiteln, ${mm(firstMm)} hinter der Haarlinie, und aus ${mm(depthMm)} ${stitches(stitch)} weben.`,
+        `Von neben der Stirnmitte bis zur Stirnecke scheiteln, ${mm(firstMm)} hinter der Haarlinie, und aus ${mm(depthMm)} ${stitches(stitch)} weben.`,
         `Das Panel locker halten. Das Produkt ${mm(startMm)} von der Kopfhaut beginnen und durch jede Locke bis in die Spitzen einarbeiten, beidseitig.`,
-        "Die Folie breit und flach falten: Gepresste Locken nehmen Produkt ungleichmäßig an. Dann das zweite Panel, von der Geheimratsecke zur Schläfe.",
+        "Die Folie breit und flach falten: Gepresste Locken nehmen Produkt ungleichmäßig an. Dann das zweite Panel, von der Stirnecke zur Schläfe.",
         count === 1
           ? "Das Haar dahinter so lassen, wie es ist."
           : `Dann ${mm(gapMm)} stehen lassen und hinter beiden wiederholen, bis auf dieser Seite ${rowsLie(count)}.`,
