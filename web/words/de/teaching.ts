@@ -199,7 +199,8 @@ const stepLines = (t: Tools, common: CommonWords): TeachingWords["stepLines"] =>
   const run = ({ run: { from, to, isEven } }: Extract<StepLineCode, { code: "part" }>) => {
     const at = (spot: typeof from) => atLandmark({ landmark: spot.landmark, side: "centre" })
     const behind = (spot: typeof from) => t.mm(Math.max(0, spot.behindMm))
-    if (!isEven) return `Von ${behind(from)} hinter der Haarlinie ${at(from)} bis ${behind(to)} dahinter ${at(to)}`
+    if (!isEven)
+      return `Von ${behind(from)} hinter der Haarlinie ${at(from)} bis ${behind(to)} dahinter ${at(to)}`
     const even = `${t.mm(from.behindMm)} hinter der Haarlinie`
     return from.landmark === to.landmark
       ? `${even}, ${at(from)}`

@@ -75,7 +75,7 @@ const readingProblems = (t: Tools): WeighingWords["bowl"]["problem"] => {
 
 const learntWords = (t: Tools, kinds: CommonWords["kinds"]): WeighingWords["learnt"] => {
   const { share, probability } = calibrationFigures.trust
-  const target = `höchstens ${t.percent(share)} Abweichung, ${t.number(10 * probability)} von 10 Mal,`
+  const target = `höchstens ${t.percent(share)} Abweichung in ${t.number(10 * probability)} von 10 Fällen`
   const stands = ({ withinShare }: { withinShare: number }) =>
     `Der mittlere Wert weicht in 9 von 10 Fällen höchstens ${t.percent(withinShare)} von der Wahrheit ab.`
   return {

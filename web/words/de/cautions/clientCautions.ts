@@ -69,7 +69,7 @@ export const clientCautions: typeof english = (t) => ({
   overlap:
     "Ein Teil des Haars ist schon blondiert. Nicht überlappen, außer die Herstellerangaben erlauben es; Spitzen schützen; nach 5 Minuten kontrollieren.",
   porous:
-    "Poröses Haar hellt schnell auf und nimmt Toner schnell an. Erste Kontrolle nach 5 Minuten; zuletzt tonen.",
+    "Poröses Haar hellt schnell auf und nimmt Toner schnell an. Erste Kontrolle nach 5 Minuten; zuletzt tönen.",
 })
 
 /** Why a patch test does not count today. */

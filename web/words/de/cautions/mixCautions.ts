@@ -5,8 +5,8 @@ import type { mixCautions as english } from "../../en/cautions/mixCautions"
 export const mixCautions: typeof english = (t, named) => {
   const gaps: Record<SheetGap, string> = {
     "longest-time": "welche Höchstzeit gilt",
-    "on-scalp": "ob es an die Kopfhaut darf",
-    "alert-test": "ob es einen Hauttest braucht",
+    "on-scalp": "ob das Produkt an die Kopfhaut darf",
+    "alert-test": "ob das Produkt einen Hauttest braucht",
     "pot-life": "welche Verarbeitungszeit gilt",
   }
   return {

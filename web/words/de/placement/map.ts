@@ -10,7 +10,7 @@ export const map: typeof english = (t, { directions }) => {
     back: "Hinten",
     top: "Oben",
     turned: "Drehansicht",
-    unrolled: "Kopfhaut flach",
+    unrolled: "Kopf flach",
   }
   return {
     title: "Kopfkarte",

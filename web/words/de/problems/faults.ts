@@ -75,7 +75,7 @@ export const fieldFaults: typeof englishFields = (t) => ({
 /** Why a text is no document at all. */
 export const fileFaults: typeof englishFiles = (t) => ({
   "too-large": ({ document, mostMb, foundMb }) =>
-    `erwartet ${a[document]} mit höchstens ${t.whole(mostMb)} MB, gefunden ${t.whole(foundMb)} MB: Ist es eine andere Datei?`,
+    `erwartet ${a[document]} mit höchstens ${t.whole(mostMb)} MB, gefunden ${t.whole(foundMb)} MB: vielleicht ist es eine andere Datei`,
   empty: ({ document }) => `die Datei ist leer: erwartet ${savedBy[document]}`,
   "not-json": ({ document }) =>
     `die Datei ist abgeschnitten oder nicht ${a[document]}: dort, wo sie entstand, noch einmal sichern`,

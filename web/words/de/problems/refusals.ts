@@ -59,7 +59,10 @@ export const refusals: typeof english = (t, problem) => {
     "no-room-for-stack": ({ section }) =>
       `Hinter ${behind(section)} ist kein Platz. Nach vorn verschieben oder der Haarlinie folgen.`,
     "stack-ends": ({ section, fits, asked }) =>
-      `Nur ${t.whole(fits)} von ${t.whole(asked)} passen hinter ${behind(section)}: Dort endet das Haar.`,
+      t.count(fits, {
+        one: `Nur # von ${t.whole(asked)} passt hinter ${behind(section)}: Dort endet das Haar.`,
+        other: `Nur # von ${t.whole(asked)} passen hinter ${behind(section)}: Dort endet das Haar.`,
+      }),
     "no-hair-for-veil": ({ section }) =>
       `Hinter ${behind(section)} ist kein Haar für einen Schleier. Nach vorn verschieben.`,
     "up-to-hairline": ({ sections }) =>

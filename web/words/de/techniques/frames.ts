@@ -61,7 +61,7 @@ export const frames: typeof english = (t, { stitches, mm }) => ({
     name: "Fächerrahmen",
     aim: "Reihen über der Stirn und ein Fächer von Scheiteln, der sich auf jeder Seite nach unten öffnet.",
     notes:
-      "Für mehr Fülle als ein Rahmen am Rand, der Hinterkopf bleibt, wie er ist. Der Fächer beginnt dicht hinter der Stirnecke und öffnet sich zur Kotelette, so verteilt sich das Licht, wie das Haar fällt. „Toupierter Verlauf“ toupiert alle außer der ersten Folie und verwischt weiter.",
+      "Für mehr Fläche als ein Rahmen am Rand; der Hinterkopf bleibt, wie er ist. Der Fächer beginnt dicht hinter der Stirnecke und öffnet sich zur Kotelette, so verteilt sich das Licht, wie das Haar fällt. „Toupierter Verlauf“ toupiert alle außer der ersten Folie und verwischt weiter.",
     steps: ({ isMelted, stitch, count, gapMm, depthMm, wovenMm, foreheadMm, opensMm }) => [
       "Den Vorderkopf von Ohr zu Ohr abteilen und den Hinterkopf wegstecken; er bleibt, wie er ist.",
       `Über der Stirn ${mm(foreheadMm)} hinter der Haarlinie scheiteln, von Stirnecke zu Stirnecke, aber nicht darüber hinaus, und aus ${mm(wovenMm)} ${stitches(stitch)} weben.`,
