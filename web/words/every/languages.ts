@@ -7,6 +7,7 @@ export const languages = {
   "en-US": "English (US)",
   es: "Español",
   fr: "Français",
+  de: "Deutsch",
 } as const
 
 export type Language = keyof typeof languages
@@ -17,6 +18,7 @@ const files: Record<Language, () => Promise<{ words: (tools: Tools) => Words }>>
   "en-US": () => import("../en-us/words"),
   es: () => import("../es/words"),
   fr: () => import("../fr/words"),
+  de: () => import("../de/words"),
 }
 
 /** The words of a language; each is a file of its own that nothing loads before it is asked for. */

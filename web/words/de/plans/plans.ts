@@ -1,0 +1,106 @@
+import type { plans as english } from "../../en/plans/plans"
+import { keys } from "./keys"
+import { notKept } from "./notKept"
+
+/** The top bar, the plans of this browser, saving, keys and the language. */
+export const plans: typeof english = (t) => ({
+  done: {
+    rename: "Plan umbenennen",
+    "follow-scale": "Nach dem rechnen, was die Waage gelehrt hat",
+  },
+  notKept: notKept(t),
+  keys,
+  pageTitle: "Partline",
+  untitled: "Plan ohne Namen",
+  bar: {
+    plans: "Pläne…",
+    skip: "Zum Bildschirm springen",
+    named: (name) => `${name}: Pläne…`,
+    visit: "Die Behandlung",
+    screens: {
+      client: "Gast",
+      placement: "Platzierung",
+      formula: "Rezeptur",
+      timing: "Zeiten",
+      sheets: "Blätter",
+    },
+    pageTitle: (screen, plan) => `${screen}: ${plan} – Partline`,
+    example: "Ein erfundenes Beispiel.",
+    startOwn: "Eigenen Plan beginnen",
+    undo: "Rückgängig",
+    redo: "Wiederholen",
+    undoWhat: (what) => `Rückgängig: ${what}`,
+    redoWhat: (what) => `Wiederholen: ${what}`,
+  },
+  undone: (what) => `Rückgängig gemacht: ${what}`,
+  doneAgain: (what) => `Wiederholt: ${what}`,
+  lastNotOpened: (why) => `Der letzte Plan ließ sich nicht öffnen. ${why}`,
+  saving: {
+    "not-yet": "Noch nicht gesichert",
+    saving: "Wird gesichert…",
+    saved: "Gesichert",
+    notSaved: "Nicht gesichert.",
+    asCopy: "Als Kopie sichern",
+    toFile: "In Datei sichern",
+  },
+  dialog: {
+    title: "Pläne",
+    newPlan: "Neuer Plan",
+    fromExample: "Mit dem Beispiel beginnen",
+    saveEverything: "Alles in Datei sichern",
+    saveForColleague: "Fürs Team sichern",
+    fileHolds:
+      "„Alles in Datei sichern“ enthält Gesundheitsangaben des Gastes, Hauttests und übergangene Stopps, lesbar für alle, die die Datei haben. „Fürs Team sichern“ lässt sie weg.",
+    stay: "Pläne bleiben in diesem Browser und verlassen ihn nur als Dateien. Einen in einer Datei sichern, um ihn mitzunehmen oder eine zweite Kopie zu haben.",
+  },
+  list: {
+    title: "In diesem Browser gesichert",
+    none: "Noch keiner. Ein Plan wird gesichert, sobald etwas gezeichnet ist.",
+    openNow: "jetzt offen",
+    moment: (iso) => t.dayAndTime(Date.parse(iso)),
+    details: (items) => items.join(", "),
+    rename: "Umbenennen",
+    renameNamed: (name) => `${name} umbenennen`,
+    newName: "Neuer Name",
+    save: "Sichern",
+    duplicate: "Duplizieren",
+    duplicateNamed: (name) => `${name} duplizieren`,
+    copyOf: (name) => (name.trim() ? `${name} Kopie` : "Kopie"),
+    delete: "Löschen",
+    deleteNamed: (name) => `${name} löschen`,
+    deleted: (name) => `${name} wurde gelöscht. 30 Tage bleibt der Plan im Papierkorb.`,
+    undo: "Rückgängig",
+    more: (count) => t.count(count, { one: "# weiteren zeigen", other: "# weitere zeigen" }),
+    find: "Plan suchen",
+  },
+  bin: {
+    title: (count) => t.count(count, { one: "Papierkorb: # Plan", other: "Papierkorb: # Pläne" }),
+    days: (count) =>
+      t.count(count, { one: "endgültig gelöscht in # Tag", other: "endgültig gelöscht in # Tagen" }),
+    putBack: "Zurücklegen",
+    putBackNamed: (name) => `${name} zurücklegen`,
+  },
+  aside: {
+    title: (count) => t.count(count, { one: "# Plan nicht lesbar", other: "# Pläne nicht lesbar" }),
+    why: "Sie bleiben, wie sie geschrieben wurden. Ein neueres Partline kann sie vielleicht lesen; jeder lässt sich in einer Datei sichern.",
+    tryAgain: "Erneut versuchen",
+    save: "In Datei sichern",
+    saveNamed: (name) => `${name} in Datei sichern`,
+  },
+  readOnly: {
+    title: "Diese Pläne lassen sich in Dateien sichern, hier nicht öffnen",
+    save: "In Datei sichern",
+    saveNamed: (name) => `${name} in Datei sichern`,
+  },
+  language: {
+    title: "Sprache",
+    unchecked: "ohne Fachkraft mit dieser Muttersprache übersetzt; Korrekturen willkommen",
+  },
+  parts: {
+    waiting: "Wird geladen…",
+    failed: "Dieser Teil konnte nicht geladen werden.",
+    stays: "Der Plan bleibt, wie er ist.",
+    tryAgain: "Erneut versuchen",
+    reload: "Seite neu laden",
+  },
+})

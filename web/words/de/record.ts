@@ -1,0 +1,142 @@
+import type { FoilKind } from "../../../geometry/section/section"
+import type { Question } from "../../core/document/consultation"
+import type { DoneCode } from "../../core/record/doneToday"
+import type { DayTime } from "../../core/record/recordLines"
+import type { FoilPlace } from "../../core/schedule/placesOf"
+import type { ClientWords } from "../en/client/client"
+import type { record as english, RecordWords } from "../en/record"
+import { say } from "../say"
+import type { Tools } from "../tools"
+import { ruleNames } from "./cautions/ruleNames"
+
+/** What is kept of a service: said to the client of what was done, and to the salon of all that was seen. */
+export const record: typeof english = (t, common, client) => ({
+  done: { "set-note": "Notizen fürs nächste Mal ändern" },
+  told: told(t),
+  labels: {
+    measures: "Haar",
+    "no-consultation": "Beratung",
+    wanted: "Gewünscht",
+    health: "Gesundheit",
+    "patch-test": "Hauttest",
+    "strand-test": "Probesträhne",
+    override: "Übergangen",
+    letter: "Ärztl. Schreiben",
+    withdrawn: "Stopp zurück",
+  },
+  lines: recordLines(t, client),
+  foil: ({ kind, place }) => t.capital(`${common.kinds[kind]}, ${say(common.place, place)}`),
+  looks: looks(t),
+  minutesOn: (minutes) => `${t.minutes(minutes)} im Haar`,
+})
+
+const places: Record<FoilPlace, string> = {
+  hairline: "an Ihrer Haarlinie",
+  top: "am Oberkopf",
+  sides: "an den Seiten",
+  back: "am Hinterkopf",
+}
+
+const told = (t: Tools): RecordWords["told"] => {
+  const pieces: Record<FoilKind, (count: number) => string> = {
+    slice: (count) => t.count(count, { one: "# feine Strähne", other: "# feine Strähnen" }),
+    weave: (count) => t.count(count, { one: "# gewebte Strähne", other: "# gewebte Strähnen" }),
+    backcomb: (count) =>
+      t.count(count, { one: "# Strähne mit weichem Verlauf", other: "# Strähnen mit weichem Verlauf" }),
+  }
+  const foils = ({ count, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
+    const [all, place] = [
+      kinds.map((each) => pieces[each.kind](each.count)),
+      where.map((each) => places[each]),
+    ]
+    return t.count(count, {
+      one: `# Folie ${t.and(place)}: ${t.and(all)}.`,
+      other: `# Folien ${t.and(place)}: ${t.and(all)}.`,
+    })
+  }
+  return {
+    done: {
+      foils,
+      lightened: ({ products }) => `Aufgehellt mit ${t.and(products)}.`,
+      toned: ({ products }) => `Getönt mit ${t.and(products)}.`,
+    },
+    planned: {
+      foils,
+      lightened: ({ products }) => `Aufgehellt wird mit ${t.and(products)}.`,
+      toned: ({ products }) => `Getönt wird mit ${t.and(products)}.`,
+    },
+  }
+}
+
+const scalps = {
+  calm: "Kopfhaut ruhig",
+  sensitive: "Kopfhaut empfindlich",
+  irritated: "Kopfhaut gereizt",
+  broken: "Kopfhaut verletzt",
+}
+const finishes = { cool: "Endton kühl", neutral: "Endton neutral", warm: "Endton warm" }
+
+const recordLines = (t: Tools, client: ClientWords): RecordWords["lines"] => {
+  const when = (at: DayTime | null) => (at ? `${t.date(at.day)}, ${at.time}` : "Tag unbekannt")
+  const asked = (question: Question) => `ja: ${client.questions[question]}`
+  return {
+    measures: ({ densityPerCm2, fibreUm, frontCm, sidesCm, backCm }) =>
+      `${t.whole(densityPerCm2)} Haare pro cm², ${t.whole(fibreUm)} µm dick; Länge ${t.cm(frontCm, 1)} vorn, ${t.cm(sidesCm, 1)} Seiten, ${t.cm(backCm, 1)} hinten`,
+    "no-consultation": "Nicht gefragt.",
+    hair: client.hair.line,
+    wanted: ({ liftToLevel, finish, upkeepWeeks, greyShare }) =>
+      t.capital(
+        [
+          ...(liftToLevel === null ? [] : [`aufhellen bis Tonhöhe ${t.number(liftToLevel)}`]),
+          ...(finish === null ? [] : [finishes[finish]]),
+          ...(upkeepWeeks === null
+            ? []
+            : [t.count(upkeepWeeks, { one: "kommt jede Woche", other: "kommt alle # Wochen" })]),
+          ...(greyShare === null ? [] : [`${t.percent(greyShare)} grau`]),
+        ].join(", "),
+      ),
+    health: ({ scalp, ageYears, yes, no, open }) =>
+      [
+        scalp === null ? "Kopfhaut nicht gefragt" : scalps[scalp],
+        ageYears === null
+          ? "Alter nicht gefragt"
+          : t.count(ageYears, { one: "Alter # Jahr", other: "Alter # Jahre" }),
+        ...yes.map(asked),
+        ...(no > 0 ? [t.count(no, { one: "# mit Nein beantwortet", other: "# mit Nein beantwortet" })] : []),
+        ...(open > 0 ? [t.count(open, { one: "# nicht gefragt", other: "# nicht gefragt" })] : []),
+      ].join("; "),
+    "patch-test": ({ product, place, applied, result }) =>
+      [
+        `${product}: aufgetragen ${when(applied)}${place ? ` (${place})` : ""}`,
+        result === null
+          ? "nicht abgelesen"
+          : `${outcomes[result.outcome]}, abgelesen ${when(result.read)}${result.readBy ? ` von ${result.readBy}` : ""}`,
+      ].join("; "),
+    "strand-test": ({ product, outcome }) => `${product}: ${strands[outcome]}`,
+    override: ({ rule, mix, about, by, reason }) =>
+      `${[stopName(rule), ...(mix ? [`Mischung ${mix}`] : []), ...(about ? [about] : [])].join(", ")}: übergangen von ${by}: ${reason}`,
+    letter: ({ rule, from, dated }) => `${stopName(rule)}: ${from}, ${t.date(dated)}`,
+    withdrawn: ({ rule, about, at, by }) =>
+      `${[stopName(rule), ...(about ? [about] : [])].join(", ")}: geändert oder entfernt ${when(at)}, ${by === "" ? "Name nicht angegeben" : `von ${by}`}`,
+  }
+}
+
+/** A stop that an earlier Partline knew may have no name any more. */
+const stopName = (rule: string) =>
+  Object.hasOwn(ruleNames, rule) ? ruleNames[rule as keyof typeof ruleNames] : rule.replaceAll("-", " ")
+
+const outcomes = { clear: "ohne Reaktion", reacted: "REAKTION" }
+const strands = { held: "bestanden", failed: "NICHT BESTANDEN" }
+
+const looks = (t: Tools): RecordWords["looks"] => ({
+  checked: ({ onMin, level, stretch, comfort, moist }) =>
+    [
+      level === null
+        ? `${t.minutes(onMin)}: kontrolliert`
+        : `${t.minutes(onMin)}: Tonhöhe ${t.number(level)}`,
+      ...(stretch === "soft" ? ["schlaff"] : stretch === "stop" ? ["dehnt sich: Stopp"] : []),
+      ...(comfort === "warm" ? ["Kopfhaut warm"] : comfort === "burning" ? ["Kopfhaut brennt"] : []),
+      ...(moist === false ? ["trocken"] : []),
+    ].join(", "),
+  "re-coated": ({ times }) => t.count(times, { one: "nachgetragen", other: "#-mal nachgetragen" }),
+})

@@ -1,0 +1,274 @@
+import type { CarrierKind, FoilKind } from "../../../geometry/section/section"
+import type { FoilPlace } from "../../core/schedule/placesOf"
+import type { StepLineCode } from "../../core/teaching/stepLines"
+import type { PieceCode } from "../../core/teaching/teachingPlan"
+import type { CommonWords } from "../en/common/common"
+import type { teaching as english, TeachingWords } from "../en/teaching"
+import type { Tools } from "../tools"
+import { atLandmark } from "./common/declined"
+
+/** A technique as it is told to a class. */
+export const teaching: typeof english = (t, common) => ({
+  done: {},
+  aim: aim(t, common),
+  tools: tools(t, common),
+  times: times(t),
+  checks: checks(t, common),
+  faults,
+  stepTitles: stepTitles(t, common),
+  stepLabels: (line) => (line.code === "take" ? takes(line) : stepLabels[line.code]),
+  stepLines: stepLines(t, common),
+  divide: "Den Kopf abteilen",
+})
+
+const places: Record<FoilPlace, string> = {
+  hairline: "die Haarlinie",
+  top: "den Oberkopf",
+  sides: "die Seiten",
+  back: "den Hinterkopf",
+}
+
+const aim = (t: Tools, common: CommonWords): TeachingWords["aim"] => {
+  const things: Record<FoilKind, readonly [one: string, several: string]> = {
+    slice: ["Slice", "Slices"],
+    weave: ["Weaving", "Weavings"],
+    backcomb: ["Toupage", "Toupagen"],
+  }
+  const piece = ({ kind, direction, isOne }: PieceCode) => {
+    const thing = things[kind][isOne ? 0 : 1]
+    return direction === "parallel to hairline"
+      ? `${thing} entlang der Haarlinie`
+      : `${thing} ${common.directions[direction]}`
+  }
+  return {
+    "nothing-drawn": "Noch ist nichts gezeichnet.",
+    brighten: ({ places: where, foils, pieces }) =>
+      `${t.capital(t.and(where.map((each) => places[each])))} aufhellen, mit ${t.count(foils, { one: "# Partie", other: "# Partien" })}: ${t.and(pieces.map(piece))}.`,
+    leave: ({ names }) => `Auslassen: ${t.and(names.map((name) => name || common.kinds["left-out"]))}.`,
+  }
+}
+
+const tools = (t: Tools, common: CommonWords): TeachingWords["tools"] => {
+  const carriers: Record<CarrierKind, (count: number) => string> = {
+    foil: (count) => t.count(count, { one: "# Folie", other: "# Folien" }),
+    board: (count) => t.count(count, { one: "# Board", other: "# Boards" }),
+    "open-air": (count) => t.count(count, { one: "# Partie ohne Folie", other: "# Partien ohne Folie" }),
+  }
+  const forms = {
+    powder: "Blondierpulver",
+    clay: "Clay-Blondierung",
+    cream: "Blondiercreme",
+    liquid: "flüssige Blondierung",
+  }
+  return {
+    comb: "Stielkamm, Wassersprüher, ein Pinsel pro Schale",
+    "section-clips": ({ count }) =>
+      `Klammern: ${t.whole(count)}, eine pro Abteilung; kein Metall nahe am Produkt`,
+    clips: ({ low, high }) =>
+      `Klammern: ${t.spread(t.whole(low), t.whole(high))}; kein Metall nahe am Produkt`,
+    carriers: ({ carrier, count, widthMm, lengthMm }) =>
+      carrier === "open-air"
+        ? carriers[carrier](count)
+        : `${carriers[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}`,
+    mix: ({ mix, form, developerVolume, ratio }) =>
+      t.capital(
+        `${common.mix(mix)}: ${form ? forms[form] : "Produkt nach Herstellerangaben"}, ${t.number(developerVolume)} Vol, ${t.number(ratio.lightener)} : ${t.number(ratio.developer)}`,
+      ),
+    bowls: ({ count }) =>
+      t.count(count, {
+        one: "# Schale mit lockerem Deckel, kein Metall; Waage",
+        other: "# Schalen mit lockeren Deckeln, kein Metall; Waage",
+      }),
+    keeping: "Handschuhe, Augenschutz, Schürze, Handtuch, feuchte Watte für die Haarlinie",
+    minding: "Timer; Stift, um zu notieren, wann jede Folie gelegt wird",
+  }
+}
+
+const times = (t: Tools): TeachingWords["times"] => ({
+  "first-check": ({ firstMin, delicateMin, everyMin }) =>
+    `Erste Kontrolle ${t.minutes(firstMin)} nach dem Legen der ersten Folie, ${t.minutes(delicateMin)} bei feinem, porösem oder blondiertem Haar; dann alle ${t.minutes(everyMin)} (übliche Praxis). Herstellerangaben gehen vor.`,
+  "max-time": ({ mix, maxMin, isFromSheet, firstCheckMin }) =>
+    [
+      isFromSheet
+        ? `Mischung ${mix}: Höchstzeit ${t.minutes(maxMin)} (laut Produktblatt).`
+        : `Mischung ${mix}: Höchstzeit ${t.minutes(maxMin)} (übliche Praxis; kein Produktblatt nennt sie). Zuerst die Herstellerangaben lesen.`,
+      ...(firstCheckMin ? [`Erste Kontrolle nach ${t.minutes(firstCheckMin)}.`] : []),
+    ].join(" "),
+  "each-foil":
+    "Die Zeit jeder Folie läuft ab der Minute, in der ihr Produkt das Haar zuerst berührt: notieren und jede abnehmen, sobald sie fertig ist.",
+  "learner-pace": ({ lowMin, highMin, foils }) =>
+    t.count(foils, {
+      one: `Im Lerntempo, ${t.spread(t.number(lowMin), t.minutes(highMin, 1))} pro Folie, dauert # Folie ${t.spread(t.whole(lowMin * foils), t.minutes(highMin * foils))} (übliche Praxis).`,
+      other: `Im Lerntempo, ${t.spread(t.number(lowMin), t.minutes(highMin, 1))} pro Folie, dauern # Folien ${t.spread(t.whole(lowMin * foils), t.minutes(highMin * foils))} (übliche Praxis).`,
+    }),
+})
+
+const mostNumbered = 8
+
+const checks = (t: Tools, common: CommonWords): TeachingWords["checks"] => ({
+  "see-through": ({ slices }) =>
+    slices.length > mostNumbered
+      ? "Durch jeden feinen Slice sehe ich Licht."
+      : t.count(slices.length, {
+          one: `Durch Slice ${t.and(slices.map(t.whole))} sehe ich Licht.`,
+          other: `Durch die Slices ${t.and(slices.map(t.whole))} sehe ich Licht.`,
+        }),
+  "even-stitches": ({ stitchMm, gapMm, weave }) =>
+    `Meine Stiche sind gleichmäßig: ${t.mm(stitchMm, 1)} genommen, ${t.mm(gapMm, 1)} stehen gelassen, im ganzen Weaving ${t.whole(weave)}.`,
+  "cushion-dry": "Das Polster ist trocken; das Produkt beginnt dahinter.",
+  "product-start": ({ rootMm }) =>
+    `Das Produkt beginnt ${t.mm(rootMm, 1)} oder mehr von der Kopfhaut; auf der Haut ist keines.`,
+  "both-faces": "Jede Strähne ist beidseitig bestrichen, ohne trockene Stellen.",
+  "left-out-dry": ({ names }) =>
+    `Ausgelassen und noch trocken: ${t.and(names.map((name) => name || common.kinds["left-out"]))}.`,
+  "sides-match": "Links und rechts stimmen im Spiegel überein.",
+  "minutes-noted": "Ich habe bei jeder Folie die Minute notiert und rechtzeitig kontrolliert.",
+  "foils-sound": "Keine Folie rutscht oder quillt, und keine ist warm.",
+})
+
+/** A fault, what it comes from, and what to do about it. */
+const faults: TeachingWords["faults"] = {
+  "bleeding-root": {
+    fault: "Ausbluten am Ansatz",
+    cause: "Zu viel Produkt, oder es beginnt direkt an der Folienkante.",
+    cure: "Weniger auf den Pinsel; den Falz sauber halten; die Kante vor dem Schließen abwischen.",
+  },
+  "band-near-root": {
+    fault: "Streifen nahe am Ansatz",
+    cause: "Das Produkt endet zu früh, oder die Folie ist gerutscht.",
+    cure: "Die Folie dort legen, wo der Plan beginnt, und beim Bestreichen andrücken.",
+  },
+  "dark-spots": {
+    fault: "Dunkle Stellen innen",
+    cause: "Trockene Stellen: nur eine Seite bestrichen oder das Haar nicht flach ausgebreitet.",
+    cure: "Das Haar ausbreiten, beidseitig bestreichen, gegen das Licht halten.",
+  },
+  "slice-too-deep": {
+    fault: "Slice zu tief",
+    cause: "Der Stiel hat Haar von hinter dem Scheitel mitgenommen.",
+    cure: "Neu scheiteln. Ein feiner Slice ist so dünn, dass Licht durchscheint.",
+  },
+  "last-foil-dark": {
+    fault: "Letzte Folie zu dunkel",
+    cause: "Sie wurde lange nach der ersten gelegt und mit ihr abgenommen.",
+    cure: "Jede Folie abnehmen, sobald sie fertig ist, nicht alle auf einmal.",
+  },
+  "foil-slipping": {
+    fault: "Folie rutscht",
+    cause: "Die Folie ist zu schwer für die Partie, oder der Ansatz war nass vom Produkt.",
+    cure: "Eine kürzere Folie, einmal gefaltet; das Produkt etwas tiefer beginnen.",
+  },
+  "cushion-wet": {
+    fault: "Polster nass",
+    cause: "Produkt ist an die Toupage gekommen.",
+    cure: "Abwischen; hinter dem Polster beginnen, auf glattem Haar.",
+  },
+}
+
+const stepTitles = (t: Tools, common: CommonWords): TeachingWords["stepTitles"] => {
+  const kinds: Record<FoilKind, (numbers: readonly number[]) => string> = {
+    slice: (numbers) => named(numbers, { one: "Slice", other: "Slices" }),
+    weave: (numbers) => named(numbers, { one: "Weaving", other: "Weavings" }),
+    backcomb: (numbers) => named(numbers, { one: "Toupage", other: "Toupagen" }),
+  }
+  const named = (numbers: readonly number[], { one, other }: { one: string; other: string }) => {
+    const list = t.and(numbers.map(t.whole))
+    return t.count(numbers.length, { one: `${one} ${list}`, other: `${other} ${list}` })
+  }
+  return {
+    "leave-out": ({ name, isPair, side }) =>
+      `${name || "Haar"} auslassen, ${isPair ? common.bothSides : common.onSide[side]}`,
+    foils: ({ kind, numbers, isPair, side }) =>
+      `${kinds[kind](numbers)}, ${isPair ? common.bothSides : common.onSide[side]}`,
+  }
+}
+
+const stepLabels: Record<Exclude<StepLineCode["code"], "take">, string> = {
+  part: "Scheitel",
+  leave: "Lassen",
+  hold: "Halten",
+  place: "Legen",
+  product: "Produkt",
+  "other-side": "Dann",
+}
+const takes = ({ stitching, pushed }: Extract<StepLineCode, { code: "take" }>) =>
+  pushed ? "Toupage" : stitching ? "Weben" : "Slice"
+
+const stepLines = (t: Tools, common: CommonWords): TeachingWords["stepLines"] => {
+  const half = (mm: number) => t.mm(Math.round(mm * 2) / 2, 1)
+  const run = ({ run: { from, to, isEven } }: Extract<StepLineCode, { code: "part" }>) => {
+    const at = (spot: typeof from) => atLandmark({ landmark: spot.landmark, side: "centre" })
+    const behind = (spot: typeof from) => t.mm(Math.max(0, spot.behindMm))
+    if (!isEven)
+      return `Von ${behind(from)} hinter der Haarlinie ${at(from)} bis ${behind(to)} dahinter ${at(to)}`
+    const even = `${t.mm(from.behindMm)} hinter der Haarlinie`
+    return from.landmark === to.landmark
+      ? `${even}, ${at(from)}`
+      : `${even}, ${common.landmarks[from.landmark]} bis ${common.landmarks[to.landmark]}`
+  }
+  const depth = ({ start, end }: { start: number; end: number }) =>
+    start === end ? half(start) : `am Anfang ${half(start)}, am Ende ${half(end)}`
+  const rows = (count: number, gapMm: number) =>
+    gapMm < 0.5
+      ? t.count(count, { one: "# Reihe.", other: "# Reihen hintereinander, ohne Abstand." })
+      : t.count(count, {
+          one: "# Reihe.",
+          other: `# Reihen hintereinander, ${half(gapMm)} dazwischen stehen lassen.`,
+        })
+  const lies = {
+    down: "nach unten hängend",
+    up: "nach oben gelegt",
+    "toward-face": "zum Gesicht gelegt",
+    "away-from-face": "vom Gesicht weg gelegt",
+  }
+  const sheets: Record<"foil" | "board", (count: number) => string> = {
+    foil: (count) => t.count(count, { one: "Eine Folie", other: "# Folien nebeneinander" }),
+    board: (count) => t.count(count, { one: "Ein Board", other: "# Boards nebeneinander" }),
+  }
+  return {
+    part: (line) =>
+      [
+        `${run(line)}; ${common.direction(line.direction)}, ${t.mm(line.partingMm)} lang.`,
+        line.taken === "front"
+          ? `Davor nehmen: ${depth(line.depthMm)}.`
+          : `Dahinter nehmen: ${depth(line.depthMm)}.`,
+        ...(line.gapMm === null ? [] : [rows(line.rows, line.gapMm)]),
+      ].join(" "),
+    leave: "Wegstecken; kein Produkt.",
+    hold: ({ elevationDeg, overDirectionDeg }) =>
+      overDirectionDeg === 0
+        ? `${t.number(elevationDeg)}° vom Kopf, auf der Basis.`
+        : `${t.number(elevationDeg)}° vom Kopf, ${t.number(overDirectionDeg)}° von der Basis überzogen.`,
+    take: ({ stitching, isSeenThrough, pushed }) =>
+      [
+        stitching
+          ? `Stiche von ${half(stitching.stitchMm)}, dazwischen ${half(stitching.gapMm)}; der Stiel taucht ${half(stitching.dipMm)} ein.`
+          : isSeenThrough
+            ? "Alles, so dünn, dass Licht durchscheint."
+            : "Alles, flach und gleichmäßig ausgebreitet.",
+        ...(pushed
+          ? [
+              `${t.percent(pushed.share)} in ${t.spread(t.whole(pushed.leastStrokes), t.whole(pushed.mostStrokes))} Strichen zurückschieben: ein Polster von ${half(pushed.cushionMm)}.`,
+            ]
+          : []),
+      ].join(" "),
+    place: ({ carrier, count, widthMm, lengthMm, isTight, lie }) =>
+      carrier === "open-air"
+        ? "Ohne Folie; vom Haar darunter fernhalten."
+        : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, darunter, ${isTight ? "eng am" : "nahe am"} Ansatz; ${lies[lie]}.`,
+    product: ({ mix, startMm, isPastCushion, fromShare, toShare, faces }) => {
+      const from =
+        fromShare > 0
+          ? `${t.percent(fromShare)} der Länge`
+          : isPastCushion
+            ? `hinter dem Polster (${half(startMm)} von der Kopfhaut)`
+            : `${half(startMm)} von der Kopfhaut`
+      const to = toShare === 1 ? "in die Spitzen" : `${t.percent(toShare)} der Länge`
+      return `Mischung ${mix}, von ${from} bis ${to}, ${faces === 2 ? "die Strähne beidseitig" : "die Strähne einseitig"}.`
+    },
+    "other-side": ({ isEachRow }) =>
+      isEachRow
+        ? "Nach jeder Reihe dieselbe Reihe auf der anderen Seite, vom selben Punkt aus."
+        : "Die andere Seite, vom selben Punkt aus.",
+  }
+}
