@@ -1,5 +1,8 @@
 import type { offline as english } from "../en/offline"
 
+/** How many plans and techniques of a backup there are, by what becomes of them here. */
+type BackupFound = { added: number; beside: number; same: number; unread: number; techniques: number }
+
 /** The app on this device, the plans kept in it, and newer versions. */
 export const offline: typeof english = (t) => ({
   done: {},
@@ -25,7 +28,37 @@ export const offline: typeof english = (t) => ({
       "Dieser Browser kann die Pläne löschen, wenn der Speicher knapp wird oder wenn er länger nicht benutzt wurde.",
     ask: "Um Verschonen bitten",
   },
+  /** All that this browser keeps, in one file. */
   backup: {
+    title: "Sicherungskopie",
+    none: "Aus diesem Browser wurde noch keine Sicherungskopie gespeichert.",
+    save: "Kopie speichern",
+    open: "Kopie öffnen …",
+    file: "Datei der Sicherungskopie",
+    holds:
+      "Eine Datei mit allen Plänen, Techniken und dem, was Ihr Salon führt. Sie enthält alle Gesundheitsangaben und ist nicht verschlossen: Bewahren Sie sie dort auf, wo nur Sie sie lesen können. Ein Service, der am Stuhl läuft, ist nicht darin.",
+    /** What is in a backup that was opened, before it is taken in. */
+    found: ({ added, beside, same, unread, techniques }: BackupFound) =>
+      [
+        `${t.count(added, { one: "# Plan ist hier neu", other: "# Pläne sind hier neu" })}.`,
+        ...(same > 0
+          ? [`${t.count(same, { one: "# Plan ist schon hier", other: "# Pläne sind schon hier" })}.`]
+          : []),
+        ...(beside > 0
+          ? [
+              `${t.count(beside, { one: "# Plan ist anders als der hier und kommt daneben", other: "# Pläne sind anders als die hier und kommen daneben" })}.`,
+            ]
+          : []),
+        ...(unread > 0
+          ? [
+              `${t.count(unread, { one: "# Plan ist nicht lesbar und wird beiseitegelegt", other: "# Pläne sind nicht lesbar und werden beiseitegelegt" })}.`,
+            ]
+          : []),
+        `${t.count(techniques, { one: "# Technik ist neu", other: "# Techniken sind neu" })}.`,
+        "Was hier ist, wird nicht ersetzt.",
+      ].join(" "),
+    takeIn: "Übernehmen",
+    restored: "Die Sicherungskopie ist übernommen.",
     today: "Die letzte Datensicherung ist von heute.",
     days: ({ days }) =>
       t.count(days, {

@@ -17,6 +17,12 @@ export const stock: typeof english = (t) => ({
   step: (grams) => `${t.number(grams)} g`,
   developerPrice: "Preis für 1 kg Entwickler",
   currency: "In Ihrer Währung. Leer lassen, was Sie nicht berechnen.",
+  /** Product sheets, prices or weighings that were set aside. */
+  aside: (entries: number) =>
+    t.count(entries, {
+      one: "# Eintrag Ihres Salons ist nicht lesbar. Er bleibt, wie er geschrieben wurde.",
+      other: "# Einträge Ihres Salons sind nicht lesbar. Sie bleiben, wie sie geschrieben wurden.",
+    }),
   differs:
     "Dieser Plan nutzt andere Produktblätter, Vorräte, Preise oder gelernte Werte als Ihr Salon jetzt.",
   useSalons: "Die des Salons verwenden",

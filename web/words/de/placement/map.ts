@@ -29,6 +29,19 @@ export const map: typeof english = (t, { directions }) => {
     firstStroke: "Entlang der gepunkteten Linie ziehen",
     turn: "Kopf drehen",
     turns: { left: "← Links", right: "Rechts →", higher: "↑ Höher", lower: "↓ Tiefer" },
+    /** What the large view shows, for whoever does not see it. */
+    summary: ({ left, right, centre }) => {
+      const sides = [
+        [right, `${t.whole(right)} rechts`],
+        [left, `${t.whole(left)} links`],
+        [centre, `${t.whole(centre)} in der Mitte`],
+      ] as const
+      const foils = t.count(left + right + centre, { one: "# Folie", other: "# Folien" })
+      const shown = sides.filter(([count]) => count > 0).map(([, words]) => words)
+      return shown.length === 0 ? "Keine Folien auf dieser Seite des Kopfes" : `${foils}: ${shown.join(", ")}`
+    },
+    /** What a tap on the map took in hand; hair left out has no number of its own. */
+    selected: ({ name, what }) => (name === null ? `Gewählt: ${what}` : `Gewählt: ${name}, ${what}`),
     strokeCancelled: "Strich abgebrochen",
     snapped: ({ to, gapMm }) =>
       to === "last parting"

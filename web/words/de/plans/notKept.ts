@@ -25,7 +25,7 @@ export const notKept: typeof english = (t) => ({
     `Nicht gesichert: ${things[what]}. Nochmaliges Lesen ist nicht möglich. ${problems(t).sentence(problem)}`,
   unreadable: ({ problem }) => problems(t).sentence(problem),
   "salon-unreadable":
-    "Die gesicherten Daten des Salons sind nicht lesbar. Sie werden bei der nächsten Änderung beiseitegelegt, und neue Listen beginnen.",
+    "Ein Teil der gespeicherten Daten des Salons ist nicht lesbar. Bei der nächsten Änderung wird er beiseitegelegt; der Rest bleibt.",
   "keeper-missing":
     "Der Teil von Partline, der sichert, konnte nicht geladen werden. Den Plan in einer Datei sichern, dann die Seite neu laden.",
 })
