@@ -27,10 +27,13 @@ export function writtenTexts(file: string): { texts: WrittenText[]; spelledGroup
     const text = textOf(node)
     if (text !== null) texts.push({ text, ...context })
     const isSpelling = isCallOfSpelled(node)
-    if (isSpelling) spelledGroups.push(...namesIn(node.arguments))
+    if (isSpelling) spelledGroups.push(...(node.arguments as Node[]).flatMap(groupsIn))
     const inner = {
       isSpelled: context.isSpelled || isSpelling,
-      within: node.type === "VariableDeclarator" ? [...context.within, ...namesIn(node.id)] : context.within,
+      within:
+        node.type === "VariableDeclarator"
+          ? [...context.within, ...groupsIn(node.id as Node)]
+          : context.within,
     }
     for (const child of saidChildren(node)) visit(child, inner)
   }
@@ -60,10 +63,9 @@ function saidChildren(node: Node): Node[] {
 const isNode = (value: unknown): value is Node =>
   typeof value === "object" && value !== null && "type" in value && typeof value.type === "string"
 
-const namesIn = (value: unknown): string[] =>
-  [value]
-    .flat()
-    .filter(isNode)
-    .flatMap((node) =>
-      node.type === "Identifier" ? [String(node.name)] : namesIn(Object.values(node).flat()),
-    )
+/** The names that an expression is: one, or those that an object is made of by their own name. */
+const groupsIn = ({ type, name, properties }: Node): string[] => {
+  if (type === "Identifier") return [String(name)]
+  const fields = type === "ObjectExpression" ? (properties as Node[]) : []
+  return fields.filter(({ shorthand }) => shorthand === true).map(({ key }) => String((key as Node).name))
+}

@@ -51,6 +51,9 @@ export function toolsOf(locale: string) {
       mm: (value: number, decimals = 0) => `${withUnit(value, decimals, "mm")}${beside.inches(value)}`,
       cm: (value: number, decimals = 0) =>
         `${withUnit(value, decimals, "cm")}${beside.halfInches(10 * value)}`,
+      /** Width and length of a foil. */
+      size: (widthMm: number, lengthMm: number) =>
+        `${whole(widthMm)} × ${withUnit(lengthMm, 0, "mm")}${beside.inchesSquare(widthMm, lengthMm)}`,
       grams: (value: number, decimals?: number) =>
         decimals === undefined
           ? `${grams(value)}${noBreak}g${beside.ounces(value, value)}`

@@ -15,6 +15,9 @@ export function unitsBeside(locale: string, said: Said) {
   return {
     /** As a ruler shows it: finer the shorter it is. */
     inches: (mm: number) => besideInches(mm, mm < 6.35 ? 32 : mm < mmPerInch ? 16 : 8),
+    /** Two sides of a sheet of foil. */
+    inchesSquare: (widthMm: number, lengthMm: number) =>
+      beside(`${fraction(widthMm / mmPerInch, 8)} × ${fraction(lengthMm / mmPerInch, 8)}${noBreak}in`),
     /** A length of hair is told to half an inch. */
     halfInches: (mm: number) => besideInches(mm, 2),
     /** Hundredths below an ounce, tenths above. */

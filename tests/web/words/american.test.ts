@@ -70,6 +70,13 @@ describe("American English says", () => {
     expect(placement.done.nudge({ mm: 5, way: "towards" })).toBe("Move 5 mm toward the hairline")
     expect(placement.done.divide({ start: "profile" })).toBe("Divide: Center line")
     expect(placement.hairline.moved({ behindMm: 0, towardNapeMm: 4 })).toBe("4 mm toward the nape")
+    expect(
+      placement.list.whatAndWhere({
+        kind: "backcomb",
+        at: { code: "at-landmark", landmark: "temple", side: "left" },
+        rank: 2,
+      }),
+    ).toBe("Teased, left temple, 2nd")
     expect(placement.toolRail.tools.backcomb).toBe("Tease")
   })
 

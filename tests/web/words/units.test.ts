@@ -43,6 +43,12 @@ describe("units beside the metric ones, by NIST SP 811 (2008), B.8", () => {
     [0, "0.0 g"],
   ])("a bowl of %f g in ounces", (grams, told) => expect(plain(us.grams(grams))).toBe(told))
 
+  it("a foil by both sides: 127 mm are 5 in, 305 mm 12.01, 100 mm 3.94 and 300 mm 11.81", () => {
+    expect(plain(us.size(127, 305))).toBe("127 × 305 mm (5 × 12 in)")
+    expect(plain(us.size(100, 300))).toBe("100 × 300 mm (3 7/8 × 11 3/4 in)")
+    expect(toolsOf("en-GB").told.size(100, 300)).toBe("100 × 300 mm")
+  })
+
   it("a range, and a temperature: 45 °C is 9/5 × 45 + 32", () => {
     expect(plain(us.gramsRange({ low: 40, mid: 50, high: 60 }))).toBe("40–60 g (1.4–2.1 oz)")
     expect(plain(us.celsius(45))).toBe("45 °C (113 °F)")

@@ -1,3 +1,5 @@
+import type { CommonWords } from "../en/common/common"
+import { list } from "../en/placement/list"
 import { kindTitles, stepTitles } from "../en/teaching"
 import type { Words } from "../en/words"
 import type { Tools } from "../tools"
@@ -32,6 +34,8 @@ export const differs = (t: Tools, under: Words): Differing<Words> => ({
       nudge: spelledMessage(under.placement.done.nudge),
       "set-base": spelledMessage(under.placement.done["set-base"]),
     },
+    // A row of the list has room for one word.
+    list: { whatAndWhere: list(t, withKind(under.common, "teased")).whatAndWhere },
     foot: { fall: { told: spelledMessage(under.placement.foot.fall.told) } },
     toolRail: { tools: { backcomb: "Tease" } },
   },
@@ -51,6 +55,11 @@ export const differs = (t: Tools, under: Words): Differing<Words> => ({
     }),
   },
   techniques: techniques(under.techniques),
+})
+
+const withKind = (names: CommonWords, backcomb: string): CommonWords => ({
+  ...names,
+  kinds: { ...names.kinds, backcomb },
 })
 
 type HeadMeasures = Words["client"]["head"]["measures"]

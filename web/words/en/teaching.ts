@@ -79,7 +79,7 @@ const tools = (t: Tools, common: CommonWords) => {
     carriers: ({ carrier, count, widthMm, lengthMm }) =>
       carrier === "open-air"
         ? carriers[carrier](count)
-        : `${carriers[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}`,
+        : `${carriers[carrier](count)}, ${t.told.size(widthMm, lengthMm)}`,
     mix: ({ mix, form, developerVolume, ratio }) =>
       t.capital(
         `${common.mix(mix)}: ${form ? forms[form] : "product by its directions"}, ${t.number(developerVolume)} vol, ${t.number(ratio.lightener)} : ${t.number(ratio.developer)}`,
@@ -270,7 +270,7 @@ const stepLines = (t: Tools, common: CommonWords) => {
     place: ({ carrier, count, widthMm, lengthMm, isTight, lie }) =>
       carrier === "open-air"
         ? "In the open air; keep it off the hair beneath."
-        : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, under it, ${isTight ? "tight at" : "close to"} the root; ${lies[lie]}.`,
+        : `${sheets[carrier](count)}, ${t.told.size(widthMm, lengthMm)}, under it, ${isTight ? "tight at" : "close to"} the root; ${lies[lie]}.`,
     product: ({ mix, startMm, isPastCushion, fromShare, toShare, faces }) => {
       const from =
         fromShare > 0

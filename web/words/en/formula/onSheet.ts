@@ -36,9 +36,9 @@ export const onSheet = (t: Tools, names: Names) => ({
   },
   bowl: ({ lightenerG, developerG, additives }: Weighed) =>
     [
-      `${t.told.grams(lightenerG, 2)} lightener`,
-      `${t.told.grams(developerG, 2)} developer`,
-      ...additives.map(({ name, grams }) => `${t.told.grams(grams, 2)} ${name}`),
+      `${t.number(lightenerG)} g lightener`,
+      `${t.number(developerG)} g developer`,
+      ...additives.map(({ name, grams }) => `${t.number(grams)} g ${name}`),
     ].join(" + "),
   bowlAt: ({ bowl, minutes }: { bowl: string; minutes: readonly number[] }) =>
     `${bowl}, minute ${minutes.map((minute) => t.whole(minute)).join(", ")}`,
