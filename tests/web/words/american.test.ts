@@ -3,9 +3,11 @@ import { join, relative } from "node:path"
 import { describe, expect, it } from "vitest"
 import { usualValues } from "../../../presets/techniques/technique"
 import { techniques as houseOfTechniques } from "../../../presets/techniques/techniques"
+import type { RefusalCode } from "../../../web/core/document/refusal"
 import { spelled } from "../../../web/words/en-us/spelling"
 import { houseTechnique } from "../../../web/words/every/houseTechnique"
 import { loadWords } from "../../../web/words/every/languages"
+import { say } from "../../../web/words/say"
 import { writtenTexts } from "../../support/literals"
 import { en } from "../../support/words"
 
@@ -57,8 +59,45 @@ describe("American English", () => {
   })
 })
 
+const alone = {
+  pace: "usual",
+  people: 1,
+  rinse: "each",
+  bookingMin: null,
+  heatMin: null,
+  isDried: true,
+  breaks: 0,
+} as const
+
+const overridden = {
+  state: "cleared",
+  day: "2026-03-09",
+  stops: 0,
+  notAsked: 0,
+  mixes: [],
+  tests: [],
+  passes: [{ rule: "unknown-content", reason: "tested", by: "M." }],
+} as const
+
+const coloured = {
+  parts: ["roots", "midLengths", "ends"],
+  state: { level: null, history: ["coloured"], porosity: null, stretch: null },
+} as const
+
 describe("American English says", () => {
-  const { cautions, common, placement, problems, techniques, teaching, timing } = us
+  const {
+    cautions,
+    client,
+    common,
+    formula,
+    placement,
+    problems,
+    record,
+    sheets,
+    techniques,
+    teaching,
+    timing,
+  } = us
 
   it("places and kinds by its own names, within every chapter", () => {
     expect(common.landmarkOf("centre nape", "both")).toBe("center nape")
@@ -80,21 +119,65 @@ describe("American English says", () => {
     expect(placement.toolRail.tools.backcomb).toBe("Tease")
   })
 
-  it("what stands in groups of words, wherever it is told", () => {
-    expect(cautions.authority("colourist", "eyes")).toContain("Whose decision: the colorist.")
-    expect(cautions.why["heat-place"]({ code: "heat-place", mix: "A", forbiddenVolume: 30 })).toContain(
+  it.each([
+    [cautions.authority("colourist", "eyes"), "Whose decision: the colorist."],
+    [
+      cautions.why["heat-place"]({ code: "heat-place", mix: "A", forbiddenVolume: 30 }),
       "near a teased cushion",
-    )
-    expect(timing.settings.line(alone)).toMatch(/^Usual pace, one colorist,/)
-    expect(
+    ],
+    [
+      cautions.why["alert-test-wanting"]({
+        code: "alert-test-wanting",
+        fault: { code: "reacted", product: "Violet" },
+      }),
+      "the skin reacted. Do not color.",
+    ],
+    [
+      cautions.notAsked.question({ code: "question", question: "homeColour", before: null, isOld: false }),
+      "Home color on this hair",
+    ],
+    [cautions.onSheet.stops(overridden), "“Home color or copper” overridden by M."],
+    [
+      record.lines.override({
+        code: "override",
+        rule: "unknown-content",
+        mix: null,
+        about: null,
+        by: "M.",
+        reason: "tested",
+      }),
+      "Home color or copper: overridden",
+    ],
+    [
+      record.lines.wanted({
+        code: "wanted",
+        liftToLevel: null,
+        finish: null,
+        upkeepWeeks: null,
+        greyShare: 0.25,
+      }),
+      "25% gray",
+    ],
+    [client.hair.line({ zones: ["top"], runs: [coloured] }), "Top: root to ends colored."],
+    [formula.mixing.wants({ foils: 2, consistency: "creamy", parts: 1.5 }), "yogurt-thick"],
+    [formula.tone.mix({ family: "gold", strength: "sheer" }), "no neutralizer"],
+    [say<RefusalCode>(problems.refusals, { code: "start-is-there", start: "profile" }), "“Center line”"],
+    [
       problems.sentence({
         code: "no-number",
         path: "sections[2].pushedShare",
         field: "pushedShare",
-        word: "NaN",
+        word: "x",
       }),
-    ).toMatch(/share teased/i)
-    expect(
+      "Section 3, share teased: share teased:",
+    ],
+    [
+      say<RefusalCode>(problems.refusals, { code: "hairline", fault: "crosses-itself" }),
+      "keep each point between its neighbors",
+    ],
+    [sheets.map.clock.rest({ who: "colourist", fromMin: 5, toMin: 9 }), "Colorist on break from"],
+    [timing.settings.line(alone), "Usual pace, one colorist,"],
+    [
       teaching.stepTitles.foils({
         code: "foils",
         kind: "backcomb",
@@ -102,7 +185,22 @@ describe("American English says", () => {
         isPair: false,
         side: "left",
       }),
-    ).toBe("Teased sections 4 and 5, on the client’s left")
+      "Teased sections 4 and 5, on the client’s left",
+    ],
+    [
+      techniques.draft({
+        at: { code: "at-landmark", landmark: "centre front", side: "centre" },
+        kind: "backcomb",
+        taken: "behind",
+        lengthMm: 62,
+        behindMm: 10,
+        depthMm: { start: 4, end: 4 },
+      }),
+      "tease part of it toward the root",
+    ],
+  ])("%s", (said, words) => {
+    expect(said).toContain(words)
+    expect(said).not.toMatch(british)
   })
 
   it("every technique of the house, with the figures of its steps", () => {
@@ -123,16 +221,6 @@ describe("American English says", () => {
     expect(common.sectionName["left-out"]({ code: "left-out", name: "Grey fringe" })).toBe("Grey fringe")
   })
 })
-
-const alone = {
-  pace: "usual",
-  people: 1,
-  rinse: "each",
-  bookingMin: null,
-  heatMin: null,
-  isDried: true,
-  breaks: 0,
-} as const
 
 describe("spelling", () => {
   it("keeps a capital, and leaves functions and words that only look alike", () => {

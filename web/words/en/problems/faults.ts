@@ -52,13 +52,13 @@ export const fieldFaults = (t: Tools, faults = t.spelled(hairlineFaults)): Sente
 })
 
 /** Why a text is no document at all. */
-export const fileFaults = (t: Tools): Sentences<FileCode> => ({
+export const fileFaults = (t: Tools, fields = t.spelled(fieldNames)): Sentences<FileCode> => ({
   "too-large": ({ document, mostMb, foundMb }) =>
     `expected a ${documents[document]} of at most ${t.whole(mostMb)} MB, found ${t.whole(foundMb)} MB: is it another file?`,
   empty: ({ document }) => `the file is empty: expected a ${documents[document]} saved by Partline`,
   "not-json": ({ document }) =>
     `the file is cut short or is not a ${documents[document]}: save it again where it was made`,
-  "no-number": ({ field, word }) => `${fieldNames[field] ?? field}: expected a number, found ${word}`,
+  "no-number": ({ field, word }) => `${fields[field] ?? field}: expected a number, found ${word}`,
   "another-kind": ({ document, kind }) =>
     `this is not a Partline ${documents[document]}: expected "kind": "${kind}"`,
   version: ({ known }) => `expected a whole number, ${t.whole(known)} at present`,
