@@ -1,4 +1,5 @@
 import type { Range } from "../../geometry/hair/tradeFigures"
+import { unitsBeside } from "./units"
 
 /** The forms of a counted thing, by the plural rules of a language; "#" stands for the count. */
 export type Forms = Partial<Record<Intl.LDMLPluralRule, string>> & { other: string }
@@ -13,6 +14,10 @@ export function toolsOf(locale: string) {
   const number = (value: number, least: number, most: number) => formatOf(locale, least, most).format(value)
   const whole = (value: number) => number(Math.round(value) || 0, 0, 0)
   const grams = (value: number) => (value < 9.95 ? number(value, 1, 1) : whole(value))
+  const gramsRange = ({ low, high }: Range) => `${spread(grams(low), grams(high))}${noBreak}g`
+  const withUnit = (value: number, decimals: number, unit: string) =>
+    `${number(Number(value.toFixed(decimals)) || 0, 0, decimals)}${noBreak}${unit}`
+  const beside = unitsBeside(locale, number)
   const area = (cm2: number) => (cm2 < 99.5 ? number(cm2, 1, 1) : whole(cm2))
   const spread = (low: string, high: string) => (low === high ? low : `${low}–${high}`)
   const plurals = new Intl.PluralRules(locale)
@@ -37,14 +42,28 @@ export function toolsOf(locale: string) {
     /** Grams: tenths below 10, whole ones above; the bare figure. */
     gramsNumber: grams,
     grams: (value: number) => `${grams(value)}${noBreak}g`,
-    gramsRange: ({ low, high }: Range) => `${spread(grams(low), grams(high))}${noBreak}g`,
-    mm: (value: number, decimals = 0) =>
-      `${number(Number(value.toFixed(decimals)) || 0, 0, decimals)}${noBreak}mm`,
-    cm: (value: number, decimals = 0) =>
-      `${number(Number(value.toFixed(decimals)) || 0, 0, decimals)}${noBreak}cm`,
+    gramsRange,
+    mm: (value: number, decimals = 0) => withUnit(value, decimals, "mm"),
+    cm: (value: number, decimals = 0) => withUnit(value, decimals, "cm"),
     area: (cm2: number) => `${area(cm2)}${noBreak}cm²`,
-    minutes: (value: number, decimals = 0) =>
-      `${number(Number(value.toFixed(decimals)) || 0, 0, decimals)}${noBreak}min`,
+    /** The same in a running sentence, where there is room for the units that the reader thinks in. */
+    told: {
+      mm: (value: number, decimals = 0) => `${withUnit(value, decimals, "mm")}${beside.inches(value)}`,
+      cm: (value: number, decimals = 0) =>
+        `${withUnit(value, decimals, "cm")}${beside.halfInches(10 * value)}`,
+      /** Width and length of a foil. */
+      size: (widthMm: number, lengthMm: number) =>
+        `${whole(widthMm)} × ${withUnit(lengthMm, 0, "mm")}${beside.inchesSquare(widthMm, lengthMm)}`,
+      grams: (value: number, decimals?: number) =>
+        decimals === undefined
+          ? `${grams(value)}${noBreak}g${beside.ounces(value, value)}`
+          : `${withUnit(value, decimals, "g")}${beside.ounces(value, value)}`,
+      gramsRange: (range: Range) => `${gramsRange(range)}${beside.ounces(range.low, range.high)}`,
+      celsius: (value: number) => `${withUnit(value, 2, "°C")}${beside.fahrenheit(value)}`,
+    },
+    minutes: (value: number, decimals = 0) => withUnit(value, decimals, "min"),
+    /** Words and whole groups of them as a region of the language spells them; as they stand where it has no other way. */
+    spelled: <T>(words: T): T => words,
     /** Minutes and seconds as a clock shows them: "12:05". */
     clock: (ms: number) => {
       const seconds = Math.floor(ms / 1000)

@@ -1,24 +1,19 @@
 import { type CommonWords, common } from "../en/common/common"
 import { words as british, type Words } from "../en/words"
 import type { Tools } from "../tools"
-
-/** American English: only what differs. */
-const differs = (_: Tools): Differing<Words> => ({})
+import { differs } from "./differs"
+import { type Differing, joined } from "./joined"
+import { spelled } from "./spelling"
 
 /** Names that every message uses. */
-const namesThatDiffer = (_: Tools): Differing<CommonWords> => ({})
+const namesThatDiffer: Differing<CommonWords> = {
+  kinds: { backcomb: "teased section" },
+}
 
-type Differing<T> = T extends (...given: never[]) => unknown ? T : { [K in keyof T]?: Differing<T[K]> }
-
-export const words = (tools: Tools): Words =>
-  joined<Words>(british(tools, joined<CommonWords>(common(tools), namesThatDiffer(tools))), differs(tools))
-
-/** A catalogue with another laid over it. */
-function joined<T>(under: T, over: Differing<T>): T {
-  if (typeof over !== "object" || over === null) return (over ?? under) as T
-  const entries = Object.entries(over).map(([key, value]) => [
-    key,
-    joined(under[key as keyof T], value as Differing<T[keyof T]>),
-  ])
-  return { ...under, ...Object.fromEntries(entries) }
+/** American English: the British catalogue in American spelling, under the messages that say a thing in other words. */
+export const words = (tools: Tools): Words => {
+  const t: Tools = { ...tools, spelled }
+  const names = joined<CommonWords>(spelled(common(t)), namesThatDiffer)
+  const under = spelled(british(t, names))
+  return joined<Words>(under, differs(t, under))
 }

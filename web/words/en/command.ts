@@ -34,8 +34,9 @@ export const command = (t: Tools) => ({
       "The size of the head: expected either --length --breadth --height or --around --over --front-to-nape.",
     "measure-missing": ({ option }) => `--${option} is missing: expected millimetres.`,
     "measure-unusable": ({ option, found }) => `--${option}: expected millimetres above 0, found "${found}".`,
-    "number-missing": ({ option }) => `--${option} is missing: expected ${numbers[option]}.`,
-    "number-unusable": ({ option, found }) => `--${option}: expected ${numbers[option]}, found "${found}".`,
+    "number-missing": ({ option }) => `--${option} is missing: expected ${t.spelled(numbers)[option]}.`,
+    "number-unusable": ({ option, found }) =>
+      `--${option}: expected ${t.spelled(numbers)[option]}, found "${found}".`,
     "minutes-unusable": ({ option, found }) =>
       `--${option}: expected ${minutes[option]} above 0, found "${found}".`,
     "levels-together": "--from and --to: expected both levels, or neither.",

@@ -90,7 +90,7 @@ const recordLines = (t: Tools, client: ClientWords) => {
   const asked = (question: Question) => `yes: ${client.questions[question]}`
   return {
     measures: ({ densityPerCm2, fibreUm, frontCm, sidesCm, backCm }) =>
-      `${t.whole(densityPerCm2)} hairs per cm², ${t.whole(fibreUm)} µm thick; length ${t.cm(frontCm, 1)} front, ${t.cm(sidesCm, 1)} sides, ${t.cm(backCm, 1)} back`,
+      `${t.whole(densityPerCm2)} hairs per cm², ${t.whole(fibreUm)} µm thick; length ${t.told.cm(frontCm, 1)} front, ${t.told.cm(sidesCm, 1)} sides, ${t.told.cm(backCm, 1)} back`,
     "no-consultation": "Not asked.",
     hair: client.hair.line,
     wanted: ({ liftToLevel, finish, upkeepWeeks, greyShare }) =>
@@ -101,7 +101,7 @@ const recordLines = (t: Tools, client: ClientWords) => {
           ...(upkeepWeeks === null
             ? []
             : [t.count(upkeepWeeks, { one: "back every week", other: "back every # weeks" })]),
-          ...(greyShare === null ? [] : [`${t.percent(greyShare)} grey`]),
+          ...(greyShare === null ? [] : [`${t.percent(greyShare)} ${t.spelled("grey")}`]),
         ].join(", "),
       ),
     health: ({ scalp, ageYears, yes, no, open }) =>
@@ -121,16 +121,18 @@ const recordLines = (t: Tools, client: ClientWords) => {
       ].join("; "),
     "strand-test": ({ product, outcome }) => `${product}: ${strands[outcome]}`,
     override: ({ rule, mix, about, by, reason }) =>
-      `${[stopName(rule), ...(mix ? [`mix ${mix}`] : []), ...(about ? [about] : [])].join(", ")}: overridden by ${by}: ${reason}`,
-    letter: ({ rule, from, dated }) => `${stopName(rule)}: ${from}, ${t.date(dated)}`,
+      `${[stopName(t, rule), ...(mix ? [`mix ${mix}`] : []), ...(about ? [about] : [])].join(", ")}: overridden by ${by}: ${reason}`,
+    letter: ({ rule, from, dated }) => `${stopName(t, rule)}: ${from}, ${t.date(dated)}`,
     withdrawn: ({ rule, about, at, by }) =>
-      `${[stopName(rule), ...(about ? [about] : [])].join(", ")}: changed or removed ${when(at)}, ${by === "" ? "name not given" : `by ${by}`}`,
+      `${[stopName(t, rule), ...(about ? [about] : [])].join(", ")}: changed or removed ${when(at)}, ${by === "" ? "name not given" : `by ${by}`}`,
   } satisfies Sentences<RecordLine>
 }
 
 /** A stop that an earlier Partline knew may have no name any more. */
-const stopName = (rule: string) =>
-  Object.hasOwn(ruleNames, rule) ? ruleNames[rule as keyof typeof ruleNames] : rule.replaceAll("-", " ")
+const stopName = (t: Tools, rule: string) =>
+  Object.hasOwn(ruleNames, rule)
+    ? t.spelled(ruleNames)[rule as keyof typeof ruleNames]
+    : rule.replaceAll("-", " ")
 
 const outcomes = { clear: "clear", reacted: "REACTED" }
 const strands = { held: "passed", failed: "FAILED" }

@@ -37,11 +37,11 @@ const places: Record<FoilPlace, string> = {
 }
 
 const aim = (t: Tools, common: CommonWords) => {
-  const things: Record<FoilKind, readonly [one: string, several: string]> = {
+  const things: Record<FoilKind, readonly [one: string, several: string]> = t.spelled({
     slice: ["slice", "slices"],
     weave: ["weave", "weaves"],
     backcomb: ["backcombed section", "backcombed sections"],
-  }
+  })
   const piece = ({ kind, direction, isOne }: PieceCode) => {
     const thing = things[kind][isOne ? 0 : 1]
     return direction === "parallel to hairline"
@@ -79,7 +79,7 @@ const tools = (t: Tools, common: CommonWords) => {
     carriers: ({ carrier, count, widthMm, lengthMm }) =>
       carrier === "open-air"
         ? carriers[carrier](count)
-        : `${carriers[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}`,
+        : `${carriers[carrier](count)}, ${t.told.size(widthMm, lengthMm)}`,
     mix: ({ mix, form, developerVolume, ratio }) =>
       t.capital(
         `${common.mix(mix)}: ${form ? forms[form] : "product by its directions"}, ${t.number(developerVolume)} vol, ${t.number(ratio.lightener)} : ${t.number(ratio.developer)}`,
@@ -126,10 +126,10 @@ const checks = (t: Tools, common: CommonWords) =>
             other: `I can see light through slices ${t.and(slices.map(t.whole))}.`,
           }),
     "even-stitches": ({ stitchMm, gapMm, weave }) =>
-      `My stitches are even: ${t.mm(stitchMm, 1)} taken, ${t.mm(gapMm, 1)} left, all along weave ${t.whole(weave)}.`,
+      `My stitches are even: ${t.told.mm(stitchMm, 1)} taken, ${t.told.mm(gapMm, 1)} left, all along weave ${t.whole(weave)}.`,
     "cushion-dry": "The cushion is dry; product starts past it.",
     "product-start": ({ rootMm }) =>
-      `Product starts ${t.mm(rootMm, 1)} or more from the scalp; none is on the skin.`,
+      `Product starts ${t.told.mm(rootMm, 1)} or more from the scalp; none is on the skin.`,
     "both-faces": "Both sides of each strand are coated, with no dry spots.",
     "left-out-dry": ({ names }) =>
       `Left out and still dry: ${t.and(names.map((name) => name || common.kinds["left-out"]))}.`,
@@ -177,13 +177,16 @@ const faults: Record<FaultName, { fault: string; cause: string; cure: string }> 
   },
 }
 
-const stepTitles = (t: Tools, common: CommonWords) => {
-  const kinds: Record<FoilKind, (numbers: readonly number[]) => string> = {
-    slice: (numbers) => named(numbers, { one: "Slice", other: "Slices" }),
-    weave: (numbers) => named(numbers, { one: "Weave", other: "Weaves" }),
-    backcomb: (numbers) => named(numbers, { one: "Backcomb", other: "Backcombs" }),
-  }
-  const named = (numbers: readonly number[], { one, other }: { one: string; other: string }) => {
+type KindTitles = Readonly<Record<FoilKind, { one: string; other: string }>>
+
+export const kindTitles: KindTitles = {
+  slice: { one: "Slice", other: "Slices" },
+  weave: { one: "Weave", other: "Weaves" },
+  backcomb: { one: "Backcomb", other: "Backcombs" },
+}
+
+export const stepTitles = (t: Tools, common: CommonWords, titles = t.spelled(kindTitles)) => {
+  const named = (numbers: readonly number[], { one, other }: KindTitles[FoilKind]) => {
     const list = t.and(numbers.map(t.whole))
     return t.count(numbers.length, { one: `${one} ${list}`, other: `${other} ${list}` })
   }
@@ -191,7 +194,7 @@ const stepTitles = (t: Tools, common: CommonWords) => {
     "leave-out": ({ name, isPair, side }) =>
       `Leave out ${name || "hair"}, ${isPair ? common.bothSides : common.onSide[side]}`,
     foils: ({ kind, numbers, isPair, side }) =>
-      `${kinds[kind](numbers)}, ${isPair ? common.bothSides : common.onSide[side]}`,
+      `${named(numbers, titles[kind])}, ${isPair ? common.bothSides : common.onSide[side]}`,
   } satisfies Sentences<StepTitleCode>
 }
 
@@ -207,12 +210,13 @@ const takes = ({ stitching, pushed }: Extract<StepLineCode, { code: "take" }>) =
   pushed ? "Backcomb" : stitching ? "Weave" : "Slice"
 
 const stepLines = (t: Tools, common: CommonWords) => {
-  const half = (mm: number) => t.mm(Math.round(mm * 2) / 2, 1)
+  const toHalf = (mm: number) => Math.round(mm * 2) / 2
+  const half = (mm: number) => t.told.mm(toHalf(mm), 1)
   const spot = ({ landmark, behindMm }: { landmark: LandmarkName; behindMm: number }) =>
-    `${t.mm(Math.max(0, behindMm))} behind the ${common.landmarks[landmark]}`
+    `${t.told.mm(Math.max(0, behindMm))} behind the ${common.landmarks[landmark]}`
   const run = ({ run: { from, to, isEven } }: Extract<StepLineCode, { code: "part" }>) => {
     if (!isEven) return `From ${spot(from)} to ${spot(to)}`
-    const behind = `${t.mm(from.behindMm)} behind the hairline`
+    const behind = `${t.told.mm(from.behindMm)} behind the hairline`
     return from.landmark === to.landmark
       ? `${behind}, at the ${common.landmarks[from.landmark]}`
       : `${behind}, ${common.landmarks[from.landmark]} to ${common.landmarks[to.landmark]}`
@@ -226,12 +230,12 @@ const stepLines = (t: Tools, common: CommonWords) => {
           one: "# row.",
           other: `# rows, one behind the other, leaving ${half(gapMm)} between.`,
         })
-  const lies = {
+  const lies = t.spelled({
     down: "it hangs down",
     up: "it is laid up",
     "toward-face": "it lies towards the face",
     "away-from-face": "it lies away from the face",
-  }
+  })
   const sheets: Record<"foil" | "board", (count: number) => string> = {
     foil: (count) => t.count(count, { one: "One foil", other: "# foils side by side" }),
     board: (count) => t.count(count, { one: "One board", other: "# boards side by side" }),
@@ -239,7 +243,7 @@ const stepLines = (t: Tools, common: CommonWords) => {
   return {
     part: (line) =>
       [
-        `${run(line)}; ${common.direction(line.direction)}, ${t.mm(line.partingMm)} long.`,
+        `${run(line)}; ${common.direction(line.direction)}, ${t.told.mm(line.partingMm)} long.`,
         line.taken === "front"
           ? `Take ${depth(line.depthMm)} in front of it.`
           : `Take ${depth(line.depthMm)} behind it.`,
@@ -266,13 +270,13 @@ const stepLines = (t: Tools, common: CommonWords) => {
     place: ({ carrier, count, widthMm, lengthMm, isTight, lie }) =>
       carrier === "open-air"
         ? "In the open air; keep it off the hair beneath."
-        : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, under it, ${isTight ? "tight at" : "close to"} the root; ${lies[lie]}.`,
+        : `${sheets[carrier](count)}, ${t.told.size(widthMm, lengthMm)}, under it, ${isTight ? "tight at" : "close to"} the root; ${lies[lie]}.`,
     product: ({ mix, startMm, isPastCushion, fromShare, toShare, faces }) => {
       const from =
         fromShare > 0
           ? `${t.percent(fromShare)} of the length`
           : isPastCushion
-            ? `past the cushion (${half(startMm)} off the scalp)`
+            ? `past the cushion (${t.mm(toHalf(startMm), 1)} off the scalp)`
             : `${half(startMm)} off the scalp`
       const to = toShare === 1 ? "the ends" : `${t.percent(toShare)} of the length`
       return `Mix ${mix}, from ${from} to ${to}, ${faces === 2 ? "both sides of the strand" : "one side of the strand"}.`

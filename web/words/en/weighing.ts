@@ -103,7 +103,7 @@ const learntWords = (t: Tools, kinds: CommonWords["kinds"]) => {
     byStart: "Until then this plan uses the starting figures, which are assumptions.",
     /** What the figures of this plan were learnt from. */
     byWeighings: (learnt: readonly Pick<LearntFigures, "product" | "kind" | "weighings">[]) =>
-      `This plan uses what was learnt from ${t.and(
+      `This plan uses what was ${t.spelled("learnt")} from ${t.and(
         learnt.map(
           ({ product, kind, weighings }) =>
             `${[product, kind && kinds[kind]].filter(Boolean).join(", ") || "all weighings"} (${t.whole(weighings)} weighed)`,

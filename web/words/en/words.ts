@@ -2,7 +2,6 @@ import type { Tools } from "../tools"
 import { cautions } from "./cautions/cautions"
 import { chair } from "./chair/chair"
 import { client } from "./client/client"
-import { questions } from "./client/questions"
 import { command } from "./command"
 import { type CommonWords, common } from "./common/common"
 import { formula } from "./formula/formula"
@@ -25,13 +24,13 @@ export const words = (tools: Tools, names: CommonWords = common(tools)) => {
   const clientWords = client(tools, names)
   return {
     common: names,
-    problems: problems(tools),
-    plans: plans(tools),
+    problems: problems(tools, names),
+    plans: plans(tools, names),
     client: clientWords,
-    cautions: cautions(tools, { ...names, questions }),
+    cautions: cautions(tools, { ...names, questions: clientWords.questions }),
     offline: offline(tools),
-    placement: placement(tools),
-    techniques: techniques(tools),
+    placement: placement(tools, names),
+    techniques: techniques(tools, names),
     formula: formula(tools, names),
     weighing: weighing(tools, names),
     timing: timing(tools),

@@ -17,6 +17,7 @@ type Shared = {
 }
 
 export const cautions = (t: Tools, shared: Shared) => {
+  const [rules, deciderNames] = [t.spelled(ruleNames), t.spelled(deciders)]
   const mixName = (id: string) => t.capital(tonerNames[id] ?? shared.mix(id))
   return {
     done: {
@@ -27,16 +28,16 @@ export const cautions = (t: Tools, shared: Shared) => {
       "ask-aloud": "Answer no to what was asked aloud",
     },
     /** What each row is called, where its sentence would be too long. */
-    rules: ruleNames,
+    rules,
     /** A stop as the command tells it beside the bowls. */
     held: (why: string) => `Do not mix: ${why}`,
     /** What each row found. */
     why: { ...clientCautions(t), ...mixCautions(t, mixName) },
     testFaults: alertTestFaults(t),
-    decides: deciders,
+    decides: deciderNames,
     sources,
     authority: (decides: Decider, source: Source) =>
-      `Whose decision: ${deciders[decides]}. Source: ${sources[source]}.`,
+      `Whose decision: ${deciderNames[decides]}. Source: ${sources[source]}.`,
     /** The panel of stops under Formula. */
     panel: {
       cautions: (count: number) => t.count(count, { one: "# caution", other: "# cautions" }),
@@ -74,7 +75,7 @@ export const cautions = (t: Tools, shared: Shared) => {
     /** Whether the plan may be mixed. */
     clearance: clearanceWords(t),
     /** Stops as a sheet that others may read tells them. */
-    onSheet: publicWords(t, mixName),
+    onSheet: publicWords(t, mixName, rules),
   }
 }
 

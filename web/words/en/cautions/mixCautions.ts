@@ -10,6 +10,7 @@ export function mixCautions(t: Tools, named: (mix: string) => string) {
     "alert-test": "whether it needs a patch test",
     "pot-life": "the pot life",
   }
+  const cushion = t.spelled("a backcombed cushion")
   return {
     "over-legal-limit": ({ mix, onHeadPercent, mostPercent }) =>
       `${named(mix)} would be ${t.number(onHeadPercent, 1)} % peroxide on the head; the law in the EU and the UK allows ${mostPercent} %. Use a weaker developer.`,
@@ -33,7 +34,7 @@ export function mixCautions(t: Tools, named: (mix: string) => string) {
       return `${named(mix)}: ${planned}; the directions allow ${t.number(allowedMin)}. Shorten the heat or switch it off.`
     },
     "heat-place": ({ mix, forbiddenVolume }) =>
-      `${named(mix)}: no heat with ${forbiddenVolume} vol or more, near the hairline, or near a backcombed cushion.`,
+      `${named(mix)}: no heat with ${forbiddenVolume} vol or more, near the hairline, or near ${cushion}.`,
     "no-sheet": ({ mix, product }) =>
       `${named(mix)}: no product sheet for ${product}. Enter what the tub says. If it contains dye, it needs a patch test.`,
     "sheet-silent": ({ mix, product, gaps: missing }) =>

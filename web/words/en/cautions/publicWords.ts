@@ -3,10 +3,10 @@ import type { PublicStops } from "../../../core/cautions/publicStops"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
 import { mixCautions } from "./mixCautions"
-import { ruleNames } from "./ruleNames"
+import type { ruleNames } from "./ruleNames"
 
 /** Stops as a sheet tells them that hangs where others read it. */
-export function publicWords(t: Tools, named: (mix: string) => string) {
+export function publicWords(t: Tools, named: (mix: string) => string, rules: typeof ruleNames) {
   const mixes = mixCautions(t, named)
   /** In type as large as the numbers of the foils. */
   const head = ({ state, day }: PublicStops) =>
@@ -31,18 +31,20 @@ export function publicWords(t: Tools, named: (mix: string) => string) {
         ...detail(told),
         ...told.mixes.map((why) => say(mixes, why)),
         ...told.tests.map((product) => `The patch test with ${product} is not cleared.`),
-        ...told.passes.map(overridden),
+        ...told.passes.map(overridden(rules)),
       ]
         .join(" ")
         .replaceAll("\n", " "),
     /** Both in one line. */
     stops: (told: PublicStops): string =>
-      [`${head(told)}.`, publicWords(t, named).detail(told)].filter((part) => part !== "").join(" "),
+      [`${head(told)}.`, publicWords(t, named, rules).detail(told)].filter((part) => part !== "").join(" "),
   }
 }
 
 /** A stop that tells an illness goes without its name. */
-const overridden = ({ rule, by, reason }: { rule: RuleName | null; by: string; reason: string }) =>
-  rule === null
-    ? `A stop was overridden by ${by}: ${reason}`
-    : `“${ruleNames[rule]}” overridden by ${by}: ${reason}`
+const overridden =
+  (rules: typeof ruleNames) =>
+  ({ rule, by, reason }: { rule: RuleName | null; by: string; reason: string }) =>
+    rule === null
+      ? `A stop was overridden by ${by}: ${reason}`
+      : `“${rules[rule]}” overridden by ${by}: ${reason}`

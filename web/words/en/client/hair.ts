@@ -60,10 +60,11 @@ export type HairPlaces = {
 
 /** What is recorded of the hair, a line for zones that are alike. */
 export function hairLine(t: Tools, { zones: zoneNamed, strandParts: partNamed }: HairPlaces) {
+  const histories = t.spelled(historiesInside)
   const state = ({ level, history, porosity, stretch }: HairState) =>
     [
       ...(level === null ? [] : [`level ${t.number(level)}`]),
-      ...(history?.length === 0 ? ["never treated"] : (history ?? []).map((kind) => historiesInside[kind])),
+      ...(history?.length === 0 ? ["never treated"] : (history ?? []).map((kind) => histories[kind])),
       ...(porosity === null ? [] : [porositiesInside[porosity]]),
       ...(stretch === null ? [] : [stretchesInside[stretch]]),
     ].join(", ")

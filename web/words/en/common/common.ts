@@ -13,8 +13,8 @@ import type { Tools } from "../../tools"
 
 /** Names that every chapter uses. A name is written as it stands within a sentence; `t.capital` begins a line with it. */
 export const common = (t: Tools) => {
-  const sides: Record<Side, string> = { left: "left", right: "right", centre: "centre" }
-  const landmarks: Record<LandmarkName, string> = {
+  const sides: Record<Side, string> = t.spelled({ left: "left", right: "right", centre: "centre" })
+  const landmarks: Record<LandmarkName, string> = t.spelled({
     "centre front": "centre front",
     recession: "recession",
     temple: "temple",
@@ -23,7 +23,7 @@ export const common = (t: Tools) => {
     "behind ear": "behind the ear",
     "nape corner": "nape corner",
     "centre nape": "centre nape",
-  }
+  })
   const sided: Partial<Record<LandmarkName, (side: "left" | "right") => string>> = {
     "ear top": (side) => `top of the ${sides[side]} ear`,
     "behind ear": (side) => `behind the ${sides[side]} ear`,
@@ -123,7 +123,7 @@ export const common = (t: Tools) => {
           ? `${t.mm(-behindMm)} in front of the hairline, ${landmark(at)}`
           : `${t.mm(behindMm)} behind the hairline, ${landmark(at)}`
       },
-      along: ({ alongMm }: HairlinePointCode) => `${t.mm(alongMm)} along from centre front`,
+      along: ({ alongMm }: HairlinePointCode) => `${t.mm(alongMm)} along from ${landmarks["centre front"]}`,
     },
 
     zones: {

@@ -19,6 +19,7 @@ export type FoilNames = {
 /** The mixes of a plan and their bowls: strength, ratio, grams, and why. */
 export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
   const blend = blendProblems(t)
+  const consistencies = t.spelled(consistencyWords)
   return {
     name: (letter: string) => `Mix ${letter}`,
     remove: (letter: string) => `Remove mix ${letter}`,
@@ -36,7 +37,7 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
     foilIn: ({ foil, kind, place }: { foil: number; kind: string; place: string }) =>
       `Foil ${t.whole(foil)}: ${kind}, ${place}`,
 
-    consistencies: consistencyWords,
+    consistencies,
     /** How the foils of a mix want it, and the button that takes that ratio. */
     wants: ({
       foils: count,
@@ -46,7 +47,7 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
       foils: number
       consistency: Consistency
       parts: number
-    }) => `${foilCount(count)}: ${consistencyWords[consistency]}, 1 : ${t.number(parts)}`,
+    }) => `${foilCount(count)}: ${consistencies[consistency]}, 1 : ${t.number(parts)}`,
     mixSo: (parts: number) => `Mix 1 : ${t.number(parts)}`,
 
     noSheet: "No product sheet for this product: its own directions decide.",
@@ -79,7 +80,7 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
       why: {
         ...developerReasons(t),
         "no-sheet": ({ product }) => `No product sheet for ${product}: its own directions decide.`,
-        consistency: ({ consistency }) => `Consistency: ${consistencyWords[consistency]}.`,
+        consistency: ({ consistency }) => `Consistency: ${consistencies[consistency]}.`,
         joined: "Amounts too small for their own bowl go in with another mix.",
       } satisfies Sentences<MixReason>,
     },
@@ -87,11 +88,11 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
     unused: (letter: string) => `No foil uses mix ${letter} yet.`,
     wanted: ({ foils: count, mix, wantedG }: { foils: number; mix: string; wantedG: Range }) =>
       t.count(count, {
-        one: `# foil uses mix ${mix}: ${t.gramsRange(wantedG)} on the hair; the bowl is planned at the upper figure.`,
-        other: `# foils use mix ${mix}: ${t.gramsRange(wantedG)} on the hair; the bowls are planned at the upper figure.`,
+        one: `# foil uses mix ${mix}: ${t.told.gramsRange(wantedG)} on the hair; the bowl is planned at the upper figure.`,
+        other: `# foils use mix ${mix}: ${t.told.gramsRange(wantedG)} on the hair; the bowls are planned at the upper figure.`,
       }),
     mixed: ({ mixedG, wasteG }: { mixedG: number; wasteG: Range }) =>
-      `${t.grams(mixedG)} mixed, of which ${t.gramsRange(wasteG)} stays in the bowl and brush or is left over.`,
+      `${t.told.grams(mixedG)} mixed, of which ${t.told.gramsRange(wasteG)} stays in the bowl and brush or is left over.`,
     cost: (amount: number) => `It costs ${t.fixed(amount, 2)}.`,
     strength: ({ volume, percent, percentWw, onHeadPercent }: Strength) =>
       `${t.number(volume)} vol is sold as ${t.number(percent, 1)} % (calculated ${t.number(percentWw)} % by weight; labels vary); ${t.number(onHeadPercent, 1)} % once mixed.`,
@@ -190,7 +191,7 @@ const blendProblems = (t: Tools) =>
 
 const pouringWords = (t: Tools) => {
   const bottle = ({ volume, percent, grams }: PouredBottle) =>
-    `${t.number(grams, 1)} g of ${t.number(volume)} vol (${t.number(percent, 1)} %)`
+    `${t.told.grams(grams, 1)} of ${t.number(volume)} vol (${t.number(percent, 1)} %)`
   return {
     poured: ({ bottles }) => `Developer by weight: ${bottles.map(bottle).join(" + ")}.`,
     "not-poured": ({ volume, problem }) =>
@@ -201,9 +202,9 @@ const pouringWords = (t: Tools) => {
 const additiveWords = (t: Tools) =>
   ({
     "instead-of-developer": ({ grams, name }) =>
-      `${t.number(grams, 1)} g ${name}, in place of as much developer: the ratio stays.`,
+      `${t.told.grams(grams, 1)} ${name}, in place of as much developer: the ratio stays.`,
     "beside-developer": ({ grams, name, restParts }) =>
-      `${t.number(grams, 1)} g ${name}, on top of the developer: 1 g of lightener to ${t.number(restParts)} g of the rest.`,
+      `${t.told.grams(grams, 1)} ${name}, on top of the developer: 1 g of lightener to ${t.number(restParts)} g of the rest.`,
   }) satisfies Sentences<AdditiveCode>
 
 const mixProblems = (t: Tools) => {

@@ -7,7 +7,7 @@ import type { Sentences } from "../../say"
 import type { Tools } from "../../tools"
 
 /** What is toned with after rinsing. */
-export const tone = (t: Tools) => ({
+export const tone = (t: Tools, strengths = t.spelled(strengthWords)) => ({
   title: "Tone, after rinsing",
   rootMelt: "Root melt",
   noMelt: "None",
@@ -31,25 +31,25 @@ export const tone = (t: Tools) => ({
       `Level ${t.number(level, 1)} shows ${pigmentWords[pigment]}; neutralise with ${neutraliserWords[neutraliser]}.`,
     melt: ({ rootLevel, downMm }) =>
       rootLevel === null
-        ? `A shade as deep as the root, melted down ${t.mm(downMm)}.`
-        : `A shade at level ${t.number(rootLevel, 1)}, melted down ${t.mm(downMm)}.`,
+        ? `A shade as deep as the root, melted down ${t.told.mm(downMm)}.`
+        : `A shade at level ${t.number(rootLevel, 1)}, melted down ${t.told.mm(downMm)}.`,
   } satisfies Sentences<ToneCode>,
   /** Which family of toner, and how strong. */
   mix: ({ family, strength }: { family: ToneFamily | null; strength: ToneStrength }) => {
-    if (family === "root-shade") return `Root shade: ${strengthWords[strength]}.`
+    if (family === "root-shade") return `Root shade: ${strengths[strength]}.`
     return family === null
-      ? `Toner: ${strengthWords[strength]}.`
-      : `Toner of the ${familyWords[family]} family: ${strengthWords[strength]}.`
+      ? `Toner: ${strengths[strength]}.`
+      : `Toner of the ${familyWords[family]} family: ${strengths[strength]}.`
   },
   families: familyWords,
-  strengths: strengthWords,
+  strengths,
   minutes: ({ low, high }: { low: number; high: number }) =>
     `Check from minute ${t.whole(low)}; rinse by ${t.minutes(high)}.`,
   bowl: {
     "toner-alone": ({ product, tonerG, clearG, wantedG }) =>
-      `${tonerAndClear(t, { product, tonerG, clearG })}, for ${t.gramsRange(wantedG)} on the hair.`,
+      `${tonerAndClear(t, { product, tonerG, clearG })}, for ${t.told.gramsRange(wantedG)} on the hair.`,
     "toner-mixed": ({ product, tonerG, clearG, developerG, developerMl, volume, percent, wantedG }) =>
-      `${tonerAndClear(t, { product, tonerG, clearG })} + ${t.number(developerG, 1)} g (${t.number(developerMl)} mL) of ${t.number(volume)} vol (${t.number(percent, 1)} %), for ${t.gramsRange(wantedG)} on the hair.`,
+      `${tonerAndClear(t, { product, tonerG, clearG })} + ${t.number(developerG, 1)} g (${t.number(developerMl)} mL) of ${t.number(volume)} vol (${t.number(percent, 1)} %), for ${t.told.gramsRange(wantedG)} on the hair.`,
   } satisfies Sentences<TonerBowlCode>,
   wheel: {
     shows: (name: WheelName) => `${wheelWords[name]} shows`,
@@ -62,8 +62,8 @@ const tonerAndClear = (
   { product, tonerG, clearG }: { product: string; tonerG: number; clearG: number },
 ) =>
   clearG > 0
-    ? `${t.number(tonerG, 1)} g ${product} + ${t.number(clearG, 1)} g of its clear`
-    : `${t.number(tonerG, 1)} g ${product}`
+    ? `${t.told.grams(tonerG, 1)} ${product} + ${t.told.grams(clearG, 1)} of its clear`
+    : `${t.told.grams(tonerG, 1)} ${product}`
 
 const pigmentWords: Record<Pigment, string> = {
   "dark-red-brown": "dark red-brown",

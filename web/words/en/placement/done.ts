@@ -15,7 +15,7 @@ export const done = (t: Tools, names: CommonWords) => {
   const count = (verb: string, sections: number) =>
     t.count(sections, { one: `${verb} a section`, other: `${verb} # sections` })
   return {
-    ...hairlineDone(names),
+    ...hairlineDone(t, names),
     ...workingDone(t, names),
     ...stackDone(t, names),
     "draw-section": ({ kind }: { kind: SectionKind }) => `Draw ${kinds[kind]}`,

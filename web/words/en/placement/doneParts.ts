@@ -10,7 +10,7 @@ import type { CommonWords } from "../common/common"
 import { stack } from "./stack"
 import { working } from "./working"
 
-export const hairlineDone = ({ landmarkOf }: CommonWords) => ({
+export const hairlineDone = (t: Tools, { landmarkOf }: CommonWords) => ({
   "move-landmark": ({ name, sides }: { name: LandmarkName; sides: Sides }) =>
     `Move ${landmarkOf(name, sides)}`,
   "reset-landmark": ({ name, sides }: { name: LandmarkName; sides: Sides }) =>
@@ -19,7 +19,7 @@ export const hairlineDone = ({ landmarkOf }: CommonWords) => ({
   "set-usual-parting": "Set the usual parting",
   "clear-usual-parting": "Clear the usual parting",
   "set-whorl": ({ turns }: { turns: (typeof whorlTurns)[number] }) =>
-    ({
+    t.spelled({
       clockwise: "Set the crown swirl: clockwise",
       anticlockwise: "Set the crown swirl: anticlockwise",
       none: "Set the crown swirl: none",
@@ -41,7 +41,8 @@ export const workingDone = (t: Tools, names: CommonWords) => {
     "draw-section-line": "Draw a section line",
     "move-section-line": "Move the section line",
     "bend-section-line": "Bend the section line",
-    "nudge-section-line": ({ way }: { way: "face" | "nape" | "left" | "right" }) => lineNudges[way],
+    "nudge-section-line": ({ way }: { way: "face" | "nape" | "left" | "right" }) =>
+      t.spelled(lineNudges)[way],
     "mirror-section-line": "Mirror the section line",
     "remove-section-line": ({ more }: { more: number }) =>
       more === 0

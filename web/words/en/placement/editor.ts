@@ -9,7 +9,7 @@ import type { CommonWords } from "../common/common"
 
 /** Every way to change the sections in hand without a pointer, and adding one by typing. */
 export const editor = (t: Tools, names: CommonWords) => {
-  const { kinds, place, sectionName, onSide, sides } = names
+  const { kinds, landmarks, place, sectionName, onSide, sides } = names
   const depths: Record<DepthWord, string> = {
     micro: "Micro",
     fine: "Fine",
@@ -67,7 +67,7 @@ export const editor = (t: Tools, names: CommonWords) => {
     split: (foils: number) => `Split into ${t.count(foils, { one: "# foil", other: "# foils" })}`,
 
     behindHairline: "Behind the hairline",
-    fromCentreFront: (side: Exclude<Side, "centre">) => `From centre front, ${sides[side]}`,
+    fromCentreFront: (side: Exclude<Side, "centre">) => `From ${landmarks["centre front"]}, ${sides[side]}`,
     length: "Length",
     angle: "Angle",
     runs: "Runs",

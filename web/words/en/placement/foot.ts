@@ -7,13 +7,13 @@ import type { CommonWords } from "../common/common"
 
 /** What the figures at the foot of the map say. A figure stands before its words. */
 export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => {
-  const worn: Record<WornParting["kind"] | "unknown", string> = {
+  const worn: Record<WornParting["kind"] | "unknown", string> = t.spelled({
     centre: "parted in the middle",
     side: "parted at the side",
     zigzag: "parted in a zigzag",
     none: "combed back",
     unknown: "centre parting assumed (none set)",
-  }
+  })
   return {
     empty: "Nothing drawn yet. Hairs, hair to coat and grams will show here.",
     totals: "Totals",
@@ -42,7 +42,7 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
       side: (side: Exclude<Side, "centre">) => t.capital(clientSide[side]),
       range: (low: number, high: number) => `(${t.percent(low)} to ${t.percent(high)})`,
       told: ({ withinCm, heads, kind }: { withinCm: number; heads: number; kind: keyof typeof worn }) =>
-        `of the hair visible from the front, within ${t.cm(withinCm)} of the face, is lightened. ` +
+        `of the hair visible from the front, within ${t.told.cm(withinCm)} of the face, is lightened. ` +
         `Range: ${t.count(heads, { one: "# simulated head", other: "# simulated heads" })}. ` +
         `Drawn dry and straight, ${worn[kind]}. A sketch, not a colour.`,
     },

@@ -7,14 +7,18 @@ import type { CommonWords } from "../common/common"
 
 /** The client's own hairline, the parting usually worn and the swirl of the crown. */
 export const hairline = (t: Tools, { landmarkOf, landmarks }: CommonWords) => {
+  const ways = t.spelled({
+    intoHair: ["into the hair", "out of the hair"],
+    towardNape: ["towards the nape", "towards the forehead"],
+  })
   const moved = (move: LandmarkMove | undefined): string => {
     const parts = [
-      told(move?.behindMm ?? 0, "into the hair", "out of the hair"),
-      told(move?.towardNapeMm ?? 0, "towards the nape", "towards the forehead"),
+      told(move?.behindMm ?? 0, ways.intoHair),
+      told(move?.towardNapeMm ?? 0, ways.towardNape),
     ].filter((part) => part !== "")
     return parts.join(", ") || "as the form"
   }
-  const told = (mm: number, onward: string, back: string) =>
+  const told = (mm: number, [onward, back]: readonly string[]) =>
     mm === 0 ? "" : `${t.mm(Math.abs(mm), 1)} ${mm > 0 ? onward : back}`
   return {
     title: "The client’s hairline",

@@ -1,5 +1,5 @@
 import type { Tools } from "../../tools"
-import { common } from "../common/common"
+import type { CommonWords } from "../common/common"
 import { actions } from "./actions"
 import { done } from "./done"
 import { editor } from "./editor"
@@ -12,8 +12,7 @@ import { toolRail } from "./toolRail"
 import { working } from "./working"
 
 /** Drawing on the head, and what stands beside the map. */
-export const placement = (t: Tools) => {
-  const names = common(t)
+export const placement = (t: Tools, names: CommonWords) => {
   return {
     done: done(t, names),
     toolRail: toolRail(t, names),

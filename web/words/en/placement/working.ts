@@ -8,6 +8,21 @@ import type { CommonWords } from "../common/common"
 /** How the head is divided before work begins. */
 export const working = (t: Tools, { sectionName, workingName }: CommonWords) => {
   const named = (code: WorkingNameCode) => say<WorkingNameCode>(workingName, code)
+  const starts: Record<WorkingStartId, { name: string; aim: string }> = t.spelled({
+    "four-section": { name: "Four sections", aim: "Centre front to nape, and ear to ear over the crown." },
+    "four-with-triangle": {
+      name: "Four sections with a triangle",
+      aim: "The same, with a triangle over the forehead kept apart.",
+    },
+    triangle: { name: "Triangle at the top", aim: "From both recessions to a point on the top." },
+    "face-frame-triangle": {
+      name: "Face-frame triangle",
+      aim: "From above each ear to a point on the top.",
+    },
+    profile: { name: "Centre line", aim: "Centre front to centre nape." },
+    radial: { name: "Ear to ear", aim: "From ear to ear over the crown." },
+    horseshoe: { name: "Horseshoe", aim: "From one recession round the crown to the other." },
+  })
   return {
     divide: "Divide into sections",
     title: (sections: number) => t.count(sections, { one: "# section", other: "# sections" }),
@@ -15,21 +30,7 @@ export const working = (t: Tools, { sectionName, workingName }: CommonWords) => 
     sectionLines: "Section lines",
     divideFurther: "Divide further",
     orDraw: "Or choose Divide and draw a section line from edge to edge.",
-    starts: {
-      "four-section": { name: "Four sections", aim: "Centre front to nape, and ear to ear over the crown." },
-      "four-with-triangle": {
-        name: "Four sections with a triangle",
-        aim: "The same, with a triangle over the forehead kept apart.",
-      },
-      triangle: { name: "Triangle at the top", aim: "From both recessions to a point on the top." },
-      "face-frame-triangle": {
-        name: "Face-frame triangle",
-        aim: "From above each ear to a point on the top.",
-      },
-      profile: { name: "Centre line", aim: "Centre front to centre nape." },
-      radial: { name: "Ear to ear", aim: "From ear to ear over the crown." },
-      horseshoe: { name: "Horseshoe", aim: "From one recession round the crown to the other." },
-    } satisfies Record<WorkingStartId, { name: string; aim: string }>,
+    starts,
 
     nameOf: (numeral: string) => `Name of section ${numeral}`,
     work: ({ name, by }: { name: WorkingNameCode; by: -1 | 1 }) =>

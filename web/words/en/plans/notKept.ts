@@ -1,10 +1,11 @@
 import type { KeptThing, NotKept } from "../../../core/fields/notKept"
 import type { Sentences } from "../../say"
 import type { Tools } from "../../tools"
+import type { CommonWords } from "../common/common"
 import { problems } from "../problems/problems"
 
 /** Why a thing could not be kept in the browser, and what to do. */
-export const notKept = (t: Tools): Sentences<NotKept> => ({
+export const notKept = (t: Tools, names: CommonWords): Sentences<NotKept> => ({
   "changed-elsewhere":
     "This plan was changed in another tab or window. Nothing was written over it: save yours as a copy, or open the other one again.",
   "removed-elsewhere":
@@ -23,8 +24,8 @@ export const notKept = (t: Tools): Sentences<NotKept> => ({
       ? `The browser could not save the ${things[what]} (${error}). Save it to a file and reload the page.`
       : `The browser could not save the ${things[what]}. Save it to a file and reload the page.`,
   "not-in-order": ({ what, problem }) =>
-    `The ${things[what]} was not saved, because it could not be read again. ${problems(t).sentence(problem)}`,
-  unreadable: ({ problem }) => problems(t).sentence(problem),
+    `The ${things[what]} was not saved, because it could not be read again. ${problems(t, names).sentence(problem)}`,
+  unreadable: ({ problem }) => problems(t, names).sentence(problem),
   "salon-unreadable":
     "Some of the salon’s saved data cannot be read. At the next change it is set aside; the rest stays.",
   "keeper-missing":

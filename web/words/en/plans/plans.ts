@@ -1,15 +1,16 @@
 import type { Tools } from "../../tools"
+import type { CommonWords } from "../common/common"
 import { keys } from "./keys"
 import { notKept } from "./notKept"
 
 /** The top bar, the plans of this browser, saving, keys and the language. */
-export const plans = (t: Tools) => ({
+export const plans = (t: Tools, names: CommonWords) => ({
   /** What undo calls a change of this chapter. */
   done: {
     rename: "Rename the plan",
     "follow-scale": "Go by what the scale has taught",
   },
-  notKept: notKept(t),
+  notKept: notKept(t, names),
   keys,
   pageTitle: "Partline",
   untitled: "Plan without a name",

@@ -8,6 +8,7 @@ const quoted = (text: string) => `"${text}"`
 /** What a field must hold and what stands there: the words of a file, told as they are written in it. */
 export function fieldSentences(t: Tools) {
   const figure = (value: number) => t.number(value, 5)
+  const [things, kindedThings] = [t.spelled(listed), t.spelled(kinded)]
   const span = (low: number, high: number) => `${figure(low)} to ${figure(high)}`
   const found = (what: Found): string => {
     switch (what.is) {
@@ -47,10 +48,10 @@ export function fieldSentences(t: Tools) {
     coordinate: ({ reach }) => `expected a number of radians from ${span(-reach, reach)}`,
     list: ({ low, high, of }) =>
       low > 0
-        ? `expected ${t.whole(low)} to ${t.whole(high)} ${listed[of]}`
-        : `expected at most ${t.whole(high)} ${listed[of]}`,
+        ? `expected ${t.whole(low)} to ${t.whole(high)} ${things[of]}`
+        : `expected at most ${t.whole(high)} ${things[of]}`,
     group: ({ fields }) => `expected a group of ${fields.join(", ")}`,
-    kind: ({ of, kinds }) => kinded[of](t.or(kinds.map(quoted))),
+    kind: ({ of, kinds }) => `${kindedThings[of]} ${t.or(kinds.map(quoted))}`,
     "chair-note": "expected a note of the chair",
     "true-or-left-out": "expected true, or the field left out",
     "less-than-to": 'expected less than "to" (the root is 0, the ends are 1)',

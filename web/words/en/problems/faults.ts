@@ -25,7 +25,7 @@ const measures: Record<HeadMeasureName, string> = {
 }
 
 /** How fields must go together. */
-export const fieldFaults = (t: Tools): Sentences<FieldCode> => ({
+export const fieldFaults = (t: Tools, faults = t.spelled(hairlineFaults)): Sentences<FieldCode> => ({
   "extra-field": ({ field, document }) =>
     `"${field}" is not a field of a ${documents[document]}: take it out`,
   taken: ({ value, firstPlace }) =>
@@ -41,25 +41,24 @@ export const fieldFaults = (t: Tools): Sentences<FieldCode> => ({
     `expected two sections that bear ${pair}, found ${t.whole(found)}; take "pair" out to lay the section by itself`,
   "pair-not-single": 'expected "single": true beside it; take "pair" out to lay the section by itself',
   "nothing-to-coat": ({ startMm, lengthCm }) =>
-    `expected a start before the product ends, found ${t.mm(startMm)} from the scalp on hair of ${t.cm(lengthCm)}: start nearer, or coat more of the strand`,
+    `expected a start before the product ends, found ${t.mm(startMm)} from the scalp on hair of ${t.told.cm(lengthCm)}: start nearer, or coat more of the strand`,
   "landmark-off-middle": ({ landmark }) =>
     `expected ${landmark} moved on both sides and only up or down the middle`,
   "landmark-twice": ({ landmark, firstPlace }) =>
     `expected each landmark once a side, but ${landmark} is moved in number ${t.whole(firstPlace)} of the list`,
-  hairline: ({ fault, side }) =>
-    side === "left" ? `left: ${hairlineFaults[fault]}` : `right: ${hairlineFaults[fault]}`,
+  hairline: ({ fault, side }) => (side === "left" ? `left: ${faults[fault]}` : `right: ${faults[fault]}`),
   "head-size": ({ measure, mm, least, greatest }) =>
     `${measures[measure]}, ${t.mm(mm, 1)}, does not go with the other two: usual is ${t.number(least)} to ${t.mm(greatest)}`,
 })
 
 /** Why a text is no document at all. */
-export const fileFaults = (t: Tools): Sentences<FileCode> => ({
+export const fileFaults = (t: Tools, fields = t.spelled(fieldNames)): Sentences<FileCode> => ({
   "too-large": ({ document, mostMb, foundMb }) =>
     `expected a ${documents[document]} of at most ${t.whole(mostMb)} MB, found ${t.whole(foundMb)} MB: is it another file?`,
   empty: ({ document }) => `the file is empty: expected a ${documents[document]} saved by Partline`,
   "not-json": ({ document }) =>
     `the file is cut short or is not a ${documents[document]}: save it again where it was made`,
-  "no-number": ({ field, word }) => `${fieldNames[field] ?? field}: expected a number, found ${word}`,
+  "no-number": ({ field, word }) => `${fields[field] ?? field}: expected a number, found ${word}`,
   "another-kind": ({ document, kind }) =>
     `this is not a Partline ${documents[document]}: expected "kind": "${kind}"`,
   version: ({ known }) => `expected a whole number, ${t.whole(known)} at present`,

@@ -163,13 +163,13 @@ export const listed: Record<ListedThing, string> = {
   spots: "places",
 }
 
-/** A group that says its own kind, with the kinds it may be. */
-export const kinded: Record<KindedThing, (kinds: string) => string> = {
-  section: (kinds) => `expected a section of kind ${kinds}`,
-  "head-size": (kinds) => `expected a head size of kind ${kinds}`,
-  "parting-worn": (kinds) => `expected a usual parting of kind ${kinds}`,
-  "technique-parting": (kinds) => `expected a parting that runs ${kinds}`,
-  tap: (kinds) => `expected a tap at the chair of kind ${kinds}`,
+/** A group that says its own kind, before the kinds it may be. */
+export const kinded: Record<KindedThing, string> = {
+  section: "expected a section of kind",
+  "head-size": "expected a head size of kind",
+  "parting-worn": "expected a usual parting of kind",
+  "technique-parting": "expected a parting that runs",
+  tap: "expected a tap at the chair of kind",
 }
 
 export const documents: Record<DocumentName, string> = {

@@ -3,14 +3,18 @@ import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { Problem } from "../../../core/fields/problem"
 import { type Sentences, say } from "../../say"
 import type { Tools } from "../../tools"
-import { common } from "../common/common"
+import type { CommonWords } from "../common/common"
 import { working } from "../placement/working"
 import { hairlineFaults } from "./faults"
 
 /** Why a change cannot be, each a whole sentence. */
-export function refusals(t: Tools, problem: (problem: Problem) => string): Sentences<RefusalCode> {
-  const names = common(t)
-  const { directions, sides } = names
+export function refusals(
+  t: Tools,
+  problem: (problem: Problem) => string,
+  names: CommonWords,
+): Sentences<RefusalCode> {
+  const { directions, landmarks, sides } = names
+  const faults = t.spelled(hairlineFaults)
   const { starts } = working(t, names)
   const named = (section: SectionNameCode) => say<SectionNameCode>(names.sectionName, section)
   const all = (sections: readonly SectionNameCode[]) => t.and(sections.map(named))
@@ -24,7 +28,7 @@ export function refusals(t: Tools, problem: (problem: Problem) => string): Sente
     "divider-problem": ({ divider, problem: found }) =>
       `Section line ${t.whole(divider)}: ${problem(found)}.`,
     "too-many-sections": ({ most }) => `A plan holds at most ${t.whole(most)} sections.`,
-    hairline: ({ fault }) => t.capital(`${hairlineFaults[fault]}.`),
+    hairline: ({ fault }) => t.capital(`${faults[fault]}.`),
     "break-the-pair": ({ section, because }) =>
       `${say(sentences, because)} Break the pair to change ${named(section)} alone.`,
 
@@ -39,7 +43,7 @@ export function refusals(t: Tools, problem: (problem: Problem) => string): Sente
     "angle-leaves-hair": ({ degrees }) =>
       `Angle: at ${t.whole(degrees)}° the parting would leave the hair. Make it shorter or move it first.`,
     "no-start-along": ({ side, wantedMm }) =>
-      `From centre front, ${sides[side]}: the parting cannot start ${t.mm(wantedMm, 1)} along the hairline. Bring it nearer to the hairline first, or drag it there.`,
+      `From ${landmarks["centre front"]}, ${sides[side]}: the parting cannot start ${t.mm(wantedMm, 1)} along the hairline. Bring it nearer to the hairline first, or drag it there.`,
     "divider-runs-along": ({ section }) =>
       t.capital(
         `${named(section)}: the section line runs along it, so no cut parts the two. Move it, make it thinner, or leave it.`,

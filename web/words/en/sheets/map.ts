@@ -120,7 +120,7 @@ const clock = (t: Tools) => ({
     who: "all" | "colourist" | "assistant"
     fromMin: number
     toMin: number
-  }) => `${resting[who]} from minute ${t.whole(fromMin)} to ${t.whole(toMin)}.`,
+  }) => `${t.spelled(resting)[who]} from minute ${t.whole(fromMin)} to ${t.whole(toMin)}.`,
   heat: ({ fromMin, toMin }: { fromMin: number; toMin: number }) =>
     `Heat from minute ${t.whole(fromMin)} to ${t.whole(toMin)}: then off, check, cool.`,
   readyOpen: (low: number) => `${t.whole(low)}–?`,

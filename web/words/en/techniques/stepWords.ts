@@ -13,6 +13,6 @@ export const stepWords = (t: Tools) => {
       const [low, high] = figures[word].stitchMm.range
       return `${names[word]} (${t.number(low)}–${t.mm(high)})`
     },
-    mm: (mm: number) => t.mm(mm, 1),
+    mm: (mm: number) => t.told.mm(mm, 1),
   }
 }

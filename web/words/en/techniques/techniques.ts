@@ -2,6 +2,7 @@ import type { hairlineForms } from "../../../../geometry/scalp/hairlineLandmarks
 import type { TriedHead } from "../../../../presets/client/headSizes"
 import type { MeasureLabel, TechniqueWay } from "../../../../presets/techniques/technique"
 import type { Tools } from "../../tools"
+import type { CommonWords } from "../common/common"
 import { draft } from "./draft"
 import { frames } from "./frames"
 import type { HouseWords } from "./houseWords"
@@ -9,7 +10,7 @@ import { others } from "./others"
 import { stepWords } from "./stepWords"
 
 /** Techniques: those of the house in words, and the panel that shows them beside the salon's own. */
-export const techniques = (t: Tools) => {
+export const techniques = (t: Tools, names: CommonWords) => {
   const steps = stepWords(t)
   const house: HouseWords = { ...frames(t, steps), ...others(t, steps) }
   const sections = (count: number) => t.count(count, { one: "# section", other: "# sections" })
@@ -42,7 +43,7 @@ export const techniques = (t: Tools) => {
       "heavy-right": "Heavy on the right",
       "heavy-left": "Heavy on the left",
     } satisfies Record<TechniqueWay, string>,
-    draft: draft(t),
+    draft: draft(t, names),
 
     panel: {
       startFrom: "Start from a technique",

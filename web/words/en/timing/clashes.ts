@@ -23,16 +23,16 @@ export const clashes = (t: Tools) => {
     "not-lighter": "The target level must be lighter than the level now.",
   } satisfies Sentences<GoalRefusal>
 
-  const heat = {
+  const heat = t.spelled({
     "too-warm": ({ ceilingC, warmthC }) =>
-      `No heat: lift is not worked out above ${t.number(ceilingC)} °C, and ${t.number(warmthC)} °C was entered.`,
+      `No heat: lift is not worked out above ${t.told.celsius(ceilingC)}, and ${t.told.celsius(warmthC)} was entered.`,
     "not-on-sheet": "No heat: the product sheet does not allow it.",
     "strong-mix": ({ mix, volume }) => `No heat: mix ${mix} is made with ${t.number(volume)} vol.`,
     "at-hairline": "No heat: there are foils at the hairline.",
     cushion: "No heat: a backcombed cushion lies near the root.",
     "too-long": ({ mostMin, askedMin }) => `Heat for at most ${min(mostMin)}: ${min(askedMin)} entered.`,
     "no-minutes": "Heat must last more than 0 minutes.",
-  } satisfies Sentences<HeatRefusal>
+  } satisfies Sentences<HeatRefusal>)
 
   return {
     problems: {

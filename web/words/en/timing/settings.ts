@@ -9,6 +9,7 @@ export const settings = (t: Tools) => {
     learner: "Learner pace",
     learnt: "Measured pace",
   }
+  const people = t.spelled({ 1: "one colourist", 2: "colourist and assistant" })
   return {
     title: "How the visit goes",
     change: "Change",
@@ -25,7 +26,7 @@ export const settings = (t: Tools) => {
     }) =>
       `${[
         pace[now.pace],
-        now.people === 1 ? "one colourist" : "colourist and assistant",
+        people[now.people],
         now.rinse === "each" ? "each foil off when ready" : "all off in one rinse",
         ...(now.heatMin === null ? [] : [`${t.minutes(now.heatMin)} of heat`]),
         ...(now.breaks === 0 ? [] : [t.count(now.breaks, { one: "# break", other: "# breaks" })]),
