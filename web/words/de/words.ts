@@ -24,13 +24,13 @@ export const words = (tools: Tools): Words => {
   const clientWords = client(tools, names)
   return {
     common: names,
-    problems: problems(tools),
-    plans: plans(tools),
+    problems: problems(tools, names),
+    plans: plans(tools, names),
     client: clientWords,
     cautions: cautions(tools, { ...names, questions }),
     offline: offline(tools),
-    placement: placement(tools),
-    techniques: techniques(tools),
+    placement: placement(tools, names),
+    techniques: techniques(tools, names),
     formula: formula(tools, names),
     weighing: weighing(tools, names),
     timing: timing(tools),

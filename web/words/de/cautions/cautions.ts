@@ -55,7 +55,7 @@ export const cautions: typeof english = (t, shared) => {
     notKnown: notKnownWords(t, shared.strandParts),
     notAsked: notAskedWords(t, shared),
     clearance: clearanceWords(t),
-    onSheet: publicWords(t, mixName),
+    onSheet: publicWords(t, mixName, ruleNames),
   }
 }
 

@@ -12,7 +12,7 @@ export const done: typeof english = (t, names) => {
     t.count(sections, { one: `Partie ${verb}`, other: `# Partien ${verb}` })
   const ordinal = (place: number) => t.ordinal(place, { other: "#." })
   return {
-    ...hairlineDone(names),
+    ...hairlineDone(t, names),
     ...workingDone(t, names),
     ...stackDone(t, names),
     "draw-section": ({ kind }) => `${t.capital(kinds[kind])} zeichnen`,

@@ -10,7 +10,7 @@ import { inDative } from "../common/declined"
 import { stack } from "./stack"
 import { working } from "./working"
 
-export const hairlineDone: typeof englishHairline = ({ landmarkOf }) => ({
+export const hairlineDone: typeof englishHairline = (_, { landmarkOf }) => ({
   "move-landmark": ({ name, sides }) => `Verschieben: ${landmarkOf(name, sides)}`,
   "reset-landmark": ({ name, sides }) => `Zurücksetzen: ${landmarkOf(name, sides)}`,
   "reset-hairline": "Haarlinie zurücksetzen",

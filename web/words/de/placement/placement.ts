@@ -1,5 +1,4 @@
 import type { placement as english } from "../../en/placement/placement"
-import { common } from "../common/common"
 import { actions } from "./actions"
 import { done } from "./done"
 import { editor } from "./editor"
@@ -12,8 +11,7 @@ import { toolRail } from "./toolRail"
 import { working } from "./working"
 
 /** Drawing on the head, and what stands beside the map. */
-export const placement: typeof english = (t) => {
-  const names = common(t)
+export const placement: typeof english = (t, names) => {
   return {
     done: done(t, names),
     toolRail: toolRail(t, names),

@@ -3,7 +3,7 @@ import type { notKept as english } from "../../en/plans/notKept"
 import { problems } from "../problems/problems"
 
 /** Why a thing could not be kept in the browser, and what to do. */
-export const notKept: typeof english = (t) => ({
+export const notKept: typeof english = (t, names) => ({
   "changed-elsewhere":
     "Dieser Plan wurde in einem anderen Tab oder Fenster geändert. Nichts wurde überschrieben: Ihren als Kopie sichern oder den anderen wieder öffnen.",
   "removed-elsewhere":
@@ -22,8 +22,8 @@ export const notKept: typeof english = (t) => ({
       ? `Der Browser konnte ${things[what]} nicht sichern (${error}). In einer Datei sichern und die Seite neu laden.`
       : `Der Browser konnte ${things[what]} nicht sichern. In einer Datei sichern und die Seite neu laden.`,
   "not-in-order": ({ what, problem }) =>
-    `Nicht gesichert: ${things[what]}. Nochmaliges Lesen ist nicht möglich. ${problems(t).sentence(problem)}`,
-  unreadable: ({ problem }) => problems(t).sentence(problem),
+    `Nicht gesichert: ${things[what]}. Nochmaliges Lesen ist nicht möglich. ${problems(t, names).sentence(problem)}`,
+  unreadable: ({ problem }) => problems(t, names).sentence(problem),
   "salon-unreadable":
     "Ein Teil der gespeicherten Daten des Salons ist nicht lesbar. Bei der nächsten Änderung wird er beiseitegelegt; der Rest bleibt.",
   "keeper-missing":

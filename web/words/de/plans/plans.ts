@@ -3,12 +3,12 @@ import { keys } from "./keys"
 import { notKept } from "./notKept"
 
 /** The top bar, the plans of this browser, saving, keys and the language. */
-export const plans: typeof english = (t) => ({
+export const plans: typeof english = (t, names) => ({
   done: {
     rename: "Plan umbenennen",
     "follow-scale": "Nach dem rechnen, was die Waage gelehrt hat",
   },
-  notKept: notKept(t),
+  notKept: notKept(t, names),
   keys,
   pageTitle: "Partline",
   untitled: "Plan ohne Namen",

@@ -50,7 +50,7 @@ export const fieldSentences: typeof english = (t) => {
         ? `erwartet ${t.whole(low)} bis ${t.whole(high)} ${listed[of]}`
         : `erwartet höchstens ${t.whole(high)} ${listed[of]}`,
     group: ({ fields }) => `erwartet eine Gruppe aus ${fields.join(", ")}`,
-    kind: ({ of, kinds }) => kinded[of](t.or(kinds.map(quoted))),
+    kind: ({ of, kinds }) => `${kinded[of]} ${t.or(kinds.map(quoted))}`,
     "chair-note": "erwartet ein Hinweis vom Stuhl",
     "true-or-left-out": "erwartet true oder kein Feld",
     "less-than-to": "erwartet weniger als „to“ (der Ansatz ist 0, die Spitzen sind 1)",

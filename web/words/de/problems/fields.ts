@@ -162,13 +162,13 @@ export const listed: typeof english.listed = {
   spots: "Stellen",
 }
 
-/** A group that says its own kind, with the kinds it may be. */
+/** A group that says its own kind, before the kinds it may be. */
 export const kinded: typeof english.kinded = {
-  section: (kinds) => `erwartet eine Partie der Art ${kinds}`,
-  "head-size": (kinds) => `erwartet eine Kopfgröße der Art ${kinds}`,
-  "parting-worn": (kinds) => `erwartet ein üblicher Scheitel der Art ${kinds}`,
-  "technique-parting": (kinds) => `erwartet ein Scheitel mit dem Verlauf ${kinds}`,
-  tap: (kinds) => `erwartet ein Tippen am Stuhl der Art ${kinds}`,
+  section: "erwartet eine Partie der Art",
+  "head-size": "erwartet eine Kopfgröße der Art",
+  "parting-worn": "erwartet ein üblicher Scheitel der Art",
+  "technique-parting": "erwartet ein Scheitel mit dem Verlauf",
+  tap: "erwartet ein Tippen am Stuhl der Art",
 }
 
 export const documents: typeof english.documents = {

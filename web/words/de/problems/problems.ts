@@ -3,11 +3,12 @@ import type { problems as english } from "../../en/problems/problems"
 import { say } from "../../say"
 import { fieldSentences } from "./expected"
 import { drawingFaults, fieldFaults, fileFaults } from "./faults"
+import { fieldNames, rowNames } from "./fields"
 import { placeText } from "./place"
 import { refusals } from "./refusals"
 
 /** What is wrong with a file or a field, and why a change cannot be. */
-export const problems: typeof english = (t) => {
+export const problems: typeof english = (t, names) => {
   const { wanted, found } = fieldSentences(t)
   const faults = { ...fieldFaults(t), ...fileFaults(t), ...drawingFaults(t) }
   const isExpected = (code: ProblemCode): code is Extract<ProblemCode, Expected> => code.code in wanted
@@ -15,7 +16,8 @@ export const problems: typeof english = (t) => {
     isExpected(code) ? `${say(wanted, code)}, ${found(code.found)}` : say(faults, code)
   const located = (problem: Problem) => {
     const path = problem.code === "extra-field" ? problem.within : problem.path
-    const place = path === "file" || problem.code === "newer-version" ? "" : placeText(path)
+    const place =
+      path === "file" || problem.code === "newer-version" ? "" : placeText(path, { fieldNames, rowNames })
     return place ? `${place}: ${fault(problem)}` : fault(problem)
   }
   return {
@@ -23,6 +25,6 @@ export const problems: typeof english = (t) => {
     sentence: (problem) => t.capital(`${located(problem)}.`),
     clause: located,
     headSize: (size) => t.capital(`${fault({ code: "head-size", ...size })}.`),
-    refusals: refusals(t, located),
+    refusals: refusals(t, located, names),
   }
 }

@@ -2,14 +2,12 @@ import type { RefusalCode } from "../../../core/document/refusal"
 import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { refusals as english } from "../../en/problems/refusals"
 import { type Sentences, say } from "../../say"
-import { common } from "../common/common"
 import { inDative } from "../common/declined"
 import { working } from "../placement/working"
 import { hairlineFaults } from "./faults"
 
 /** Why a change cannot be, each a whole sentence. */
-export const refusals: typeof english = (t, problem) => {
-  const names = common(t)
+export const refusals: typeof english = (t, problem, names) => {
   const { directions, sides } = names
   const { starts } = working(t, names)
   const named = (section: SectionNameCode) => t.capital(say<SectionNameCode>(names.sectionName, section))

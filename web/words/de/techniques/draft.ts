@@ -3,11 +3,9 @@ import type { DraftStepCode } from "../../../core/placement/draftStep"
 import type { PlaceCode } from "../../../core/placement/places"
 import type { draft as english } from "../../en/techniques/draft"
 import { say } from "../../say"
-import { common } from "../common/common"
 
 /** A step to begin from when what was drawn is saved as a technique: a sentence or two. */
-export const draft: typeof english = (t) => {
-  const { atPlace } = common(t)
+export const draft: typeof english = (t, { atPlace }) => {
   const depth = ({ depthMm: { start, end } }: DraftStepCode) =>
     start === end ? t.mm(start, 1) : `${t.mm(start, 1)} bis ${t.mm(end, 1)}`
   const side = ({ taken }: DraftStepCode) => (taken === "front" ? "davor" : "dahinter")

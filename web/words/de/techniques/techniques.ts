@@ -6,7 +6,7 @@ import { others } from "./others"
 import { stepWords } from "./stepWords"
 
 /** Techniques: those of the house in words, and the panel that shows them beside the salon's own. */
-export const techniques: typeof english = (t) => {
+export const techniques: typeof english = (t, names) => {
   const steps = stepWords(t)
   const house: HouseWords = { ...frames(t, steps), ...others(t, steps) }
   const sections = (count: number) => t.count(count, { one: "# Partie", other: "# Partien" })
@@ -38,7 +38,7 @@ export const techniques: typeof english = (t) => {
       "heavy-right": "Rechts voll",
       "heavy-left": "Links voll",
     },
-    draft: draft(t),
+    draft: draft(t, names),
 
     panel: {
       startFrom: "Mit einer Technik beginnen",
