@@ -277,7 +277,7 @@ const stepLines = (t: Tools, common: CommonWords) => {
       const to = toShare === 1 ? "the ends" : `${t.percent(toShare)} of the length`
       return `Mix ${mix}, from ${from} to ${to}, ${faces === 2 ? "both sides of the strand" : "one side of the strand"}.`
     },
-    "other-side": ({ isEachRow }) =>
+    "other-side": ({ isEachRow }): string =>
       isEachRow
         ? "After each row the same row on the other side, from the same landmark."
         : "The other side, from the same landmark.",

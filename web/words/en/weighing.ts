@@ -132,7 +132,7 @@ const listProblems = (t: Tools) => {
     "file-too-large": ({ mostMb }) =>
       `A list of weighings has at most ${t.whole(mostMb)} MB. Is this another file?`,
     "header-empty": `Line 1 is empty: ${columns}.`,
-    "header-separator": ({ separator }) =>
+    "header-separator": ({ separator }): string =>
       separator === "tabs"
         ? "Line 1: the columns are separated by tabs. Save the list with commas between columns and points in numbers, 4.5."
         : "Line 1: the columns are separated by semicolons. Save the list with commas between columns and points in numbers, 4.5.",

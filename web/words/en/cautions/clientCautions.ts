@@ -17,7 +17,7 @@ export const clientCautions = (t: Tools) =>
     "mixer-breathing":
       "Lightener causes cough, wheeze or a rash in the person mixing. Someone else mixes, in another room; refer to a doctor.",
     "dye-allergy": "Allergic to hair dye, its ingredients or lightener. Do not colour and do not patch test.",
-    "scalp-hurt": ({ scalp }) =>
+    "scalp-hurt": ({ scalp }): string =>
       scalp === "broken"
         ? "The scalp is broken. No service until it has healed."
         : "The scalp is irritated. No service until it has healed.",

@@ -58,6 +58,6 @@ const cautionWords = {
     "No flames, hot tools or aerosols (hairspray, dry shampoo) near powder, mix or foils. Foils with product go into water, not into the bin.",
   heat: "No heat unless the maker’s directions allow it. If the client feels warmth, stinging or pain: take the foil off and rinse. Burns can show later.",
   time: "Never longer on the hair than the directions say; then rinse thoroughly. Lightener is never left in.",
-} as const
+}
 
 export type FormulaWords = ReturnType<typeof formula>

@@ -35,7 +35,7 @@ export const done = (t: Tools, names: CommonWords) => {
     split: ({ section }: { section: SectionNameCode }) => `Split ${nameOf(section)} into foils`,
     reduce: ({ section }: { section: SectionNameCode }) => `Reduce ${nameOf(section)}`,
     "set-depth": "Change the depth",
-    "take-hair": ({ taken }: { taken: "front" | "behind" }) =>
+    "take-hair": ({ taken }: { taken: "front" | "behind" }): string =>
       taken === "front" ? "Take hair in front" : "Take hair behind",
     "set-stitch": "Change the stitch",
     "set-gap": "Change the gap",

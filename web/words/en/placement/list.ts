@@ -87,7 +87,7 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
           ? `${name} is ${t.mm(told.depthMm)} deep: over ${t.mm(told.mostMm)} the inside of a solid slice stays darker.`
           : `${name}: product would start ${t.mm(told.startMm)} from the scalp and end before that, on hair of ${t.cm(told.lengthCm)}. Nothing is coated.`
       },
-      cure: (code: SectionNote["code"]) =>
+      cure: (code: SectionNote["code"]): string =>
         code === "deep-slice" ? "Make it thinner" : "Start nearer, coat to the ends",
     },
 
