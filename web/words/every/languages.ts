@@ -5,6 +5,7 @@ import { type Tools, toolsOf } from "../tools"
 export const languages = {
   "en-GB": "English (UK)",
   "en-US": "English (US)",
+  uk: "Українська",
 } as const
 
 export type Language = keyof typeof languages
@@ -13,6 +14,7 @@ export const languageNames = Object.keys(languages) as Language[]
 const files: Record<Language, () => Promise<{ words: (tools: Tools) => Words }>> = {
   "en-GB": () => import("../en/words"),
   "en-US": () => import("../en-us/words"),
+  uk: () => import("../uk/words"),
 }
 
 /** The words of a language; each is a file of its own that nothing loads before it is asked for. */

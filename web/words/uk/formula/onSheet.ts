@@ -1,0 +1,54 @@
+import type { ToneStrength } from "../../../../presets/formula/tones"
+import type { ToneFamily, ToneZone } from "../../../core/tone/tone"
+import type { FormulaWords } from "../../en/formula/formula"
+import type { Tools } from "../../tools"
+
+type Names = {
+  families: Readonly<Record<ToneFamily, string>>
+  strengths: Readonly<Record<ToneStrength, string>>
+}
+
+/** Mixes and toners as the map prints them: short lines, figures first. */
+export const onSheet = (t: Tools, names: Names): FormulaWords["onSheet"] => ({
+  strength: ({ volume, percent, ratio, pouredMl }) => {
+    const pair = `${t.number(volume)} vol (${t.number(percent, 1)} %), ${t.number(ratio.lightener)} : ${t.number(ratio.developer)}`
+    return pouredMl.length > 0 ? `${pair}; ${t.or(pouredMl.map((ml) => t.number(ml)))} мл` : pair
+  },
+  bowl: ({ lightenerG, developerG, additives }) =>
+    [
+      `${t.number(lightenerG)} г освітлювача`,
+      `${t.number(developerG)} г окислювача`,
+      ...additives.map(({ name, grams }) => `${t.number(grams)} г «${name}»`),
+    ].join(" + "),
+  bowlAt: ({ bowl, minutes }) => `${bowl}, хвилина ${minutes.map((minute) => t.whole(minute)).join(", ")}`,
+  bowlMixed: ({ bowl, minute }) => `${bowl}, змішано на хвилині ${t.whole(minute)}`,
+  toner: ({ product, developerVolume, parts }) =>
+    developerVolume === null
+      ? product
+      : `${product}, ${t.number(developerVolume)} vol, 1 : ${t.number(parts)}`,
+  tonerUsed: ({ product, developerVolume }) =>
+    developerVolume === null ? product : `${product}, ${t.number(developerVolume)} vol`,
+  tonerDone: ({ zone, productG, developerG, minutesOn }) => {
+    const grams = [productG, developerG].flatMap((part) => (part ? [t.number(part, 1)] : [])).join(" + ")
+    const weighed = grams === "" ? [] : [`${grams} г`]
+    const on = minutesOn === null ? [] : [`витримка ${t.minutes(minutesOn)}`]
+    return `${t.capital(zoneWords[zone])}: ${[...weighed, ...on].join(", ") || "використано"}`
+  },
+  tonerBowl: ({ zones, tone, family, strength, minutes, tonerG, clearG, developerG }) => {
+    const parts = [tonerG, ...(clearG > 0 ? [clearG] : []), ...(developerG > 0 ? [developerG] : [])]
+    const sum = parts.map((part) => t.number(part, 1)).join(" + ")
+    const named = developerG > 0 ? `${sum} г (тонер, клір, окислювач)` : `${sum} г (тонер, клір)`
+    const grams = clearG > 0 ? named : `${sum} г`
+    const shade =
+      tone.code === "melt"
+        ? `розтушовка вниз на ${t.mm(tone.downMm)}`
+        : `${family === null ? "тон" : names.families[family]}, ${names.strengths[strength]}`
+    return `${t.capital(t.and(zones.map((zone) => zoneWords[zone])))}: ${grams}, ${shade}, ${t.spread(t.whole(minutes.low), t.minutes(minutes.high))}`
+  },
+})
+
+const zoneWords: Record<ToneZone["zone"], string> = {
+  "root-melt": "розтушовка кореня",
+  mids: "довжина",
+  hairline: "лінія росту останньою",
+}
