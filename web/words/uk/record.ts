@@ -55,9 +55,9 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords): Reco
 
 const places: Record<FoilPlace, string> = {
   hairline: "уздовж лінії росту",
-  top: "на верху",
+  top: "зверху",
   sides: "з боків",
-  back: "на потилиці",
+  back: "ззаду",
 }
 
 const told = (t: Tools): RecordWords["told"] => {

@@ -139,7 +139,7 @@ const faults: TeachingWords["faults"] = {
   "band-near-root": {
     fault: "Смуга біля кореня",
     cause: "Засіб не доходить або фольга сповзла.",
-    cure: "Покласти фольгу там, де починається за планом, і притискати, поки покриваєте.",
+    cure: "Покласти фольгу там, де починається за планом, і притискати під час нанесення.",
   },
   "dark-spots": {
     fault: "Темні плями всередині",
@@ -184,9 +184,9 @@ const stepTitles = (t: Tools, common: CommonWords): TeachingWords["stepTitles"] 
 
 const stepLabels: Record<Exclude<StepLineCode["code"], "take">, string> = {
   part: "Проділ",
-  leave: "Залишити",
+  leave: "Лишити",
   hold: "Тримати",
-  place: "Покласти",
+  place: "Класти",
   product: "Засіб",
   "other-side": "Далі",
 }

@@ -8,10 +8,10 @@ export function mixCautions(
   named: (mix: string) => string,
 ): Pick<CautionsWords["why"], MixCode["code"]> {
   const gaps: Record<SheetGap, string> = {
-    "longest-time": "максимального часу",
+    "longest-time": "максимальний час",
     "on-scalp": "чи можна на шкіру голови",
     "alert-test": "чи потрібен шкірний тест",
-    "pot-life": "придатності суміші",
+    "pot-life": "придатність суміші",
   }
   return {
     "over-legal-limit": ({ mix, onHeadPercent, mostPercent }) =>
@@ -39,6 +39,6 @@ export function mixCautions(
     "no-sheet": ({ mix, product }) =>
       `${named(mix)}: немає картки засобу «${product}». Внесіть те, що на упаковці. Якщо засіб містить барвник, потрібен шкірний тест.`,
     "sheet-silent": ({ mix, product, gaps: missing }) =>
-      `${named(mix)}: у картці «${product}» не вказано ${t.or(missing.map((gap) => gaps[gap]))}. Подивіться на упаковці.`,
+      `${named(mix)}: у картці «${product}» не вказано: ${t.or(missing.map((gap) => gaps[gap]))}. Подивіться на упаковці.`,
   }
 }

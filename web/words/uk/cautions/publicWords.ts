@@ -25,7 +25,7 @@ export function publicWords(t: Tools, named: (mix: string) => string): CautionsW
     [
       ...counted(told),
       ...told.mixes.map((why) => say(mixes, why)),
-      ...told.tests.map((product) => `Шкірний тест із «${product}» не зараховано.`),
+      ...told.tests.map((product) => `Шкірний тест «${product}» не зараховано.`),
       ...told.passes.map(overridden),
     ]
       .join(" ")

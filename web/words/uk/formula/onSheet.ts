@@ -20,7 +20,7 @@ export const onSheet = (t: Tools, names: Names): FormulaWords["onSheet"] => ({
       `${t.number(developerG)} г окислювача`,
       ...additives.map(({ name, grams }) => `${t.number(grams)} г «${name}»`),
     ].join(" + "),
-  bowlAt: ({ bowl, minutes }) => `${bowl}, хвилина ${minutes.map((minute) => t.whole(minute)).join(", ")}`,
+  bowlAt: ({ bowl, minutes }) => `${bowl}, хв\u00a0${minutes.map((minute) => t.whole(minute)).join(", ")}`,
   bowlMixed: ({ bowl, minute }) => `${bowl}, змішано на хвилині ${t.whole(minute)}`,
   toner: ({ product, developerVolume, parts }) =>
     developerVolume === null
@@ -41,7 +41,7 @@ export const onSheet = (t: Tools, names: Names): FormulaWords["onSheet"] => ({
     const grams = clearG > 0 ? named : `${sum} г`
     const shade =
       tone.code === "melt"
-        ? `розтушовка вниз на ${t.mm(tone.downMm)}`
+        ? `вниз на ${t.mm(tone.downMm)}`
         : `${family === null ? "тон" : names.families[family]}, ${names.strengths[strength]}`
     return `${t.capital(t.and(zones.map((zone) => zoneWords[zone])))}: ${grams}, ${shade}, ${t.spread(t.whole(minutes.low), t.minutes(minutes.high))}`
   },

@@ -36,7 +36,7 @@ export const done = (t: Tools, names: CommonWords): PlacementWords["done"] => {
     "set-start": "Зміна початку засобу",
     "set-coated": "Зміна покритої частини",
     "set-faces": "Зміна покритих боків",
-    "set-carrier": "Зміна: у що загортати",
+    "set-carrier": "Зміна підкладки",
     "set-elevation": "Зміна відтяжки",
     "set-over-direction": "Зміна перенаправлення",
     "set-foil-lie": "Зміна напряму фольги",

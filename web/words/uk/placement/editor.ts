@@ -92,7 +92,7 @@ export const editor = (t: Tools, names: CommonWords): EditorWords => {
     coatedTo: "Покрито до",
     coat: "Покриття",
     faces: { both: "З обох боків", one: "Лише поверхня (мазком)" },
-    carrier: "Загорнуто в",
+    carrier: "Підкладка",
     carrierWidth: "Ширина фольги",
     carrierLength: "Довжина фольги",
     elevation: "Відтяжка",

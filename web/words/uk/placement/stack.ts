@@ -45,7 +45,7 @@ export const stack = (t: Tools, { kinds, sectionName }: CommonWords): PlacementW
     inLine: "В ряд",
     brick: "Цеглинкою",
     shift: "Зсув уздовж проділу на",
-    alternate: "Чергувати з",
+    alternate: "Чергування",
     allTheSame: "Усі однакові",
     alternateKind: (kind) => t.capital(kinds[kind]),
   }

@@ -21,7 +21,7 @@ export const handout = (): SheetsWords["handout"] => ({
   unaided: "без допомоги",
   withHelp: "з допомогою",
   notYet: "ще ні",
-  remarks: "Зауваження",
+  remarks: "Примітки",
   assessorName: "Ім’я екзаменатора",
   signature: "Підпис",
 })

@@ -11,7 +11,7 @@ export const map = (t: Tools, common: Names): MapWords => ({
 
   alerts: { stop: "БЕЗ ДОПУСКУ: НЕ ЗМІШУВАТИ", notAsked: "БЕЗ ДОПУСКУ: про здоров’я не запитано" },
 
-  tests: { strand: "Тест на пасмі зроблено:", patch: "Шкірний тест без реакції:" },
+  tests: { strand: "Тест на пасмі зроблено:", patch: "Шкірний тест без реакції, дата:" },
 
   bowls: {
     title: "Миски, за верхньою цифрою",
@@ -30,14 +30,13 @@ export const map = (t: Tools, common: Names): MapWords => ({
     crossing: (names) => `У двох секціях: ${t.and(names)}`,
   },
   ruler: {
-    title: "Товщина, масштаб 1:1",
+    title: "Товщина, 1:1",
     check: ["50 мм; якщо ні —", "друкувати 100 %"],
     depth: (mm) => t.mm(mm, 1),
     foils: common.foils,
     foilCount: common.foilCount,
-    stitches: "Стібок/проміжок, мм, масштаб 1:1",
-    stitch: ({ stitchMm, gapMm, dipMm }) =>
-      `${half(t, stitchMm)}/${half(t, gapMm)}, глибина ${half(t, dipMm)}`,
+    stitches: "Стібок/проміжок, мм, 1:1",
+    stitch: ({ stitchMm, gapMm, dipMm }) => `${half(t, stitchMm)}/${half(t, gapMm)}, гл. ${half(t, dipMm)}`,
     scale: "50 мм на голові, у кожному виді",
   },
   table: table(t, common),
@@ -67,7 +66,7 @@ const table = (t: Tools, common: Names): MapWords["table"] => ({
     off: ["Зняти"],
   },
   product: "Засіб, г",
-  sides: { left: "лівий", right: "правий", centre: "центр" },
+  sides: { left: "лів.", right: "прав.", centre: "центр" },
   kinds: { slice: "Слайс", weave: "Штопка", backcomb: "Начіс" },
   half: (mm) => half(t, mm),
   direction: (direction) =>
@@ -87,7 +86,7 @@ const table = (t: Tools, common: Names): MapWords["table"] => ({
 
 const clock = (t: Tools): MapWords["clock"] => ({
   title: "Годинник, хвилини від першого проділу",
-  heads: { number: "№", on: "Накл.", ready: "Готово", off: "Зняти до" },
+  heads: { number: "№", on: "Від", ready: "Готово", off: "Межа" },
   key: "Смуга: час витримки, штриховка як у суміші. Біле: може бути готово. Жирна риска: максимальний час. Пунктир: перевірка. Трикутник: змішати ту миску. Це план, а не обіцянка: перевіряти й знімати те, що готове.",
   rest: ({ who, fromMin, toMin }) => `${resting[who]} від хвилини ${t.whole(fromMin)} до ${t.whole(toMin)}.`,
   heat: ({ fromMin, toMin }) =>
