@@ -80,7 +80,7 @@ const tools = (t: Tools, common: CommonWords): TeachingWords["tools"] => {
         : `${carriers[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}`,
     mix: ({ mix, form, developerVolume, ratio }) =>
       t.capital(
-        `${common.mix(mix)}: ${form ? forms[form] : "засіб за його інструкцією"}, ${t.number(developerVolume)} vol, ${t.number(ratio.lightener)} : ${t.number(ratio.developer)}`,
+        `${common.mix(mix)}: ${form ? forms[form] : "засіб за його інструкцією"}, ${t.number(developerVolume)}\u00a0vol, ${t.number(ratio.lightener)} : ${t.number(ratio.developer)}`,
       ),
     bowls: ({ count }) =>
       count === 1

@@ -27,7 +27,7 @@ export const weighing = (
     chooseOne: "Вибрати",
     before: "До",
     after: "Після",
-    save: ({ productG }) => `Зберегти: використано ${t.number(productG)} г`,
+    save: ({ productG }) => `Зберегти: використано ${t.number(productG)}\u00a0г`,
     name: {
       bowl: ({ mix, bowl, foils }) =>
         `${t.capital(mixName(mix))}, миска ${t.whole(bowl)}: ${foilsWords(foils)}`,
@@ -53,8 +53,9 @@ export const weighing = (
       }),
     doubted: "Зважування, що виглядають хибними",
     looksWrong: ({ name, weighedG, expectedG }) =>
-      `${name}: зважено ${t.number(weighedG)} г; за іншими мало б бути близько ${t.grams(expectedG)}. Перевірте або не враховуйте.`,
-    figures: ({ weighedG, expectedG }) => `зважено ${t.number(weighedG)} г, очікувано ${t.grams(expectedG)}`,
+      `${name}: зважено ${t.number(weighedG)}\u00a0г; за іншими мало б бути близько ${t.grams(expectedG)}. Перевірте або не враховуйте.`,
+    figures: ({ weighedG, expectedG }) =>
+      `зважено ${t.number(weighedG)}\u00a0г, очікувано ${t.grams(expectedG)}`,
     counts: "Враховано",
     remove: "Прибрати",
     removeThis: ({ name }) => `Прибрати: ${name}`,
@@ -67,13 +68,13 @@ export const weighing = (
     line: ({ file, line }) => `${file}, рядок ${t.whole(line)}`,
     problem: listProblems(t),
     doubtful: ({ line, weighedG, expectedG }) =>
-      `Рядок ${t.whole(line)} виглядає хибним: зважено ${t.number(weighedG, 1)} г; за іншими мало б бути близько ${t.number(expectedG, 1)} г. Перевірте або не враховуйте.`,
+      `Рядок ${t.whole(line)} виглядає хибним: зважено ${t.number(weighedG, 1)}\u00a0г; за іншими мало б бути близько ${t.number(expectedG, 1)}\u00a0г. Перевірте або не враховуйте.`,
   },
 })
 
 const readingProblems = (t: Tools): WeighingWords["bowl"]["problem"] => {
   const said = ({ beforeG, afterG }: ReadingProblem) =>
-    `${t.number(beforeG, 1)} г до і ${t.number(afterG, 1)} г після`
+    `${t.number(beforeG, 1)}\u00a0г до і ${t.number(afterG, 1)}\u00a0г після`
   return {
     "not-read": (read) => `${said(read)}: введіть обидва показники в грамах, з тією самою мискою й пензлем.`,
     gained: (read) => `${said(read)}: після миска важить більше, ніж до. Показники переплутано?`,
@@ -116,8 +117,9 @@ const learntWords = (t: Tools, kinds: CommonWords["kinds"]): WeighingWords["lear
       soakGPerG: "Вбирає грам волосся",
       coatMgPerCm2: "Покриває см² волосся",
     },
-    grams: ({ low, mid, high }) => `${t.number(mid)} г (від ${t.number(low)} до ${t.number(high)})`,
-    milligrams: ({ low, mid, high }) => `${t.number(mid)} мг (від ${t.number(low)} до ${t.number(high)})`,
+    grams: ({ low, mid, high }) => `${t.number(mid)}\u00a0г (від ${t.number(low)} до ${t.number(high)})`,
+    milligrams: ({ low, mid, high }) =>
+      `${t.number(mid)}\u00a0мг (від ${t.number(low)} до ${t.number(high)})`,
   }
 }
 
@@ -127,7 +129,7 @@ const listProblems = (t: Tools): WeighingWords["list"]["problem"] => {
   const found = (cell: { found: string }) => (cell.found === "" ? "порожньо" : `є "${cell.found}"`)
   return {
     "file-too-large": ({ mostMb }) =>
-      `Список зважувань має не більше ніж ${t.whole(mostMb)} МБ. Це інший файл?`,
+      `Список зважувань має не більше ніж ${t.whole(mostMb)}\u00a0МБ. Це інший файл?`,
     "header-empty": `Рядок 1 порожній: ${columns}.`,
     "header-separator": ({ separator }) =>
       separator === "tabs"

@@ -28,10 +28,10 @@ export const clientCautions = (t: Tools): Pick<CautionsWords["why"], ClientCode[
   "alert-test-wanting": ({ fault }) => say(alertTestFaults(t), fault),
   "toner-not-chosen": ({ wanting, testHours }) =>
     wanting.length === 2
-      ? `Ще не вибрано ні тонера, ні відтінку для кореня. Змішані з окислювачем, вони потребують кожен свого шкірного тесту без реакції, оціненого щонайменше через ${testHours} год.`
+      ? `Ще не вибрано ні тонера, ні відтінку для кореня. Змішані з окислювачем, вони потребують кожен свого шкірного тесту без реакції, оціненого щонайменше через ${testHours}\u00a0год.`
       : wanting[0] === "toner"
-        ? `Ще не вибрано тонера. Змішаний з окислювачем, він потребує свого шкірного тесту без реакції, оціненого щонайменше через ${testHours} год.`
-        : `Ще не вибрано відтінку для кореня. Змішаний з окислювачем, він потребує свого шкірного тесту без реакції, оціненого щонайменше через ${testHours} год.`,
+        ? `Ще не вибрано тонера. Змішаний з окислювачем, він потребує свого шкірного тесту без реакції, оціненого щонайменше через ${testHours}\u00a0год.`
+        : `Ще не вибрано відтінку для кореня. Змішаний з окислювачем, він потребує свого шкірного тесту без реакції, оціненого щонайменше через ${testHours}\u00a0год.`,
   expecting:
     "Вагітність або годування груддю: спочатку узгодити з лікарем чи акушеркою клієнта або відмовити.",
   "scalp-condition":
@@ -73,18 +73,18 @@ export const clientCautions = (t: Tools): Pick<CautionsWords["why"], ClientCode[
 /** Why a patch test does not count today. */
 export const alertTestFaults = (t: Tools): CautionsWords["testFaults"] => ({
   "no-test": ({ product, hours }) =>
-    `Шкірного тесту з «${product}» не записано. Нанести й оцінити через ${hours} год.`,
+    `Шкірного тесту з «${product}» не записано. Нанести й оцінити через ${hours}\u00a0год.`,
   "no-time": ({ product }) => `Шкірний тест із «${product}»: бракує дати й часу нанесення.`,
   "in-future": ({ product }) => `Шкірний тест із «${product}»: дата нанесення в майбутньому.`,
   "too-young": ({ product, hoursOn, hours, readFrom }) =>
-    `Шкірний тест із «${product}»: минуло ${hoursOn} з ${hours} год. Оцінювати не раніше: ${t.weekday(readFrom)}, ${readFrom.slice(11)}.`,
+    `Шкірний тест із «${product}»: минуло ${hoursOn} з ${hours}\u00a0год. Оцінювати не раніше: ${t.weekday(readFrom)}, ${readFrom.slice(11)}.`,
   unread: ({ product }) =>
     `Шкірний тест із «${product}»: ще не оцінено. Огляньте шкіру й запишіть, що бачите.`,
   reacted: ({ product }) => `Шкірний тест із «${product}»: шкіра дала реакцію. Не фарбувати.`,
   "reader-missing": ({ product }) => `Шкірний тест із «${product}»: укажіть, коли та хто оцінив.`,
   "read-in-future": ({ product }) => `Шкірний тест із «${product}»: дата оцінки в майбутньому.`,
   "read-early": ({ product, hours }) =>
-    `Шкірний тест із «${product}»: оцінено раніше, ніж минуло ${hours} год. Огляньте шкіру ще раз.`,
+    `Шкірний тест із «${product}»: оцінено раніше, ніж минуло ${hours}\u00a0год. Огляньте шкіру ще раз.`,
   "out-of-date": ({ product, lastDay }) =>
     `Шкірний тест із «${product}»: був дійсний до ${t.date(lastDay)}. Нанести новий.`,
   "other-visit": ({ product, madeFor }) =>

@@ -24,7 +24,7 @@ export const emergencies = (t: Tools): ChairWords["emergencies"] => ({
 
   names: {
     breathing: "Важко дихати або набрякає обличчя чи горло",
-    burning: "Печіння шкіри голови або шкіри",
+    burning: "Печіння на голові чи шкірі",
     eye: "Засіб в оці",
     wheeze: "Лише свистяче дихання або кашель",
     "hot-foil": "Фольга гаряча, здувається або димить",

@@ -262,10 +262,10 @@ const lookWindow =
     const [from, to] = [t.whole(Math.floor(low)), t.whole(Math.ceil(high))]
     const [first, most] = [t.number(lookFromMin), t.number(neverPastMin)]
     if (low > neverPastMin)
-      return `Перевіряти з хвилини ${first}; вчасна готовність не очікується; макс. час ${most} хв.`
+      return `Перевіряти з хвилини ${first}; вчасна готовність не очікується; макс. час ${most}\u00a0хв.`
     if (high > neverPastMin)
-      return `Перевіряти з хвилини ${first}; готовність очікується з хвилини ${from}, можливо, не вчасно; макс. час ${most} хв.`
-    return `Перевіряти з хвилини ${first}; готовність очікується на хвилині від ${from} до ${to}; макс. час ${most} хв.`
+      return `Перевіряти з хвилини ${first}; готовність очікується з хвилини ${from}, можливо, не вчасно; макс. час ${most}\u00a0хв.`
+    return `Перевіряти з хвилини ${first}; готовність очікується між хвилинами ${from} і ${to}; макс. час ${most}\u00a0хв.`
   }
 
 /** What is wrong with the rows of a strand test. */

@@ -18,8 +18,8 @@ const middle: Record<LandmarkName, Record<Case, string>> = {
 type Sided = Record<"left" | "right", Record<Case, string>>
 const sided: Partial<Record<LandmarkName, Sided>> = {
   recession: {
-    left: { named: "ліва скронева виїмка", near: "лівої скроневої виїмки" },
-    right: { named: "права скронева виїмка", near: "правої скроневої виїмки" },
+    left: { named: "ліва виїмка", near: "лівої виїмки" },
+    right: { named: "права виїмка", near: "правої виїмки" },
   },
   temple: {
     left: { named: "ліва скроня", near: "лівої скроні" },

@@ -25,7 +25,7 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames): MixingWords =
     product: "Засіб із карткою",
     otherProduct: "або інший, за назвою",
     developer: "Окислювач",
-    vol: ({ volume, percent }) => `${t.number(volume)} vol, ${t.number(percent, 1)} %`,
+    vol: ({ volume, percent }) => `${t.number(volume)}\u00a0vol, ${t.number(percent, 1)}\u00a0%`,
     ratio: "Освітлювач до окислювача, за вагою",
     parts: (parts) => `1 : ${t.number(parts)}`,
     developerParts: "Окислювача на 1 частину освітлювача",
@@ -39,20 +39,20 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames): MixingWords =
     mixSo: (parts) => `Змішати 1 : ${t.number(parts)}`,
 
     noSheet: "Для цього засобу немає картки: вирішує його інструкція.",
-    suggested: ({ volume }) => `Пропонується: ${t.number(volume)} vol.`,
-    use: (volume) => `Взяти ${t.number(volume)} vol`,
+    suggested: ({ volume }) => `Пропонується: ${t.number(volume)}\u00a0vol.`,
+    use: (volume) => `Взяти ${t.number(volume)}\u00a0vol`,
     why: developerReasons(t),
     weaker: weakerWords(t),
     visit: ({ visit, fromLevel, toLevel, volume }) =>
       visit === 1
-        ? `Сьогодні: від рівня ${t.number(fromLevel)} до ${t.number(toLevel)} з ${t.number(volume)} vol.`
-        : `Візит ${t.whole(visit)}, через ${weeks} тиж. і після перевірки волосся: від рівня ${t.number(fromLevel)} до ${t.number(toLevel)} з ${t.number(volume)} vol.`,
+        ? `Сьогодні: від рівня ${t.number(fromLevel)} до ${t.number(toLevel)} з ${t.number(volume)}\u00a0vol.`
+        : `Візит ${t.whole(visit)}, через ${weeks}\u00a0тиж. і після перевірки волосся: від рівня ${t.number(fromLevel)} до ${t.number(toLevel)} з ${t.number(volume)}\u00a0vol.`,
 
     visits: {
       title: (count) => visits(t, count),
       today: (level) => `Сьогодні — до рівня ${t.number(level)}`,
       note: ({ toLevel, volume }) =>
-        `Наступний візит, через ${weeks} тиж.: перевірити волосся, потім до рівня ${t.number(toLevel)} з ${t.number(volume)} vol.`,
+        `Наступний візит, через ${weeks}\u00a0тиж.: перевірити волосся, потім до рівня ${t.number(toLevel)} з ${t.number(volume)}\u00a0vol.`,
     },
 
     suggestions: {
@@ -65,7 +65,7 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames): MixingWords =
         }),
       use: "Взяти пропозицію",
       mix: ({ volume, percent, parts, foils: numbers }) =>
-        `${t.number(volume)} vol (${t.number(percent, 1)} %), 1 : ${t.number(parts)}; ${foils(numbers)}`,
+        `${t.number(volume)}\u00a0vol (${t.number(percent, 1)}\u00a0%), 1 : ${t.number(parts)}; ${foils(numbers)}`,
       why: {
         ...developerReasons(t),
         "no-sheet": ({ product }) => `Немає картки засобу «${product}»: вирішує його інструкція.`,
@@ -81,7 +81,7 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames): MixingWords =
       `Змішано ${t.grams(mixedG)}, з них ${t.gramsRange(wasteG)} лишається в мисці й на пензлі або як залишок.`,
     cost: (amount) => `Коштує ${t.fixed(amount, 2)}.`,
     strength: ({ volume, percent, percentWw, onHeadPercent }) =>
-      `${t.number(volume)} vol продають як ${t.number(percent, 1)} % (розраховано ${t.number(percentWw)} % за масою; етикетки різняться); ${t.number(onHeadPercent, 1)} % у готовій суміші.`,
+      `${t.number(volume)}\u00a0vol продають як ${t.number(percent, 1)}\u00a0% (розраховано ${t.number(percentWw)}\u00a0% за масою; етикетки різняться); ${t.number(onHeadPercent, 1)}\u00a0% у готовій суміші.`,
 
     bowls: {
       title: (count) =>
@@ -97,26 +97,26 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames): MixingWords =
       lightener: "Освітлювач",
       developer: "Окислювач",
       strength: ({ volume, percent, parts }) =>
-        `${t.number(volume)} vol (${t.number(percent, 1)} %), 1 : ${t.number(parts)}`,
-      byVolume: (ml) => `Окислювач за об’ємом: ${t.number(ml)} мл`,
-      grams: (grams) => `${t.number(grams, 1)} г`,
+        `${t.number(volume)}\u00a0vol (${t.number(percent, 1)}\u00a0%), 1 : ${t.number(parts)}`,
+      byVolume: (ml) => `Окислювач за об’ємом: ${t.number(ml)}\u00a0мл`,
+      grams: (grams) => `${t.number(grams, 1)}\u00a0г`,
     },
     line: ({ product, volume, percent, parts, foils: count }) =>
-      `${product}, ${t.number(volume)} vol (${t.number(percent, 1)} %), 1 : ${t.number(parts)}, ${foilCount(count)}`,
+      `${product}, ${t.number(volume)}\u00a0vol (${t.number(percent, 1)}\u00a0%), 1 : ${t.number(parts)}, ${foilCount(count)}`,
     change: "Змінити",
     changeThis: (letter) => `Змінити суміш ${letter}`,
     title: "Суміші",
     poured: {
       poured: ({ bottles }) => `Окислювач за вагою: ${bottles.map((each) => bottle(t, each)).join(" + ")}.`,
       "not-poured": ({ volume, problem }) =>
-        `${t.number(volume)} vol не скласти з ваших флаконів: ${say<BlendProblem>(blendProblems(t), problem)}`,
+        `${t.number(volume)}\u00a0vol не скласти з ваших флаконів: ${say<BlendProblem>(blendProblems(t), problem)}`,
     },
     blend: blendProblems(t),
     additives: {
       "instead-of-developer": ({ grams, name }) =>
-        `${t.number(grams, 1)} г «${name}» замість такої ж кількості окислювача: пропорція та сама.`,
+        `${t.number(grams, 1)}\u00a0г «${name}» замість такої ж кількості окислювача: пропорція та сама.`,
       "beside-developer": ({ grams, name, restParts }) =>
-        `${t.number(grams, 1)} г «${name}» понад окислювач: 1 г освітлювача на ${t.number(restParts)} г решти.`,
+        `${t.number(grams, 1)}\u00a0г «${name}» понад окислювач: 1 г освітлювача на ${t.number(restParts)}\u00a0г решти.`,
     },
     problem: mixProblems(t),
     note: {
@@ -125,7 +125,7 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames): MixingWords =
       "foil-outlasts-bowl": ({ foil, minutes }) =>
         `Фольга ${foil} потребує більше часу, ніж придатна суміш (${t.minutes(minutes)}). Поділіть її на дві.`,
       "off-ratio": ({ scaleStepG, parts, wantedParts }) =>
-        `З кроком ${t.number(scaleStepG)} г у мисці виходить 1 : ${t.number(parts)} замість 1 : ${t.number(wantedParts)}. Точніші ваги тримають пропорцію.`,
+        `З кроком ${t.number(scaleStepG)}\u00a0г у мисці виходить 1 : ${t.number(parts)} замість 1 : ${t.number(wantedParts)}. Точніші ваги тримають пропорцію.`,
     },
   }
 }
@@ -143,13 +143,13 @@ const visits = (t: Tools, count: number) =>
 
 const developerReasons = (t: Tools): Sentences<DeveloperReason> & MixingWords["why"] => ({
   "lift-printed": ({ liftLevels, volume, printed }) =>
-    `Освітлити на ${levels(t, liftLevels)}; картка засобу вказує ${t.spread(t.number(printed.low), t.number(printed.high))} для ${t.number(volume)} vol.`,
+    `Освітлити на ${levels(t, liftLevels)}; картка засобу вказує ${t.spread(t.number(printed.low), t.number(printed.high))} для ${t.number(volume)}\u00a0vol.`,
   "lift-expected": ({ liftLevels, volume, weakerVolume }) =>
-    `Освітлити на ${levels(t, liftLevels)}; від ${t.number(weakerVolume)} vol цього за максимальний час не очікується, від ${t.number(volume)} vol — очікується.`,
+    `Освітлити на ${levels(t, liftLevels)}; від ${t.number(weakerVolume)}\u00a0vol цього за максимальний час не очікується, від ${t.number(volume)}\u00a0vol — очікується.`,
   "not-in-one-visit": ({ liftLevels, volume, visits: count }) =>
-    `Освітлення на ${levels(t, liftLevels)} з ${t.number(volume)} vol за максимальний час не очікується. Заплануйте ${visits(t, count)} й оцінюйте волосся між ними.`,
+    `Освітлення на ${levels(t, liftLevels)} з ${t.number(volume)}\u00a0vol за максимальний час не очікується. Заплануйте ${visits(t, count)} й оцінюйте волосся між ними.`,
   "more-than-one-visit": ({ liftLevels, mostLevels, volume, visits: count }) =>
-    `Освітлення на ${levels(t, liftLevels)} — більше ніж один візит: до ${t.number(mostLevels)} з ${t.number(volume)} vol, найсильнішим тут. Заплануйте ${visits(t, count)} й оцінюйте волосся між ними.`,
+    `Освітлення на ${levels(t, liftLevels)} — більше ніж один візит: до ${t.number(mostLevels)} з ${t.number(volume)}\u00a0vol, найсильнішим тут. Заплануйте ${visits(t, count)} й оцінюйте волосся між ними.`,
   "level-now-unknown": "Рівня зараз не введено. Введіть його, перш ніж вибирати окислювач.",
   "target-unknown": "Цільового рівня не введено. Введіть його, перш ніж вибирати окислювач.",
   "no-lift-printed": ({ product }) => `«${product}»: рівнів освітлення не вказано. Внесіть їх з упаковки.`,
@@ -174,23 +174,23 @@ const weakerWords =
   ({ volume, reasons, shortByLevels }: WeakerOffer) => {
     const why = t.and(reasons.map((reason) => gentleWords[reason]))
     return shortByLevels > 0
-      ? `Або ${t.number(volume)} vol: ${why}, але до цілі бракуватиме: ${levels(t, shortByLevels)}.`
-      : `Або ${t.number(volume)} vol: ${why}.`
+      ? `Або ${t.number(volume)}\u00a0vol: ${why}, але до цілі бракуватиме: ${levels(t, shortByLevels)}.`
+      : `Або ${t.number(volume)}\u00a0vol: ${why}.`
   }
 
 const blendProblems = (t: Tools): Sentences<BlendProblem> & MixingWords["blend"] => ({
   "no-bottles": "введіть хоча б один флакон, наприклад 12,3.",
-  "bottle-percent": ({ percent }) => `${t.number(percent)} % — не концентрація; введіть від 0 до 100.`,
-  "want-percent": ({ percent }) => `${t.number(percent)} % — не концентрація; введіть від 0 до 100.`,
-  "no-amount": ({ grams }) => `${t.number(grams)} г — не кількість; введіть грами понад 0.`,
+  "bottle-percent": ({ percent }) => `${t.number(percent)}\u00a0% — не концентрація; введіть від 0 до 100.`,
+  "want-percent": ({ percent }) => `${t.number(percent)}\u00a0% — не концентрація; введіть від 0 до 100.`,
+  "no-amount": ({ grams }) => `${t.number(grams)}\u00a0г — не кількість; введіть грами понад 0.`,
   "want-too-weak": ({ wantPercent, weakestPercent }) =>
-    `${t.number(wantPercent)} % слабше за найслабший флакон, ${t.number(weakestPercent)} %; додайте слабший.`,
+    `${t.number(wantPercent)}\u00a0% слабше за найслабший флакон, ${t.number(weakestPercent)}\u00a0%; додайте слабший.`,
   "want-too-strong": ({ wantPercent, strongestPercent }) =>
-    `${t.number(wantPercent)} % сильніше за найсильніший флакон, ${t.number(strongestPercent)} %; виберіть слабшу концентрацію.`,
+    `${t.number(wantPercent)}\u00a0% сильніше за найсильніший флакон, ${t.number(strongestPercent)}\u00a0%; виберіть слабшу концентрацію.`,
 })
 
 const bottle = (t: Tools, { volume, percent, grams }: PouredBottle) =>
-  `${t.number(grams, 1)} г ${t.number(volume)} vol (${t.number(percent, 1)} %)`
+  `${t.number(grams, 1)}\u00a0г ${t.number(volume)}\u00a0vol (${t.number(percent, 1)}\u00a0%)`
 
 const mixProblems = (t: Tools): MixingWords["problem"] => {
   const said = (ratio: { product: string; lightener: number; developer: number }) =>
@@ -201,11 +201,12 @@ const mixProblems = (t: Tools): MixingWords["problem"] => {
     "ratio-upside-down": (ratio) =>
       `${said(ratio)}: освітлювача більше, ніж окислювача. Введіть спочатку освітлювач, ${t.number(ratio.developer)} : ${t.number(ratio.lightener)}.`,
     "no-strength": ({ product, percent }) =>
-      `${product}, окислювач: ${t.number(percent)} % — не концентрація; введіть від 3 до 12 %.`,
-    "scale-step": ({ grams }) => `Ваги: ${t.number(grams)} г — не крок ваг; введіть 0,1; 0,5; 1; 2 або 5 г.`,
+      `${product}, окислювач: ${t.number(percent)}\u00a0% — не концентрація; введіть від 3 до 12 %.`,
+    "scale-step": ({ grams }) =>
+      `Ваги: ${t.number(grams)}\u00a0г — не крок ваг; введіть 0,1; 0,5; 1; 2 або 5 г.`,
     "foil-grams": ({ foil, lowG, highG }) =>
-      `Фольга ${foil}: від ${t.number(lowG)} до ${t.number(highG)} г засобу; введіть грами від 0, спочатку меншу цифру.`,
+      `Фольга ${foil}: від ${t.number(lowG)} до ${t.number(highG)}\u00a0г засобу; введіть грами від 0, спочатку меншу цифру.`,
     "foil-minutes": ({ foil, minutes }) =>
-      `Фольга ${foil}: ${t.number(minutes)} хв на накладання; введіть хвилини від 0.`,
+      `Фольга ${foil}: ${t.number(minutes)}\u00a0хв на накладання; введіть хвилини від 0.`,
   }
 }

@@ -28,9 +28,9 @@ export const productSheets = (t: Tools): SheetWords => ({
   parts: "частин",
 
   developers: "Дозволені окислювачі",
-  volume: ({ volume, percent }) => `${t.number(volume)} vol, ${t.number(percent)} %`,
-  addVolume: (volume) => `Додати ${t.number(volume)} vol`,
-  removeVolume: (volume) => `Прибрати ${t.number(volume)} vol`,
+  volume: ({ volume, percent }) => `${t.number(volume)}\u00a0vol, ${t.number(percent)}\u00a0%`,
+  addVolume: (volume) => `Додати ${t.number(volume)}\u00a0vol`,
+  removeVolume: (volume) => `Прибрати ${t.number(volume)}\u00a0vol`,
   otherVolume: "або інший",
   liftsFrom: "Освітлює від",
   liftsTo: "до",
@@ -83,21 +83,22 @@ const sheetProblemWords = (t: Tools): SheetWords["problem"] => {
       `Пропорція: ${ratio(said)} — засобу більше, ніж окислювача. Якщо на упаковці 1 : ${t.number(1 / said.high)}, введіть ${t.number(1 / said.high)}.`,
     "no-developers":
       "Окислювачі: жодного не введено. Додайте кожну силу, яку дозволяє картка, наприклад 10, 20 і 30 vol.",
-    "developer-twice": ({ volume }) => `Окислювачі: ${t.number(volume)} vol указано двічі. Приберіть один.`,
+    "developer-twice": ({ volume }) =>
+      `Окислювачі: ${t.number(volume)}\u00a0vol указано двічі. Приберіть один.`,
     "developer-impossible": ({ volume, mostVolume }) =>
-      `Окислювачі: ${t.number(volume)} vol не буває. Введіть від 1 до ${t.number(mostVolume)} vol.`,
+      `Окислювачі: ${t.number(volume)}\u00a0vol не буває. Введіть від 1 до ${t.number(mostVolume)}\u00a0vol.`,
     "lift-impossible": ({ volume, low, high, mostLevels }) =>
-      `Окислювачі: рівні від ${t.number(low)} до ${t.number(high)} для ${t.number(volume)} vol — не освітлення. Введіть спочатку меншу цифру, від 0 до ${t.number(mostLevels)}, або залиште обидва поля порожніми.`,
+      `Окислювачі: рівні від ${t.number(low)} до ${t.number(high)} для ${t.number(volume)}\u00a0vol — не освітлення. Введіть спочатку меншу цифру, від 0 до ${t.number(mostLevels)}, або залиште обидва поля порожніми.`,
     "lift-falls": ({ volume, weakerVolume }) =>
-      `Окислювачі: ${t.number(volume)} vol освітлює менше, ніж ${t.number(weakerVolume)} vol. Звірте обидва з упаковкою.`,
+      `Окислювачі: ${t.number(volume)}\u00a0vol освітлює менше, ніж ${t.number(weakerVolume)}\u00a0vol. Звірте обидва з упаковкою.`,
     "minutes-impossible": ({ field, minutes, least, most }) =>
-      `${minuteNames[field]}: ${t.number(minutes)} хв бути не може. Введіть від ${t.whole(least)} до ${t.whole(most)} або залиште порожнім, якщо в картці не вказано.`,
+      `${minuteNames[field]}: ${t.number(minutes)}\u00a0хв бути не може. Введіть від ${t.whole(least)} до ${t.whole(most)} або залиште порожнім, якщо в картці не вказано.`,
     "heat-past-longest": "Тепло: довше за максимальний час. Звірте обидва з упаковкою.",
     "additive-no-name": "Добавки: одна без назви. Введіть те, що на флаконі, або приберіть її.",
     "additive-grams": ({ name, gPerG }) =>
       name
-        ? `Добавки: ${t.number(gPerG)} г «${name}» на 1 г засобу. Введіть від 0 до 1 г.`
-        : `Добавки: ${t.number(gPerG)} г на 1 г засобу. Введіть від 0 до 1 г.`,
+        ? `Добавки: ${t.number(gPerG)}\u00a0г «${name}» на 1 г засобу. Введіть від 0 до 1 г.`
+        : `Добавки: ${t.number(gPerG)}\u00a0г на 1 г засобу. Введіть від 0 до 1 г.`,
     "price-impossible": "Ціна: введіть суму від 0 і скільки грамів за неї, або залиште порожнім.",
   }
 }

@@ -38,12 +38,13 @@ export const tone = (t: Tools): FormulaWords["tone"] => ({
   },
   families: familyWords,
   strengths: strengthWords,
-  minutes: ({ low, high }) => `Перевіряти з хвилини ${t.whole(low)}; змити не пізніше ${t.minutes(high)}.`,
+  minutes: ({ low, high }) =>
+    `Перевіряти з хвилини ${t.whole(low)}; змити не пізніше ніж через ${t.minutes(high)}.`,
   bowl: {
     "toner-alone": ({ product, tonerG, clearG, wantedG }) =>
       `${tonerAndClear(t, { product, tonerG, clearG })}, на волосся ${t.gramsRange(wantedG)}.`,
     "toner-mixed": ({ product, tonerG, clearG, developerG, developerMl, volume, percent, wantedG }) =>
-      `${tonerAndClear(t, { product, tonerG, clearG })} + ${t.number(developerG, 1)} г (${t.number(developerMl)} мл) окислювача ${t.number(volume)} vol (${t.number(percent, 1)} %), на волосся ${t.gramsRange(wantedG)}.`,
+      `${tonerAndClear(t, { product, tonerG, clearG })} + ${t.number(developerG, 1)}\u00a0г (${t.number(developerMl)}\u00a0мл) окислювача ${t.number(volume)}\u00a0vol (${t.number(percent, 1)}\u00a0%), на волосся ${t.gramsRange(wantedG)}.`,
   },
   wheel: {
     shows: (name) => `Фон: ${wheelWords[name]}`,
@@ -56,8 +57,8 @@ const tonerAndClear = (
   { product, tonerG, clearG }: { product: string; tonerG: number; clearG: number },
 ) =>
   clearG > 0
-    ? `${t.number(tonerG, 1)} г «${product}» + ${t.number(clearG, 1)} г його кліру`
-    : `${t.number(tonerG, 1)} г «${product}»`
+    ? `${t.number(tonerG, 1)}\u00a0г «${product}» + ${t.number(clearG, 1)}\u00a0г його кліру`
+    : `${t.number(tonerG, 1)}\u00a0г «${product}»`
 
 const pigmentWords: Record<Pigment, string> = {
   "dark-red-brown": "темний червоно-коричневий",

@@ -71,7 +71,7 @@ export const done = (t: Tools, names: CommonWords): PlacementWords["done"] => {
   }
 
   function ordinal(place: number) {
-    return t.ordinal(place, { other: "#-те" })
+    return t.ordinal(place, { other: "#\u2011те" })
   }
 }
 

@@ -29,7 +29,7 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords): Pl
     more: "ще",
     estimates: "Оцінки. Миски заплановано за верхньою цифрою.",
     estimatesLess: (less) => `${less}. Миски заплановано за верхньою цифрою.`,
-    firstToLast: "від першої накладеної до останньої знятої",
+    firstToLast: "від першої до останньої фольги",
     minuteByMinute: "Похвилинно",
     showHairDown: "Розпущене волосся",
     backToDrawing: "Назад до малюнка",

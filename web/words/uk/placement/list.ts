@@ -12,7 +12,7 @@ type ListWords = PlacementWords["list"]
 /** The foils in the order they are applied, and the totals of them. */
 export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: CommonWords): ListWords => {
   const named = (code: SectionNameCode) => say<SectionNameCode>(sectionName, code)
-  const ordinal = (n: number) => t.ordinal(n, { other: "#-те" })
+  const ordinal = (n: number) => t.ordinal(n, { other: "#\u2011те" })
   const whatAndWhere: ListWords["whatAndWhere"] = ({ kind, at, rank }) => {
     const what = `${t.capital(kinds[kind])}, ${say<PlaceCode>(place, at)}`
     return rank === null ? what : `${what}, ${ordinal(rank)}`

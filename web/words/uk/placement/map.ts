@@ -9,8 +9,8 @@ export const map = (t: Tools, { directions }: CommonWords): MapWords => {
   const [left, right] = ["Лівий бік клієнта", "Правий бік клієнта"]
   const views: MapWords["views"] = {
     front: "Спереду",
-    left,
-    right,
+    left: "Лівий бік",
+    right: "Правий бік",
     back: "Ззаду",
     top: "Зверху",
     turned: "Поворот",

@@ -20,7 +20,7 @@ export const plans = (t: Tools): PlansWords => ({
     visit: "Процедура",
     screens: {
       client: "Клієнт",
-      placement: "Розміщення",
+      placement: "Схема",
       formula: "Формула",
       timing: "Час",
       sheets: "Аркуші",

@@ -55,7 +55,7 @@ export const fieldFaults = (t: Tools): Sentences<FieldCode> => ({
 /** Why a text is no document at all. */
 export const fileFaults = (t: Tools): Sentences<FileCode> => ({
   "too-large": ({ document, mostMb, foundMb }) =>
-    `очікується ${documents[document]}, не більше ніж ${t.whole(mostMb)} МБ, є ${t.whole(foundMb)} МБ: це інший файл?`,
+    `очікується ${documents[document]}, не більше ніж ${t.whole(mostMb)}\u00a0МБ, є ${t.whole(foundMb)}\u00a0МБ: це інший файл?`,
   empty: ({ document }) => `файл порожній: очікується ${documents[document]}, збережено в Partline`,
   "not-json": ({ document }) =>
     `файл обірвано або це не ${documents[document]}: збережіть його знову там, де створено`,
@@ -91,5 +91,5 @@ export const drawingFaults = (t: Tools): Sentences<DrawingCode> => ({
   "divider-touches-another":
     "очікується лінія осторонь інших, ця торкається іншої: перемістіть або приберіть",
   "working-section-too-small": ({ leastCm2, foundCm2 }) =>
-    `очікується щонайменше ${t.number(leastCm2)} см² з кожного боку, є ${t.area(foundCm2)}: перемістіть або приберіть`,
+    `очікується щонайменше ${t.number(leastCm2)}\u00a0см² з кожного боку, є ${t.area(foundCm2)}: перемістіть або приберіть`,
 })

@@ -44,7 +44,7 @@ export const cards = (t: Tools): SheetsWords["cards"] => ({
     regrowth: (from, to) => `${t.days(from, to)} (лише відросле волосся)`,
     test: "Шкірний тест",
     testBy: (hours, day) =>
-      `Перед кожним тонером чи фарбою, за вказівкою виробника, щонайменше за ${t.whole(hours)} год: для найранішої дати — до ${t.date(day)}.`,
+      `Перед кожним тонером чи фарбою, за вказівкою виробника, щонайменше за ${t.whole(hours)}\u00a0год: для найранішої дати — до ${t.date(day)}.`,
     questions: "Запитання?",
     ask: (salon, phone) => [salon || "Салон ______________", phone || "телефон ______________"].join(", "),
     mind: "Пам’ятайте",
@@ -61,7 +61,9 @@ export const cards = (t: Tools): SheetsWords["cards"] => ({
     mixed: "Змішано",
     weighed: "Залишок у мисці",
     weigh: (bowls) =>
-      bowls.map(({ name, leftG }) => `${name} ${leftG === null ? "________" : t.number(leftG)} г`).join(", "),
+      bowls
+        .map(({ name, leftG }) => `${name} ${leftG === null ? "________" : t.number(leftG)}\u00a0г`)
+        .join(", "),
     toner: "тонер",
     mix: (letter) => `суміш ${letter}`,
     times: "За планом і фактично, хвилини від першого проділу",

@@ -29,7 +29,7 @@ export const clashes = (t: Tools): ClashesWords => {
     "too-warm": ({ ceilingC, warmthC }) =>
       `Без тепла: понад ${t.number(ceilingC)} °C освітлення не розраховується, а введено ${t.number(warmthC)} °C.`,
     "not-on-sheet": "Без тепла: картка засобу його не дозволяє.",
-    "strong-mix": ({ mix, volume }) => `Без тепла: суміш ${mix} зроблено з ${t.number(volume)} vol.`,
+    "strong-mix": ({ mix, volume }) => `Без тепла: суміш ${mix} зроблено з ${t.number(volume)}\u00a0vol.`,
     "at-hairline": "Без тепла: є фольги на лінії росту.",
     cushion: "Без тепла: подушка начосу лежить біля кореня.",
     "too-long": ({ mostMin, askedMin }) => `Тепло не довше ніж ${min(mostMin)}: введено ${min(askedMin)}.`,

@@ -35,7 +35,7 @@ export const settings = (t: Tools): TimingWords["settings"] => {
 
     pace: "Темп",
     paceOption: ({ name, low, high }) =>
-      `${pace[name]}, ${t.spread(t.number(low, 1), t.number(high, 1))} хв на фольгу`,
+      `${pace[name]}, ${t.spread(t.number(low, 1), t.number(high, 1))}\u00a0хв на фольгу`,
 
     working: "Хто працює",
     alone: "Один колорист",

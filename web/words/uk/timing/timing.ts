@@ -108,9 +108,9 @@ export const timing = (t: Tools): TimingWords => {
     strand: {
       title: "Тест на пасмі",
       testedIn: "Чим перевірено",
-      mix: ({ mix, volume }) => `Суміш ${mix}, ${t.number(volume)} vol`,
+      mix: ({ mix, volume }) => `Суміш ${mix}, ${t.number(volume)}\u00a0vol`,
       otherMix: ({ product, volume }) =>
-        `Пасмо перевірено з «${product}», ${t.number(volume)} vol. Такої суміші зараз немає; про волосся воно все ж свідчить.`,
+        `Пасмо перевірено з «${product}», ${t.number(volume)}\u00a0vol. Такої суміші зараз немає; про волосся воно все ж свідчить.`,
       before: "Рівень пасма до тесту",
       remove: "Прибрати тест",
       add: "Додати перевірку пасма",
