@@ -8,6 +8,7 @@ export const languages = {
   es: "Español",
   fr: "Français",
   de: "Deutsch",
+  uk: "Українська",
 } as const
 
 export type Language = keyof typeof languages
@@ -19,6 +20,7 @@ const files: Record<Language, () => Promise<{ words: (tools: Tools) => Words }>>
   es: () => import("../es/words"),
   fr: () => import("../fr/words"),
   de: () => import("../de/words"),
+  uk: () => import("../uk/words"),
 }
 
 /** The words of a language; each is a file of its own that nothing loads before it is asked for. */

@@ -1,0 +1,97 @@
+import type { ChairWords } from "../../en/chair/chair"
+import type { Tools } from "../../tools"
+import { foilsWords } from "./calls"
+
+/** The service while it goes on: what is next, what is on, and what is done with each foil. */
+export const floor = (t: Tools): ChairWords["floor"] => ({
+  next: "Далі",
+  nextFoil: "Наступна фольга",
+  allOn: "Усі фольги накладено.",
+  what: ({ kind, place }) => `${t.capital(kind)}, ${place}`,
+  mix: (letter) => `суміш ${letter}`,
+  now: "Зараз",
+  atMinute: (min) => `На хвилині ${t.whole(min)}`,
+  isOn: (foil) => `Фольгу ${foil} накладено`,
+  by: (who) => `виконує: ${who}`,
+  colourist: "колорист",
+  assistant: "асистент",
+  wentOnEarlier: "Накладено раніше",
+  lane: (who) => t.capital(who),
+  laneDone: "Цей бік накладено повністю.",
+  otherFoil: "Спочатку інша фольга",
+
+  onNow: "На волоссі",
+  foilsOn: "Фольги на волоссі",
+  noneOn: "Фольг на волоссі немає.",
+  foil: "Фольга",
+  foilName: (foil) => `Фольга ${foil}`,
+  foilNames: (foils) => foilsWords(t, foils),
+  minutes: "хв",
+  offIn: (ms) => `за планом зняти через ${t.clock(ms)}`,
+  offOver: (ms) => `за планом зняти ${t.clock(ms)} тому`,
+  offStop: "зняти зараз",
+  offNow: (limitMin) => `макс. ${t.whole(limitMin)}: зняти зараз`,
+  countedFromEarliest: "рахується від найранішого",
+
+  tapFoil: "Торкніться фольги: перевірено, знято, оновлено.",
+  burning: "Пече",
+  checked: "Перевірено",
+  off: "Знято",
+  reCoated: "Оновлено",
+
+  mixNow: (mix) => `Змішати зараз: суміш ${mix}`,
+  bowlFor: ({ bowl, of }) => `миска ${bowl} з ${of}, на хвилину`,
+  rinseNow: "Змити зараз",
+  allOfThem: (count) => (count === 1 ? "ту, що на волоссі" : `усі на волоссі: ${t.whole(count)}`),
+  notReady: (foils) => `${foilsWords(t, foils)}: запланований час ще не настав. Усе одно змити?`,
+  rinseAll: "Змити все",
+  notYet: "Ще ні",
+  end: "Завершити процедуру",
+  tonerOn: (toner) => `${toner}: нанесено`,
+  tonerChecked: "Перевірено",
+  tonerOff: "Змито",
+  tonerPlan: ({ product, minutes }) =>
+    product === null ? `${t.minutes(minutes)}; виберіть тонер` : `${product}, ${t.minutes(minutes)}`,
+  tonerTime: ({ onMs, plannedMin }) => `${t.clock(onMs)} з ${t.minutes(plannedMin)}`,
+  tonerDone: "змито",
+  skipToners: "Без тонера",
+  after: "Після змивання",
+  heatOn: "Тепло увімкнено",
+  heatFor: (minutes) => `${t.minutes(minutes)}, потім перевірити`,
+  heatOff: "Тепло вимкнено",
+  thenCheck: "потім перевірити й дати охолонути",
+
+  outlook: ({ lastOnMin, rinseMin }) =>
+    `За нинішнім темпом: остання фольга на хвилині ${t.whole(lastOnMin)}, усе знято на хвилині ${t.whole(rinseMin)}.`,
+
+  again: "Почати ще одну процедуру за планом",
+  weigh: {
+    title: "Зважити залишок",
+    bowl: ({ bowl, mix }) => `Миска ${bowl}, суміш ${mix}`,
+    made: ({ lightenerG, developerG }) => `змішано ${t.gramsNumber(lightenerG)} + ${t.grams(developerG)}`,
+    left: "Залишок",
+    used: (grams) => `використано ${t.grams(grams)}`,
+  },
+  nextVisit: {
+    title: "Наступний візит",
+    plan: "Запланувати візит",
+    when: ({ from, to }) => `Від ${t.date(from)} до ${t.date(to)}.`,
+    test: (day) => `Шкірний тест нанести до ${t.date(day)}.`,
+  },
+
+  check: {
+    seen: (name) => `${name}: що видно`,
+    level: (name) => `${name}: видимий рівень`,
+    darker: "На пів рівня темніше",
+    lighter: "На пів рівня світліше",
+    stretch: "Розтяг",
+    stretches: { ok: "Добре", soft: "Мляве", stop: "Стоп" },
+    scalp: "Шкіра голови",
+    comforts: { ok: "Добре", warm: "Тепло", burning: "Пече" },
+    product: "Засіб",
+    moist: "Вологий",
+    dry: "Сухий",
+    save: "Зберегти перевірку",
+    notNow: "Не зараз",
+  },
+})

@@ -1,0 +1,20 @@
+import type { PlacementWords } from "../../en/placement/placement"
+
+/** What one tap does to the sections in hand, or with none in hand to the head. */
+export const actions = (): PlacementWords["actions"] => ({
+  title: "Що зробити",
+  repeatBehind: "Повторити позаду",
+  thinner: "Тонше",
+  thicker: "Товще",
+  mirror: "Віддзеркалити",
+  towardsHairline: "До лінії росту",
+  awayFromHairline: "Від неї",
+  stackBehind: "Стопка позаду…",
+  leaveBetween: "Залишити волосся між цими двома",
+  leaveVeil: "Залишити вуаль",
+  leaveBabyHairs: "Залишити пушок",
+  copy: "Копіювати",
+  earlier: "Раніше",
+  later: "Пізніше",
+  delete: "Видалити",
+})

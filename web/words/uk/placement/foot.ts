@@ -1,0 +1,74 @@
+import type { WornParting } from "../../../../geometry/parting/wornParting"
+import type { CommonWords } from "../../en/common/common"
+import type { PlacementWords } from "../../en/placement/placement"
+import type { Tools } from "../../tools"
+import { foilCount, sectionCount } from "./counted"
+
+/** What the figures at the foot of the map say. A figure stands before its words. */
+export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords): PlacementWords["foot"] => {
+  const worn: Record<WornParting["kind"] | "unknown", string> = {
+    centre: "з проділом посередині",
+    side: "з проділом збоку",
+    zigzag: "із зигзагоподібним проділом",
+    none: "зачесано назад",
+    unknown: "проділ посередині (припущення, не вказано)",
+  }
+  return {
+    empty: "Ще нічого не намальовано. Тут будуть волосини, площа під нанесення та грами.",
+    totals: "Підсумки",
+    inHand: ({ kind, number }) =>
+      number === null ? t.capital(kinds[kind]) : `${t.capital(kinds[kind])} ${t.whole(number)}`,
+    depth: (mm) => `× ${t.mm(mm, 1)}`,
+    behindHairline: (at) => `від лінії росту, ${landmark(at)}`,
+    scalp: "шкіри голови",
+    hairs: "волосин",
+    hairToCoat: "під нанесення",
+    product: (range) => `засобу, ${range}`,
+    foils: (foils) => foilCount(t, foils),
+    sections: (sections) => sectionCount(t, sections),
+    more: "ще",
+    estimates: "Оцінки. Миски заплановано за верхньою цифрою.",
+    estimatesLess: (less) => `${less}. Миски заплановано за верхньою цифрою.`,
+    firstToLast: "від першої до останньої фольги",
+    minuteByMinute: "Похвилинно",
+    showHairDown: "Розпущене волосся",
+    backToDrawing: "Назад до малюнка",
+
+    fall: {
+      label: "Розпущене",
+      title: "Показує, де освітлено, а не колір",
+      calculating: "Обчислення…",
+      side: (side) => t.capital(clientSide[side]),
+      range: (low, high) => `(від ${t.percent(low)} до ${t.percent(high)})`,
+      told: ({ withinCm, heads, kind }) =>
+        `волосся, видимого спереду в межах ${t.cm(withinCm)} від обличчя, освітлено. ` +
+        `Діапазон: ${t.count(heads, {
+          one: "# змодельована голова",
+          few: "# змодельовані голови",
+          many: "# змодельованих голів",
+          other: "# змодельованої голови",
+        })}. ` +
+        `Намальовано сухим і прямим, ${worn[kind]}. Ескіз, а не колір.`,
+    },
+
+    minutes: {
+      label: "Схема похвилинно",
+      slider: "Хвилина на схемі",
+      listLabel: (atMin) => `Фольги на хвилині ${t.whole(atMin)}`,
+      foil: ({ number, state, onMin }) => {
+        if (state === "waiting") return `Фольга ${t.whole(number)}: ще не накладено`
+        return state === "on"
+          ? `Фольга ${t.whole(number)}: на волоссі ${t.minutes(onMin)}`
+          : `Фольга ${t.whole(number)}: знято через ${t.minutes(onMin)}`
+      },
+      keyLabel: "Що означають відтінки: хвилини витримки, а не результат",
+      keys: {
+        waiting: "ще ні",
+        justOn: "щойно",
+        half: "половина макс. часу",
+        all: "увесь",
+        off: "знято",
+      },
+    },
+  }
+}
