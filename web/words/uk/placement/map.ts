@@ -1,6 +1,7 @@
 import type { CommonWords } from "../../en/common/common"
 import type { PlacementWords } from "../../en/placement/placement"
 import type { Tools } from "../../tools"
+import { foilCount } from "./counted"
 
 type MapWords = PlacementWords["map"]
 
@@ -33,6 +34,19 @@ export const map = (t: Tools, { directions }: CommonWords): MapWords => {
     firstStroke: "Проведіть уздовж пунктиру",
     turn: "Повернути голову",
     turns: { left: "← Ліворуч", right: "Праворуч →", higher: "↑ Вище", lower: "↓ Нижче" },
+    /** What the large view shows, for whoever does not see it. */
+    summary: ({ left, right, centre }) => {
+      const sides = [
+        [right, `${t.whole(right)} праворуч`],
+        [left, `${t.whole(left)} ліворуч`],
+        [centre, `${t.whole(centre)} посередині`],
+      ] as const
+      const foils = foilCount(t, left + right + centre)
+      const shown = sides.filter(([count]) => count > 0).map(([, words]) => words)
+      return shown.length === 0 ? "З цього боку голови фольги немає" : `${foils}: ${shown.join(", ")}`
+    },
+    /** What a tap on the map took in hand; hair left out has no number of its own. */
+    selected: ({ name, what }) => (name === null ? `Вибрано: ${what}` : `Вибрано: ${name}, ${what}`),
     strokeCancelled: "Штрих скасовано",
     snapped: ({ to, gapMm }) =>
       to === "last parting"
