@@ -2,7 +2,7 @@ import type { SectionKind } from "../../geometry/section/section"
 import { surfacePoint } from "../../geometry/surface/frames"
 import { type Edit, isRefusal } from "../../web/core/document/edit"
 import { newPlan } from "../../web/core/document/newPlan"
-import { newSection } from "../../web/core/document/newSection"
+import { newSection, usualSection } from "../../web/core/document/newSection"
 import type { Plan } from "../../web/core/document/schema"
 import { say } from "../../web/words/say"
 import { en } from "./words"
@@ -20,7 +20,10 @@ export const samplePlan: Plan = withSections(emptyPlan, kinds)
 
 function withSections(plan: Plan, [kind, ...rest]: readonly SectionKind[]): Plan {
   if (!kind) return plan
-  const section = newSection(kind, rest.length % 2 ? rightParting : crownParting, plan)
+  const section = newSection(kind, rest.length % 2 ? rightParting : crownParting, plan, {
+    ...usualSection,
+    leftOutName: "Veil",
+  })
   return withSections({ ...plan, sections: [...plan.sections, section] }, rest)
 }
 

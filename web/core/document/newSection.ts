@@ -26,7 +26,7 @@ export const usualSection: NextSection = {
     pushedShare: backcombing.pushedShare.value,
     cushionMm: backcombing.cushionMm.value,
   },
-  leftOutName: "Veil",
+  leftOutName: "",
 }
 
 /** A section along a parting, with an id and a map number that the plan has not used. */

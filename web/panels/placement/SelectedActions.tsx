@@ -73,7 +73,7 @@ function Actions({ selected }: { selected: readonly Section[] }) {
         )}
         <Group>
           {isTwo && !isPair && (
-            <Action label={w.leaveBetween} done="leave-between" change={leaveBetween(ids)} />
+            <Action label={w.leaveBetween} done="leave-between" change={leaveBetween(ids, w.names.between)} />
           )}
           <LeavingOut ids={ids} />
         </Group>
@@ -166,8 +166,12 @@ function LeavingOut({ ids }: { ids: readonly string[] }) {
   const w = useWords().placement.actions
   return (
     <>
-      <Action label={w.leaveVeil} done="leave-veil" change={leaveVeil(ids)} />
-      <Action label={w.leaveBabyHairs} done="leave-baby-hairs" change={leaveBabyHairs(ids)} />
+      <Action label={w.leaveVeil} done="leave-veil" change={leaveVeil(ids, w.names.veil)} />
+      <Action
+        label={w.leaveBabyHairs}
+        done="leave-baby-hairs"
+        change={leaveBabyHairs(ids, w.names.babyHairs)}
+      />
     </>
   )
 }

@@ -64,7 +64,7 @@ type ReadingProps = { name: string; grams: number | null; onRead: (grams: number
 const Reading = ({ name, grams, onRead }: ReadingProps) => (
   <NumberField
     name={name}
-    unit="g"
+    unit={useWords().common.units.g}
     value={grams ?? 0}
     isUnset={grams === null}
     range={limits.bowlG}

@@ -1,6 +1,5 @@
 import type { Plan } from "../../core/document/schema"
 import { measured } from "../../core/figures/measured"
-import { wornWords } from "../../core/text/hairlineWords"
 import type { Fonts } from "../pens/fontFile"
 import { moved, type Page } from "../pens/page"
 import { toPrintablePlan } from "../pens/printable"
@@ -61,7 +60,7 @@ const roomMm = ({ paper, alert }: MapSetting) => bodyMm(paper) - alert.heightMm
 function setPage({ blocks, foot }: Body, setting: MapSetting, page: { number: number; count: number }): Page {
   const { plan, paper, mirror, press } = setting
   const said = press.words.sheets.map
-  const about = [mirror ? said.aboutMirror : said.about, wornWords(plan.head)].filter(Boolean).join(", ")
+  const about = [mirror ? said.aboutMirror : said.about, said.worn(plan.head)].filter(Boolean).join(", ")
   const footTop = paper.heightMm - paper.marginMm - (foot?.heightMm ?? 0)
   return {
     paper,

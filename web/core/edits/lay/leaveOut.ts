@@ -13,10 +13,9 @@ import { type Edit, refuse } from "../../document/edit"
 import { newSection, usualSection } from "../../document/newSection"
 import type { Refusal, RefusalCode } from "../../document/refusal"
 import type { Plan } from "../../document/schema"
-import { sectionNameOf } from "../../document/sectionNameCode"
+import { type SectionNameCode, sectionNameOf } from "../../document/sectionNameCode"
 import { limits } from "../../fields/limits"
 import { headOf } from "../../figures/measured"
-import { sectionName } from "../../text/sectionName"
 import { addSections } from "../sections/addSections"
 import { spaceBetween } from "./spaceBetween"
 import { veilOverParting } from "./veilOverParting"
@@ -28,11 +27,11 @@ export type LeftOutBand = { name: string; taken: "front" | "behind"; depthMm: Se
 
 /** Leaves hair out behind the last of these sections, so that it falls over them; over the parting worn when there are none. */
 export const leaveVeil =
-  (ids: readonly string[]): Edit =>
+  (ids: readonly string[], name: string): Edit =>
   (plan) => {
     const head = headOf(plan)
     const last = rearmost(sectionsOf(plan, ids), head)
-    const band = { name: "Veil", taken: "front", depthMm: even(veilDepthMm.value) } as const
+    const band = { name, taken: "front", depthMm: even(veilDepthMm.value) } as const
     if (!last) {
       const { made, taken } = veilOverParting(head, plan.head.wornParting)
       return leave(plan, made, { ...band, taken })
@@ -45,7 +44,7 @@ export const leaveVeil =
 
 /** Leaves the edge of the hairline out in front of these sections, or from temple to temple when there are none. */
 export const leaveBabyHairs =
-  (ids: readonly string[]): Edit =>
+  (ids: readonly string[], name: string): Edit =>
   (plan) => {
     const head = headOf(plan)
     const sections = sectionsOf(plan, ids)
@@ -62,21 +61,20 @@ export const leaveBabyHairs =
       toAlongMm: Math.max(...alongMm),
       behindMm: depthMm,
     })
-    return leave(plan, made, { name: "Baby hairs", taken: "front", depthMm: even(depthMm) })
+    return leave(plan, made, { name, taken: "front", depthMm: even(depthMm) })
   }
 
-/** Leaves the hair between two sections out by name. */
+/** Leaves the hair between two sections out, called by the two. */
 export const leaveBetween =
-  (ids: readonly string[]): Edit =>
+  (ids: readonly string[], nameOf: (front: SectionNameCode, back: SectionNameCode) => string): Edit =>
   (plan) => {
     const head = headOf(plan)
     const sections = sectionsOf(plan, ids)
     if (sections.length !== 2) return refuse({ code: "choose-two" })
     const [front, back] = sections.toSorted((a, b) => behindOf(a, head) - behindOf(b, head))
-    const names = `${nameOf(front)} and ${nameOf(back)}`
     const space = spaceBetween(front, back, head)
     if ("refused" in space) return refuse(spaceRefusal(space.refused, [front, back]))
-    const name = `Space between ${names.replaceAll("foil ", "")}`
+    const name = nameOf(sectionNameOf(front), sectionNameOf(back))
     return leave(plan, cleanParting(head, space.line), { name, taken: "front", depthMm: space.depthMm })
   }
 
@@ -94,8 +92,6 @@ function leave(plan: Plan, made: Parted, { name, taken, depthMm }: LeftOutBand):
 }
 
 const even = (depthMm: number) => ({ start: depthMm, end: depthMm })
-
-const nameOf = (section: Section) => sectionName(section).replace(/^Foil/, "foil")
 
 const sectionsOf = ({ sections }: Plan, ids: readonly string[]) =>
   sections.filter(({ id }) => ids.includes(id))

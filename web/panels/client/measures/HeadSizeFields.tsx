@@ -12,7 +12,7 @@ import { Choices } from "../../fields/Choices"
 import { labelledOptions } from "../../fields/options"
 import { isAverage, toCaliper, toTape } from "./headSizeChoices"
 import { measuresOf } from "./headSizeMeasures"
-import { MeasureField, type MeasureUnit, measureText } from "./MeasureField"
+import { MeasureField, type MeasureUnit, measureText, unitWord } from "./MeasureField"
 
 type Way = "average" | "tape" | "caliper"
 
@@ -73,7 +73,9 @@ const resize = (code: Resized, size: HeadSize) => commit({ chapter: "client", co
 type AverageProps = { size: ReturnType<typeof toTape>; unit: MeasureUnit }
 
 function AverageWords({ size, unit }: AverageProps) {
-  const { head: said } = useWords().client
-  const [around, over, frontToNape] = measuresOf(size).map(({ mm }) => `${measureText(mm, unit)} ${unit}`)
-  return <p className="aside">{said.average(around, over, frontToNape)}</p>
+  const { client, common } = useWords()
+  const [around, over, frontToNape] = measuresOf(size).map(
+    ({ mm }) => `${measureText(mm, unit)} ${unitWord(unit, common)}`,
+  )
+  return <p className="aside">{client.head.average(around, over, frontToNape)}</p>
 }

@@ -23,7 +23,8 @@ type Props = { name: string; exactly: string; cm: number; onCommit: (cm: number)
 
 /** How long the hair is at one place: by where it falls, or in centimetres. */
 export function LengthField({ name, exactly, cm, onCommit }: Props) {
-  const { measures: said } = useWords().client
+  const { client, common } = useWords()
+  const said = client.measures
   const id = useId()
   return (
     <div className="length">
@@ -46,7 +47,13 @@ export function LengthField({ name, exactly, cm, onCommit }: Props) {
           ))}
         </select>
       </div>
-      <NumberField name={exactly} unit="cm" value={cm} range={limits.hairLengthCm} onCommit={onCommit} />
+      <NumberField
+        name={exactly}
+        unit={common.units.cm}
+        value={cm}
+        range={limits.hairLengthCm}
+        onCommit={onCommit}
+      />
     </div>
   )
 }

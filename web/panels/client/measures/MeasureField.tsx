@@ -1,6 +1,7 @@
 import { headMeasureSources } from "../../../../presets/client/headSizes"
 import { limits } from "../../../core/fields/limits"
 import { useWords } from "../../../session/words"
+import type { Words } from "../../../words/en/words"
 import { NumberField } from "../../fields/NumberField"
 import type { HeadMeasure } from "./headSizeMeasures"
 import { inchParts, mmPerInch, readInches, writeInches } from "./inches"
@@ -16,25 +17,28 @@ type Props = { measure: HeadMeasure; unit: MeasureUnit; onCommit: (mm: number) =
 
 /** One measure of the head, in the unit of the tool, with its usual span. */
 export function MeasureField({ measure: { key, mm }, unit, onCommit }: Props) {
-  const { measures } = useWords().client.head
-  const { name, hint } = measures[key]
+  const { client, common } = useWords()
+  const { name, hint } = client.head.measures[key]
   const size = mmEach[unit]
   const usual = headMeasureSources[key].range.map((end) => measureText(end, unit, 0))
   return (
     <div className="measure">
       <NumberField
         name={name}
-        unit={unit}
+        unit={unitWord(unit, common)}
         value={mm / size}
         range={rangeIn(unit, limits[key])}
         step={steps[unit]}
         notation={unit === "in" ? inchNotation : undefined}
         onCommit={(value) => onCommit(Math.round(value * size * 10) / 10)}
       />
-      <p className="aside">{hint(usual[0], usual[1], unit)}</p>
+      <p className="aside">{hint(usual[0], usual[1], unitWord(unit, common))}</p>
     </div>
   )
 }
+
+export const unitWord = (unit: MeasureUnit, { units }: Pick<Words["common"], "units">) =>
+  ({ cm: units.cm, mm: units.mm, in: units.inches })[unit]
 
 /** A measure as its tool reads it, without the unit; inches to an eighth. */
 export const measureText = (mm: number, unit: MeasureUnit, decimals = 1) =>

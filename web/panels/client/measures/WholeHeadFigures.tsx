@@ -1,7 +1,6 @@
 import { useMemo } from "react"
 import { headOf } from "../../../core/figures/measured"
 import { wholeHead } from "../../../core/figures/wholeHead"
-import { areaText, hairsRangeText } from "../../../core/text/figureText"
 import { usePlan } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
 
@@ -17,11 +16,11 @@ export function WholeHeadFigures() {
       <dl className="large-figures">
         <div>
           <dt>{said.area}</dt>
-          <dd>{areaText(areaCm2)}</dd>
+          <dd>{said.areaFigure(areaCm2)}</dd>
         </div>
         <div>
           <dt>{said.hairs}</dt>
-          <dd>{hairsRangeText(hairs)}</dd>
+          <dd>{said.hairsFigure(hairs)}</dd>
         </div>
       </dl>
     </section>

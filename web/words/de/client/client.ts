@@ -193,6 +193,8 @@ export const client: typeof english = (t, places) => {
       others: "Andere Produkte",
     },
     head: {
+      areaFigure: t.area,
+      hairsFigure: t.hairsRange,
       size: "Kopfgröße",
       measured: "Gemessen",
       ways: { average: "Durchschnitt", tape: "Maßband", caliper: "Messzirkel" },

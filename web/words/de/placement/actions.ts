@@ -1,3 +1,4 @@
+import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { actions as english } from "../../en/placement/actions"
 
 /** What one tap does to the sections in hand, or with none in hand to the head. */
@@ -17,4 +18,12 @@ export const actions: typeof english = () => ({
   earlier: "Früher",
   later: "Später",
   delete: "Löschen",
+  /** What hair left out is called on the map and in the list. */
+  names: {
+    veil: "Schleier",
+    babyHairs: "Babyhaare",
+    between: (front, back) => `Haar zwischen ${called(front)} und ${called(back)}`,
+  },
 })
+
+const called = (code: SectionNameCode) => (code.code === "foil" ? `${code.number}` : code.name)

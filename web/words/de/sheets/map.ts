@@ -1,3 +1,4 @@
+import type { Plan } from "../../../core/document/schema"
 import type { map as english } from "../../en/sheets/map"
 import type { Names } from "../../en/sheets/names"
 import type { Tools } from "../../tools"
@@ -8,6 +9,8 @@ type SheetMap = ReturnType<typeof english>
 export const map: typeof english = (t, common) => ({
   about: "Platzierung und Rezeptur",
   aboutMirror: "Platzierung und Rezeptur, vorn wie im Spiegel",
+  /** The usual parting and the crown swirl, where either is known. */
+  worn,
   alerts: {
     stop: "NICHT FREIGEGEBEN: NICHT MISCHEN",
     notAsked: "NICHT FREIGEGEBEN: Gesundheit nicht erfragt",
@@ -100,3 +103,23 @@ const clock = (t: Tools): SheetMap["clock"] => ({
 })
 
 const resting = { all: "Pause", colourist: "Fachkraft in Pause", assistant: "Assistenz in Pause" }
+
+const worn = ({ wornParting, whorl }: Pick<Plan["head"], "wornParting" | "whorl">) =>
+  [
+    ...(wornParting
+      ? [wornParting.kind === "side" ? sides[wornParting.side] : partings[wornParting.kind]]
+      : []),
+    ...(whorl ? [whorls[whorl.turns]] : []),
+  ].join(", ")
+
+const partings = {
+  centre: "Scheitel in der Mitte",
+  zigzag: "Zickzackscheitel",
+  none: "kein üblicher Scheitel",
+}
+const sides = { left: "Scheitel links", right: "Scheitel rechts" }
+const whorls = {
+  clockwise: "Haarwirbel im Uhrzeigersinn",
+  anticlockwise: "Haarwirbel gegen den Uhrzeigersinn",
+  none: "kein Haarwirbel",
+}

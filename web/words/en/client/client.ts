@@ -197,6 +197,8 @@ export const client = (t: Tools, places: HairPlaces) => {
       others: "Other products",
     },
     head: {
+      areaFigure: t.area,
+      hairsFigure: t.hairsRange,
       size: "Head size",
       measured: "Measured",
       ways: { average: "Average", tape: "By tape", caliper: "By caliper" },

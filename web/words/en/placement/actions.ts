@@ -1,3 +1,4 @@
+import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 /** What one tap does to the sections in hand, or with none in hand to the head. */
 export const actions = () => ({
   title: "What to do",
@@ -15,4 +16,13 @@ export const actions = () => ({
   earlier: "Earlier",
   later: "Later",
   delete: "Delete",
+  /** What hair left out is called on the map and in the list. */
+  names: {
+    veil: "Veil",
+    babyHairs: "Baby hairs",
+    between: (front: SectionNameCode, back: SectionNameCode) =>
+      `Space between ${called(front)} and ${called(back)}`,
+  },
 })
+
+const called = (code: SectionNameCode) => (code.code === "foil" ? `${code.number}` : code.name)

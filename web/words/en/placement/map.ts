@@ -5,7 +5,7 @@ import type { Tools } from "../../tools"
 import type { CommonWords } from "../common/common"
 
 /** Words on the map and beside the hand. */
-export const map = (t: Tools, { directions }: CommonWords) => {
+export const map = (t: Tools, { directions, sides: sideNames }: CommonWords) => {
   const [left, right] = ["Client’s left", "Client’s right"]
   const views: Record<ViewName, string> = {
     front: "Front",
@@ -39,9 +39,9 @@ export const map = (t: Tools, { directions }: CommonWords) => {
     /** What the large view shows, for whoever does not see it. */
     summary: ({ left, right, centre }: Record<Side, number>) => {
       const sides = [
-        [right, `${t.whole(right)} right`],
-        [left, `${t.whole(left)} left`],
-        [centre, `${t.whole(centre)} centre`],
+        [right, `${t.whole(right)} ${sideNames.right}`],
+        [left, `${t.whole(left)} ${sideNames.left}`],
+        [centre, `${t.whole(centre)} ${sideNames.centre}`],
       ] as const
       const foils = t.count(left + right + centre, { one: "# foil", other: "# foils" })
       const shown = sides.filter(([count]) => count > 0).map(([, words]) => words)

@@ -1,5 +1,6 @@
 import type { Range } from "../../../../geometry/hair/tradeFigures"
 import type { Direction } from "../../../../geometry/parting/direction"
+import type { Plan } from "../../../core/document/schema"
 import type { Tools } from "../../tools"
 import type { Names } from "./names"
 
@@ -7,6 +8,8 @@ import type { Names } from "./names"
 export const map = (t: Tools, common: Names) => ({
   about: "Placement and formula map",
   aboutMirror: "Placement and formula map, front as seen in the mirror",
+  /** The usual parting and the crown swirl, where either is known. */
+  worn: worn(t),
 
   /** In the head, as large as the numbers of the foils. */
   alerts: { stop: "NOT CLEARED: DO NOT MIX", notAsked: "NOT CLEARED: health not asked" },
@@ -127,3 +130,21 @@ const clock = (t: Tools) => ({
 })
 
 const resting = { all: "Break", colourist: "Colourist on break", assistant: "Assistant on break" }
+
+const worn =
+  (t: Tools) =>
+  ({ wornParting, whorl }: Pick<Plan["head"], "wornParting" | "whorl">) =>
+    [
+      ...(wornParting
+        ? [wornParting.kind === "side" ? sides[wornParting.side] : partings[wornParting.kind]]
+        : []),
+      ...(whorl ? [t.spelled(whorls)[whorl.turns]] : []),
+    ].join(", ")
+
+const partings = { centre: "parted in the middle", zigzag: "zigzag parting", none: "no usual parting" }
+const sides = { left: "parted left", right: "parted right" }
+const whorls = {
+  clockwise: "crown swirl clockwise",
+  anticlockwise: "crown swirl anticlockwise",
+  none: "no crown swirl",
+}

@@ -198,6 +198,8 @@ export const client = (t: Tools, places: HairPlaces) => {
       others: "Otros productos",
     },
     head: {
+      areaFigure: t.area,
+      hairsFigure: t.hairsRange,
       size: "Tamaño de la cabeza",
       measured: "Medida",
       ways: { average: "Media", tape: "Con cinta", caliper: "Con calibre" },

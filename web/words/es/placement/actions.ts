@@ -1,3 +1,4 @@
+import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 /** What one tap does to the sections in hand, or with none in hand to the head. */
 export const actions = () => ({
   title: "Qué hacer",
@@ -15,4 +16,13 @@ export const actions = () => ({
   earlier: "Antes",
   later: "Después",
   delete: "Eliminar",
+  /** What hair left out is called on the map and in the list. */
+  names: {
+    veil: "Capa superior",
+    babyHairs: "Pelitos de bebé",
+    between: (front: SectionNameCode, back: SectionNameCode) =>
+      `Espacio entre ${called(front)} y ${called(back)}`,
+  },
 })
+
+const called = (code: SectionNameCode) => (code.code === "foil" ? `${code.number}` : code.name)

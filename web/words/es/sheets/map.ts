@@ -1,5 +1,6 @@
 import type { Range } from "../../../../geometry/hair/tradeFigures"
 import type { Direction, DirectionName } from "../../../../geometry/parting/direction"
+import type { Plan } from "../../../core/document/schema"
 import type { Names } from "../../en/sheets/names"
 import type { Tools } from "../../tools"
 
@@ -7,6 +8,8 @@ import type { Tools } from "../../tools"
 export const map = (t: Tools, common: Names) => ({
   about: "Mapa de colocación y fórmula",
   aboutMirror: "Mapa de colocación y fórmula, frente como en el espejo",
+  /** The usual parting and the crown swirl, where either is known. */
+  worn,
 
   /** In the head, as large as the numbers of the foils. */
   alerts: { stop: "SIN VISTO BUENO: NO MEZCLAR", notAsked: "SIN VISTO BUENO: salud sin preguntar" },
@@ -137,3 +140,19 @@ const clock = (t: Tools) => ({
 })
 
 const resting = { all: "Pausa", colourist: "Pausa de colorista", assistant: "Pausa de asistente" }
+
+const worn = ({ wornParting, whorl }: Pick<Plan["head"], "wornParting" | "whorl">) =>
+  [
+    ...(wornParting
+      ? [wornParting.kind === "side" ? sides[wornParting.side] : partings[wornParting.kind]]
+      : []),
+    ...(whorl ? [whorls[whorl.turns]] : []),
+  ].join(", ")
+
+const partings = { centre: "raya al medio", zigzag: "raya en zigzag", none: "sin raya habitual" }
+const sides = { left: "raya a la izquierda", right: "raya a la derecha" }
+const whorls = {
+  clockwise: "remolino en sentido horario",
+  anticlockwise: "remolino en sentido antihorario",
+  none: "sin remolino",
+}

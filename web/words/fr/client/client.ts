@@ -198,6 +198,8 @@ export const client = (t: Tools, places: HairPlaces) => {
       others: "Autres produits",
     },
     head: {
+      areaFigure: t.area,
+      hairsFigure: t.hairsRange,
       size: "Taille de tête",
       measured: "Mesure",
       ways: { average: "Moyenne", tape: "Au ruban", caliper: "Au compas" },

@@ -1,3 +1,4 @@
+import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 /** What one tap does to the sections in hand, or with none in hand to the head. */
 export const actions = () => ({
   title: "Que faire",
@@ -15,4 +16,13 @@ export const actions = () => ({
   earlier: "Plus tôt",
   later: "Plus tard",
   delete: "Supprimer",
+  /** What hair left out is called on the map and in the list. */
+  names: {
+    veil: "Voile",
+    babyHairs: "Follets",
+    between: (front: SectionNameCode, back: SectionNameCode) =>
+      `Espace entre ${called(front)} et ${called(back)}`,
+  },
 })
+
+const called = (code: SectionNameCode) => (code.code === "foil" ? `${code.number}` : code.name)

@@ -1,5 +1,6 @@
 import type { Range } from "../../../../geometry/hair/tradeFigures"
 import type { Direction } from "../../../../geometry/parting/direction"
+import type { Plan } from "../../../core/document/schema"
 import type { Tools } from "../../tools"
 import type { Names } from "./names"
 
@@ -7,6 +8,8 @@ import type { Names } from "./names"
 export const map = (t: Tools, common: Names) => ({
   about: "Schéma de placement et formule",
   aboutMirror: "Schéma de placement et formule, face vue dans le miroir",
+  /** The usual parting and the crown swirl, where either is known. */
+  worn,
 
   /** In the head, as large as the numbers of the foils. */
   alerts: { stop: "PAS DE FEU VERT : NE PAS MÉLANGER", notAsked: "PAS DE FEU VERT : santé non demandée" },
@@ -127,3 +130,19 @@ const clock = (t: Tools) => ({
 })
 
 const resting = { all: "Pause", colourist: "Coloriste en pause", assistant: "Renfort en pause" }
+
+const worn = ({ wornParting, whorl }: Pick<Plan["head"], "wornParting" | "whorl">) =>
+  [
+    ...(wornParting
+      ? [wornParting.kind === "side" ? sides[wornParting.side] : partings[wornParting.kind]]
+      : []),
+    ...(whorl ? [whorls[whorl.turns]] : []),
+  ].join(", ")
+
+const partings = { centre: "raie au milieu", zigzag: "raie en zigzag", none: "sans raie habituelle" }
+const sides = { left: "raie à gauche", right: "raie à droite" }
+const whorls = {
+  clockwise: "épi du vertex horaire",
+  anticlockwise: "épi du vertex antihoraire",
+  none: "pas d’épi au vertex",
+}

@@ -184,6 +184,8 @@ export const client = (t: Tools, places: HairPlaces): ClientWords => {
       others: "Інші засоби",
     },
     head: {
+      areaFigure: t.area,
+      hairsFigure: t.hairsRange,
       size: "Розмір голови",
       measured: "Виміряно",
       ways: { average: "Середня", tape: "Стрічкою", caliper: "Циркулем" },

@@ -1,3 +1,4 @@
+import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { PlacementWords } from "../../en/placement/placement"
 
 /** What one tap does to the sections in hand, or with none in hand to the head. */
@@ -17,4 +18,12 @@ export const actions = (): PlacementWords["actions"] => ({
   earlier: "Раніше",
   later: "Пізніше",
   delete: "Видалити",
+  /** What hair left out is called on the map and in the list. */
+  names: {
+    veil: "Вуаль",
+    babyHairs: "Пушок",
+    between: (front, back) => `Волосся між ${called(front)} і ${called(back)}`,
+  },
 })
+
+const called = (code: SectionNameCode) => (code.code === "foil" ? `${code.number}` : code.name)

@@ -1,3 +1,4 @@
+import type { Plan } from "../../../core/document/schema"
 import type { Names } from "../../en/sheets/names"
 import type { SheetsWords } from "../../en/sheets/sheets"
 import type { Tools } from "../../tools"
@@ -8,6 +9,8 @@ type MapWords = SheetsWords["map"]
 export const map = (t: Tools, common: Names): MapWords => ({
   about: "Схема розміщення й формули",
   aboutMirror: "Схема розміщення й формули, перед як у дзеркалі",
+  /** The usual parting and the crown swirl, where either is known. */
+  worn,
 
   alerts: { stop: "БЕЗ ДОПУСКУ: НЕ ЗМІШУВАТИ", notAsked: "БЕЗ ДОПУСКУ: про здоров’я не запитано" },
 
@@ -98,4 +101,20 @@ const resting = {
   all: "Перерва",
   colourist: "Перерва колориста",
   assistant: "Перерва асистента",
+}
+
+const worn = ({ wornParting, whorl }: Pick<Plan["head"], "wornParting" | "whorl">) =>
+  [
+    ...(wornParting
+      ? [wornParting.kind === "side" ? sides[wornParting.side] : partings[wornParting.kind]]
+      : []),
+    ...(whorl ? [whorls[whorl.turns]] : []),
+  ].join(", ")
+
+const partings = { centre: "проділ посередині", zigzag: "проділ зигзагом", none: "без звичного проділу" }
+const sides = { left: "проділ ліворуч", right: "проділ праворуч" }
+const whorls = {
+  clockwise: "вихор за годинниковою стрілкою",
+  anticlockwise: "вихор проти годинникової стрілки",
+  none: "без вихору маківки",
 }

@@ -10,6 +10,7 @@ import { type Edit, isRefusal } from "../../../../../web/core/document/edit"
 import { newPlan } from "../../../../../web/core/document/newPlan"
 import { newSection } from "../../../../../web/core/document/newSection"
 import type { Plan } from "../../../../../web/core/document/schema"
+import type { SectionNameCode } from "../../../../../web/core/document/sectionNameCode"
 import { leaveBabyHairs, leaveBetween, leaveVeil } from "../../../../../web/core/edits/lay/leaveOut"
 import { headOf } from "../../../../../web/core/figures/measured"
 
@@ -36,10 +37,13 @@ const middleMm = (section: Section) =>
 const touches = (section: Section, plan: Plan) =>
   plan.sections.some((other) => overlapCm2(section, other, head) > 0.01)
 
+const between = (...codes: SectionNameCode[]) =>
+  `Space between ${codes.map((code) => (code.code === "foil" ? code.number : code.name)).join(" and ")}`
+
 describe("a veil", () => {
   it("lies behind the section it falls over, and takes none of its hair", () => {
     const plan = withSection(empty, 20)
-    const veil = left(plan, leaveVeil(ids(plan)))
+    const veil = left(plan, leaveVeil(ids(plan), "Veil"))
     expect(veil.name).toBe("Veil")
     // 8 mm of veil behind a parting 20 mm from the hairline, and a hair's breadth.
     expect(middleMm(veil)).toBeCloseTo(28.3, 0)
@@ -48,11 +52,11 @@ describe("a veil", () => {
 
   it("lies behind the last of several", () => {
     const plan = withSection(withSection(empty, 30), 12)
-    expect(middleMm(left(plan, leaveVeil(ids(plan))))).toBeCloseTo(38.3, 0)
+    expect(middleMm(left(plan, leaveVeil(ids(plan), "Veil")))).toBeCloseTo(38.3, 0)
   })
 
   it("lies astride the centre parting when nothing is chosen", () => {
-    const { points, stations, layers } = bandShape(left(empty, leaveVeil([])), head)
+    const { points, stations, layers } = bandShape(left(empty, leaveVeil([], "Veil")), head)
     const across = Array.from({ length: stations * layers }, (_, i) => points[3 * i])
     expect(Math.min(...across)).toBeCloseTo(-4, 0)
     expect(Math.max(...across)).toBeCloseTo(4, 0)
@@ -60,7 +64,7 @@ describe("a veil", () => {
 
   it("lies astride the parting that is worn on a side", () => {
     const wornParting = { kind: "side", side: "left", offCentreMm: 30 } as const
-    const veil = left({ ...empty, head: { ...empty.head, wornParting } }, leaveVeil([]))
+    const veil = left({ ...empty, head: { ...empty.head, wornParting } }, leaveVeil([], "Veil"))
     const worn = nearestOnPath(head.surface, measurePath(head.surface, wornPath(head, wornParting)))
     const { points, stations, layers } = bandShape(veil, head)
     const rims = Array.from({ length: stations }, (_, i) => [i * layers, (i + 1) * layers - 1]).slice(2, -2)
@@ -74,7 +78,7 @@ describe("a veil", () => {
 describe("baby hairs", () => {
   it("are the edge of the hairline in front of a section", () => {
     const plan = withSection(empty, 9)
-    const edge = left(plan, leaveBabyHairs(ids(plan)))
+    const edge = left(plan, leaveBabyHairs(ids(plan), "Baby hairs"))
     expect(edge).toMatchObject({ name: "Baby hairs", taken: "front", depthMm: { start: 3, end: 3 } })
     expect(middleMm(edge)).toBeCloseTo(3, 0)
     expect(touches(edge, plan)).toBe(false)
@@ -83,18 +87,18 @@ describe("baby hairs", () => {
   it("are as narrow as the section leaves them", () => {
     // A slice of 3 mm parted at 5 mm: 2 mm are left, less a hair's breadth, in half millimetres.
     const plan = withSection(empty, 5)
-    expect(left(plan, leaveBabyHairs(ids(plan))).depthMm.start).toBe(1.5)
+    expect(left(plan, leaveBabyHairs(ids(plan), "Baby hairs")).depthMm.start).toBe(1.5)
   })
 
   it("are refused where a section takes the hair up to the hairline", () => {
     const plan = withSection(empty, 3)
-    expect(leaveBabyHairs(ids(plan))(plan)).toEqual({
+    expect(leaveBabyHairs(ids(plan), "Baby hairs")(plan)).toEqual({
       refused: { code: "up-to-hairline", sections: [{ code: "foil", number: 1 }] },
     })
   })
 
   it("run from temple to temple when nothing is chosen", () => {
-    const { parting } = left(empty, leaveBabyHairs([]))
+    const { parting } = left(empty, leaveBabyHairs([], "Baby hairs"))
     const along = parting.map((at) => head.hairline.coordinates(at).alongMm)
     const temple = head.hairline.coordinates(head.hairline.landmarks.get("temple") ?? parting[0]).alongMm
     expect(Math.min(...along)).toBeCloseTo(-temple, 0)
@@ -106,7 +110,7 @@ describe("the space between two", () => {
   it("is all the hair between them, whichever was chosen first", () => {
     // Slices of 3 mm at 8 and 18 mm: from 8 to 15 there are 7 mm, less a hair's breadth.
     for (const plan of [withSection(withSection(empty, 8), 18), withSection(withSection(empty, 18), 8)]) {
-      const space = left(plan, leaveBetween(ids(plan)))
+      const space = left(plan, leaveBetween(ids(plan), between))
       expect(space.name).toMatch(/^Space between [12] and [12]$/)
       expect(space.depthMm.start).toBeCloseTo(6.7, 0)
       expect(space.depthMm.end).toBeCloseTo(6.7, 0)
@@ -117,7 +121,7 @@ describe("the space between two", () => {
 
   it("is refused when there is none", () => {
     const plan = withSection(withSection(empty, 8), 11)
-    expect(leaveBetween(ids(plan))(plan)).toEqual({
+    expect(leaveBetween(ids(plan), between)(plan)).toEqual({
       refused: {
         code: "nothing-between",
         sections: [
@@ -130,6 +134,6 @@ describe("the space between two", () => {
 
   it("asks for two", () => {
     const plan = withSection(empty, 8)
-    expect(leaveBetween(ids(plan))(plan)).toEqual({ refused: { code: "choose-two" } })
+    expect(leaveBetween(ids(plan), between)(plan)).toEqual({ refused: { code: "choose-two" } })
   })
 })

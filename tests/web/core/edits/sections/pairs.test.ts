@@ -19,7 +19,7 @@ import { setMapNumber } from "../../../../../web/core/edits/sections/renumberSec
 import { thickenSections } from "../../../../../web/core/edits/sections/thickenSections"
 import { measured } from "../../../../../web/core/figures/measured"
 import { openPlan, savePlan } from "../../../../../web/core/file/planFile"
-import { pairWords } from "../../../../../web/core/text/words"
+import { pairOf } from "../../../../../web/core/placement/pairCode"
 import { done, emptyPlan, refusal, samplePlan } from "../../../../support/samples"
 import { usualTechnique } from "../../../../support/techniques"
 import { en } from "../../../../support/words"
@@ -44,9 +44,13 @@ function expectPair(after: Plan) {
 describe("a mirrored section and its image", () => {
   it("are a pair that each names, told in words", () => {
     expectPair(plan)
-    expect(pairWords(sectionOf(plan, "s1"), plan)).toBe("pair with 4 on the client’s left")
-    expect(pairWords(sectionOf(plan, "s5"), plan)).toBe("pair with 1 on the client’s right")
-    expect(pairWords(sectionOf(plan, "s2"), plan)).toBeNull()
+    const told = (id: string) => {
+      const pair = pairOf(sectionOf(plan, id), plan)
+      return pair && en.placement.list.pair(pair)
+    }
+    expect(told("s1")).toBe("pair with foil 4 on the client’s left")
+    expect(told("s5")).toBe("pair with foil 1 on the client’s right")
+    expect(pairOf(sectionOf(plan, "s2"), plan)).toBeNull()
   })
 
   const edits = {
