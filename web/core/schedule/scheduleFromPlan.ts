@@ -1,16 +1,17 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
 import { zoneAt } from "../../../geometry/scalp/zones"
 import { type Foil, type FoilKind, isFoil } from "../../../geometry/section/section"
-import { fibreUm } from "../../../presets/client/hairTypes"
 import { bowlFigures } from "../../../presets/formula/bowlFigures"
 import type { ProductSheet } from "../../../presets/formula/productSheet"
 import { tradeFigures } from "../../../presets/formula/tradeFigures"
 import * as pace from "../../../presets/timing/pace"
 import type { Mix, Plan } from "../document/schema"
 import type { StrandTest, TimingChoices } from "../document/timingChoices"
+import { takesAtHairline } from "../figures/hairAtHairline"
 import { headOf, netOf } from "../figures/measured"
 import { homeOf } from "../figures/workingSectionsBelonging"
 import { readyWith } from "../lift/liftOfPlan"
+import { isFine, liftsFirst, readyFirst } from "../lift/liftsFirst"
 import type { LiftGoal } from "../lift/scheduleReady"
 import { placedInTurn, planBowls } from "../mixing/bowls"
 import { mixRecipe } from "../mixing/mixRecipe"
@@ -68,17 +69,19 @@ export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: 
   }
 }
 
-/** Minutes on until ready in each mix, worked out once for each goal. */
+/** Minutes on until ready in each mix, worked out once for each goal, and for the hair that lifts first. */
 function readyByGoal(plan: Plan, sheets: readonly ProductSheet[], choices: ServiceChoices) {
   const sheetOf = (product: string | undefined) => sheets.find(({ name }) => name === product)
   const testedSheet = sheetOf(choices.strandTest?.product)
   const known = new Map<string, TimedFoil["readyMin"]>()
-  return (goal: LiftGoal | null): TimedFoil["readyMin"] => {
-    const key = goal ? `${goal.toLevel - goal.fromLevel}` : ""
+  return (goal: LiftGoal | null, isFirst: boolean): TimedFoil["readyMin"] => {
+    const key = `${goal ? goal.toLevel - goal.fromLevel : ""} ${isFirst}`
     const asked = { goal, strandTest: choices.strandTest, testedSheet }
-    const ready =
-      known.get(key) ??
-      Object.fromEntries(plan.mixes.map((mix) => [mix.id, readyWith(mix, sheetOf(mix.product), asked)]))
+    const readyIn = (mix: Mix) => {
+      const ready = readyWith(mix, sheetOf(mix.product), asked)
+      return isFirst ? readyFirst(ready) : ready
+    }
+    const ready = known.get(key) ?? Object.fromEntries(plan.mixes.map((mix) => [mix.id, readyIn(mix)]))
     known.set(key, ready)
     return ready
   }
@@ -96,14 +99,18 @@ const { mostMixG, stayG, stayShare } = bowlFigures
 
 type Known = {
   sheetOf: ReadonlyMap<string, ProductSheet | undefined>
-  readyMin: (goal: LiftGoal | null) => TimedFoil["readyMin"]
+  readyMin: ReturnType<typeof readyByGoal>
   choices: ServiceChoices
 }
 
 function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known): TimedFoil {
   const { productG, foils } = netOf(foil, plan)
   const zone = zoneOf(foil, plan)
-  const ready = readyMin(choices.zoneGoals[zone] ?? choices.goal)
+  const goal = choices.zoneGoals[zone] ?? choices.goal
+  const isStrandSeen = goal !== null && (choices.strandTest?.rows.length ?? 0) > 0
+  const first = liftsFirst(foil, plan, isStrandSeen)
+  const ready = readyMin(goal, first !== null)
+  const atHairline = takesAtHairline(foil, headOf(plan))
   return {
     id: foil.id,
     mapNumber: foil.mapNumber,
@@ -117,7 +124,9 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known
     readyMin: choices.goal ? ready : { [foil.mix]: ready[foil.mix] },
     productG,
     firstLookMin: sheetOf.get(foil.mix)?.firstLookMin ?? null,
-    delicate: plan.hair.fibreUm <= fibreUm.fine.range[1] || isOpened(plan, zone),
+    delicate: atHairline || isFine(plan) || isOpened(plan, zone),
+    ...(atHairline && { atHairline }),
+    ...(first && { liftsFirst: first }),
   }
 }
 

@@ -97,7 +97,7 @@ const tools = (t: Tools, common: CommonWords) => {
 const times = (t: Tools) =>
   ({
     "first-check": ({ firstMin, delicateMin, everyMin }) =>
-      `First check ${t.minutes(firstMin)} after the first foil is on, ${t.minutes(delicateMin)} on fine, porous or lightened hair; then every ${t.minutes(everyMin)} (common practice). The maker’s directions come first.`,
+      `First check ${t.minutes(firstMin)} after the first foil is on, ${t.minutes(delicateMin)} on hairline, fine, porous or lightened hair; then every ${t.minutes(everyMin)} (common practice). The maker’s directions come first.`,
     "max-time": ({ mix, maxMin, isFromSheet, firstCheckMin }) =>
       [
         isFromSheet

@@ -1,4 +1,5 @@
 import type { FixCode } from "../../../core/fixes/fix"
+import type { LiftsFirst } from "../../../core/lift/liftsFirst"
 import type { GoalRefusal } from "../../../core/lift/scheduleReady"
 import type { ConflictCode } from "../../../core/schedule/conflicts"
 import type { HeatRefusal } from "../../../core/schedule/heatRefusal"
@@ -34,6 +35,11 @@ export const clashes = (t: Tools) => {
     "no-minutes": "Heat must last more than 0 minutes.",
   } satisfies Sentences<HeatRefusal>
 
+  const first = {
+    hairline: "Hair at the hairline lifts first: expected ready",
+    fine: "Fine hair lifts sooner: expected ready",
+  } satisfies Record<LiftsFirst, string>
+
   return {
     problems: {
       "no-foils": "There are no foils to time: draw one first.",
@@ -62,6 +68,8 @@ export const clashes = (t: Tools) => {
         `From level ${t.number(fromLevel)} to ${t.number(toLevel)}: ready times are an estimate from the product sheet and the strand test.`,
       "no-levels": ({ low, high }) =>
         `No levels entered, so times are typical ones (${t.spread(t.number(low), t.minutes(high))}, an assumption). Check the strand.`,
+      "lifts-first": ({ hair, low, high, lookMin }) =>
+        `${first[hair]} in ${t.spread(t.number(low * 100), t.percent(high))} of the usual minutes, an assumption. First check ${t.minutes(lookMin)} on.`,
       "learnt-pace": "Pace measured at the chair.",
       "heat-left-out": ({ why }) => `${say(heat, why)} It is left out of the clock.`,
       "heat-counted": ({ minutes, low, high }) =>
