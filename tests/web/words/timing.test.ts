@@ -35,6 +35,7 @@ const heat: Samples<HeatRefusal> = {
   "at-hairline": { code: "at-hairline" },
   cushion: { code: "cushion" },
   "too-long": { code: "too-long", mostMin: 10, askedMin: 12 },
+  "longer-than-usual": { code: "longer-than-usual", usualMostMin: 10, askedMin: 15 },
   "no-minutes": { code: "no-minutes" },
 }
 const assumed: Samples<TimingAssumption> = {

@@ -5,6 +5,8 @@ import { bowlFigures } from "../../../presets/formula/bowlFigures"
 import type { ProductSheet } from "../../../presets/formula/productSheet"
 import { tradeFigures } from "../../../presets/formula/tradeFigures"
 import * as pace from "../../../presets/timing/pace"
+import { heatOverridden } from "../cautions/cautions"
+import { mixesPlanned } from "../cautions/visitOfPlan"
 import type { Mix, Plan } from "../document/schema"
 import type { StrandTest, TimingChoices } from "../document/timingChoices"
 import { takesAtHairline } from "../figures/hairAtHairline"
@@ -18,7 +20,7 @@ import { mixRecipe } from "../mixing/mixRecipe"
 import { labelPercent, onHeadPercent } from "../mixing/strength"
 import { sideOf } from "../placement/places"
 import { tonesOfPlan } from "../tone/tonesOfPlan"
-import type { Person, Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
+import type { Person, PlannedHeat, Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
 
 export type ServiceChoices = {
   /** Minutes a foil, before what its kind takes more. */
@@ -62,11 +64,22 @@ export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: 
     wipingMin: pace.roundTheFoils.wipingMin,
     rinse: choices.rinse,
     looks: pace.looks,
-    heat: choices.heatMin === null ? null : { minutes: choices.heatMin, warmthC: choices.heatC },
+    heat: choices.heatMin === null ? null : heatOf(plan, choices.heatMin, choices.heatC),
     finish: finishOf(plan, choices),
     bookingMin: choices.bookingMin,
     soFar: null,
   }
+}
+
+/** Heat with what was overridden in writing for it: by the same rows as the stops, so that the clock and they agree. */
+function heatOf(plan: Plan, minutes: number, warmthC: number | null): PlannedHeat {
+  const { consultation } = plan
+  if (!consultation || consultation.passes.length === 0) return { minutes, warmthC }
+  const mixes = mixesPlanned(plan).map((mix) => ({ ...mix, heatMin: minutes }))
+  const [place, time] = (["heat-place", "heat-time"] as const).map((rule) =>
+    heatOverridden(rule, { consultation, mixes }),
+  )
+  return { minutes, warmthC, overridden: { place, time } }
 }
 
 /** Minutes on until ready in each mix, worked out once for each goal, and for the hair that lifts first. */

@@ -22,10 +22,17 @@ export type Service = {
   rinse: "each" | "together"
   looks: { firstMin: number; firstDelicateMin: number; everyMin: number }
   /** How warm it is under it, or null where nobody has measured. */
-  heat: { minutes: number; warmthC: number | null } | null
+  heat: PlannedHeat | null
   finish: Finish
   bookingMin: number | null
   soFar: SoFar | null
+}
+
+export type PlannedHeat = {
+  minutes: number
+  warmthC: number | null
+  /** The mixes for which the colourist wrote that it may be where it usually may not, and longer than it usually may. */
+  overridden?: { place: readonly string[]; time: readonly string[] }
 }
 
 export type Zone = "hairline" | "top" | "left" | "right" | "back"

@@ -24,14 +24,19 @@ export const clashes = (t: Tools) => {
     "not-lighter": "The target level must be lighter than the level now.",
   } satisfies Sentences<GoalRefusal>
 
+  const orOverride = "Switch it off, or override that stop in writing."
   const heat = {
     "too-warm": ({ ceilingC, warmthC }) =>
-      `No heat: lift is not worked out above ${t.number(ceilingC)} °C, and ${t.number(warmthC)} °C was entered.`,
-    "not-on-sheet": "No heat: the product sheet does not allow it.",
-    "strong-mix": ({ mix, volume }) => `No heat: mix ${mix} is made with ${t.number(volume)} vol.`,
-    "at-hairline": "No heat: there are foils at the hairline.",
-    cushion: "No heat: a backcombed cushion lies near the root.",
-    "too-long": ({ mostMin, askedMin }) => `Heat for at most ${min(mostMin)}: ${min(askedMin)} entered.`,
+      `No heat: lift is not worked out above ${t.number(ceilingC)} °C, and ${t.number(warmthC)} °C was entered. Set it cooler.`,
+    "not-on-sheet": "No heat: the product sheet does not allow it. Switch the heat off.",
+    "strong-mix": ({ mix, volume }) =>
+      `No heat: mix ${mix} is made with ${t.number(volume)} vol. ${orOverride}`,
+    "at-hairline": `No heat: there are foils at the hairline. ${orOverride}`,
+    cushion: `No heat: a backcombed cushion lies near the root. ${orOverride}`,
+    "longer-than-usual": ({ usualMostMin, askedMin }) =>
+      `Heat usually lasts ${min(usualMostMin)} at most: ${min(askedMin)} entered. ${orOverride}`,
+    "too-long": ({ mostMin, askedMin }) =>
+      `The product sheet allows heat for at most ${min(mostMin)}: ${min(askedMin)} entered. Shorten it.`,
     "no-minutes": "Heat must last more than 0 minutes.",
   } satisfies Sentences<HeatRefusal>
 
