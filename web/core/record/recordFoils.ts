@@ -3,6 +3,7 @@ import { type FoilRecord, foilRecords } from "../chair/chairRecord"
 import { chairOfRecord } from "../chair/liveService"
 import type { Plan } from "../document/schema"
 import type { LookSeen } from "../document/serviceRecord"
+import { foilsIn } from "../figures/foilCount"
 import { headOf } from "../figures/measured"
 import { type PlaceCode, placeOf } from "../placement/places"
 import { timedPlan } from "../schedule/timedPlan"
@@ -14,6 +15,8 @@ export type LookCode = ({ code: "checked"; onMin: number } & LookSeen) | { code:
 export type RecordFoil = {
   number: number
   kind: FoilKind
+  /** Foils that lie in it side by side. */
+  foils: number
   place: PlaceCode
   mix: string
   planned: { onMin: number; offMin: number } | null
@@ -30,6 +33,7 @@ export function recordFoils(plan: Plan): RecordFoil[] {
   return plan.sections.filter(isFoil).map((foil) => ({
     number: foil.mapNumber,
     kind: foil.kind,
+    foils: foilsIn(foil, plan),
     place: placeOf(foil, head),
     mix: foil.mix,
     planned: planned.get(foil.id) ?? null,

@@ -9,6 +9,7 @@ import { heatOverridden } from "../cautions/cautions"
 import { mixesPlanned } from "../cautions/visitOfPlan"
 import type { Mix, Plan } from "../document/schema"
 import type { StrandTest, TimingChoices } from "../document/timingChoices"
+import { foilsIn } from "../figures/foilCount"
 import { takesAtHairline } from "../figures/hairAtHairline"
 import { headOf, netOf } from "../figures/measured"
 import { homeOf } from "../figures/workingSectionsBelonging"
@@ -117,7 +118,7 @@ type Known = {
 }
 
 function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known): TimedFoil {
-  const { productG, foils } = netOf(foil, plan)
+  const { productG } = netOf(foil, plan)
   const zone = zoneOf(foil, plan)
   const goal = choices.zoneGoals[zone] ?? choices.goal
   const isStrandSeen = goal !== null && (choices.strandTest?.rows.length ?? 0) > 0
@@ -131,7 +132,7 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known
     zone,
     side: sideOf(foil),
     group: homeOf(foil, plan)?.numeral ?? zone,
-    placeMin: placing(foil.kind, Math.max(1, foils), choices),
+    placeMin: placing(foil.kind, foilsIn(foil, plan), choices),
     limitMin: longestMin(sheetOf.get(foil.mix)),
     mix: foil.mix,
     readyMin: choices.goal ? ready : { [foil.mix]: ready[foil.mix] },

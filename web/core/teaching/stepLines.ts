@@ -16,6 +16,7 @@ import type { SurfacePoint } from "../../../geometry/surface/frames"
 import { rootDistanceMm } from "../../../presets/placement/foils"
 import { seeThroughMm, strokes } from "../../../presets/sheets/teaching"
 import type { Plan } from "../document/schema"
+import { foilsIn } from "../figures/foilCount"
 import { figuresOf, headOf } from "../figures/measured"
 import { stitchesOf } from "../figures/stitchesOf"
 import { directionIn, type Side, sideOf } from "../placement/places"
@@ -152,7 +153,7 @@ function placeLine(foil: Foil, plan: Plan): StepLineCode {
   return {
     code: "place",
     carrier: carrier.kind,
-    count: Math.max(1, figuresOf(foil, plan).foils),
+    count: foilsIn(foil, plan),
     widthMm: carrier.widthMm,
     lengthMm: carrier.lengthMm,
     isTight: rootMm <= rootDistanceMm.tight.value,
