@@ -210,10 +210,10 @@ const stepLines = (t: Tools, common: CommonWords) => {
   const half = (mm: number) => t.mm(Math.round(mm * 2) / 2, 1)
   const spot = ({ landmark, behindMm }: { landmark: LandmarkName; behindMm: number }) =>
     `${t.mm(Math.max(0, behindMm))} behind the ${common.landmarks[landmark]}`
-  const run = ({ run: { from, to, isEven } }: Extract<StepLineCode, { code: "part" }>) => {
-    if (!isEven) return `From ${spot(from)} to ${spot(to)}`
+  const run = ({ run: { from, to, isEven, isAcross } }: Extract<StepLineCode, { code: "part" }>) => {
+    if (!isEven) return `From ${spot(from)}${isAcross ? ", over the middle," : ""} to ${spot(to)}`
     const behind = `${t.mm(from.behindMm)} behind the hairline`
-    return from.landmark === to.landmark
+    return from.landmark === to.landmark && !isAcross
       ? `${behind}, at the ${common.landmarks[from.landmark]}`
       : `${behind}, ${common.landmarks[from.landmark]} to ${common.landmarks[to.landmark]}`
   }
