@@ -9,7 +9,11 @@ import { type PlaceCode, placeOf } from "../placement/places"
 import { timedPlan } from "../schedule/timedPlan"
 
 /** What was seen of a foil at the chair, `onMin` minutes after it went on. */
-export type LookCode = ({ code: "checked"; onMin: number } & LookSeen) | { code: "re-coated"; times: number }
+export type LookCode =
+  | ({ code: "checked"; onMin: number } & LookSeen)
+  /** A check that was put off. */
+  | { code: "not-checked"; times: number }
+  | { code: "re-coated"; times: number }
 
 /** A foil as it was planned and as it went, minutes of the service; null where that is not known. */
 export type RecordFoil = {
@@ -59,11 +63,12 @@ function plannedTimes(plan: Plan): Map<string, { onMin: number; offMin: number }
 
 function realOf(record: FoilRecord | undefined): Pick<RecordFoil, "real" | "looks"> {
   if (!record || record.onAtMs === null) return { real: null, looks: [] }
-  const { onAtMs, offAtMs, looks, recoated } = record
+  const { onAtMs, offAtMs, looks, notChecked, recoated } = record
   return {
     real: { onMin: toMin(onAtMs), offMin: offAtMs === null ? null : toMin(offAtMs) },
     looks: [
       ...looks.map(({ atMs, seen }): LookCode => ({ code: "checked", onMin: toMin(atMs - onAtMs), ...seen })),
+      ...(notChecked > 0 ? [{ code: "not-checked" as const, times: notChecked }] : []),
       ...(recoated > 0 ? [{ code: "re-coated" as const, times: recoated }] : []),
     ],
   }

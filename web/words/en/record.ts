@@ -146,6 +146,7 @@ const looks = (t: Tools) =>
         ...(comfort === "warm" ? ["scalp warm"] : comfort === "burning" ? ["scalp burning"] : []),
         ...(moist === false ? ["dry"] : []),
       ].join(", "),
+    "not-checked": ({ times }) => t.count(times, { one: "not checked", other: "not checked, # times" }),
     "re-coated": ({ times }) => t.count(times, { one: "re-coated", other: "re-coated # times" }),
   }) satisfies Sentences<LookCode>
 

@@ -22,6 +22,20 @@ describe("the record of a service", () => {
     expect(second.real).toEqual({ onMin: 7, offMin: null })
     expect([third.real, third.looks]).toEqual([null, []])
   })
+  it("keeps that a check was put off: “Not now” writes “not checked”", () => {
+    const served = servedPlan()
+    const { service } = served
+    if (!service) throw new Error("nothing was carried out")
+    const [{ id }] = service.foils
+    const last = service.log[service.log.length - 1]
+    const putOff = { ...last, tap: { kind: "not-checked" as const, foils: [id] }, onAtMs: null }
+    const [first] = recordFoils({ ...served, service: { ...service, log: [...service.log, putOff] } })
+    expect(first.looks.map((look) => say(en.record.looks, look))).toEqual([
+      "10 min: level 8",
+      "20 min: level 8.5, limp, dry",
+      "not checked",
+    ])
+  })
   it("is planned by the clock where no service was written down", () => {
     const [first] = recordFoils(examplePlan())
     expect(first.real).toBeNull()
