@@ -26,7 +26,10 @@ it("lays out two visits with one tap, opens the second, and asks its health anew
   await page.getByRole("button", { name: /^Plan today to level/ }).tap()
   await page.getByRole("button", { name: "Open visit 2" }).tap()
   await expect.poll(() => page.title()).toContain("Sample, visit 2")
-  await page.getByText(/^Not asked yet: \d/).first().waitFor()
+  await page
+    .getByText(/^Not asked yet: \d/)
+    .first()
+    .waitFor()
   expect(problems).toEqual([])
   await close()
 })
