@@ -26,8 +26,8 @@ export const fanFrame = {
     return {
       sections: [
         ...forehead.map((behindMm) => once(weave(parallel(-across, across, behindMm), wovenMm, stitch))),
-        ...fan(values).map((each) => held(each, { foilLie: "away-from-face" })),
-      ],
+        ...fan(values),
+      ].map((each) => held(each, { foilLie: "away-from-face" })),
       told: {
         isMelted: way === "melted",
         stitch,

@@ -11,11 +11,11 @@ export const fullHairline = {
     const [faceMm, napeMm] = [edgeMm + depthMm, napeEdgeMm + depthMm]
     return {
       sections: [
-        slice(parallel(6.15, 6.9, napeMm), depthMm),
-        slice(parallel(5.1, 5.9, napeMm), depthMm),
-        slice(parallel(2.1, 2.7, faceMm), depthMm),
-        slice(parallel(1.1, 2, faceMm), depthMm),
-        slice(parallel(0.15, 1, faceMm), depthMm),
+        slice(parallel(6.9, 6.15, napeMm), depthMm),
+        slice(parallel(5.9, 5.1, napeMm), depthMm),
+        slice(parallel(2.7, 2.1, faceMm), depthMm),
+        slice(parallel(2, 1.1, faceMm), depthMm),
+        slice(parallel(1, 0.15, faceMm), depthMm),
       ],
       told: { depthMm, faceMm, napeMm },
     }

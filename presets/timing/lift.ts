@@ -1,3 +1,5 @@
+import type { Range } from "../../geometry/hair/tradeFigures"
+
 /**
  * Priors for lift against time. Nobody has published lightness against time for a powder lightener with a fitted
  * rate, so these are assumptions; a strand test narrows them. Each range is read as the middle two thirds of heads.
@@ -42,3 +44,11 @@ export const otherProductShare = 0.5
 
 /** Most rows a strand test is written down in. Assumption. */
 export const strandTestRows = 6
+
+/**
+ * Hair at the hairline and fine hair lift first: the share of the rest's minutes in which they are expected ready. That
+ * they are first is common practice (they go on last, and scalp-adjacent and fringe hair lighten faster); by how much
+ * is an assumption, nobody has timed it. The middle leaves a frame of six foils, all of them at the hairline, within
+ * the 1.5 to 2 hours of common practice; the high end is that of the rest, so that they are never planned later.
+ */
+export const liftsFirstShare: Range = { low: 0.7, mid: 0.9, high: 1 }

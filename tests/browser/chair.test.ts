@@ -54,7 +54,7 @@ it("runs a service: taps, undo, a look, off before on, the end, and planned agai
   expect((await row.getByRole("cell").allInnerTexts()).map((text) => text.trim())).toEqual([
     "4",
     "4",
-    "30",
+    "27",
     "10",
   ])
   expect(problems).toEqual([])

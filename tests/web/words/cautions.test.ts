@@ -68,6 +68,7 @@ const found: { [C in CautionCode["code"]]: Extract<CautionCode, { code: C }> } =
   "ratio-not-on-sheet": { code: "ratio-not-on-sheet", mix: "toner", product, parts: 3, low: 1.5, high: 2.5 },
   "off-scalp-product": { code: "off-scalp-product", mix: "A", product },
   heat: { code: "heat", mix: "A", heatMin: 15, allowedMin: 10 },
+  "heat-time": { code: "heat-time", mix: "A", heatMin: 15, usualMostMin: 10 },
   "heat-place": { code: "heat-place", mix: "A", forbiddenVolume: 30 },
   "no-sheet": { code: "no-sheet", mix: "A", product },
   "sheet-silent": { code: "sheet-silent", mix: "A", product, gaps: ["longest-time", "pot-life"] },

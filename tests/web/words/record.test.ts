@@ -13,6 +13,7 @@ const told: SamplesOf<DoneCode> = {
 }
 const looks: SamplesOf<LookCode> = {
   checked: { code: "checked", onMin: 10, level: null, stretch: "soft", comfort: "warm", moist: null },
+  "not-checked": { code: "not-checked", times: 2 },
   "re-coated": { code: "re-coated", times: 2 },
 }
 const lines: SamplesOf<RecordLine> = {

@@ -63,6 +63,7 @@ const lines: SamplesOf<StepLineCode> = {
       from: { landmark: "centre front", behindMm: 5 },
       to: { landmark: "temple", behindMm: 15 },
       isEven: false,
+      isAcross: false,
     },
     direction: { name: "diagonal back", degrees: 38 },
     partingMm: 60,

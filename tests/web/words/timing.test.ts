@@ -35,12 +35,14 @@ const heat: Samples<HeatRefusal> = {
   "at-hairline": { code: "at-hairline" },
   cushion: { code: "cushion" },
   "too-long": { code: "too-long", mostMin: 10, askedMin: 12 },
+  "longer-than-usual": { code: "longer-than-usual", usualMostMin: 10, askedMin: 15 },
   "no-minutes": { code: "no-minutes" },
 }
 const assumed: Samples<TimingAssumption> = {
   "lift-by-sheet": { code: "lift-by-sheet", fromLevel: 6, toLevel: 9 },
   "lift-by-strand": { code: "lift-by-strand", fromLevel: 6, toLevel: 9 },
   "no-levels": { code: "no-levels", low: 18, high: 34 },
+  "lifts-first": { code: "lifts-first", hair: "hairline", low: 0.7, high: 1, lookMin: 5 },
   "learnt-pace": { code: "learnt-pace" },
   "heat-left-out": { code: "heat-left-out", why: heat.cushion },
   "heat-counted": { code: "heat-counted", minutes: 8, low: 1.2, high: 2 },

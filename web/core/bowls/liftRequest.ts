@@ -1,9 +1,9 @@
 import type { Foil } from "../../../geometry/section/section"
-import { fibreUm } from "../../../presets/client/hairTypes"
 import { type HairState, hairStates, newConsultation, strandParts } from "../document/consultation"
 import type { Plan } from "../document/schema"
 import { takesAtHairline } from "../figures/hairAtHairline"
 import { headOf } from "../figures/measured"
+import { isFine } from "../lift/liftsFirst"
 import type { LiftWish } from "../mixing/developer"
 import { zoneOf } from "../schedule/scheduleFromPlan"
 
@@ -16,7 +16,7 @@ export function liftRequest(foils: readonly Foil[], plan: Plan): LiftWish {
     fromLevel: levels.length > 0 ? Math.min(...levels) : null,
     liftToLevel: consultation.liftToLevel,
     hairline: foils.some((foil) => takesAtHairline(foil, headOf(plan))),
-    fine: plan.hair.fibreUm <= fibreUm.fine.range[1],
+    fine: isFine(plan),
     porous: states.some(({ porosity }) => porosity === "high"),
     lightened: states.some(({ history }) => history?.includes("lightened")),
   }

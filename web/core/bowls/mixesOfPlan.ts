@@ -2,6 +2,7 @@ import { isFoil } from "../../../geometry/section/section"
 import type { ProductSheet } from "../../../presets/formula/productSheet"
 import { sheetOf } from "../document/salon"
 import type { Mix, Plan } from "../document/schema"
+import { foilCount } from "../figures/foilCount"
 import type { Bowl } from "../mixing/bowls"
 import { placedInTurn } from "../mixing/bowls"
 import type { DeveloperChoice } from "../mixing/developer"
@@ -13,7 +14,10 @@ import { developerFor } from "./developerFor"
 /** One mix of a plan: who uses it, its sheet, its bowls by the clock of the visit, and what developer is proposed. */
 export type MixInPlan = {
   mix: Mix
+  /** Sections that use it. */
   users: number
+  /** Foils that lie in them: a wide section takes several. */
+  foils: number
   sheet: ProductSheet | null
   /** Null while no foil uses it. */
   made: MixPlan | null
@@ -36,9 +40,10 @@ function plannedMix(mix: Mix, plan: Plan): MixInPlan {
   const sheet = sheetOf(mix.product, plan)
   const coated = plan.sections.filter(isFoil).filter((foil) => foil.mix === mix.id)
   const users = coated.length
+  const foils = foilCount(coated, plan)
   const proposed = sheet && developerFor(mix, sheet, coated, plan)
   const timed = timedPlan(plan)
-  const unmade = { mix, users, sheet, made: null, problems: [], untimed: [], proposed }
+  const unmade = { mix, users, foils, sheet, made: null, problems: [], untimed: [], proposed }
   if (users === 0) return unmade
   if (!timed.ok) return { ...unmade, untimed: timed.problems }
   const inTurn = placedInTurn(timed.service.foils.map((foil) => ({ ...foil, placeMin: foil.placeMin.mid })))

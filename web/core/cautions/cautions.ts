@@ -2,7 +2,7 @@ import type { Consultation, DoctorLetter, Pass } from "../document/consultation"
 import { type NotAsked, type NotKnown, notAsked, notKnown } from "./asking/notAsked"
 import { clientRules } from "./rules/clientRules"
 import { hairRules } from "./rules/hairRules"
-import { mixRules } from "./rules/mixRules"
+import { heatHabitsBroken, mixRules } from "./rules/mixRules"
 import type { Found, Rule, Visit } from "./rules/rule"
 import { testRules } from "./rules/testRules"
 
@@ -64,6 +64,15 @@ const passOf = (rule: RuleName, { mixes, about }: Found, { passes }: Consultatio
       pass.reason.trim() !== "" &&
       pass.by.trim() !== "",
   ) ?? null
+
+/** The mixes for which the usual limits of heat were overridden in writing. */
+export const heatOverridden = (
+  rule: keyof typeof heatHabitsBroken,
+  { consultation, mixes }: Pick<Visit, "consultation" | "mixes">,
+): string[] =>
+  heatHabitsBroken[rule]({ mixes }).flatMap(
+    (found) => (passOf(rule, found, consultation) && found.mixes) || [],
+  )
 
 /** A letter counts for the visit it was entered for, and never before its own date. */
 const letterFor = (rule: RuleName, { consultation: { letters }, days }: Visit) =>

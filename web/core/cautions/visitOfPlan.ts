@@ -13,9 +13,17 @@ import { checkVisit } from "./cautions"
 import { type PlannedMix, tonerIds, type Visit } from "./rules/rule"
 
 /** A plan as the rules of the visit see it. */
-export function visitOf(plan: Plan, now: Now): Visit {
+export const visitOf = (plan: Plan, now: Now): Visit => ({
+  consultation: plan.consultation ?? newConsultation(),
+  mixes: [...mixesPlanned(plan), ...tonersPlanned(plan)],
+  now,
+  days: daysOf(plan, now),
+})
+
+/** The mixes as the rules see them. */
+export function mixesPlanned(plan: Plan): PlannedMix[] {
   const foils = plan.sections.filter(isFoil)
-  const mixes = plan.mixes.map(({ id, product, developerVolume, ratio }): PlannedMix => {
+  return plan.mixes.map(({ id, product, developerVolume, ratio }): PlannedMix => {
     const own = foils.filter(({ mix }) => mix === id)
     return {
       id,
@@ -31,12 +39,6 @@ export function visitOf(plan: Plan, now: Now): Visit {
       },
     }
   })
-  return {
-    consultation: plan.consultation ?? newConsultation(),
-    mixes: [...mixes, ...tonersPlanned(plan)],
-    now,
-    days: daysOf(plan, now),
-  }
 }
 
 /** What is toned with, as the rules see it: a mix like any other. A root shade counts where a root melt is planned. */

@@ -4,6 +4,7 @@ import { foilRecords } from "../chair/chairRecord"
 import { chairOfRecord } from "../chair/liveService"
 import type { Plan } from "../document/schema"
 import { foilKinds } from "../document/serviceRecord"
+import { foilCount } from "../figures/foilCount"
 import { mixesUsed } from "../schedule/mixesUsed"
 import { type FoilPlace, placesOf } from "../schedule/placesOf"
 import { dayIn } from "../text/zonedTime"
@@ -56,7 +57,7 @@ export function foilsDone({ sections, service }: Plan): Foil[] {
 
 const foilsLine = (foils: readonly Foil[], plan: Plan): DoneCode => ({
   code: "foils",
-  count: foils.length,
+  count: foilCount(foils, plan),
   places: placesOf(foils, plan),
   kinds: foilKinds.flatMap((kind) => {
     const count = foils.filter((foil) => foil.kind === kind).length

@@ -3,17 +3,24 @@ import { type FoilRecord, foilRecords } from "../chair/chairRecord"
 import { chairOfRecord } from "../chair/liveService"
 import type { Plan } from "../document/schema"
 import type { LookSeen } from "../document/serviceRecord"
+import { foilsIn } from "../figures/foilCount"
 import { headOf } from "../figures/measured"
 import { type PlaceCode, placeOf } from "../placement/places"
 import { timedPlan } from "../schedule/timedPlan"
 
 /** What was seen of a foil at the chair, `onMin` minutes after it went on. */
-export type LookCode = ({ code: "checked"; onMin: number } & LookSeen) | { code: "re-coated"; times: number }
+export type LookCode =
+  | ({ code: "checked"; onMin: number } & LookSeen)
+  /** A check that was put off. */
+  | { code: "not-checked"; times: number }
+  | { code: "re-coated"; times: number }
 
 /** A foil as it was planned and as it went, minutes of the service; null where that is not known. */
 export type RecordFoil = {
   number: number
   kind: FoilKind
+  /** Foils that lie in it side by side. */
+  foils: number
   place: PlaceCode
   mix: string
   planned: { onMin: number; offMin: number } | null
@@ -30,6 +37,7 @@ export function recordFoils(plan: Plan): RecordFoil[] {
   return plan.sections.filter(isFoil).map((foil) => ({
     number: foil.mapNumber,
     kind: foil.kind,
+    foils: foilsIn(foil, plan),
     place: placeOf(foil, head),
     mix: foil.mix,
     planned: planned.get(foil.id) ?? null,
@@ -55,11 +63,12 @@ function plannedTimes(plan: Plan): Map<string, { onMin: number; offMin: number }
 
 function realOf(record: FoilRecord | undefined): Pick<RecordFoil, "real" | "looks"> {
   if (!record || record.onAtMs === null) return { real: null, looks: [] }
-  const { onAtMs, offAtMs, looks, recoated } = record
+  const { onAtMs, offAtMs, looks, notChecked, recoated } = record
   return {
     real: { onMin: toMin(onAtMs), offMin: offAtMs === null ? null : toMin(offAtMs) },
     looks: [
       ...looks.map(({ atMs, seen }): LookCode => ({ code: "checked", onMin: toMin(atMs - onAtMs), ...seen })),
+      ...(notChecked > 0 ? [{ code: "not-checked" as const, times: notChecked }] : []),
       ...(recoated > 0 ? [{ code: "re-coated" as const, times: recoated }] : []),
     ],
   }

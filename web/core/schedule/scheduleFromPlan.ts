@@ -1,23 +1,27 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
 import { zoneAt } from "../../../geometry/scalp/zones"
 import { type Foil, type FoilKind, isFoil } from "../../../geometry/section/section"
-import { fibreUm } from "../../../presets/client/hairTypes"
 import { bowlFigures } from "../../../presets/formula/bowlFigures"
 import type { ProductSheet } from "../../../presets/formula/productSheet"
 import { tradeFigures } from "../../../presets/formula/tradeFigures"
 import * as pace from "../../../presets/timing/pace"
+import { heatOverridden } from "../cautions/cautions"
+import { mixesPlanned } from "../cautions/visitOfPlan"
 import type { Mix, Plan } from "../document/schema"
 import type { StrandTest, TimingChoices } from "../document/timingChoices"
+import { foilsIn } from "../figures/foilCount"
+import { takesAtHairline } from "../figures/hairAtHairline"
 import { headOf, netOf } from "../figures/measured"
 import { homeOf } from "../figures/workingSectionsBelonging"
 import { readyWith } from "../lift/liftOfPlan"
+import { isFine, liftsFirst, readyFirst } from "../lift/liftsFirst"
 import type { LiftGoal } from "../lift/scheduleReady"
 import { placedInTurn, planBowls } from "../mixing/bowls"
 import { mixRecipe } from "../mixing/mixRecipe"
 import { labelPercent, onHeadPercent } from "../mixing/strength"
 import { sideOf } from "../placement/places"
 import { tonesOfPlan } from "../tone/tonesOfPlan"
-import type { Person, Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
+import type { Person, PlannedHeat, Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
 
 export type ServiceChoices = {
   /** Minutes a foil, before what its kind takes more. */
@@ -61,24 +65,37 @@ export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: 
     wipingMin: pace.roundTheFoils.wipingMin,
     rinse: choices.rinse,
     looks: pace.looks,
-    heat: choices.heatMin === null ? null : { minutes: choices.heatMin, warmthC: choices.heatC },
+    heat: choices.heatMin === null ? null : heatOf(plan, choices.heatMin, choices.heatC),
     finish: finishOf(plan, choices),
     bookingMin: choices.bookingMin,
     soFar: null,
   }
 }
 
-/** Minutes on until ready in each mix, worked out once for each goal. */
+/** Heat with what was overridden in writing for it: by the same rows as the stops, so that the clock and they agree. */
+function heatOf(plan: Plan, minutes: number, warmthC: number | null): PlannedHeat {
+  const { consultation } = plan
+  if (!consultation || consultation.passes.length === 0) return { minutes, warmthC }
+  const mixes = mixesPlanned(plan).map((mix) => ({ ...mix, heatMin: minutes }))
+  const [place, time] = (["heat-place", "heat-time"] as const).map((rule) =>
+    heatOverridden(rule, { consultation, mixes }),
+  )
+  return { minutes, warmthC, overridden: { place, time } }
+}
+
+/** Minutes on until ready in each mix, worked out once for each goal, and for the hair that lifts first. */
 function readyByGoal(plan: Plan, sheets: readonly ProductSheet[], choices: ServiceChoices) {
   const sheetOf = (product: string | undefined) => sheets.find(({ name }) => name === product)
   const testedSheet = sheetOf(choices.strandTest?.product)
   const known = new Map<string, TimedFoil["readyMin"]>()
-  return (goal: LiftGoal | null): TimedFoil["readyMin"] => {
-    const key = goal ? `${goal.toLevel - goal.fromLevel}` : ""
+  return (goal: LiftGoal | null, isFirst: boolean): TimedFoil["readyMin"] => {
+    const key = `${goal ? goal.toLevel - goal.fromLevel : ""} ${isFirst}`
     const asked = { goal, strandTest: choices.strandTest, testedSheet }
-    const ready =
-      known.get(key) ??
-      Object.fromEntries(plan.mixes.map((mix) => [mix.id, readyWith(mix, sheetOf(mix.product), asked)]))
+    const readyIn = (mix: Mix) => {
+      const ready = readyWith(mix, sheetOf(mix.product), asked)
+      return isFirst ? readyFirst(ready) : ready
+    }
+    const ready = known.get(key) ?? Object.fromEntries(plan.mixes.map((mix) => [mix.id, readyIn(mix)]))
     known.set(key, ready)
     return ready
   }
@@ -96,14 +113,18 @@ const { mostMixG, stayG, stayShare } = bowlFigures
 
 type Known = {
   sheetOf: ReadonlyMap<string, ProductSheet | undefined>
-  readyMin: (goal: LiftGoal | null) => TimedFoil["readyMin"]
+  readyMin: ReturnType<typeof readyByGoal>
   choices: ServiceChoices
 }
 
 function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known): TimedFoil {
-  const { productG, foils } = netOf(foil, plan)
+  const { productG } = netOf(foil, plan)
   const zone = zoneOf(foil, plan)
-  const ready = readyMin(choices.zoneGoals[zone] ?? choices.goal)
+  const goal = choices.zoneGoals[zone] ?? choices.goal
+  const isStrandSeen = goal !== null && (choices.strandTest?.rows.length ?? 0) > 0
+  const first = liftsFirst(foil, plan, isStrandSeen)
+  const ready = readyMin(goal, first !== null)
+  const atHairline = takesAtHairline(foil, headOf(plan))
   return {
     id: foil.id,
     mapNumber: foil.mapNumber,
@@ -111,13 +132,15 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known
     zone,
     side: sideOf(foil),
     group: homeOf(foil, plan)?.numeral ?? zone,
-    placeMin: placing(foil.kind, Math.max(1, foils), choices),
+    placeMin: placing(foil.kind, foilsIn(foil, plan), choices),
     limitMin: longestMin(sheetOf.get(foil.mix)),
     mix: foil.mix,
     readyMin: choices.goal ? ready : { [foil.mix]: ready[foil.mix] },
     productG,
     firstLookMin: sheetOf.get(foil.mix)?.firstLookMin ?? null,
-    delicate: plan.hair.fibreUm <= fibreUm.fine.range[1] || isOpened(plan, zone),
+    delicate: atHairline || isFine(plan) || isOpened(plan, zone),
+    ...(atHairline && { atHairline }),
+    ...(first && { liftsFirst: first }),
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
 import type { FoilKind } from "../../../geometry/section/section"
+import type { LiftsFirst } from "../lift/liftsFirst"
 import type { ToneZone } from "../tone/tone"
 
 /** What the clock needs to know of a service; times in minutes, minute 0 when the first parting is combed. */
@@ -21,10 +22,17 @@ export type Service = {
   rinse: "each" | "together"
   looks: { firstMin: number; firstDelicateMin: number; everyMin: number }
   /** How warm it is under it, or null where nobody has measured. */
-  heat: { minutes: number; warmthC: number | null } | null
+  heat: PlannedHeat | null
   finish: Finish
   bookingMin: number | null
   soFar: SoFar | null
+}
+
+export type PlannedHeat = {
+  minutes: number
+  warmthC: number | null
+  /** The mixes for which the colourist wrote that it may be where it usually may not, and longer than it usually may. */
+  overridden?: { place: readonly string[]; time: readonly string[] }
 }
 
 export type Zone = "hairline" | "top" | "left" | "right" | "back"
@@ -47,8 +55,12 @@ export type TimedFoil = {
   readyMin: Readonly<Record<string, Range>>
   /** Bowls are filled at the upper figure. */
   productG: Range
-  /** Fine, porous or already lightened: looked at sooner. */
+  /** At the hairline, fine, porous or already lightened: looked at sooner. */
   delicate: boolean
+  /** Hair is taken within the hairline's own strip, wherever the parting lies. */
+  atHairline?: boolean
+  /** Why its minutes are fewer than the rest's. */
+  liftsFirst?: LiftsFirst
   /** When the sheet asks for the first look; null where it is silent. */
   firstLookMin?: number | null
   /** A bowl is mixed afresh for it. */

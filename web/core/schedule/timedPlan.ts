@@ -1,6 +1,8 @@
+import { liftsFirstShare } from "../../../presets/timing/lift"
 import { readyWithoutGoalMin } from "../../../presets/timing/pace"
 import { productSheets, sheetOf } from "../document/salon"
 import type { Plan } from "../document/schema"
+import type { LiftsFirst } from "../lift/liftsFirst"
 import { type GoalRefusal, goalRefusal } from "../lift/scheduleReady"
 import { choicesOfPlan } from "./choicesOfPlan"
 import { type Conflict, findConflicts } from "./conflicts"
@@ -31,6 +33,8 @@ export type TimingAssumption =
   | { code: "lift-by-strand"; fromLevel: number; toLevel: number }
   /** No levels: minutes on until most foils are ready. */
   | { code: "no-levels"; low: number; high: number }
+  /** Hair expected before the rest, in these shares of its minutes; looked at from this minute on. */
+  | { code: "lifts-first"; hair: LiftsFirst; low: number; high: number; lookMin: number }
   | { code: "learnt-pace" }
   | { code: "heat-left-out"; why: HeatRefusal }
   /** How many times as fast as without. */
@@ -66,6 +70,7 @@ function time(plan: Plan): TimedPlan {
 function assumedOf(plan: Plan, service: Service, choices: ServiceChoices): TimingAssumption[] {
   return [
     levelsAssumed(choices),
+    ...firstAssumed(service),
     ...(choices.learntMin ? [{ code: "learnt-pace" as const }] : []),
     ...heatAssumed(service),
     ...sheetsAssumed(plan),
@@ -75,6 +80,18 @@ function assumedOf(plan: Plan, service: Service, choices: ServiceChoices): Timin
 function levelsAssumed({ goal, strandTest }: ServiceChoices): TimingAssumption {
   if (!goal) return { code: "no-levels", low: readyWithoutGoalMin.low, high: readyWithoutGoalMin.high }
   return { code: strandTest?.rows.length ? "lift-by-strand" : "lift-by-sheet", ...goal }
+}
+
+function firstAssumed({ foils, looks }: Service): TimingAssumption[] {
+  const { low, high } = liftsFirstShare
+  const hair = [...new Set(foils.flatMap(({ liftsFirst }) => liftsFirst ?? []))]
+  return hair.map((each) => ({
+    code: "lifts-first",
+    hair: each,
+    low,
+    high,
+    lookMin: looks.firstDelicateMin,
+  }))
 }
 
 function heatAssumed(service: Service): TimingAssumption[] {

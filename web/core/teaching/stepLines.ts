@@ -1,4 +1,4 @@
-import type { Direction } from "../../../geometry/parting/direction"
+import { type Direction, plainDirection } from "../../../geometry/parting/direction"
 import type { LandmarkName } from "../../../geometry/scalp/hairlineLandmarks"
 import type { Head } from "../../../geometry/scalp/head"
 import { nearestLandmark } from "../../../geometry/scalp/nearestLandmark"
@@ -16,6 +16,7 @@ import type { SurfacePoint } from "../../../geometry/surface/frames"
 import { rootDistanceMm } from "../../../presets/placement/foils"
 import { seeThroughMm, strokes } from "../../../presets/sheets/teaching"
 import type { Plan } from "../document/schema"
+import { foilsIn } from "../figures/foilCount"
 import { figuresOf, headOf } from "../figures/measured"
 import { stitchesOf } from "../figures/stitchesOf"
 import { directionIn, type Side, sideOf } from "../placement/places"
@@ -32,6 +33,8 @@ export type RunCode = {
   to: { landmark: LandmarkName; behindMm: number }
   /** As far behind the hairline all the way. */
   isEven: boolean
+  /** From one side of the head to the other. */
+  isAcross: boolean
 }
 
 /** One thing the hands do at a step. */
@@ -105,10 +108,11 @@ export function stepLines(step: TeachingStep, plan: Plan): StepLineCode[] {
 function partLine({ rows, gapMm }: TeachingStep, plan: Plan): StepLineCode {
   const [first] = rows
   const head = headOf(plan)
+  const run = runOf(first, head)
   return {
     code: "part",
-    run: runOf(first, head),
-    direction: directionIn(first, head),
+    run,
+    direction: run.isEven ? directionIn(first, head) : ownDirection(first, head),
     partingMm: figuresOf(first, plan).partingMm,
     taken: first.taken,
     depthMm: first.depthMm,
@@ -117,15 +121,22 @@ function partLine({ rows, gapMm }: TeachingStep, plan: Plan): StepLineCode {
   }
 }
 
+/** What drifts away from the hairline is not told to run along it, however little it drifts for its length. */
+function ownDirection({ parting }: Section, { surface }: Head): Direction {
+  return plainDirection(surface, parting[0], parting[parting.length - 1])
+}
+
 const evenMm = 2
 
-function runOf({ parting }: Section, head: Head): RunCode {
+function runOf(section: Section, head: Head): RunCode {
+  const { parting } = section
   const ends = [parting[0], parting[parting.length >> 1], parting[parting.length - 1]]
   const [from, middle, to] = ends.map((at) => spotOf(at, head))
   const isEven = [middle, to].every(({ behindMm }) => Math.abs(behindMm - from.behindMm) <= evenMm)
-  if (!isEven) return { from, to, isEven }
-  const behindMm = Math.max(0, middle.behindMm)
-  return { from: { ...from, behindMm }, to: { ...to, behindMm }, isEven }
+  const isAcross = sideOf(section) === "centre"
+  const behindMm = isEven ? Math.max(0, middle.behindMm) : null
+  const spot = (at: typeof from) => ({ landmark: at.landmark, behindMm: behindMm ?? at.behindMm })
+  return { from: spot(from), to: spot(to), isEven, isAcross }
 }
 
 function spotOf(at: SurfacePoint, { hairline }: Head) {
@@ -152,7 +163,7 @@ function placeLine(foil: Foil, plan: Plan): StepLineCode {
   return {
     code: "place",
     carrier: carrier.kind,
-    count: Math.max(1, figuresOf(foil, plan).foils),
+    count: foilsIn(foil, plan),
     widthMm: carrier.widthMm,
     lengthMm: carrier.lengthMm,
     isTight: rootMm <= rootDistanceMm.tight.value,

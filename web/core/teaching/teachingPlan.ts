@@ -11,6 +11,7 @@ import { clips, type FaultName, seeThroughMm, usualFaults } from "../../../prese
 import { foilMin, looks } from "../../../presets/timing/pace"
 import { sheetOf } from "../document/salon"
 import type { Mix, Plan } from "../document/schema"
+import { foilCount } from "../figures/foilCount"
 import { headOf, measured } from "../figures/measured"
 import { workingSectionsOf } from "../figures/workingSections"
 import { directionIn } from "../placement/places"
@@ -42,7 +43,7 @@ export function aimOf(plan: Plan): AimCode[] {
     isFoil(first) ? [pieceOf(first, sections, plan)] : [],
   )
   return [
-    { code: "brighten", places: placesOf(foils, plan), foils: foils.length, pieces: once(pieces) },
+    { code: "brighten", places: placesOf(foils, plan), foils: foilCount(foils, plan), pieces: once(pieces) },
     ...(names.length > 0 ? [{ code: "leave" as const, names }] : []),
   ]
 }

@@ -69,8 +69,11 @@ const isOtherSide = (one: TeachingStep, other: TeachingStep, plan: Plan) =>
   one.rows.length === other.rows.length &&
   one.rows.every((row, i) => twinOf(row, plan) === other.rows[i])
 
-/** Rows are one step while they lie no farther apart than this, their middles no farther along, and their gaps differ by no more, mm. */
-const farthest = { apart: 25, along: 30, uneven: 1.5 }
+/**
+ * Rows are one step while they lie no farther apart than this, begin no farther along, have their middles no farther
+ * along, and their gaps differ by no more, mm. Where they end says nothing: the nearest hairline may be another there.
+ */
+const farthest = { apart: 25, startsAlong: 12, along: 30, uneven: 1.5 }
 
 /** The hair left between the last row of a step and a section, when that is the same again behind it; else null. */
 function gapBehind(step: TeachingStep, section: Section, isPair: boolean, plan: Plan): number | null {
@@ -85,7 +88,8 @@ function gapBehind(step: TeachingStep, section: Section, isPair: boolean, plan: 
   const gapMm = ends[1].behindMm - (taken.start + taken.end) / 2
   const steps = ends.map(({ behindMm }) => behindMm)
   const isParallel = Math.max(...steps) - Math.min(...steps) <= 2 * farthest.uneven
-  const isBehind = isParallel && ends[1].behindMm > 0 && ends[1].alongMm < farthest.along
+  const isBeside = ends[0].alongMm < farthest.startsAlong && ends[1].alongMm < farthest.along
+  const isBehind = isParallel && isBeside && ends[1].behindMm > 0
   const isEven = step.gapMm === null || Math.abs(gapMm - step.gapMm) <= farthest.uneven
   return isBehind && gapMm > -0.5 && gapMm < farthest.apart && isEven ? (step.gapMm ?? gapMm) : null
 }

@@ -1,4 +1,6 @@
+import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
+import { foilCount } from "../../core/figures/foilCount"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
 import { deviceLacks, thisDevice } from "../../session/chair/deviceLacks"
 import { useChair } from "../../session/chair/useChair"
@@ -23,12 +25,12 @@ export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
         ))}
       </section>
     )
-  const { foils, bowls } = timed.schedule
+  const { bowls } = timed.schedule
   return (
     <section className="chair-page">
       <p className="large">
         {w.start.ahead({
-          foils: foils.length,
+          foils: foilCount(plan.sections.filter(isFoil), plan),
           bowls: bowls.length,
           span: timing.figures.span(timed.schedule.chairMin),
         })}

@@ -2,6 +2,7 @@ import { memo, useMemo, useState } from "react"
 import { type Foil, isFoil } from "../../../geometry/section/section"
 import { standingOf } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
+import { foilsIn } from "../../core/figures/foilCount"
 import { headOf } from "../../core/figures/measured"
 import { placeOf } from "../../core/placement/places"
 import { black } from "../../drawing/inks"
@@ -51,8 +52,12 @@ function Lane({ plan, lane, by, who }: LaneProps) {
           <p className="label">{who ? w.lane(who) : w.nextFoil}</p>
           <p className="next-number">{foil.mapNumber}</p>
           <p className="large">
-            {w.what({ kind: common.kinds[foil.kind], place: say(common.place, place) })},{" "}
-            <b className="nowrap">{w.mix(foil.mix)}</b>
+            {w.what({
+              kind: common.kinds[foil.kind],
+              place: say(common.place, place),
+              foils: foilsIn(foil, plan),
+            })}
+            , <b className="nowrap">{w.mix(foil.mix)}</b>
           </p>
           <p>
             <Ticking of={chairStore} words={(state) => whenWords(state, foil.id, w)} />

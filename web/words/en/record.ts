@@ -33,8 +33,10 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
   } satisfies Record<Exclude<RecordLine["code"], "hair">, string>,
   lines: recordLines(t, client),
 
-  foil: ({ kind, place }: Pick<RecordFoil, "kind" | "place">) =>
-    t.capital(`${common.kinds[kind]}, ${say(common.place, place)}`),
+  foil: ({ kind, place, foils }: Pick<RecordFoil, "kind" | "place" | "foils">) => {
+    const what = foils === 1 ? common.kinds[kind] : `${common.kinds[kind]} in ${t.whole(foils)} foils`
+    return t.capital(`${what}, ${say(common.place, place)}`)
+  },
   looks: looks(t),
   /** How long a foil was on. */
   minutesOn: (minutes: number) => `${t.minutes(minutes)} on`,
@@ -146,6 +148,7 @@ const looks = (t: Tools) =>
         ...(comfort === "warm" ? ["scalp warm"] : comfort === "burning" ? ["scalp burning"] : []),
         ...(moist === false ? ["dry"] : []),
       ].join(", "),
+    "not-checked": ({ times }) => t.count(times, { one: "not checked", other: "not checked, # times" }),
     "re-coated": ({ times }) => t.count(times, { one: "re-coated", other: "re-coated # times" }),
   }) satisfies Sentences<LookCode>
 

@@ -97,7 +97,7 @@ const tools = (t: Tools, common: CommonWords) => {
 const times = (t: Tools) =>
   ({
     "first-check": ({ firstMin, delicateMin, everyMin }) =>
-      `First check ${t.minutes(firstMin)} after the first foil is on, ${t.minutes(delicateMin)} on fine, porous or lightened hair; then every ${t.minutes(everyMin)} (common practice). The maker’s directions come first.`,
+      `First check ${t.minutes(firstMin)} after the first foil is on, ${t.minutes(delicateMin)} on hairline, fine, porous or lightened hair; then every ${t.minutes(everyMin)} (common practice). The maker’s directions come first.`,
     "max-time": ({ mix, maxMin, isFromSheet, firstCheckMin }) =>
       [
         isFromSheet
@@ -214,10 +214,10 @@ const stepLines = (t: Tools, common: CommonWords) => {
   const half = (mm: number) => t.told.mm(toHalf(mm), 1)
   const spot = ({ landmark, behindMm }: { landmark: LandmarkName; behindMm: number }) =>
     `${t.told.mm(Math.max(0, behindMm))} behind the ${common.landmarks[landmark]}`
-  const run = ({ run: { from, to, isEven } }: Extract<StepLineCode, { code: "part" }>) => {
-    if (!isEven) return `From ${spot(from)} to ${spot(to)}`
+  const run = ({ run: { from, to, isEven, isAcross } }: Extract<StepLineCode, { code: "part" }>) => {
+    if (!isEven) return `From ${spot(from)}${isAcross ? ", over the middle," : ""} to ${spot(to)}`
     const behind = `${t.told.mm(from.behindMm)} behind the hairline`
-    return from.landmark === to.landmark
+    return from.landmark === to.landmark && !isAcross
       ? `${behind}, at the ${common.landmarks[from.landmark]}`
       : `${behind}, ${common.landmarks[from.landmark]} to ${common.landmarks[to.landmark]}`
   }

@@ -34,7 +34,7 @@ describe("timing", () => {
       expect(readyMin.low).toBeLessThan(readyMin.high)
     }
     expect(timed.firstOnMin).toBe(timed.foils[0].onAtMin)
-    expect(timed.looks[0]).toBe(timed.firstOnMin + 10)
+    expect(timed.looks[0]).toBe(timed.firstOnMin + 5) // the first lies at the hairline
     expect(timed.conflicts).toEqual([])
     expect(err).toContain("Without --from and --to ready times are typical ones")
   })

@@ -156,6 +156,10 @@ describe("a doctor’s letter", () => {
 const passable: [RuleName, Visit][] = [
   ["hairline-strength", visit({}, mix({ developerVolume: 21, near: atHairline }))],
   ["hairline-strength", visit({}, mix({ sheet: null, developerVolume: 40, near: atHairline }))],
+  ["heat-place", visit({}, mix({ heatMin: 10, developerVolume: 30 }))],
+  ["heat-place", visit({}, mix({ heatMin: 5, near: atHairline }))],
+  ["heat-place", visit({}, mix({ heatMin: 5, near: { hairline: false, scalp: false, cushion: true } }))],
+  ["heat-time", visit({}, mix({ heatMin: 15, sheet: { ...powder, alertTest: false, heatMin: 20 } }))],
   ["allergy", visit({ answers: yes("otherAllergy") })],
   ["strong-developer", visit({}, mix({ sheet: null, developerVolume: 40 }))],
   ["henna", visit({ hair: hair({ history: ["henna"] }) })],
@@ -269,8 +273,6 @@ describe("cautions", () => {
         strandTests: [{ product: powder.name, outcome: "held" }],
       }),
     ],
-    ["heat-place", visit({}, mix({ heatMin: 10, developerVolume: 30 }))],
-    ["heat-place", visit({}, mix({ heatMin: 5, near: { hairline: false, scalp: false, cushion: true } }))],
     ["no-sheet", visit({}, mix({ sheet: null }))],
     ["sheet-silent", visit({}, mix({ sheet: { ...powder, alertTest: false, longestMin: null } }))],
   ])("%s", (rule, found) => {

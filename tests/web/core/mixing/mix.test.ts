@@ -91,6 +91,26 @@ describe("bowls", () => {
     expect(planBowls(row(10, 4, 2), recipe, usual).map(({ mixedG }) => mixedG)).toEqual([48])
   })
 
+  test("no fresh bowl where one serves, whatever the foils and the scale", () =>
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: 0.5, max: 6, noNaN: true }), { minLength: 1, maxLength: 12 }),
+        fc.constantFrom(0.1, 0.5, 1, 2, 5),
+        (grams, scaleStepG) => {
+          const foils = placedInTurn(
+            grams.map((high, i) => ({
+              id: `${i}`,
+              productG: { low: high / 2, mid: high / 1.5, high },
+              placeMin: 2,
+            })),
+          )
+          const wantedG = grams.reduce((sum, each) => sum + each, 0)
+          const isEnough = 1.05 * wantedG + 6 <= usual.mostMixG && 2 * grams.length <= usual.potLifeMin
+          if (isEnough) expect(planBowls(foils, { ...recipe, scaleStepG }, usual)).toHaveLength(1)
+        },
+      ),
+    ))
+
   test("more grams than a bowl: shared so that the least is mixed", () => {
     // 48 g. 8 + 4 foils: 42 + 30 g. 7 + 5: 35.4 and 27 g to mix, 12 + 24 and 10 + 20 g: 66 g; 6 + 6: 33 + 33.
     const bowls = planBowls(row(12, 4, 2), recipe, limits)

@@ -65,11 +65,13 @@ describe("how a plan says that it is to be timed", () => {
     expect(assumed).toContainEqual(expect.objectContaining({ code: "heat-left-out" }))
   })
 
-  it("looks at a zone of lightened hair after 5 minutes, at the others after 10", () => {
+  it("looks at a zone of lightened hair, and at the hairline, after 5 minutes, at the others after 10", () => {
     const hair = {
       back: { ends: { level: null, history: ["lightened" as const], porosity: null, stretch: null } },
     }
     const { service } = clock({ ...busyPlan(60), consultation: { ...newConsultation(), hair } })
-    for (const { zone, delicate } of service.foils) expect(delicate).toBe(zone === "back")
+    for (const { zone, delicate, atHairline } of service.foils)
+      expect(delicate).toBe(zone === "back" || atHairline === true)
+    expect(service.foils.some(({ delicate }) => !delicate)).toBe(true)
   })
 })

@@ -55,12 +55,13 @@ describe("a plan as the clock sees it", () => {
       { ...strong, id: "B", developerVolume: 10 },
       { ...strong, id: "C", developerVolume: 25 },
     ]
-    const { A, B, C } = serviceWith({ ...busy, mixes }, "usual", 1, { fromLevel: 6, toLevel: 7.5 }).foils[0]
+    // The foil at 18 mm: hair at the hairline has fewer minutes, see liftsFirst.
+    const { A, B, C } = serviceWith({ ...busy, mixes }, "usual", 1, { fromLevel: 6, toLevel: 7.5 }).foils[20]
       .readyMin
     expect(A.mid).toBeLessThan(45) // 1.5 of the 3 to 4 levels printed for 20 volume
     expect(B.mid).toBeGreaterThan(A.mid) // 1.5 of the 1 to 2 printed for 10 volume
     expect(C).toEqual({ low: 18, mid: 26, high: 34 }) // no lift is printed for 25 volume
-    expect(serviceWith({ ...busy, mixes }).foils[0].readyMin).toEqual({ A: { low: 18, mid: 26, high: 34 } })
+    expect(serviceWith({ ...busy, mixes }).foils[20].readyMin).toEqual({ A: { low: 18, mid: 26, high: 34 } })
   })
   it("starts each zone from its own level, where that was written down", () => {
     const hairline = { roots: atLevel(7.5) }
@@ -72,14 +73,15 @@ describe("a plan as the clock sees it", () => {
     expect(readyIn("hairline")).toBeLessThan(readyIn("top"))
     expect(readyIn("left")).toBe(readyIn("top")) // not written down: the darkest hair rules
     const told: Plan = { ...plan, timing: { ...usualTiming, lift: { fromLevel: 6, toLevel: 8 } } }
-    const ready = serviceOf(told, houseProducts, choicesOfPlan(told)).foils.map(
-      ({ readyMin }) => readyMin.A.mid,
-    )
+    const ready = serviceOf(told, houseProducts, choicesOfPlan(told))
+      .foils.filter(({ atHairline }) => !atHairline)
+      .map(({ readyMin }) => readyMin.A.mid)
     expect(new Set(ready).size).toBe(1)
   })
-  it("looks sooner at fine hair", () => {
+  it("looks sooner at fine hair, and at the hairline", () => {
     const fine = serviceWith({ ...busy, hair: { ...busy.hair, fibreUm: 55 } })
-    expect([service.foils[0].delicate, fine.foils[0].delicate]).toEqual([false, true])
+    expect([service.foils[20].delicate, fine.foils[20].delicate]).toEqual([false, true])
+    expect(service.foils[0].delicate).toBe(true)
   })
   it("has every foil in one bowl, of its own mix", () => {
     const served = service.bowls?.flatMap(({ foils }) => foils) ?? []

@@ -182,7 +182,7 @@ describe("heat", () => {
     ["the sheet does not allow it", { mixes: [timedMix("A")] }, "not-on-sheet"],
     ["it would be longer than the sheet's minutes", { heat: { minutes: 11, warmthC: null } }, "too-long"],
     ["30 volume is used", { mixes: [timedMix("A", { heatMostMin: 10, developerVolume: 30 })] }, "strong-mix"],
-    ["there are foils at the hairline", { foils: foilsAlike(1, { zone: "hairline" }) }, "at-hairline"],
+    ["there are foils at the hairline", { foils: foilsAlike(1, { atHairline: true }) }, "at-hairline"],
     ["a cushion lies near the root", { foils: foilsAlike(1, { kind: "backcomb" }) }, "cushion"],
   ]
   for (const [name, change, code] of refusals)

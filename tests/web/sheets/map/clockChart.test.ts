@@ -15,12 +15,12 @@ const words = (items: readonly Item[]) => items.flatMap((item) => (item.kind ===
 describe("the clock on paper", () => {
   it("is left off a plan without foils", () => expect(clockChart(emptyPlan, 194, british)).toBeNull())
 
-  // Foils every 2 minutes from minute 4, ready from 18 to 34 minutes on (common practice).
+  // Foils every 2 minutes from minute 4, ready from 18 to 34 minutes on (common practice), at the hairline from 12.6.
   it("gives each foil in its order: number, on, ready and the minute never to pass", () => {
     const timed = timedPlan(framePlan)
     if (!timed.ok) throw new Error(timed.problems.join(" "))
     expect(clock.rows.length).toBe(timed.schedule.foils.length)
-    expect(words(clock.rows[0].items).slice(0, 3)).toEqual(["1", "4", "22–38"])
+    expect(words(clock.rows[0].items).slice(0, 3)).toEqual(["1", "4", "17–38"])
     for (const [i, { limitAtMin }] of timed.schedule.foils.entries())
       expect(words(clock.rows[i].items)[3]).toBe(String(Math.round(limitAtMin)))
   })

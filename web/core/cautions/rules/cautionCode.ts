@@ -52,6 +52,8 @@ export type CautionCode =
   /** `allowedMin`: null where the sheet is silent, 0 where it forbids heat. */
   | { code: "heat"; mix: string; heatMin: number; allowedMin: number | null }
   | { code: "heat-place"; mix: string; forbiddenVolume: number }
+  /** Longer than is usual, though the sheet allows it. */
+  | { code: "heat-time"; mix: string; heatMin: number; usualMostMin: number }
   | { code: "no-sheet"; mix: string; product: string }
   | { code: "sheet-silent"; mix: string; product: string; gaps: readonly SheetGap[] }
 

@@ -3,7 +3,7 @@ import type { ProductSheet } from "../../../../presets/formula/productSheet"
 import { heatHabits } from "../../../../presets/timing/pace"
 import { isOverLegalLimit, labelPercent, onHeadPercent } from "../../mixing/strength"
 import type { SheetGap } from "./cautionCode"
-import { caution, eachMix, type PlannedMix, type Rule, stop } from "./rule"
+import { caution, eachMix, type PlannedMix, type Rule, stop, type Visit } from "./rule"
 
 const { ceilingVolume, hairlineCeilingVolume } = developerHabits
 
@@ -91,20 +91,22 @@ export const mixRules = {
           heatMin > (sheet?.heatMin ?? 0)
             ? { code: "heat", mix: id, heatMin, allowedMin: sheet?.heatMin ?? null }
             : null,
-        ({ product, heatMin }) => `${product}, ${inShort(heatMin)} min`,
+        productAndHeat,
       ),
   }),
-  "heat-place": caution({
+  "heat-place": stop({
     decides: "colourist",
     isPublic: true,
     field: "timing",
     source: "common-practice",
-    finds: (visit) =>
-      eachMix(visit, (mix) =>
-        mix.heatMin > 0 && isNoPlaceForHeat(mix)
-          ? { code: "heat-place", mix: mix.id, forbiddenVolume: heatHabits.forbiddenVolume }
-          : null,
-      ),
+    finds: (visit) => heatHabitsBroken["heat-place"](visit),
+  }),
+  "heat-time": stop({
+    decides: "colourist",
+    isPublic: true,
+    field: "timing",
+    source: "common-practice",
+    finds: (visit) => heatHabitsBroken["heat-time"](visit),
   }),
   "no-sheet": caution({
     decides: "colourist",
@@ -129,6 +131,28 @@ export const mixRules = {
   }),
 } satisfies Record<string, Rule>
 
+/** What is unusual about the heat over each mix, of which the clock asks too: neither client nor day is looked at. */
+export const heatHabitsBroken = {
+  "heat-place": (visit: Pick<Visit, "mixes">) =>
+    eachMix(
+      visit,
+      (mix) =>
+        mix.heatMin > 0 && isNoPlaceForHeat(mix)
+          ? { code: "heat-place", mix: mix.id, forbiddenVolume: heatHabits.forbiddenVolume }
+          : null,
+      (mix) => `${productAndStrength(mix)}, ${inShort(mix.heatMin)} min`,
+    ),
+  "heat-time": (visit: Pick<Visit, "mixes">) =>
+    eachMix(
+      visit,
+      ({ id, sheet, heatMin }) =>
+        heatMin > heatHabits.mostMin && heatMin <= (sheet?.heatMin ?? 0)
+          ? { code: "heat-time", mix: id, heatMin, usualMostMin: heatHabits.mostMin }
+          : null,
+      productAndHeat,
+    ),
+}
+
 function developerOffSheet({ id, sheet, developerVolume: volume }: PlannedMix) {
   if (!sheet || sheet.kind === "direct-toner") return null
   const listed = sheet.developers.map((each) => each.volume)
@@ -147,6 +171,7 @@ function ratioOffSheet({ id, sheet, ratio }: PlannedMix) {
 /** Figures as a pass keeps them, the same in every language. */
 const inShort = (value: number) => String(Number(value.toFixed(2)))
 const inRatio = ({ lightener, developer }: PlannedMix["ratio"]) => inShort(developer / lightener)
+const productAndHeat = ({ product, heatMin }: PlannedMix) => `${product}, ${inShort(heatMin)} min`
 const productAndStrength = ({ product, developerVolume }: PlannedMix) =>
   `${product}, ${inShort(developerVolume)} vol`
 

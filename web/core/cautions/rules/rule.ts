@@ -92,7 +92,7 @@ export const said = ({ consultation }: Visit, ...asked: readonly Question[]) =>
 
 /** A finding for each mix that gives a reason; mixes that give the same one share it. */
 export function eachMix(
-  { mixes }: Visit,
+  { mixes }: Pick<Visit, "mixes">,
   whyOf: (mix: PlannedMix) => CautionCode | null,
   aboutOf: (mix: PlannedMix) => string = ({ product }) => product,
 ): readonly Found[] {

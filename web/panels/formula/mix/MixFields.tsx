@@ -27,14 +27,14 @@ export function MixFields({ mix, isOnly }: { mix: Mix; isOnly: boolean }) {
   const { units } = common
   const plan = usePlan((open) => open)
   const planned = mixesOfPlan(plan).find((each) => each.mix === mix)
-  const [proposed, users] = [planned?.proposed ?? null, planned?.users ?? 0]
+  const [proposed, foils] = [planned?.proposed ?? null, planned?.foils ?? 0]
   const change = (code: Changed, part: Partial<Mix>) =>
     commit({ chapter: "formula", code, mix: mix.id }, setMix({ ...mix, ...part }))
   const mixWith = (developer: number) => change("change-ratio", { ratio: { lightener: 1, developer } })
   const parts = mix.ratio.developer / mix.ratio.lightener
   const pour = (developerVolume: number) => change("change-developer", { developerVolume })
   const percent = labelPercent(mix.developerVolume)
-  const line = w.line({ product: mix.product, volume: mix.developerVolume, percent, parts, foils: users })
+  const line = w.line({ product: mix.product, volume: mix.developerVolume, percent, parts, foils })
   const onHead = onHeadPercent(percent, mix.ratio)
   const percentWw = volumeToPercentWw(mix.developerVolume)
   return (

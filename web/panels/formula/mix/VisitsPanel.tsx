@@ -1,17 +1,25 @@
+import { useState } from "react"
 import { visitsOfPlan } from "../../../core/bowls/visits"
-import { planToday } from "../../../core/edits/plan/planToday"
-import { commit } from "../../../session/commit"
+import { announceRefusal } from "../../../session/announcements"
 import { usePlan } from "../../../session/usePlan"
-import { useWords } from "../../../session/words"
+import { notKeptWords, problemWords, useWords, words } from "../../../session/words"
+import { whyNotKept } from "../../../storage/notKept"
+import { desk, openFromShelf } from "../../plans/shelfActions"
+import { type LaidOut, layOutVisits, takeVisitsBack } from "./layOutVisits"
 
-/** The visits that the lift takes where one does not give it: what today, what next and when. */
+/** The visits that the lift takes where one does not give it: what today, what next and when; one tap plans both. */
 export function VisitsPanel() {
   const w = useWords().formula.mixing
   const plan = usePlan((open) => open)
+  const [laidOut, setLaidOut] = useState<LaidOut | null>(null)
   const visits = visitsOfPlan(plan)
-  const [today, ...later] = visits
-  if (!today || later.length === 0) return null
-  const next = later.map(w.visits.note).join("\n")
+  const stored = laidOut?.today.id === plan.id ? laidOut : null
+  if (visits.length < 2) return stored && <SecondVisit stored={stored} onTakenBack={() => setLaidOut(null)} />
+  const layOut = () =>
+    layOutVisits(desk, plan).then(
+      (laid) => (laid.ok ? setLaidOut(laid) : notStored(notKeptWords(laid.why))),
+      (error) => notStored(notKeptWords(whyNotKept(error))),
+    )
   return (
     <section aria-labelledby="visits-title">
       <h2 id="visits-title">{w.visits.title(visits.length)}</h2>
@@ -20,20 +28,41 @@ export function VisitsPanel() {
           <li key={stage.fromLevel}>{w.visit({ ...stage, visit: index + 1 })}</li>
         ))}
       </ol>
-      <div className="actions">
-        <button
-          type="button"
-          className="button"
-          onClick={() =>
-            commit(
-              { chapter: "formula", code: "plan-today", level: today.toLevel },
-              planToday(today.toLevel, next),
-            )
-          }
-        >
-          {w.visits.today(today.toLevel)}
-        </button>
-      </div>
+      {stored ? (
+        <SecondVisit stored={stored} onTakenBack={() => setLaidOut(null)} />
+      ) : (
+        <div className="actions">
+          <button type="button" className="button" onClick={() => void layOut()}>
+            {w.visits.today(visits[0].toLevel)}
+          </button>
+        </div>
+      )}
     </section>
   )
+}
+
+function SecondVisit({ stored, onTakenBack }: { stored: LaidOut; onTakenBack: () => void }) {
+  const w = useWords().formula.mixing.visits
+  const takeBack = () =>
+    takeVisitsBack(desk, stored).then(onTakenBack, (error) =>
+      announceRefusal(notKeptWords(whyNotKept(error))),
+    )
+  return (
+    <div className="search">
+      <p>{w.stored(stored)}</p>
+      <button type="button" className="button" onClick={() => void open(stored.id)}>
+        {w.open}
+      </button>
+      <button type="button" className="button" onClick={() => void takeBack()}>
+        {w.undo}
+      </button>
+    </div>
+  )
+}
+
+const notStored = (why: string) => announceRefusal(words().formula.mixing.visits.notStored(why))
+
+async function open(id: string) {
+  const opened = await openFromShelf(desk, id)
+  if (!opened.ok) announceRefusal(words().timing.setAside.notOpened(problemWords(opened.problems[0])))
 }

@@ -1,5 +1,4 @@
 import { useMemo } from "react"
-import { fibreUm } from "../../../../presets/client/hairTypes"
 import { levelScale, levelSeenSd } from "../../../../presets/timing/lift"
 import { looks } from "../../../../presets/timing/pace"
 import { sheetOf } from "../../../core/document/salon"
@@ -7,6 +6,7 @@ import type { Mix, Plan } from "../../../core/document/schema"
 import type { StrandTest } from "../../../core/document/timingChoices"
 import { goalOfPlan, liftKnown } from "../../../core/lift/liftOfPlan"
 import { type LiftOutlook, liftOutlook } from "../../../core/lift/liftOutlook"
+import { isFine } from "../../../core/lift/liftsFirst"
 import { accent, black } from "../../../drawing/inks"
 import { useWords } from "../../../session/words"
 import { say } from "../../../words/say"
@@ -69,7 +69,7 @@ function outlookOf(plan: Plan, mix: Mix, test: StrandTest | null, startLevel: nu
   const sheet = (product: string) => sheetOf(product, plan) ?? undefined
   const known = liftKnown(mix, sheet(mix.product), test, test ? sheet(test.product) : undefined)
   if (!known || startLevel === undefined) return null
-  const firstLookMin = plan.hair.fibreUm <= fibreUm.fine.range[1] ? looks.firstDelicateMin : looks.firstMin
+  const firstLookMin = isFine(plan) ? looks.firstDelicateMin : looks.firstMin
   return liftOutlook(known, { startLevel, goal: goalOfPlan(plan), firstLookMin })
 }
 

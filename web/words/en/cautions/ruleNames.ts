@@ -40,6 +40,7 @@ export const ruleNames = {
   "off-scalp-product": "Off-scalp product at the scalp",
   heat: "Heat",
   "heat-place": "Heat in the wrong place",
+  "heat-time": "Heat for longer than usual",
   "no-sheet": "No product sheet",
   "sheet-silent": "Product sheet incomplete",
 } satisfies Record<RuleName, string>

@@ -6,7 +6,8 @@ export const floor = (t: Tools) => ({
   next: "Next",
   nextFoil: "Next foil",
   allOn: "Every foil is on.",
-  what: ({ kind, place }: { kind: string; place: string }) => `${t.capital(kind)}, ${place}`,
+  what: ({ kind, place, foils }: { kind: string; place: string; foils: number }) =>
+    foils === 1 ? `${t.capital(kind)}, ${place}` : `${t.capital(kind)} in ${t.whole(foils)} foils, ${place}`,
   mix: (letter: string) => `mix ${letter}`,
   now: "Now",
   atMinute: (min: number) => `At minute ${t.whole(min)}`,

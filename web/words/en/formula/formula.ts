@@ -14,7 +14,8 @@ export const formula = (t: Tools, shared: FoilNames) => ({
     "change-ratio": ({ mix }: { mix: string }) => `Change the ratio of mix ${mix}`,
     "change-product": ({ mix }: { mix: string }) => `Change the product of mix ${mix}`,
     "change-additives": ({ mix }: { mix: string }) => `Change the additives of mix ${mix}`,
-    "plan-today": ({ level }: { level: number }) => `Plan today to level ${t.number(level)}`,
+    "plan-today": ({ level }: { level: number }) =>
+      `Plan today to level ${t.number(level)}, and the next visit`,
     "add-mix": ({ mix }: { mix: string }) => `Add mix ${mix}`,
     "remove-mix": ({ mix }: { mix: string }) => `Remove mix ${mix}`,
     "give-foil-mix": ({ foil, mix }: { foil: number; mix: string }) =>

@@ -62,7 +62,26 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
 
     visits: {
       title: (count: number) => t.count(count, { one: "# visit", other: "# visits" }),
-      today: (level: number) => `Plan today to level ${t.number(level)}`,
+      today: (level: number) => `Plan today to level ${t.number(level)}, and the next visit`,
+      /** The plan of the second visit: what it is called, and what stands in its note. */
+      name: (plan: string) => `${plan}, visit 2`,
+      after: ({
+        plan,
+        day,
+        toLevel,
+        volume,
+      }: {
+        plan: string
+        day: string
+        toLevel: number
+        volume: number
+      }) =>
+        `Visit 2, after “${plan}” of ${t.date(day)}. Look at the hair and enter its level first; the aim is level ${t.number(toLevel)} with at most ${t.number(volume)} vol.`,
+      stored: ({ name, day }: { name: string; day: string }) =>
+        `Visit 2 is in your plans: ${name}, from ${t.date(day)} (${t.whole(visitWeeks.range[0])} weeks, common practice). Health is asked again on the day.`,
+      open: "Open visit 2",
+      undo: "Undo both",
+      notStored: (why: string) => `Nothing was changed: the plan of visit 2 was not saved. ${why}`,
       /** What is written down for the visits after this one, in the note of the plan. */
       note: ({ toLevel, volume }: { toLevel: number; volume: number }) =>
         `Next visit, after ${t.spread(t.whole(visitWeeks.range[0]), t.whole(visitWeeks.range[1]))} weeks: check the hair, then to level ${t.number(toLevel)} with ${t.number(volume)} vol.`,

@@ -69,7 +69,7 @@ export const frames = (t: Tools, { stitches, mm }: ReturnType<typeof stepWords>)
           one: "One row is enough. Leave the hair behind it as it is.",
           other: `Go on until # rows lie there, with ${mm(gapMm)} between.`,
         }),
-        `At one side, from behind the recession to below the temple, take a slice of ${mm(depthMm)} along the hairline: the first rib of the fan.`,
+        `At one side, from behind the recession to above the sideburn, take a slice of ${mm(depthMm)} along the hairline: the first rib of the fan.`,
         isMelted
           ? `Each rib behind it starts ${mm(gapMm)} farther back and opens ${mm(opensMm)} more at its lower end. Weave ${stitches(stitch)}, backcomb about half of each stitch towards the root in two to four strokes, and start product past the cushion.`
           : `The next rib starts ${mm(gapMm)} farther back and opens ${mm(opensMm)} at its lower end: weave ${stitches(stitch)} out of ${mm(wovenMm)}. The third opens as much again and is a slice of ${mm(depthMm)}.`,

@@ -1,4 +1,5 @@
 import type { FixCode } from "../../../core/fixes/fix"
+import type { LiftsFirst } from "../../../core/lift/liftsFirst"
 import type { GoalRefusal } from "../../../core/lift/scheduleReady"
 import type { ConflictCode } from "../../../core/schedule/conflicts"
 import type { HeatRefusal } from "../../../core/schedule/heatRefusal"
@@ -23,16 +24,26 @@ export const clashes = (t: Tools) => {
     "not-lighter": "The target level must be lighter than the level now.",
   } satisfies Sentences<GoalRefusal>
 
+  const orOverride = "Switch it off, or override that stop in writing."
   const heat = t.spelled({
     "too-warm": ({ ceilingC, warmthC }) =>
-      `No heat: lift is not worked out above ${t.told.celsius(ceilingC)}, and ${t.told.celsius(warmthC)} was entered.`,
-    "not-on-sheet": "No heat: the product sheet does not allow it.",
-    "strong-mix": ({ mix, volume }) => `No heat: mix ${mix} is made with ${t.number(volume)} vol.`,
-    "at-hairline": "No heat: there are foils at the hairline.",
-    cushion: "No heat: a backcombed cushion lies near the root.",
-    "too-long": ({ mostMin, askedMin }) => `Heat for at most ${min(mostMin)}: ${min(askedMin)} entered.`,
+      `No heat: lift is not worked out above ${t.told.celsius(ceilingC)}, and ${t.told.celsius(warmthC)} was entered. Set it cooler.`,
+    "not-on-sheet": "No heat: the product sheet does not allow it. Switch the heat off.",
+    "strong-mix": ({ mix, volume }) =>
+      `No heat: mix ${mix} is made with ${t.number(volume)} vol. ${orOverride}`,
+    "at-hairline": `No heat: there are foils at the hairline. ${orOverride}`,
+    cushion: `No heat: a backcombed cushion lies near the root. ${orOverride}`,
+    "longer-than-usual": ({ usualMostMin, askedMin }) =>
+      `Heat usually lasts ${min(usualMostMin)} at most: ${min(askedMin)} entered. ${orOverride}`,
+    "too-long": ({ mostMin, askedMin }) =>
+      `The product sheet allows heat for at most ${min(mostMin)}: ${min(askedMin)} entered. Shorten it.`,
     "no-minutes": "Heat must last more than 0 minutes.",
   } satisfies Sentences<HeatRefusal>)
+
+  const first = {
+    hairline: "Hair at the hairline lifts first: expected ready",
+    fine: "Fine hair lifts sooner: expected ready",
+  } satisfies Record<LiftsFirst, string>
 
   return {
     problems: {
@@ -62,6 +73,8 @@ export const clashes = (t: Tools) => {
         `From level ${t.number(fromLevel)} to ${t.number(toLevel)}: ready times are an estimate from the product sheet and the strand test.`,
       "no-levels": ({ low, high }) =>
         `No levels entered, so times are typical ones (${t.spread(t.number(low), t.minutes(high))}, an assumption). Check the strand.`,
+      "lifts-first": ({ hair, low, high, lookMin }) =>
+        `${first[hair]} in ${t.spread(t.number(low * 100), t.percent(high))} of the usual minutes, an assumption. First check ${t.minutes(lookMin)} on.`,
       "learnt-pace": "Pace measured at the chair.",
       "heat-left-out": ({ why }) => `${say(heat, why)} It is left out of the clock.`,
       "heat-counted": ({ minutes, low, high }) =>
