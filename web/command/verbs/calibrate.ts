@@ -7,7 +7,7 @@ import {
   scatterG,
   usualNeedOf,
   type Weighing,
-} from "../../core/weighing/calibration"
+} from "../../core/grams/calibration"
 import { doubtfulWeighings } from "../../core/weighing/doubtfulWeighings"
 import { trustCode, weighingsAsked } from "../../core/weighing/trust"
 import { readWeighings } from "../../core/weighing/weighingCsv"

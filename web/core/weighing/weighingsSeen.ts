@@ -1,6 +1,6 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
 import { tradeFigures } from "../../../presets/formula/tradeFigures"
-import { gramsFor, learn, learntFigures, type ProductFigures, priorBelief } from "./calibration"
+import { gramsFor, learn, learntFigures, type ProductFigures, priorBelief } from "../grams/calibration"
 import { doubtfulWeighings } from "./doubtfulWeighings"
 import type { KeptWeighing } from "./salonRecord"
 import { type Trust, weighingsNeeded } from "./weighingsNeeded"

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest"
 import { productG } from "../../../../geometry/hair/product"
 import { tradeFigures } from "../../../../presets/formula/tradeFigures"
-import { gramsFor, learn, priorBelief, usualNeedOf } from "../../../../web/core/weighing/calibration"
-import { figuresToPlanBy, learntOf, type NamedWeighing } from "../../../../web/core/weighing/learnt"
+import { gramsFor, learn, priorBelief, usualNeedOf } from "../../../../web/core/grams/calibration"
+import { figuresToPlanBy } from "../../../../web/core/grams/figuresToPlanBy"
+import { learntOf, type NamedWeighing } from "../../../../web/core/weighing/learnt"
 
 const prior = priorBelief(tradeFigures)
 
