@@ -75,7 +75,7 @@ function readyByGoal(plan: Plan, sheets: readonly ProductSheet[], choices: Servi
   const known = new Map<string, TimedFoil["readyMin"]>()
   return (goal: LiftGoal | null): TimedFoil["readyMin"] => {
     const key = goal ? `${goal.toLevel - goal.fromLevel}` : ""
-    const asked = { goal, strandTest: choices.strandTest, testedSheet }
+    const asked = { goal, strandTest: choices.strandTest, testedSheet, start: plan.salon?.start }
     const ready =
       known.get(key) ??
       Object.fromEntries(plan.mixes.map((mix) => [mix.id, readyWith(mix, sheetOf(mix.product), asked)]))
