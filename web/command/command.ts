@@ -11,7 +11,7 @@ export type Answer = { exit: number; out: string; err: string }
 
 /** Run one command line: JSON for standard output, sentences for standard error, and the exit code. */
 export async function runCommand(typed: readonly string[], desk: Desk): Promise<Answer> {
-  const [name, ...rest] = typed
+  const [name, rest] = verbTyped(typed)
   const english = await loadWords("en-GB")
   if (name === undefined || name === "--help") return { exit: name ? 0 : 2, out: "", err: overview(english) }
   if (!isVerb(name))
@@ -22,6 +22,16 @@ export async function runCommand(typed: readonly string[], desk: Desk): Promise<
   return rest.includes("--help")
     ? { exit: 0, out: "", err: help(name, words) }
     : answer(await runVerb(name, rest, { desk, words }))
+}
+
+/** A verb of two words, "learn export", is one. */
+function verbTyped([first, second, ...rest]: readonly string[]): [
+  name: string | undefined,
+  rest: readonly string[],
+] {
+  const pair = `${first} ${second}`
+  if (second !== undefined && isVerb(pair)) return [pair, rest]
+  return [first, second === undefined ? [] : [second, ...rest]]
 }
 
 const isVerb = (name: string): name is VerbName => Object.hasOwn(verbs, name)

@@ -7,7 +7,7 @@ export const overview = ({ command }: Words): string =>
   [
     "npm run --silent plan -- <verb> [FILE] [options]",
     "",
-    ...verbNames.map((name) => `  ${name.padEnd(10)}${command.verbs[name].summary}`),
+    ...verbNames.map((name) => `  ${name.padEnd(14)}${command.verbs[name].summary}`),
     "",
     command.eachExplains,
     "",

@@ -4,6 +4,8 @@ import { blend } from "./verbs/blend"
 import { calibrate } from "./verbs/calibrate"
 import { check } from "./verbs/check"
 import { head } from "./verbs/head"
+import { learnExport } from "./verbs/learnExport"
+import { learnJoin } from "./verbs/learnJoin"
 import { measure } from "./verbs/measure"
 import { mix } from "./verbs/mix"
 import { sheet } from "./verbs/sheet"
@@ -22,5 +24,7 @@ export const verbs: Readonly<Record<VerbName, Verb>> = {
   blend,
   calibrate,
   timing,
+  "learn export": learnExport,
+  "learn join": learnJoin,
 }
 export const verbNames = Object.keys(verbs) as VerbName[]

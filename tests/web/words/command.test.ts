@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { verbNames, verbs } from "../../../web/command/verbs"
 import type { ArgumentProblem } from "../../../web/core/command/argumentProblem"
+import type { LearnProblem } from "../../../web/core/joining/readRows"
 import { say } from "../../../web/words/say"
 import { isSentence, type SamplesOf, samplesOf } from "../../support/sentences"
 import { everyLanguage } from "../../support/words"
@@ -25,12 +26,35 @@ const problems: SamplesOf<ArgumentProblem> = {
   "number-unusable": { code: "number-unusable", option: "have", found: "x" },
   "minutes-unusable": { code: "minutes-unusable", option: "pace", found: "0" },
   "levels-together": { code: "levels-together" },
+  "consent-missing": { code: "consent-missing" },
+  "csv-out-missing": { code: "csv-out-missing" },
+  "start-out-missing": { code: "start-out-missing" },
+  "nothing-to-learn": { code: "nothing-to-learn" },
+  "too-few-salons": { code: "too-few-salons", salons: 1, least: 3 },
+  "same-rows": { code: "same-rows", file: "b.csv", other: "a.csv" },
+}
+
+const cell = { line: 4, column: "hairG", found: "x" }
+const learnProblems: SamplesOf<LearnProblem> = {
+  "too-large": { code: "too-large", mostMb: 2 },
+  "columns-missing": { code: "columns-missing", columns: ["row", "level"] },
+  "column-unknown": { code: "column-unknown", column: "name" },
+  unit: { code: "unit", ...cell, line: 2, unit: "g" },
+  cells: { code: "cells", line: 3, cells: 16, columns: 15 },
+  word: { code: "word", ...cell, column: "row", known: ["weighing", "strand", "pace"] },
+  number: { code: "number", ...cell, found: "", low: 0, high: 5000, isWhole: false },
+  "not-of-row": { code: "not-of-row", ...cell, row: "pace" },
+  strand: { code: "strand", strand: 2, why: "order" },
+  "no-rows": { code: "no-rows" },
+  more: { code: "more", count: 3 },
 }
 
 describe.each(everyLanguage)("the command in %s", (_, { command }) => {
   it("has a sentence for every code", () => {
     const said = samplesOf(problems).map((each) => say(command.problems, each))
     expect(said.filter((each) => !isSentence(each))).toEqual([])
+    const learnt = samplesOf(learnProblems).map((each) => say(command.learn, each))
+    expect(learnt.filter((each) => !isSentence(each))).toEqual([])
   })
   it("explains every option of every verb, and no other", () => {
     for (const name of verbNames)

@@ -2,7 +2,7 @@ import type { ArgumentProblem } from "../../core/command/argumentProblem"
 import type { Verb } from "./verb"
 
 export type Parsed =
-  | { ok: true; file: string; options: Readonly<Record<string, string>> }
+  | { ok: true; file: string; files?: readonly string[]; options: Readonly<Record<string, string>> }
   | { ok: false; problems: readonly ArgumentProblem[] }
 
 /** Sort what was typed after a verb into its file and its options; whatever the verb does not know is refused. */
@@ -23,7 +23,8 @@ export function parseArguments(typed: readonly string[], verb: Pick<Verb, "optio
     options[option] = value
   }
   problems.push(...fileProblems(files, verb.takesFile))
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, file: files[0] ?? "", options }
+  if (problems.length > 0) return { ok: false, problems }
+  return { ok: true, file: files[0] ?? "", ...(verb.takesFile === "many" && { files }), options }
 }
 
 function splitOption(typed: string): [name: string, value: string | undefined] {
@@ -34,8 +35,9 @@ function splitOption(typed: string): [name: string, value: string | undefined] {
 
 const isValue = (typed: string | undefined) => typed !== undefined && !typed.startsWith("--")
 
-function fileProblems(files: readonly string[], takesFile: boolean): ArgumentProblem[] {
+function fileProblems(files: readonly string[], takesFile: Verb["takesFile"]): ArgumentProblem[] {
   if (!takesFile) return files.map((file) => ({ code: "no-file-expected", file }))
   if (files.length === 0) return [{ code: "file-missing" }]
+  if (takesFile === "many") return []
   return files.slice(1).map((file) => ({ code: "one-file-too-many", file }))
 }

@@ -6,7 +6,8 @@ import { say } from "../../words/say"
 export type Verb = {
   /** What stands after the verb, as in "FILE --out FILE.pdf". */
   usage: string
-  takesFile: boolean
+  /** Whether a file stands after it: none, one, or one and more. */
+  takesFile: boolean | "many"
   /** Each option by its name without dashes. All take a value. */
   options: readonly string[]
   run(request: Request): Promise<Outcome> | Outcome
@@ -14,6 +15,8 @@ export type Verb = {
 
 export type Request = {
   file: string
+  /** All of them, where a verb takes several. */
+  files?: readonly string[] | undefined
   options: Readonly<Record<string, string>>
   desk: Desk
   /** The words that sentences are said in. */

@@ -20,9 +20,10 @@ export const developerFor = (
 function expectedBy(mix: Mix, sheet: ProductSheet, plan: Plan): Expects {
   const { strandTest } = choicesOfPlan(plan)
   const testedSheet = productSheets(plan).find(({ name }) => name === strandTest?.product)
+  const around = { testedSheet, start: plan.salon?.start }
   return (developerVolume, liftLevels) => {
     const goal = { fromLevel: 0, toLevel: liftLevels }
-    const ready = readyWith({ ...mix, developerVolume }, sheet, { goal, strandTest, testedSheet })
+    const ready = readyWith({ ...mix, developerVolume }, sheet, { goal, strandTest, ...around })
     return ready.mid <= longestMin(sheet)
   }
 }

@@ -1,6 +1,7 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
 import { type FoilKind, isFoil } from "../../../geometry/section/section"
 import { type Skill, timedFoilMin } from "../../../presets/timing/pace"
+import type { StartFigures } from "../document/salon"
 import type { Plan } from "../document/schema"
 import { foilKinds, type ServiceRecord } from "../document/serviceRecord"
 import type { PaceByKind } from "../document/timingChoices"
@@ -37,8 +38,8 @@ export function lessonsOf(plans: readonly Plan[]): Lesson[] {
 }
 
 /** The pace of a person: what is usual for the skill, moved by every foil that was timed. */
-export function paceOf({ minutes }: Lesson, skill: Skill): PaceByKind {
-  const learn = (kind: FoilKind): Range => learnPace(usualPace(skill, kind), minutes[kind])
+export function paceOf({ minutes }: Lesson, skill: Skill, start?: StartFigures): PaceByKind {
+  const learn = (kind: FoilKind): Range => learnPace(usualPace(skill, kind, start), minutes[kind])
   return { slice: learn("slice"), weave: learn("weave"), backcomb: learn("backcomb") }
 }
 

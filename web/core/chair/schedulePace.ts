@@ -1,10 +1,12 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
 import type { FoilKind } from "../../../geometry/section/section"
 import { extraMin, foilMin, paceWeightFoils, type Skill } from "../../../presets/timing/pace"
+import type { StartFigures } from "../document/salon"
 import type { Chair } from "./chair"
 
-/** Minutes to place a foil of a kind, before anything of this person has been recorded. */
-export function usualPace(skill: Skill, kind: FoilKind): Range {
+/** Minutes to place a foil of a kind, before anything of this person has been recorded; usual skill as other salons told it. */
+export function usualPace(skill: Skill, kind: FoilKind, start?: StartFigures): Range {
+  if (skill === "usual" && start?.paceMin) return start.paceMin[kind]
   const [foil, extra] = [foilMin[skill], extraMin[kind]]
   return { low: foil.low + extra.low, mid: foil.mid + extra.mid, high: foil.high + extra.high }
 }

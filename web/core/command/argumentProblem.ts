@@ -19,3 +19,9 @@ export type ArgumentProblem =
   | { code: "number-unusable"; option: "have" | "want" | "grams"; found: string }
   | { code: "minutes-unusable"; option: "pace" | "booking"; found: string }
   | { code: "levels-together" }
+  | { code: "consent-missing" }
+  | { code: "csv-out-missing" }
+  | { code: "start-out-missing" }
+  | { code: "nothing-to-learn" }
+  | { code: "too-few-salons"; salons: number; least: number }
+  | { code: "same-rows"; file: string; other: string }

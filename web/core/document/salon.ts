@@ -2,6 +2,7 @@ import type { Range } from "../../../geometry/hair/tradeFigures"
 import type { FoilKind } from "../../../geometry/section/section"
 import { houseProducts } from "../../../presets/formula/houseProducts"
 import type { Price, ProductSheet } from "../../../presets/formula/productSheet"
+import type { PaceByKind } from "./timingChoices"
 
 /** What of the salon rules a plan. It is copied into the plan, which then reads the same on any desk. */
 export type Salon = {
@@ -17,6 +18,8 @@ export type Salon = {
   prices: PriceList
   /** Grams of product by what the scale has shown, of everything and of a product or kind alone. */
   learnt: readonly LearntFigures[]
+  /** What it starts from, where it has taken in what other salons learnt. */
+  start?: StartFigures | undefined
 }
 
 export type Contact = { name: string; phone: string; emergency: string }
@@ -36,6 +39,37 @@ export type LearntFigures = {
   soakGPerG: Range
   coatMgPerCm2: Range
 }
+
+/**
+ * What a salon starts from in place of the trade's assumptions: joined from the weighings, strand tests and paces of other
+ * salons. Null where they told too little of it.
+ */
+export type StartFigures = {
+  /** How many salons it was joined from. */
+  salons: number
+  grams: GramsStart | null
+  /** Minutes for half of the lift still to come; two thirds of heads lie within. */
+  halfTimeMin: { low: number; high: number } | null
+  /** Minutes a foil of each kind at the usual skill; a kind that too few timed is as it was. */
+  paceMin: PaceByKind | null
+}
+
+/** What a new salon's own three figures may be, and how its weighings scatter. */
+export type GramsStart = {
+  lossG: Spread
+  soakGPerG: Spread
+  coatMgPerCm2: Spread
+  /** How the three lean on each other, from -1 to 1. */
+  lossWithSoak: number
+  lossWithCoat: number
+  soakWithCoat: number
+  /** Scatter of a weighing, as a share of its grams, and how firmly that is believed. */
+  scatterShare: number
+  scatterShape: number
+}
+
+/** The middle, and one standard deviation from salon to salon. */
+export type Spread = { mid: number; sd: number }
 
 export const newSalon = (): Salon => ({
   sheets: [],

@@ -3,7 +3,7 @@ import { expected } from "../fields/expected"
 import { choice, id, line, list, number, wholeNumber } from "../fields/fields"
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
-import type { Salon } from "./salon"
+import type { GramsStart, Salon, StartFigures } from "./salon"
 
 /** What of the salon rules a plan, as it is written to a file. */
 
@@ -59,6 +59,12 @@ export const pricesSchema = z.strictObject({
   chairHour: amount,
 })
 
+const placing = z.strictObject({
+  low: number(limits.placeMin),
+  mid: number(limits.placeMin),
+  high: number(limits.placeMin),
+})
+
 const learntRange = z.strictObject({
   low: number(limits.learnt),
   mid: number(limits.learnt),
@@ -66,6 +72,33 @@ const learntRange = z.strictObject({
 })
 
 export const foilKind = choice(["slice", "weave", "backcomb"])
+
+/** Whether three figures can lean on each other so: their correlations must leave each something of its own. */
+const isPossible = ({ lossWithSoak: a, lossWithCoat: b, soakWithCoat: c }: GramsStart) =>
+  1 - a * a - b * b - c * c + 2 * a * b * c > 1e-9
+
+const spread = z.strictObject({ mid: number(limits.learnt), sd: number(limits.learntSd) })
+
+/** What other salons learnt, joined, for one to start from. */
+export const startSchema = z.strictObject({
+  salons: wholeNumber(limits.salons),
+  grams: z.nullable(
+    z
+      .strictObject({
+        lossG: spread,
+        soakGPerG: spread,
+        coatMgPerCm2: spread,
+        lossWithSoak: number(limits.leaning),
+        lossWithCoat: number(limits.leaning),
+        soakWithCoat: number(limits.leaning),
+        scatterShare: number(limits.scatterShare),
+        scatterShape: number(limits.scatterShape),
+      })
+      .check(z.refine(isPossible, { path: ["soakWithCoat"], error: expected({ code: "something-else" }) })),
+  ),
+  halfTimeMin: z.nullable(span(limits.heldMin)),
+  paceMin: z.nullable(z.strictObject({ slice: placing, weave: placing, backcomb: placing })),
+}) satisfies z.ZodMiniType<StartFigures>
 
 /** What the salon's shelf and a plan both hold. */
 export const salonFields = {
@@ -77,6 +110,7 @@ export const salonFields = {
   scaleStepG: z.optional(number(limits.scaleStepG)),
   developerPrice: z.nullable(price),
   prices: pricesSchema,
+  start: z.optional(startSchema),
 }
 
 export const salonSchema = z.strictObject({

@@ -127,6 +127,13 @@ export const limits = {
   // Above anything a foil can hold.
   learnt: limit(0, 1000),
   weighings: limit(0, 100_000),
+  // What a salon starts from: as learnt from salon to salon. Nought would leave nothing to learn.
+  learntSd: limit(0.0001, 1000),
+  salons: limit(1, 10_000),
+  leaning: limit(-0.999, 0.999),
+  scatterShare: limit(0.001, 2),
+  // At 2 and below a scatter has no mean.
+  scatterShape: limit(2, 1000),
   bowlG: limit(0, 5000, "g"),
   // Counted from 0; nobody mixes a hundred in one visit.
   bowl: limit(0, 99),

@@ -1,19 +1,19 @@
 import type { TradeFigures } from "../../../geometry/hair/tradeFigures"
 import { type FoilKind, isFoil, type Section } from "../../../geometry/section/section"
-import { tradeFigures } from "../../../presets/formula/tradeFigures"
 import type { LearntFigures } from "../document/salon"
 import type { Plan } from "../document/schema"
+import { startingFigures } from "../grams/startingFigures"
 
 const joined = new WeakMap<LearntFigures, TradeFigures>()
 
 /** The figures a section is measured by: what the plan's salon has learnt comes before what the trade supposes. */
 export function figuresFor(section: Section, { mixes, salon }: Pick<Plan, "mixes" | "salon">): TradeFigures {
-  if (!salon || salon.learnt.length === 0 || !isFoil(section)) return tradeFigures
+  if (!salon || salon.learnt.length === 0 || !isFoil(section)) return startingFigures
   const product = mixes.find(({ id }) => id === section.mix)?.product
   const learnt = nearest(salon.learnt, product, section.kind)
-  if (!learnt) return tradeFigures
+  if (!learnt) return startingFigures
   const { lossG, soakGPerG, coatMgPerCm2 } = learnt
-  const ruling = joined.get(learnt) ?? { ...tradeFigures, lossG, soakGPerG, coatMgPerCm2 }
+  const ruling = joined.get(learnt) ?? { ...startingFigures, lossG, soakGPerG, coatMgPerCm2 }
   joined.set(learnt, ruling)
   return ruling
 }

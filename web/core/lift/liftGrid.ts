@@ -11,10 +11,16 @@ type Span = { low: number; high: number }
 /** Four in five possibilities lie within a range, one in ten below, one in ten above. */
 const rangeShares = [0.1, 0.5, 0.9] as const
 
-/** What is known of lift before anything has been seen: every combination of the priors, weighed. */
-export function priorTraits(printed: Span): Weighted<LiftTraits>[] {
+/**
+ * What is known of lift before anything has been seen: every combination of the priors, weighed. A half time that other
+ * salons told takes the place of the assumed one.
+ */
+export function priorTraits(
+  printed: Span,
+  halfTimeMin: Span = liftPriors.halfTimeMin,
+): Weighted<LiftTraits>[] {
   const grid: Weighted<LiftTraits>[] = []
-  for (const half of halfTimes())
+  for (const half of halfTimes(halfTimeMin))
     for (const levels of printedLevels(printed))
       for (const lag of bell(liftPriors.lagMin, { steps: 5, least: 0 }))
         for (const power of bell(liftPriors.strengthPower, { steps: 3 }))
@@ -78,8 +84,7 @@ function quantile(sorted: readonly Weighted<number>[], share: number): number {
 }
 
 /** Half times are spread by ratio: half as long is as far off as twice as long. */
-function halfTimes(): Weighted<number>[] {
-  const { low, high } = liftPriors.halfTimeMin
+function halfTimes({ low, high }: Span): Weighted<number>[] {
   const logs = bell({ low: Math.log(low), high: Math.log(high) }, { steps: 15 })
   return logs.map(({ of, weight }) => ({ of: Math.exp(of), weight }))
 }

@@ -3,6 +3,7 @@ import type { ProductSheet } from "../../../presets/formula/productSheet"
 import { otherProductShare } from "../../../presets/timing/lift"
 import { readyWithoutGoalMin } from "../../../presets/timing/pace"
 import { hairStates, type Zone, zoneNames } from "../document/consultation"
+import type { StartFigures } from "../document/salon"
 import type { Mix, Plan } from "../document/schema"
 import type { StrandTest } from "../document/timingChoices"
 import type { LiftConditions, LiftTraits } from "./lift"
@@ -47,6 +48,14 @@ export type LiftKnown = {
   isBorrowed: boolean
 }
 
+/** What is known round a strand test. */
+export type StrandAround = {
+  /** The sheet of the product that the strand was tested in. */
+  testedSheet?: ProductSheet | undefined
+  /** What the salon starts from. */
+  start?: StartFigures | undefined
+}
+
 /**
  * What is known of the lift of a mix, or null where its sheet prints none for its developer. A strand narrows its own
  * mix by what was seen; every other mix shares the hair, so it learns how fast that is and where in a printed range it
@@ -56,16 +65,17 @@ export function liftKnown(
   mix: Mix,
   sheet: ProductSheet | undefined,
   test: StrandTest | null,
-  testedSheet: ProductSheet | undefined = test?.product === mix.product ? sheet : undefined,
+  { testedSheet = test?.product === mix.product ? sheet : undefined, start }: StrandAround = {},
 ): LiftKnown | null {
   const conditions = liftConditions(mix, sheet)
   if (!conditions) return null
-  const prior = priorTraits(conditions.printed)
+  const halfTimeMin = start?.halfTimeMin ?? undefined
+  const prior = priorTraits(conditions.printed, halfTimeMin)
   const unknown: LiftKnown = { conditions, traits: prior, narrowed: null, isBorrowed: false }
   if (!test || test.rows.length === 0) return unknown
   const tested = liftConditions({ ...mix, developerVolume: test.developerVolume }, testedSheet)
   if (!tested) return unknown
-  const testedPrior = priorTraits(tested.printed)
+  const testedPrior = priorTraits(tested.printed, halfTimeMin)
   const narrowed = narrowLift(testedPrior, { ...test, conditions: tested })
   const isSame = test.product === mix.product && test.developerVolume === mix.developerVolume
   if ("refused" in narrowed) return isSame ? { ...unknown, narrowed } : unknown
@@ -94,17 +104,12 @@ function borrowed(
   )
 }
 
-type Asked = {
-  goal: LiftGoal | null
-  strandTest: StrandTest | null
-  /** The sheet of the product that the strand was tested in. */
-  testedSheet?: ProductSheet | undefined
-}
+type Asked = StrandAround & { goal: LiftGoal | null; strandTest: StrandTest | null }
 
 /** Minutes on until the goal with a mix; without a goal or a printed lift, when most foils are ready. */
 export function readyWith(mix: Mix, sheet: ProductSheet | undefined, asked: Asked): Range {
-  const { goal, strandTest, testedSheet } = asked
-  const known = goal && liftKnown(mix, sheet, strandTest, testedSheet)
+  const { goal, strandTest } = asked
+  const known = goal && liftKnown(mix, sheet, strandTest, asked)
   if (!goal || !known) return readyWithoutGoalMin
   return readyRange(known.traits, known.conditions, goal.toLevel - goal.fromLevel)
 }

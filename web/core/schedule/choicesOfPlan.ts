@@ -11,7 +11,7 @@ export function choicesOfPlan(plan: Plan): ServiceChoices {
   const { skill, pace, hands, breaks, rinse, heatMin, bookingMin, strandTest } = timing
   return {
     paceMin: foilMin[skill],
-    learntMin: pace,
+    learntMin: pace ?? (skill === "usual" ? (plan.salon?.start?.paceMin ?? null) : null),
     hands,
     breaks,
     rinse,

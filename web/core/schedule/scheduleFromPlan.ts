@@ -90,7 +90,7 @@ function readyByGoal(plan: Plan, sheets: readonly ProductSheet[], choices: Servi
   const known = new Map<string, TimedFoil["readyMin"]>()
   return (goal: LiftGoal | null, isFirst: boolean): TimedFoil["readyMin"] => {
     const key = `${goal ? goal.toLevel - goal.fromLevel : ""} ${isFirst}`
-    const asked = { goal, strandTest: choices.strandTest, testedSheet }
+    const asked = { goal, strandTest: choices.strandTest, testedSheet, start: plan.salon?.start }
     const readyIn = (mix: Mix) => {
       const ready = readyWith(mix, sheetOf(mix.product), asked)
       return isFirst ? readyFirst(ready) : ready

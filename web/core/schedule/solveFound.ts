@@ -4,6 +4,15 @@ import { spreadMin } from "./solveBlocks"
 /** An arrangement that was tried, and how far apart its foils come to the goal. */
 export type Found = { arrangement: Arrangement; spread: Spread }
 
+/** What was best in its turn, the best of all last. */
+export type BestSoFar = readonly [Found, ...Found[]]
+
+/** With one more that was tried, where it is better than the last. */
+export function withTried(best: BestSoFar, found: Found): BestSoFar {
+  const last = best[best.length - 1]
+  return better(last, found) === found && found !== last ? [...best, found] : best
+}
+
 /** How a search may go on: whether the order may change, how to try an arrangement, and how many tries are left. */
 export type Climb = { mayReorder: boolean; look: (arrangement: Arrangement) => Found; tries: number }
 

@@ -1,6 +1,6 @@
 import type { Arrangement, Choice, Puzzle, Spread } from "./solveBlocks"
 import { arranged, readySpread, timeOn } from "./solveBlocks"
-import { better, type Climb, type Found } from "./solveFound"
+import { type BestSoFar, better, type Climb, type Found, withTried } from "./solveFound"
 import { shaken } from "./solveShaken"
 
 /** Arrangements tried before the search stops where it is, for 120 foils; for fewer more, as each takes less time. */
@@ -12,9 +12,9 @@ const triesFor = ({ service }: Puzzle) =>
 /**
  * A good arrangement for many blocks: from the better of the given order, slowest first, and slowest first with the first
  * so many weakened, take the best small change of the blocks that set the spread, until none helps; then once more from
- * the next best of the beginnings while tries are left.
+ * the next best of the beginnings while tries are left. The best comes first, then what was best before it.
  */
-export function nearbyOrder(puzzle: Puzzle, start: Arrangement, mayReorder: boolean): Arrangement {
+export function nearbyOrders(puzzle: Puzzle, start: Arrangement, mayReorder: boolean): Arrangement[] {
   const look = (arrangement: Arrangement): Found => ({
     arrangement,
     spread: readySpread(arranged(puzzle, arrangement)),
@@ -22,15 +22,16 @@ export function nearbyOrder(puzzle: Puzzle, start: Arrangement, mayReorder: bool
   const beginnings = startsOf(puzzle, start, mayReorder)
     .map(look)
     .sort((a, b) => (a === b ? 0 : better(a, b) === a ? -1 : 1))
-  let best = beginnings[0]
+  let best: BestSoFar = [beginnings[0]]
   let tries = triesFor(puzzle) - beginnings.length
   for (const begun of beginnings.slice(0, mostClimbs)) {
     if (tries <= 0) break
     const climbed = climb(puzzle, begun, { mayReorder, look, tries })
     tries -= climbed.tried
-    best = better(best, climbed.found)
+    best = withTried(best, climbed.found)
   }
-  return shaken(puzzle, best, { mayReorder, look, tries }).arrangement
+  const found = shaken(puzzle, best, { mayReorder, look, tries })
+  return found.map(({ arrangement }) => arrangement).reverse()
 }
 
 /** As many of the beginnings are followed up, best first. */

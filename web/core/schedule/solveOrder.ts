@@ -1,7 +1,7 @@
 import type { Service } from "./scheduleInput"
 import { arranged, asGiven, puzzleOf, readySpread, spreadMin } from "./solveBlocks"
 import { exactOrder } from "./solveExact"
-import { nearbyOrder } from "./solveNearby"
+import { nearbyOrders } from "./solveNearby"
 import { planService } from "./timing"
 
 /** What may be changed. */
@@ -18,15 +18,25 @@ const exactBlocks = 7
 export function solveOrder(service: Service, may: Freedom): Service {
   const puzzle = puzzleOf(service, may.weaken)
   if (puzzle.blocks.length === 0) return service
-  const nearby = nearbyOrder(puzzle, asGiven(puzzle), may.reorder)
-  const best = puzzle.blocks.length <= exactBlocks ? exactOrder(puzzle, nearby, may.reorder) : nearby
-  const solved = arranged(puzzle, best)
-  return isCloser(solved, service) && !isLongerFound(puzzle.blocks.length, solved, service) ? solved : service
+  const nearby = nearbyOrders(puzzle, asGiven(puzzle), may.reorder)
+  if (puzzle.blocks.length <= exactBlocks) {
+    const solved = arranged(puzzle, exactOrder(puzzle, nearby[0], may.reorder))
+    return isCloser(solved, service) ? solved : service
+  }
+  return notLonger(
+    service,
+    nearby.slice(0, mostTimed).map((arrangement) => arranged(puzzle, arrangement)),
+  )
 }
 
-/** What was searched for, not proved, is not to keep the client longer in the chair than the plan that was given. */
-const isLongerFound = (blocks: number, solved: Service, given: Service) =>
-  blocks > exactBlocks && planService(solved).chairMin.mid > planService(given).chairMin.mid + 1e-9
+/** The first of some that is closer and, being searched for and not proved, keeps the client no longer in the chair. */
+function notLonger(given: Service, found: readonly Service[]): Service {
+  const most = planService(given).chairMin.mid + 1e-9
+  return found.find((solved) => isCloser(solved, given) && planService(solved).chairMin.mid <= most) ?? given
+}
+
+/** So many are timed in full before the plan is left as it was given. */
+const mostTimed = 24
 
 /** How far apart, in minutes, the foils are expected to come to the goal. */
 export const readySpreadMin = (service: Service) => spreadMin(readySpread(service))

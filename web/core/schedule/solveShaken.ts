@@ -1,6 +1,6 @@
 import type { Arrangement, Puzzle } from "./solveBlocks"
 import { spreadMin } from "./solveBlocks"
-import { better, type Climb, type Found } from "./solveFound"
+import { type BestSoFar, type Climb, withTried } from "./solveFound"
 
 /** An arrangement as it is shaken: the order, the weaker option each block would have, and how many of the first have theirs. */
 type Shaken = { order: readonly number[]; wanted: readonly number[]; weakened: number }
@@ -9,10 +9,10 @@ type Shaken = { order: readonly number[]; wanted: readonly number[]; weakened: n
  * What is tried when no single step helps any more: small changes by lot, the worse ones taken too while it is early
  * (simulated annealing; Kirkpatrick, Gelatt, Vecchi, Science 1983;220:671).
  */
-export function shaken({ blocks }: Puzzle, begun: Found, { mayReorder, look, tries }: Climb): Found {
+export function shaken({ blocks }: Puzzle, begun: BestSoFar, { mayReorder, look, tries }: Climb): BestSoFar {
   const lot = lots()
-  let state = stateOf(blocks, begun.arrangement)
-  let [now, best] = [begun, begun]
+  let [now, best] = [begun[begun.length - 1], begun]
+  let state = stateOf(blocks, now.arrangement)
   for (let i = 0; i < tries; i++) {
     const changed = changedByLot(blocks, state, mayReorder, lot)
     const next = look(arrangementOf(blocks, changed))
@@ -21,7 +21,7 @@ export function shaken({ blocks }: Puzzle, begun: Found, { mayReorder, look, tri
     if (worseMin > 0 && lot() >= Math.exp(-worseMin / warmthMin)) continue
     state = changed
     now = next
-    best = better(best, now)
+    best = withTried(best, now)
   }
   return best
 }

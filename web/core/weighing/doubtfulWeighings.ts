@@ -1,7 +1,7 @@
 import { calibrationFigures } from "../../../presets/weighing/calibrationFigures"
+import { learn, observationOf, type Weighing } from "../grams/calibration"
 import { type Belief, othersOn } from "../statistics/regression"
 import { studentBelow } from "../statistics/studentT"
-import { learn, observationOf, type Weighing } from "./calibration"
 
 /** A weighing that the others do not bear out: its place in the list, and the grams they expect of it. */
 export type Doubt = { index: number; weighedG: number; expectedG: number }

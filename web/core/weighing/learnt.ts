@@ -1,25 +1,22 @@
-import { productG } from "../../../geometry/hair/product"
-import type { Range } from "../../../geometry/hair/tradeFigures"
 import type { FoilKind } from "../../../geometry/section/section"
-import { tradeFigures } from "../../../presets/formula/tradeFigures"
-import type { LearntFigures } from "../document/salon"
-import type { Belief } from "../statistics/regression"
-import {
-  gramsFor,
-  learn,
-  learntFigures,
-  type ProductFigures,
-  priorBelief,
-  usualNeedOf,
-  type Weighing,
-} from "./calibration"
-import { weighingsNeeded } from "./weighingsNeeded"
+import { calibrationFigures } from "../../../presets/weighing/calibrationFigures"
+import type { LearntFigures, StartFigures } from "../document/salon"
+import type { Weighing } from "../grams/calibration"
+import { figuresToPlanBy } from "../grams/figuresToPlanBy"
+import { startBelief } from "../grams/startBelief"
+
+const { leastToLearnFrom } = calibrationFigures
 
 export type NamedWeighing = Weighing & { product: string; kind: FoilKind | null }
 
-/** What weighings teach of everything, and of each product, each kind and both, wherever there are enough of them. */
-export function learntOf(weighings: readonly NamedWeighing[]): LearntFigures[] {
-  const prior = priorBelief(tradeFigures)
+/**
+ * What weighings teach of everything, and of each product, each kind and both, wherever there are enough of them. Whether they
+ * agree does not decide it: bowls that agree by luck would print too narrow a range, and those that do not would print
+ * that of the starting figures, too narrow as well. What other salons told is known from the first bowl.
+ */
+export function learntOf(weighings: readonly NamedWeighing[], start?: StartFigures): LearntFigures[] {
+  const prior = startBelief(start)
+  const least = start?.grams ? 0 : leastToLearnFrom
   const products = [null, ...new Set(weighings.map(({ product }) => product))]
   const kinds = [null, ...new Set(weighings.flatMap(({ kind }) => kind ?? []))]
   return products.flatMap((product) =>
@@ -27,30 +24,8 @@ export function learntOf(weighings: readonly NamedWeighing[]): LearntFigures[] {
       const own = weighings.filter(
         (row) => (product === null || row.product === product) && (kind === null || row.kind === kind),
       )
-      const isEnough = own.length > 0 && weighingsNeeded(prior, own).more === 0
+      const isEnough = own.length >= (product === null && kind === null ? least : leastToLearnFrom)
       return isEnough ? [{ product, kind, weighings: own.length, ...figuresToPlanBy(prior, own) }] : []
     }),
   )
-}
-
-/**
- * The figures as learnt, their ranges drawn in or out together until a usual bowl has the range that the next weighing
- * of it has. Each by itself is known less well than the sum that the scale shows.
- */
-export function figuresToPlanBy(prior: Belief, weighings: readonly Weighing[]): ProductFigures {
-  const belief = learn(prior, weighings)
-  const alone = learntFigures(belief)
-  const usual = usualNeedOf(weighings)
-  const apart = productG(usual, { ...tradeFigures, ...alone })
-  const together = gramsFor(belief, usual, prior)
-  const share = (together.high - together.mid) / (apart.high - apart.mid)
-  const drawn = ({ mid, high }: Range): Range => {
-    const reach = share * (high - mid)
-    return { low: Math.max(0, mid - reach), mid, high: mid + reach }
-  }
-  return {
-    lossG: drawn(alone.lossG),
-    soakGPerG: drawn(alone.soakGPerG),
-    coatMgPerCm2: drawn(alone.coatMgPerCm2),
-  }
 }

@@ -9,7 +9,10 @@ import type { SalonShelf } from "./salonRecord"
 /** What a plan takes of the things the salon keeps. */
 export const salonForPlans = ({ weighings, ...own }: SalonShelf): Salon => ({
   ...own,
-  learnt: learntOf(weighings.filter(({ leftOut }) => !leftOut)),
+  learnt: learntOf(
+    weighings.filter(({ leftOut }) => !leftOut),
+    own.start,
+  ),
 })
 
 /** Whether a salon has nothing of its own yet. */
@@ -17,6 +20,7 @@ export const isEmptySalon = (salon: Salon) =>
   [salon.sheets, salon.bottles, salon.learnt].every(({ length }) => length === 0) &&
   salon.developerPrice === null &&
   salon.scaleStepG === undefined &&
+  salon.start === undefined &&
   Object.values(salon.contact ?? {}).every((said) => said === "") &&
   Object.values(salon.prices).every((price) => price === null)
 

@@ -2,7 +2,7 @@ import type { ProductNeed } from "../../../geometry/hair/product"
 import type { FoilKind } from "../../../geometry/section/section"
 import { isGroup } from "../checks/problem"
 import { newSalon, type Salon } from "../document/salon"
-import { foilKind, pricesSchema, productSheetSchema, salonFields } from "../document/salonSchema"
+import { foilKind, pricesSchema, productSheetSchema, salonFields, startSchema } from "../document/salonSchema"
 import { id, line, list, number, wholeNumber } from "../fields/fields"
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
@@ -82,6 +82,8 @@ function readByParts(kept: Record<PropertyKey, unknown>) {
   }
   const contact = fieldOf("contact", salonFields.contact, undefined)
   const scaleStepG = fieldOf("scaleStepG", z.optional(number(limits.scaleStepG)), undefined)
+  const contact = fieldOf("contact", salonFields.contact, undefined)
+  const start = fieldOf("start", z.optional(startSchema), undefined)
   const salon: SalonShelf = {
     sheets: rowsOf("sheets", productSheetSchema, counts.sheets.high),
     bottles: rowsOf("bottles", number(limits.developerVolume), counts.developers.high),
@@ -89,6 +91,8 @@ function readByParts(kept: Record<PropertyKey, unknown>) {
     ...(scaleStepG !== undefined && { scaleStepG }),
     developerPrice: fieldOf("developerPrice", salonFields.developerPrice, fresh.developerPrice),
     prices: fieldOf("prices", pricesSchema, fresh.prices),
+    ...(contact !== undefined && { contact }),
+    ...(start !== undefined && { start }),
     weighings: rowsOf("weighings", weighing, counts.weighings.high),
   }
   return { salon, unread }

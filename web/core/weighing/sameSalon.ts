@@ -6,6 +6,8 @@ export const isSameSalon = (a: Salon, b: Salon) => inOrder(a) === inOrder(b)
 
 export const sameLearnt = (a: Salon["learnt"], b: Salon["learnt"]) => inOrder(a) === inOrder(b)
 
+export const sameStart = (a: Salon["start"], b: Salon["start"]) => inOrder(a ?? null) === inOrder(b ?? null)
+
 const inOrder = (value: unknown): string =>
   JSON.stringify(roundNumbers(value), (_, part) =>
     isFields(part)

@@ -1,5 +1,5 @@
 import { calibrationFigures } from "../../../presets/weighing/calibrationFigures"
-import type { Weighing } from "./calibration"
+import type { Weighing } from "../grams/calibration"
 
 /** Weighings as they come from a spreadsheet, each with the line it stood on; or what is wrong, one slip each. */
 export type ReadWeighings =

@@ -1,9 +1,9 @@
 import type { ProductNeed } from "../../../geometry/hair/product"
 import { calibrationFigures } from "../../../presets/weighing/calibrationFigures"
+import { factorsOf, learn, usualNeedOf, type Weighing, weightOf } from "../grams/calibration"
 import { addOuter, cholesky, dot, inverseForm, type Vector } from "../statistics/matrix"
 import type { Belief } from "../statistics/regression"
 import { studentQuantile } from "../statistics/studentT"
-import { factorsOf, learn, usualNeedOf, type Weighing, weightOf } from "./calibration"
 
 /** How far the middle figure may be out, as a share of it, and how many more weighings like these bring it within reach. */
 export type Trust = { withinShare: number; more: number | null }

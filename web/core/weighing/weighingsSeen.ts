@@ -1,6 +1,7 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
-import { tradeFigures } from "../../../presets/formula/tradeFigures"
-import { gramsFor, learn, learntFigures, type ProductFigures, priorBelief } from "./calibration"
+import type { StartFigures } from "../document/salon"
+import { gramsFor, learn, learntFigures, type ProductFigures } from "../grams/calibration"
+import { startBelief } from "../grams/startBelief"
 import { doubtfulWeighings } from "./doubtfulWeighings"
 import type { KeptWeighing } from "./salonRecord"
 import { type Trust, weighingsNeeded } from "./weighingsNeeded"
@@ -10,7 +11,8 @@ export type SeenWeighing = { row: KeptWeighing; expectedG: Range; isDoubted: boo
 
 export type WeighingsSeen = {
   rows: readonly SeenWeighing[]
-  /** Each by itself, with its 80 % range. */
+  /** Each by itself, with its 80 % range: before anything was weighed, and now. */
+  start: ProductFigures
   figures: ProductFigures
   trust: Trust
   /** How many of them count. */
@@ -18,8 +20,8 @@ export type WeighingsSeen = {
 }
 
 /** What a list of weighings comes to. Rows left out are shown, but nothing is learnt from them. */
-export function weighingsSeen(weighings: readonly KeptWeighing[]): WeighingsSeen {
-  const prior = priorBelief(tradeFigures)
+export function weighingsSeen(weighings: readonly KeptWeighing[], start?: StartFigures): WeighingsSeen {
+  const prior = startBelief(start)
   const counted = weighings.filter(({ leftOut }) => !leftOut)
   const belief = learn(prior, counted)
   const doubted = new Set(doubtfulWeighings(prior, counted).map(({ index }) => counted[index].id))
@@ -29,6 +31,7 @@ export function weighingsSeen(weighings: readonly KeptWeighing[]): WeighingsSeen
       expectedG: gramsFor(belief, row, prior),
       isDoubted: doubted.has(row.id),
     })),
+    start: learntFigures(prior),
     figures: learntFigures(belief),
     trust: weighingsNeeded(prior, counted),
     counted: counted.length,

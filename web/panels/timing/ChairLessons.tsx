@@ -51,7 +51,7 @@ export function ChairLessons({ plan }: { plan: Plan }) {
 }
 
 function LessonRow({ lesson, plan }: { lesson: Lesson; plan: Plan }) {
-  const pace = paceOf(lesson, (plan.timing ?? usualTiming).skill)
+  const pace = paceOf(lesson, (plan.timing ?? usualTiming).skill, plan.salon?.start)
   const w = useWords().timing.lessons
   return (
     <tr>
@@ -66,7 +66,7 @@ function LessonRow({ lesson, plan }: { lesson: Lesson; plan: Plan }) {
 
 function PlanWithPace({ lesson, plan }: { lesson: Lesson; plan: Plan }) {
   const timing = plan.timing ?? usualTiming
-  const pace = paceOf(lesson, timing.skill)
+  const pace = paceOf(lesson, timing.skill, plan.salon?.start)
   const w = useWords().timing.lessons
   return (
     <>

@@ -1,4 +1,3 @@
-import { tradeFigures } from "../../../presets/formula/tradeFigures"
 import { newSalon } from "../../core/document/salon"
 import { trustCode } from "../../core/weighing/trust"
 import type { WeighingsSeen } from "../../core/weighing/weighingsSeen"
@@ -13,7 +12,7 @@ const rows = [
 ] as const
 
 /** The three figures before and after weighing, and how far they may be trusted. */
-export function LearntPanel({ seen: { figures, trust, counted } }: { seen: WeighingsSeen }) {
+export function LearntPanel({ seen: { start, figures, trust, counted } }: { seen: WeighingsSeen }) {
   const w = useWords().weighing.learnt
   const { learnt } = usePlan((plan) => plan.salon) ?? newSalon()
   return (
@@ -32,7 +31,7 @@ export function LearntPanel({ seen: { figures, trust, counted } }: { seen: Weigh
           {rows.map(([name, unit]) => (
             <tr key={name}>
               <th scope="row">{w.names[name]}</th>
-              <td>{w[unit](tradeFigures[name])}</td>
+              <td>{w[unit](start[name])}</td>
               <td>{w[unit](figures[name])}</td>
             </tr>
           ))}

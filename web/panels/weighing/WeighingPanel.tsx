@@ -3,6 +3,7 @@ import { weighingsSeen } from "../../core/weighing/weighingsSeen"
 import { useSalon } from "../../session/salon/useSalon"
 import { useWords } from "../../session/words"
 import { LearntPanel } from "./LearntPanel"
+import { StartFile } from "./StartFile"
 import { WeighBowl } from "./WeighBowl"
 import { WeighingFiles } from "./WeighingFiles"
 import { WeighingPicture } from "./WeighingPicture"
@@ -12,7 +13,7 @@ import { WeighingRows } from "./WeighingRows"
 export function WeighingPanel() {
   const { title } = useWords().weighing
   const { salon } = useSalon()
-  const seen = weighingsSeen(salon.weighings)
+  const seen = weighingsSeen(salon.weighings, salon.start)
   return (
     <section className="scale" aria-labelledby="scale-title">
       <h2 id="scale-title">{title}</h2>
@@ -25,6 +26,7 @@ export function WeighingPanel() {
         </>
       )}
       <WeighingFiles weighings={salon.weighings} />
+      <StartFile start={salon.start} />
     </section>
   )
 }

@@ -1,4 +1,5 @@
 import type { ArgumentProblem } from "../../core/command/argumentProblem"
+import type { LearnProblem } from "../../core/joining/readRows"
 import type { Sentences } from "../say"
 import type { Tools } from "../tools"
 
@@ -40,7 +41,21 @@ export const command = (t: Tools) => ({
     "minutes-unusable": ({ option, found }) =>
       `--${option}: expected ${minutes[option]} above 0, found "${found}".`,
     "levels-together": "--from and --to: expected both levels, or neither.",
+    "consent-missing":
+      "--consent yes is missing: the salon says with it that its figures may be passed on. No client data are in them.",
+    "csv-out-missing": "--out is missing: expected the path of the CSV to write.",
+    "start-out-missing": "--out is missing: expected the path of the JSON to write.",
+    "nothing-to-learn":
+      "Nothing to pass on: no bowl weighed after a service, no strand test and no foil timed at the chair. Give more plans, or a list of weighings.",
+    "too-few-salons": ({ salons, least }) =>
+      `${t.count(salons, { one: "# file", other: "# files" })}, one a salon: expected at least ${t.whole(least)}.`,
+    "same-rows": ({ file, other }) => `"${file}" holds the same rows as "${other}": give each salon once.`,
   } satisfies Sentences<ArgumentProblem>,
+
+  passedOn: "Numbers alone: no name, note, product or day is in the list. Read it before you pass it on.",
+  joined:
+    "A new salon takes this file in under Formula, Weigh your bowls; calibrate takes it with --start. Its own bowls then narrow it.",
+  learn: learnProblems(t),
 
   overLegalLimit: (percent: number) =>
     `Note: the EU and the UK allow at most ${t.number(percent)} % in a hair product that is ready for use.`,
@@ -109,7 +124,28 @@ export const command = (t: Tools) => ({
       summary:
         "Grams a foil, soak and coat learnt from weighed foils or bowls (columns hairG,strandAreaCm2,productG and, for bowls, foils), with 80 % ranges.",
       details: [],
-      options: {},
+      options: { start: "joined figures to start from (learn join); the starting figures if not given" },
+    },
+    "learn export": {
+      summary:
+        "What a salon learnt, as a small list to pass on: weighings, strand tests and paces, no client data.",
+      details: [
+        "Takes plans with their services and lists of weighings; a bowl counts when it was weighed after the service. Lines 1 and",
+        "2 of the list are the columns and their units. Rows: weighing (kind, foils, hairG, strandAreaCm2, productG), strand (one",
+        "look a row) and pace (foils timed of one pair of hands, their mean and spread). Nothing else is written.",
+      ],
+      options: {
+        consent: "yes: the salon agrees that its figures are passed on",
+        out: "where to write the CSV",
+      },
+    },
+    "learn join": {
+      summary: "The lists of three salons or more, joined into what a new salon starts from.",
+      details: [
+        "Prints each figure for a new salon with its 80 % range (half time: two thirds of heads) and how far salons differ in it,",
+        "as a share, one standard deviation. Null where fewer than three salons tell of a figure; it then stays as it was.",
+      ],
+      options: { out: "where to write the joined figures, JSON" },
     },
     timing: {
       summary: "When each foil goes on, may be ready and comes off, the bowls and checks, and the clashes.",
@@ -130,6 +166,37 @@ export const command = (t: Tools) => ({
     },
   },
 })
+
+const learnProblems = (t: Tools) => {
+  const at = ({ line, column, found }: { line: number; column: string; found: string }) =>
+    `Line ${t.whole(line)}, ${column}: ${found === "" ? "it is empty" : `found "${found}"`}`
+  const strands = {
+    order: "its looks are not in order of time, or past the longest time",
+    printed: "the lower printed level is above the higher",
+    alike: "its rows differ in strength, printed levels, longest time or starting level",
+    "too-many": "it has more looks than a strand test",
+  }
+  return {
+    "too-large": ({ mostMb }) => `Expected a list of at most ${t.whole(mostMb)} MB. Is this another file?`,
+    "columns-missing": ({ columns }) =>
+      `Line 1: ${t.and(columns)} missing. Write the list again with learn export.`,
+    "column-unknown": ({ column }) => `Line 1: "${column}" is not a column of such a list. Take it out.`,
+    unit: (cell) => `${at(cell)}; expected the unit ${cell.unit}.`,
+    cells: ({ line, cells, columns }) =>
+      `Line ${t.whole(line)} has ${t.whole(cells)} values for ${t.whole(columns)} columns. If numbers hold commas, write points: 4.5 for 4,5.`,
+    word: (cell) =>
+      cell.known.length > 0
+        ? `${at(cell)}; expected ${t.or(cell.known)}.`
+        : `${at(cell)}; expected nothing. Empty it.`,
+    number: (cell) =>
+      `${at(cell)}; expected a ${cell.isWhole ? "whole number" : "number"} from ${t.number(cell.low, 2)} to ${t.number(cell.high, 2)}. Correct it, or take the line out.`,
+    "not-of-row": (cell) => `${at(cell)}; a ${cell.row} row has none. Empty it.`,
+    strand: ({ strand, why }) =>
+      `Strand ${t.whole(strand)}: ${strands[why]}. Correct its rows, or take them out.`,
+    "no-rows": "The list has no rows.",
+    more: ({ count }) => t.count(count, { one: "And one more like these.", other: "And # more like these." }),
+  } satisfies Sentences<LearnProblem>
+}
 
 const numbers = {
   have: "per cents with a comma between, 12,3",

@@ -17,6 +17,8 @@ export const weighing = (t: Tools, { foils: foilsWords, kinds, mix: mixName }: C
     "remove-weighing": "Remove a weighing",
     "back-to-start": "Go back to the starting figures",
     "count-all": "Count all weighings again",
+    "take-start": "Start from other salons’ figures",
+    "leave-start": "Go back to the trade’s figures",
   },
 
   title: "Weigh your bowls",
@@ -56,6 +58,12 @@ export const weighing = (t: Tools, { foils: foilsWords, kinds, mix: mixName }: C
     counts: "Counts",
     remove: "Remove",
     removeThis: ({ name }: { name: string }) => `Remove ${name}`,
+  },
+  start: {
+    take: "Start from other salons’ figures, JSON",
+    leave: "Start from the trade’s figures",
+    from: ({ salons }: { salons: number }) =>
+      `Starts from the figures of ${t.count(salons, { one: "# salon", other: "# salons" })}, joined. Your own bowls narrow them.`,
   },
   list: {
     add: "Add a list, CSV",

@@ -190,21 +190,29 @@ function fourteenSections(seed: number): Service {
   return timedService(foils, { mixes, partingMin: always(1) })
 }
 
-describe("14 working sections", { timeout: 300_000 }, () => {
-  it("come within a minute of what long annealing finds, and the client sits no longer than in the plan that was given", () => {
-    // Ten cases and twenty runs of 4,000 steps with ANNEAL_CASES=10; fewer are enough to guard.
-    const cases = Number(process.env.ANNEAL_CASES ?? 3)
-    const runs = cases >= 10 ? 20 : 4
+describe("14 working sections", { timeout: 3_600_000 }, () => {
+  it("come within a minute of the best of twenty annealings, and the client sits no longer than in the plan that was given", () => {
+    // The first two cases, twenty runs of 4,000 steps each. ANNEAL_CASES=10 asks ten of them, with runs of 10,000.
+    const asked = Number(process.env.ANNEAL_CASES ?? 0)
+    const cases = asked || 2
     let near = 0
     for (let seed = 1; seed <= cases; seed++) {
       const service = fourteenSections(seed)
       const solved = solveOrder(service, both)
-      const least = annealedMin(service, { runs, steps: 4_000, seed: 31 * seed + 7 })
-      if (process.env.ANNEAL_CASES) console.log(seed, readySpreadMin(solved), least)
+      const annealing = { runs: 20, steps: asked ? 10_000 : 4_000, seed: 31 * seed + 7 }
+      const least = annealedMin(service, annealing)
+      if (asked) console.log(seed, readySpreadMin(solved), least)
       if (readySpreadMin(solved) <= least + 1) near++
       expect(planService(solved).chairMin.mid).toBeLessThanOrEqual(planService(service).chairMin.mid)
     }
     expect(near / cases).toBeGreaterThanOrEqual(0.9)
+  })
+  it("come closer even where the closest of all would keep the client longer", () => {
+    // The fifteenth: 102 minutes apart as given; the closest that was found, 85, ends three seconds too late.
+    const service = fourteenSections(15)
+    const solved = solveOrder(service, both)
+    expect(readySpreadMin(solved)).toBeLessThan(readySpreadMin(service) - 10)
+    expect(planService(solved).chairMin.mid).toBeLessThanOrEqual(planService(service).chairMin.mid)
   })
 })
 

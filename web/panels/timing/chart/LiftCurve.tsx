@@ -67,7 +67,10 @@ export function LiftCurve({ plan, mix, test }: Props) {
 
 function outlookOf(plan: Plan, mix: Mix, test: StrandTest | null, startLevel: number | undefined) {
   const sheet = (product: string) => sheetOf(product, plan) ?? undefined
-  const known = liftKnown(mix, sheet(mix.product), test, test ? sheet(test.product) : undefined)
+  const known = liftKnown(mix, sheet(mix.product), test, {
+    testedSheet: test ? sheet(test.product) : undefined,
+    start: plan.salon?.start,
+  })
   if (!known || startLevel === undefined) return null
   const firstLookMin = isFine(plan) ? looks.firstDelicateMin : looks.firstMin
   return liftOutlook(known, { startLevel, goal: goalOfPlan(plan), firstLookMin })

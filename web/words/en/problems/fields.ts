@@ -176,4 +176,5 @@ export const documents: Record<DocumentName, string> = {
   plan: "plan",
   technique: "technique",
   backup: "backup",
+  start: "file of joined figures",
 }

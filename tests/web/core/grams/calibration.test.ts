@@ -8,7 +8,7 @@ import {
   priorBelief,
   scatterG,
   type Weighing,
-} from "../../../../web/core/weighing/calibration"
+} from "../../../../web/core/grams/calibration"
 import { doubtfulWeighings } from "../../../../web/core/weighing/doubtfulWeighings"
 import { weighingsNeeded } from "../../../../web/core/weighing/weighingsNeeded"
 

@@ -1,18 +1,8 @@
 import { describe, expect, test } from "vitest"
-import type { ProductNeed } from "../../../../geometry/hair/product"
 import type { Range } from "../../../../geometry/hair/tradeFigures"
 import { tradeFigures } from "../../../../presets/formula/tradeFigures"
-import { dot } from "../../../../web/core/statistics/matrix"
-import {
-  factorsOf,
-  gramsFor,
-  learn,
-  learntFigures,
-  priorBelief,
-  type Weighing,
-  weightOf,
-} from "../../../../web/core/weighing/calibration"
-import { makeDice } from "../../../support/dice"
+import { gramsFor, learn, learntFigures, priorBelief } from "../../../../web/core/grams/calibration"
+import { drawNeed, drawSalon, salonDice, trueGrams, weigh } from "../../../support/drawnSalon"
 
 /**
  * Salons drawn from the prior itself: scatter and figures as believed before weighing, and bowls of 4 to 12 foils
@@ -22,30 +12,6 @@ const prior = priorBelief(tradeFigures)
 const names = ["lossG", "soakGPerG", "coatMgPerCm2"] as const
 const salons = 2000
 
-type Salon = { truth: readonly number[]; sd: number }
-
-function drawSalon(dice: Dice): Salon {
-  const sd = Math.sqrt(prior.scale / dice.gamma3())
-  const truth = prior.mean.map((mean, j) => mean + (sd / Math.sqrt(prior.precision[j][j])) * dice.normal())
-  return { truth, sd }
-}
-
-function drawNeed(dice: Dice): ProductNeed {
-  const panels = 4 + Math.floor(dice.even() * 9)
-  return {
-    panels,
-    hairG: panels * (0.4 + dice.even()),
-    strandAreaCm2: panels * (150 + 300 * dice.even()),
-  }
-}
-
-const trueGrams = ({ truth }: Salon, need: ProductNeed) => dot(factorsOf(need), truth)
-
-function weigh(salon: Salon, need: ProductNeed, dice: Dice): Weighing {
-  const scatter = (salon.sd / Math.sqrt(weightOf(need, prior))) * dice.normal()
-  return { ...need, productG: trueGrams(salon, need) + scatter }
-}
-
 const isIn = ({ low, high }: Range, value: number) => low <= value && value <= high
 const shareOf = (hits: readonly boolean[]) => hits.filter(Boolean).length / hits.length
 
@@ -53,9 +19,9 @@ const shareOf = (hits: readonly boolean[]) => hits.filter(Boolean).length / hits
 function weighSalons(bowls: number) {
   const dice = salonDice(20_261 + bowls)
   return Array.from({ length: salons }, () => {
-    const salon = drawSalon(dice)
-    const weighed = Array.from({ length: bowls }, () => weigh(salon, drawNeed(dice), dice))
-    return { salon, belief: learn(prior, weighed), next: weigh(salon, drawNeed(dice), dice) }
+    const salon = drawSalon(prior, dice)
+    const weighed = Array.from({ length: bowls }, () => weigh(salon, drawNeed(dice), { prior, dice }))
+    return { salon, belief: learn(prior, weighed), next: weigh(salon, drawNeed(dice), { prior, dice }) }
   })
 }
 
@@ -84,12 +50,3 @@ test("after 8 weighed bowls the middle figure is within 15 % of the truth for 90
   )
   expect(shareOf(near)).toBeGreaterThan(0.9)
 })
-
-type Dice = ReturnType<typeof salonDice>
-
-function salonDice(start: number) {
-  const { even, normal } = makeDice(start)
-  /** Gamma of shape 3: three exponentials. */
-  const gamma3 = () => -Math.log((1 - even()) * (1 - even()) * (1 - even()))
-  return { even, normal, gamma3 }
-}

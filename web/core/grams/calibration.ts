@@ -73,6 +73,12 @@ export const learntFigures = (belief: Belief): ProductFigures => ({
 export const gramsFor = (belief: Belief, need: ProductNeed, prior: Belief): Range =>
   rangeOf(predicted(belief, factorsOf(need), weightOf(need, prior)))
 
+/** How far the next weighing of a need may lie from its middle, g, 8 times in 10. */
+export function reachG(belief: Belief, need: ProductNeed, prior: Belief): number {
+  const { scale, df } = predicted(belief, factorsOf(need), weightOf(need, prior))
+  return reachOf(df) * scale
+}
+
 /** The need of the weighing in the middle: the mean of all, or the usual slice while there are none. */
 export function usualNeedOf(weighings: readonly ProductNeed[]): ProductNeed {
   if (weighings.length === 0) return calibrationFigures.usualNeed
