@@ -11,7 +11,6 @@ import type { Words } from "../../words/en/words"
 import { say } from "../../words/say"
 import type { Fonts } from "../pens/fontFile"
 import { type Page, tagged } from "../pens/page"
-import { toPrintable, toPrintablePlan } from "../pens/printable"
 import type { Block } from "../setting/block"
 import { flow } from "../setting/flow"
 import { bodyMm, headedPages } from "../setting/headedPages"
@@ -28,19 +27,14 @@ const gapMm = 6
 const scale = 0.175
 
 /** What the client takes home, in large print: no gram, no formula and no health answer is on it. */
-export function takeHome(unchecked: Plan, options: SheetOptions, fonts: Fonts): Page[] {
+export function takeHome(plan: Plan, options: SheetOptions, fonts: Fonts): Page[] {
   const { paper, zone } = options
   const press = pressOf(options, fonts)
-  const { plan } = toPrintablePlan(unchecked, fonts)
-  const done = doneToday(unchecked, zone)
-  const contact = unchecked.salon?.contact ?? noContact
+  const done = doneToday(plan, zone)
+  const contact = plan.salon?.contact ?? noContact
   const width = paper.widthMm - 2 * paper.marginMm
   const part = (title: string, readings: readonly Reading[], wide = width) =>
-    readingBlock(
-      title,
-      readings.map((each) => ({ ...each, text: toPrintable(each.text, fonts) })),
-      { width: wide, press },
-    )
+    readingBlock(title, readings, { width: wide, press })
   const said = press.words.sheets.cards.takeHome
   const blocks = [
     beside(
