@@ -3,6 +3,7 @@ import type { Fonts } from "./fontFile"
 import { mmPerPt, type Page, type Path, type RunItem, type Sheet, type Weight } from "./page"
 import { type PdfInternal, tagsOf } from "./pdfTags"
 import type { Pen, PenStyle } from "./pen"
+import { toPng } from "./png"
 
 const names: Record<Weight, string> = { regular: "PartlineSans-Regular", semibold: "PartlineSans-SemiBold" }
 
@@ -86,28 +87,19 @@ function drawRun(pdf: jsPDF, run: RunItem, { system }: Fonts) {
   const { text, at, sizePt, weight, ink } = run
   const em = sizePt * mmPerPt
   const { pixels, leftEm, topEm, widthEm, heightEm } = system.picture(text, run)
-  const name = [weight, sizePt, ink, text].join(" ")
   pdf.addImage({
-    imageData: pixels,
-    format: "RGBA",
+    imageData: toPng(pixels),
+    format: "PNG",
+    compression: "FAST",
     x: at[0] + leftEm * em,
     y: at[1] + topEm * em,
     width: widthEm * em,
     height: heightEm * em,
-    alias: name,
+    // The same letters once more are the same picture.
+    alias: [weight, sizePt, ink, text].join(" "),
   })
-  keepClear(pdf, name)
   pdf.setFont(names[weight], "normal").setFontSize(sizePt)
   pdf.text(" ", at[0], at[1], { renderingMode: "invisible" })
-}
-
-type Picture = { alias: string; alpha?: string; sMask?: string }
-
-/** The library takes how clear each pixel of a picture is, and does not write it: it is looked for under another name. */
-function keepClear(pdf: jsPDF, name: string) {
-  const { collections } = pdf.internal as unknown as { collections: Record<string, Record<string, Picture>> }
-  for (const picture of Object.values(collections.addImage_images ?? {}))
-    if (picture.alias === name && picture.alpha !== undefined) picture.sMask = picture.alpha
 }
 
 function setStyle(pdf: jsPDF, { ink, line, type }: PenStyle) {
