@@ -27,7 +27,7 @@ function chunk(name: string, data: Uint8Array): Uint8Array {
 
 /** A stream of blocks that stand as they are. */
 function stored(bytes: Uint8Array): Uint8Array {
-  const parts = [Uint8Array.from([0x78, 0x01])]
+  const parts: Uint8Array[] = [Uint8Array.from([0x78, 0x01])]
   for (let at = 0; at < bytes.length; at += mostInBlock) {
     const block = bytes.subarray(at, at + mostInBlock)
     const [low, high] = [block.length & 0xff, block.length >> 8]
