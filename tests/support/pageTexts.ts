@@ -5,7 +5,7 @@ const flat = (items: readonly Item[]): Item[] =>
   items.flatMap((item) => (item.kind === "clipped" ? flat(item.items) : [item]))
 
 /** Every text of some pages, whatever it stands in. */
-export const texts = (pages: readonly Page[]): TextItem[] =>
+export const texts = (pages: readonly Page[]): (TextItem & Pick<Item, "tag">)[] =>
   pages.flatMap((page) => flat(page.items)).filter((item) => item.kind === "text")
 
 /** Where a text is printed, from its left end to its right, mm. */

@@ -1,17 +1,17 @@
 import "./sheets.css"
 import { type ComponentType, Suspense, useCallback, useEffect, useMemo, useState } from "react"
-import { papers } from "../../presets/sheets/papers"
 import type { Plan } from "../core/document/schema"
 import { sessionStore } from "../session/sessionStore"
 import { usePlan, useSession } from "../session/usePlan"
 import { useWords } from "../session/words"
+import { optionsOf } from "./optionsOf"
 import { PagePreview } from "./PagePreview"
 import type { Fonts } from "./pens/fontFile"
 import { loadFonts } from "./pens/loadFonts"
+import { ReadAsPage } from "./ReadAsPage"
 import { SheetActions } from "./SheetActions"
 import { SheetChoices } from "./SheetChoices"
 import { layOutSheet, sheetKinds } from "./sheetKinds"
-import { stopsAtPrintTime } from "./stopsAtPrintTime"
 import { useSheetSettings } from "./useSheetSettings"
 
 /** A sheet as it will print: small pages beside a large one; `Note` is where what it says of next time is written. */
@@ -22,11 +22,14 @@ export function SheetsScreen({ Note }: { Note: ComponentType<{ plan: Plan }> }) 
   const { sheets: said, plans } = useWords()
   const { language, chooseLanguage, paper, choosePaper, words, hasFailed } = useSheetSettings()
   const { fonts, hasFailed: hasNoFont, again } = useFonts()
-  const sheet = useMemo(() => {
-    if (!fonts || !words) return null
-    const options = { paper: papers[paper], mirror, language, words, ...stopsAtPrintTime(plan, words) }
-    return layOutSheet(name, plan, options, fonts)
-  }, [plan, name, paper, mirror, fonts, language, words])
+  const options = useMemo(
+    () => words && optionsOf(plan, { paper, mirror, language, words }),
+    [plan, paper, mirror, language, words],
+  )
+  const sheet = useMemo(
+    () => fonts && options && layOutSheet(name, plan, options, fonts),
+    [plan, name, fonts, options],
+  )
   const fault = hasNoFont ? said.screen.noFont : hasFailed ? said.screen.noWords : ""
   return (
     <main className="page sheets">
@@ -60,9 +63,10 @@ export function SheetsScreen({ Note }: { Note: ComponentType<{ plan: Plan }> }) 
           <Note plan={plan} />
         </Suspense>
       )}
-      {sheet && fonts && (
+      {sheet && fonts && options && (
         <PagePreview sheet={sheet} paper={paper}>
           <SheetActions name={name} sheet={sheet} plan={plan} fonts={fonts} />
+          {sheetKinds[name].toHtml && <ReadAsPage name={name} plan={plan} options={options} />}
         </PagePreview>
       )}
     </main>

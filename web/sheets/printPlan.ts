@@ -1,15 +1,15 @@
-import { type PaperName, papers } from "../../presets/sheets/papers"
+import type { PaperName } from "../../presets/sheets/papers"
 import type { SheetName } from "../../presets/sheets/sheetNames"
 import type { Plan } from "../core/document/schema"
 import { type Language, loadWords } from "../words/every/languages"
+import { optionsOf } from "./optionsOf"
 import { drawPage } from "./pens/drawPage"
 import { fingerprint } from "./pens/fingerprint"
 import type { Fonts } from "./pens/fontFile"
 import { loadFonts, type ReadFont } from "./pens/loadFonts"
 import type { Sheet } from "./pens/page"
 import { openPdf } from "./pens/pdfPen"
-import { layOutSheet } from "./sheetKinds"
-import { stopsAtPrintTime } from "./stopsAtPrintTime"
+import { layOutSheet, sheetAsHtml } from "./sheetKinds"
 
 export type PrintOptions = { sheet: SheetName; paper: PaperName; mirror: boolean; language: Language }
 
@@ -26,8 +26,14 @@ export async function layoutPlan(
   readFont?: ReadFont,
 ): Promise<{ sheet: Sheet; fonts: Fonts }> {
   const [fonts, words] = await Promise.all([loadFonts(readFont), loadWords(language)])
-  const options = { paper: papers[paper], mirror, language, words, ...stopsAtPrintTime(plan, words) }
+  const options = optionsOf(plan, { paper, mirror, language, words })
   return { sheet: layOutSheet(name, plan, options, fonts), fonts }
+}
+
+/** A sheet as a page for a browser; null where it is for paper alone. */
+export async function planAsHtml(plan: Plan, { sheet, ...print }: PrintOptions): Promise<string | null> {
+  const words = await loadWords(print.language)
+  return sheetAsHtml(sheet, plan, optionsOf(plan, { ...print, words }))
 }
 
 export function toPdf(sheet: Sheet, fonts: Fonts): Uint8Array {

@@ -9,6 +9,7 @@ import type { Fonts } from "./pens/fontFile"
 import type { Page, Sheet } from "./pens/page"
 import { titleOf } from "./setting/heading"
 import type { SheetOptions } from "./setting/sheetOptions"
+import { takeHomePage } from "./twin/takeHomePage"
 
 /** A sheet that can be printed of every plan. */
 type SheetKind = {
@@ -19,22 +20,29 @@ type SheetKind = {
   /** After a service it shows what was carried out, whatever the plan has become since. */
   isOfService: boolean
   layOut: (plan: Plan, options: SheetOptions, fonts: Fonts) => Page[]
+  /** The same for a browser, as one file. */
+  toHtml?: (plan: Plan, options: SheetOptions) => string
 }
 
 /** Every sheet: a new one is one row here, and its name and words. */
 export const sheetKinds: Readonly<Record<SheetName, SheetKind>> = {
   placement: { hasFront: true, isOfService: true, layOut: placementMap },
   technique: { hasFront: true, isOfService: false, layOut: handout },
-  "take-home": { hasFront: false, isOfService: true, layOut: takeHome },
+  "take-home": { hasFront: false, isOfService: true, layOut: takeHome, toHtml: takeHomePage },
   record: { hasFront: false, hasNote: true, isOfService: true, layOut: recordCard },
 }
 
 export function layOutSheet(name: SheetName, plan: Plan, options: SheetOptions, fonts: Fonts): Sheet {
-  const { isOfService, layOut } = sheetKinds[name]
   return {
-    pages: layOut((isOfService && planAsDone(plan)) || plan, options, fonts),
+    pages: sheetKinds[name].layOut(planOf(name, plan), options, fonts),
     title: titleOf(plan, options.words),
     date: plan.date,
     language: options.language,
   }
 }
+
+/** The sheet as a page for a browser; null where it is for paper alone. */
+export const sheetAsHtml = (name: SheetName, plan: Plan, options: SheetOptions): string | null =>
+  sheetKinds[name].toHtml?.(planOf(name, plan), options) ?? null
+
+const planOf = (name: SheetName, plan: Plan) => (sheetKinds[name].isOfService && planAsDone(plan)) || plan

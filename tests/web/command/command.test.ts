@@ -76,6 +76,20 @@ describe("the command", () => {
     expect(new TextDecoder().decode(written.get("map.pdf")?.slice(0, 5))).toBe("%PDF-")
   })
 
+  it("writes the sheet to take home as a page for a browser where the file is to be one", async () => {
+    const written = new Map<string, Uint8Array>()
+    const { exit, out, err } = await run("sheet plan.json --kind take-home --out home.html", written)
+    expect([exit, err, JSON.parse(out)]).toEqual([0, "", { out: "home.html", pages: 1 }])
+    const page = new TextDecoder().decode(written.get("home.html"))
+    expect(page).toMatch(/^<!doctype html>\n<html lang="en-GB">[\s\S]*<h1 dir="auto">Face frame<\/h1>/)
+    const language = "sheet plan.json --kind take-home --out heim.HTML --language en-US"
+    expect((await run(language, written)).exit).toBe(0)
+    expect(new TextDecoder().decode(written.get("heim.HTML"))).toContain('<html lang="en-US">')
+    const map = await run("sheet plan.json --kind placement --out map.html", written)
+    expect([map.exit, map.err]).toEqual([2, `--kind: expected take-home, found "placement".\n`])
+    expect(written.has("map.html")).toBe(false)
+  })
+
   it("writes no sheet it cannot", async () => {
     expect((await run("sheet plan.json --kind poster --paper a5")).err.split("\n")).toEqual([
       `--kind: expected placement, technique, take-home or record, found "poster".`,

@@ -1,8 +1,10 @@
 import { type PaperName, paperNames } from "../../../presets/sheets/papers"
 import { sheetNames } from "../../../presets/sheets/sheetNames"
 import type { ArgumentProblem } from "../../core/command/argumentProblem"
+import type { Plan } from "../../core/document/schema"
 import { fontFiles } from "../../sheets/pens/loadFonts"
-import { layoutPlan, type PrintOptions, toPdf } from "../../sheets/printPlan"
+import { layoutPlan, type PrintOptions, planAsHtml, toPdf } from "../../sheets/printPlan"
+import { sheetKinds } from "../../sheets/sheetKinds"
 import { usualPaper } from "../../sheets/usualPaper"
 import { readPlan } from "../input/openFile"
 import { knownLanguage } from "../input/spokenLanguage"
@@ -11,7 +13,7 @@ import { done, type Request, refuse, refuseTyped, type Verb } from "../input/ver
 const fronts = ["facing", "mirror"] as const
 
 export const sheet: Verb = {
-  usage: `FILE --kind ${sheetNames.join("|")} --out FILE.pdf [--paper a4|letter] [--front facing|mirror] [--language TAG]`,
+  usage: `FILE --kind ${sheetNames.join("|")} --out FILE.pdf|FILE.html [--paper a4|letter] [--front facing|mirror] [--language TAG]`,
   takesFile: true,
   options: ["kind", "paper", "out", "front", "messages"],
   async run(request) {
@@ -21,34 +23,47 @@ export const sheet: Verb = {
     const { out, print } = asked
     const read = readPlan(request)
     if (!read.ok) return refuse(...read.problems)
-    const { sheet: laid, fonts } = await layoutPlan(read.plan, print, (weight) =>
-      desk.readFont(fontFiles[weight]),
-    )
+    const made = asked.isHtml ? await htmlFile(read.plan, print) : await pdfFile(read.plan, print, desk)
     try {
-      desk.writeBytes(out, toPdf(laid, fonts))
+      desk.writeBytes(out, made.bytes)
     } catch {
       return refuseTyped(request, [{ code: "cannot-write", path: out }])
     }
-    return done({ out, pages: laid.pages.length })
+    return done({ out, pages: made.pages })
   },
 }
 
+async function pdfFile(plan: Plan, print: PrintOptions, desk: Request["desk"]) {
+  const { sheet: laid, fonts } = await layoutPlan(plan, print, (weight) => desk.readFont(fontFiles[weight]))
+  return { bytes: toPdf(laid, fonts), pages: laid.pages.length }
+}
+
+/** A page for a browser is one, however long. */
+async function htmlFile(plan: Plan, print: PrintOptions) {
+  return { bytes: new TextEncoder().encode((await planAsHtml(plan, print)) ?? ""), pages: 1 }
+}
+
+/** Sheets that can be had as a page for a browser. */
+const withPage = sheetNames.filter((name) => sheetKinds[name].toHtml)
+
 type Asked =
-  | { ok: true; out: string; print: PrintOptions }
+  | { ok: true; out: string; isHtml: boolean; print: PrintOptions }
   | { ok: false; problems: readonly ArgumentProblem[] }
 
 function askedFor({ kind, paper, front, language: tag, out }: Request["options"]): Asked {
   const language = knownLanguage(tag ?? "en-GB") ?? "en-GB"
-  const name = sheetNames.find((each) => each === kind)
+  const isHtml = /\.html?$/i.test(out ?? "")
+  const known = isHtml ? withPage : sheetNames
+  const name = known.find((each) => each === kind)
   const size: PaperName | undefined =
     paper === undefined ? usualPaper(language, language) : paperNames.find((each) => each === paper)
   const side = fronts.find((each) => each === (front ?? "facing"))
   if (name && size && side && out !== undefined)
-    return { ok: true, out, print: { sheet: name, paper: size, mirror: side === "mirror", language } }
+    return { ok: true, out, isHtml, print: { sheet: name, paper: size, mirror: side === "mirror", language } }
   return {
     ok: false,
     problems: [
-      ...(name ? [] : [wrongChoice("kind", sheetNames, kind)]),
+      ...(name ? [] : [wrongChoice("kind", known, kind)]),
       ...(size ? [] : [wrongChoice("paper", paperNames, paper)]),
       ...(side ? [] : [wrongChoice("front", fronts, front)]),
       ...(out === undefined ? [{ code: "out-missing" as const }] : []),

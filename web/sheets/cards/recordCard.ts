@@ -12,7 +12,6 @@ import { mixBlocks } from "../map/mixBlock"
 import { tonerBlocks } from "../map/tonerBlock"
 import type { Fonts } from "../pens/fontFile"
 import type { Page } from "../pens/page"
-import { toPrintable, toPrintablePlan } from "../pens/printable"
 import type { Block } from "../setting/block"
 import { type Flowing, flow } from "../setting/flow"
 import { bodyMm, headedPages } from "../setting/headedPages"
@@ -29,26 +28,24 @@ const swatchScale = 0.42
 const nextTimeLines = 4
 
 /** The salon's own record of a service: the hair, what was asked, mixed, planned and done, and what to do next time. */
-export function recordCard(unchecked: Plan, options: SheetOptions, fonts: Fonts): Page[] {
+export function recordCard(plan: Plan, options: SheetOptions, fonts: Fonts): Page[] {
   const { paper, zone } = options
   const press = pressOf(options, fonts)
-  const { plan } = toPrintablePlan(unchecked, fonts)
   const width = paper.widthMm - 2 * paper.marginMm
-  const row = (label: string | null, text: string) =>
-    labelledRow(label, toPrintable(text, fonts), width, press)
+  const row = (label: string | null, text: string) => labelledRow(label, text, width, press)
   const said = press.words.sheets.cards.record
-  const client = clientLines(unchecked, zone).map((line) =>
+  const client = clientLines(plan, zone).map((line) =>
     row(
       line.code === "hair" ? "" : press.words.record.labels[line.code],
       say(press.words.record.lines, line),
     ),
   )
-  const alarms = alarmsOfPlan(unchecked).map(({ wallAt, undone, ...alarm }) => {
-    const foils = foilNumbers(alarm, unchecked.service?.foils ?? [])
+  const alarms = alarmsOfPlan(plan).map(({ wallAt, undone, ...alarm }) => {
+    const foils = foilNumbers(alarm, plan.service?.foils ?? [])
     const what = alarmWords(alarm, foils, press.words.chair.emergencies)
     return row(clockIn(zone, Date.parse(wallAt)).replace("T", " "), undone ? said.takenBack(what) : what)
   })
-  const note = unchecked.note.split("\n").map((line) => row(null, line))
+  const note = plan.note.split("\n").map((line) => row(null, line))
   const blocks: Flowing[] = [
     ...(plan.consultation ? [paragraph(said.private, width, press, type.strong)] : []),
     paragraph(said.defers, width, press, type.small),
@@ -56,10 +53,10 @@ export function recordCard(unchecked: Plan, options: SheetOptions, fonts: Fonts)
     ...titled(said.mixed, mixed(plan, width, press)),
     ...foilTable(recordFoils(plan), width, press),
     ...titled(said.alarms, alarms),
-    ...titled(said.next, unchecked.note.trim() ? note : [writingLines(nextTimeLines, width)]),
+    ...titled(said.next, plan.note.trim() ? note : [writingLines(nextTimeLines, width)]),
   ]
   const bodies = flow(blocks, bodyMm(paper))
-  if (unchecked.note.trim()) bodies.push(withLines(bodies.pop() ?? [], bodyMm(paper), width))
+  if (plan.note.trim()) bodies.push(withLines(bodies.pop() ?? [], bodyMm(paper), width))
   return headedPages(bodies, { plan, paper, press, about: said.about })
 }
 

@@ -5,7 +5,7 @@ import { houseTechnique } from "../../words/every/houseTechnique"
 import { say } from "../../words/say"
 import type { Fonts } from "../pens/fontFile"
 import type { Page } from "../pens/page"
-import { toPrintablePlan } from "../pens/printable"
+import { isWholeOnPaper } from "../pens/printable"
 import type { Block } from "../setting/block"
 import { cautionBlock } from "../setting/cautions"
 import { type Flowing, flow } from "../setting/flow"
@@ -24,10 +24,9 @@ const blankScale = 0.26
 const bullet = { sign: "·", signMm: 3 }
 
 /** What an educator hands to a class: the technique as it is drawn, with nothing of the client it was drawn for. */
-export function handout(unchecked: Plan, options: SheetOptions, fonts: Fonts): Page[] {
+export function handout(plan: Plan, options: SheetOptions, fonts: Fonts): Page[] {
   const { paper, mirror } = options
   const press = pressOf(options, fonts)
-  const { plan, isWhole } = toPrintablePlan(unchecked, fonts)
   const width = paper.widthMm - 2 * paper.marginMm
   const said = press.words.sheets.handout
   const { teaching } = press.words
@@ -55,7 +54,14 @@ export function handout(unchecked: Plan, options: SheetOptions, fonts: Fonts): P
       ),
     ]),
     ...titled(said.assessor, width, [assessorsBox(width, press)]),
-    lowered(cautionBlock(width, { stops: "", lettersMissing: !isWhole, setting: type.body }, press), 4),
+    lowered(
+      cautionBlock(
+        width,
+        { stops: "", lettersMissing: !isWholeOnPaper(plan, fonts), setting: type.body },
+        press,
+      ),
+      4,
+    ),
   ]
   const unnamed: Plan = { ...plan, client: { initials: "" }, date: "" }
   const sheet = { plan: unnamed, paper, press, about: said.about }

@@ -96,6 +96,7 @@ function faded(item: Item): Item {
     case "hatch":
       return { ...item, ink: fadedInk, weightPt: Math.min(item.weightPt, fadedPt) }
     case "text":
+    case "run":
       return item
   }
 }

@@ -1,8 +1,9 @@
 import type { Plan } from "../../core/document/schema"
 import { measured } from "../../core/figures/measured"
 import type { Fonts } from "../pens/fontFile"
+import { inRuns } from "../pens/inRuns"
 import { moved, type Page } from "../pens/page"
-import { toPrintablePlan } from "../pens/printable"
+import { isWholeOnPaper } from "../pens/printable"
 import type { Block } from "../setting/block"
 import { cautionBlock } from "../setting/cautions"
 import { bodyMm } from "../setting/headedPages"
@@ -31,17 +32,20 @@ const rowMm = { least: 6.4, most: 9 }
 const fewestRows = 3
 
 /** The placement and formula map as pages: one where all fits, else the views first and the table on pages after. */
-export function placementMap(unchecked: Plan, options: SheetOptions, fonts: Fonts): Page[] {
+export function placementMap(plan: Plan, options: SheetOptions, fonts: Fonts): Page[] {
   const { paper, mirror, stops, alert = "" } = options
   const press = pressOf(options, fonts)
-  const { plan, isWhole } = toPrintablePlan(unchecked, fonts)
   const figures = measured(plan)
   const views = chooseViews(plan.sections, figures.head)
   const named = nameSections(views, plan.sections, figures.head)
   const setting: MapSetting = { plan, figures, paper, press, mirror, named, alert: alertBlock(alert) }
   const { tests } = press.words.sheets.map
   const fills = [tests.strand, tests.patch]
-  const cautions = cautionBlock(innerMm(setting), { stops, lettersMissing: !isWhole, fills }, press)
+  const cautions = cautionBlock(
+    innerMm(setting),
+    { stops, lettersMissing: !isWholeOnPaper(plan, fonts), fills },
+    press,
+  )
   const table = foilTable(figures, innerMm(setting), press)
   const clock = clockChart(plan, innerMm(setting), press)
   const bodies =
@@ -62,14 +66,12 @@ function setPage({ blocks, foot }: Body, setting: MapSetting, page: { number: nu
   const said = press.words.sheets.map
   const about = [mirror ? said.aboutMirror : said.about, said.worn(plan.head)].filter(Boolean).join(", ")
   const footTop = paper.heightMm - paper.marginMm - (foot?.heightMm ?? 0)
-  return {
-    paper,
-    items: [
-      ...heading(plan, { paper, about, press, ...page }),
-      ...moved(stack([setting.alert, ...blocks]).items, paper.marginMm, paper.marginMm + headingMm),
-      ...moved(foot?.items ?? [], paper.marginMm, footTop),
-    ],
-  }
+  const items = [
+    ...heading(plan, { paper, about, press, ...page }),
+    ...moved(stack([setting.alert, ...blocks]).items, paper.marginMm, paper.marginMm + headingMm),
+    ...moved(foot?.items ?? [], paper.marginMm, footTop),
+  ]
+  return { paper, items: inRuns(items, press.fonts) }
 }
 
 function onOnePage(

@@ -4,16 +4,21 @@ import type { Pen } from "./pen"
 /** Draw a page with a pen, first item lowest. */
 export function drawPage(page: Page, pen: Pen): void {
   for (const item of page.items) {
-    pen.mark?.(item.tag ?? (item.kind === "text" ? { role: "P" } : null))
+    pen.mark?.(item.tag ?? (isRead(item) ? { role: "P" } : null), item.kind === "run" ? item.text : undefined)
     drawItem(item, pen)
   }
 }
+
+const isRead = ({ kind }: Item) => kind === "text" || kind === "run"
 
 function drawItem(item: Item, pen: Pen): void {
   switch (item.kind) {
     case "text":
       pen.style({ ink: item.ink, type: item })
-      pen.text(item.text, item.at, item.align)
+      pen.text(item.text, item.at, item.align, item.goesOn)
+      break
+    case "run":
+      pen.run(item)
       break
     case "lines":
       pen.style({ ink: item.ink, line: item })

@@ -1,4 +1,5 @@
 import type { Weight } from "./page"
+import type { SystemLetters } from "./systemLetters"
 
 /** What layout needs to know of a typeface: which letters it has and how wide they run. */
 export type FontFile = {
@@ -8,7 +9,8 @@ export type FontFile = {
   widthEm(text: string): number
 }
 
-export type Fonts = Record<Weight, FontFile>
+/** The two weights of the sheets' typeface; beside them the letters of the system, where there is a screen. */
+export type Fonts = Record<Weight, FontFile> & { system: SystemLetters | null }
 
 /** Read a TrueType file with a format 4 character map, the kind this folder carries. */
 export function readFontFile(bytes: Uint8Array): FontFile {

@@ -2,6 +2,7 @@ import { type Fonts, readFontFile } from "./fontFile"
 import regular from "./fonts/PartlineSans-Regular.ttf?url"
 import semibold from "./fonts/PartlineSans-SemiBold.ttf?url"
 import type { Weight } from "./page"
+import { systemLetters } from "./systemLetters"
 
 export const fontFiles: Record<Weight, string> = {
   regular: "PartlineSans-Regular.ttf",
@@ -23,6 +24,11 @@ export async function loadFonts(read: ReadFont = fetchFont): Promise<Fonts> {
   loaded ??= Promise.all([read("regular"), read("semibold")]).then(([regularBytes, semiboldBytes]) => ({
     regular: readFontFile(regularBytes),
     semibold: readFontFile(semiboldBytes),
+    system: systemLetters(),
   }))
+  // What failed is tried anew by whoever asks next.
+  loaded.catch(() => {
+    loaded = null
+  })
   return loaded
 }

@@ -4,7 +4,7 @@ import type { Pair } from "../../../geometry/surface/frames"
 export type Page = { paper: Paper; items: readonly Item[] }
 /** A laid-out sheet: its pages, and what its file says of itself. */
 export type Sheet = { pages: readonly Page[]; title: string; date: string; language: string }
-export type Item = (TextItem | LinesItem | AreaItem | HatchItem | ClippedItem) & Tagged
+export type Item = (TextItem | RunItem | LinesItem | AreaItem | HatchItem | ClippedItem) & Tagged
 
 /** What items of one thing that is read have in common: they share the very same tag. A figure has words in its place. */
 export type Tag = { role: "H1" | "H2" | "P" | "Figure"; alt?: string }
@@ -25,7 +25,11 @@ export type TextItem = {
   weight: Weight
   align: Align
   ink: string
+  /** What follows is of the same line. */
+  goesOn?: true
 }
+/** Letters of a line that the sheets' typeface lacks, in the system's own; they begin at `at`. */
+export type RunItem = { kind: "run"; text: string; at: Pair; sizePt: number; weight: Weight; ink: string }
 export type LinesItem = Stroke & { kind: "lines"; paths: readonly Path[]; closed: boolean }
 export type AreaItem = { kind: "area"; path: Path; ink: string }
 export type HatchItem = Stroke & { kind: "hatch"; segments: readonly (readonly [Pair, Pair])[] }
@@ -48,6 +52,7 @@ export const moved = (items: readonly Item[], right: number, down: number): Item
 function moveItem(item: Item, move: (at: Pair) => Pair): Item {
   switch (item.kind) {
     case "text":
+    case "run":
       return { ...item, at: move(item.at) }
     case "lines":
       return { ...item, paths: item.paths.map((path) => path.map(move)) }

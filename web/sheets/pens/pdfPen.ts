@@ -1,8 +1,9 @@
 import { jsPDF } from "jspdf"
 import type { Fonts } from "./fontFile"
-import { mmPerPt, type Page, type Path, type Sheet, type Weight } from "./page"
+import { mmPerPt, type Page, type Path, type RunItem, type Sheet, type Weight } from "./page"
 import { type PdfInternal, tagsOf } from "./pdfTags"
 import type { Pen, PenStyle } from "./pen"
+import { toPng } from "./png"
 
 const names: Record<Weight, string> = { regular: "PartlineSans-Regular", semibold: "PartlineSans-SemiBold" }
 
@@ -29,7 +30,7 @@ export function openPdf({ pages: [{ paper }], title, date, language }: Sheet, fi
   pdf.setLineJoin("round")
   const tags = tagsOf(pdf.internal as unknown as PdfInternal)
   return {
-    pen: { ...pdfPen(pdf), mark: tags.mark },
+    pen: { ...pdfPen(pdf, fonts), mark: tags.mark },
     nextPage(page: Page) {
       tags.close()
       pdf.addPage([page.paper.widthMm, page.paper.heightMm])
@@ -59,7 +60,7 @@ function replaced(bytes: Uint8Array, from: string, to: string): Uint8Array {
   return bytes
 }
 
-function pdfPen(pdf: jsPDF): Pen {
+function pdfPen(pdf: jsPDF, fonts: Fonts): Pen {
   return {
     style: (style) => setStyle(pdf, style),
     path(paths, paint) {
@@ -72,10 +73,33 @@ function pdfPen(pdf: jsPDF): Pen {
       pdf.clip().discardPath()
     },
     // A space after a line, that it is not read as one word with the next.
-    text: (text, [x, y], align) => void pdf.text(align === "left" ? `${text} ` : text, x, y, { align }),
+    text: (text, [x, y], align, goesOn) =>
+      void pdf.text(align === "left" && !goesOn ? `${text} ` : text, x, y, { align }),
+    run: (run) => drawRun(pdf, run, fonts),
     save: () => void pdf.saveGraphicsState(),
     restore: () => void pdf.restoreGraphicsState(),
   }
+}
+
+/** A picture of letters, under a space that is not seen: what stands for them is found where text is looked for. */
+function drawRun(pdf: jsPDF, run: RunItem, { system }: Fonts) {
+  if (!system) throw new Error(`there is nothing to draw "${run.text}" with`)
+  const { text, at, sizePt, weight, ink } = run
+  const em = sizePt * mmPerPt
+  const { pixels, leftEm, topEm, widthEm, heightEm } = system.picture(text, run)
+  pdf.addImage({
+    imageData: toPng(pixels),
+    format: "PNG",
+    compression: "FAST",
+    x: at[0] + leftEm * em,
+    y: at[1] + topEm * em,
+    width: widthEm * em,
+    height: heightEm * em,
+    // The same letters once more are the same picture.
+    alias: [weight, sizePt, ink, text].join(" "),
+  })
+  pdf.setFont(names[weight], "normal").setFontSize(sizePt)
+  pdf.text(" ", at[0], at[1], { renderingMode: "invisible" })
 }
 
 function setStyle(pdf: jsPDF, { ink, line, type }: PenStyle) {

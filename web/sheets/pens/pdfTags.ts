@@ -10,17 +10,26 @@ export type PdfInternal = {
   getPageInfo(page: number): { objId: number }
 }
 
-/** One thing that is read: what it is, and its marks in the content of its page. */
-type Element = { tag: Tag; page: number; marks: number[] }
-type Ids = { tree: number; document: number; parents: number; each: number[] }
+/** One thing that is read: what it is, and what it holds: its marks in the content of its page, and letters that are pictures. */
+type Element = {
+  role: Tag["role"] | "Span"
+  alt?: string | undefined
+  spoken?: string
+  page: number
+  kids: Kid[]
+}
+type Kid = number | Element
+type Ids = { tree: number; document: number; parents: number }
 
 /** Tags for a library that has none: marked content in the pages, and the tree that says what each mark is. */
 export function tagsOf(internal: PdfInternal) {
   const { write, events } = internal
   const elements: Element[] = []
+  /** The elements of a tag, one a page. */
+  const known = new Map<Tag, Element[]>()
   /** The element that each mark of a page belongs to, in the order of the marks. */
   const owners = new Map<number, Element[]>()
-  let open: Tag | "artifact" | null = null
+  let open: Element | "artifact" | null = null
   let ids: Ids | null = null
 
   events.subscribe("putPage", ((data: { pageNumber: number }) => {
@@ -37,27 +46,45 @@ export function tagsOf(internal: PdfInternal) {
     if (open) write("EMC")
     open = null
   }
+  const elementOf = (tag: Tag, page: number): Element => {
+    const own = known.get(tag) ?? []
+    const found = own.find((each) => each.page === page)
+    if (found) return found
+    const element: Element = { role: tag.role, alt: tag.alt, page, kids: [] }
+    known.set(tag, [...own, element])
+    elements.push(element)
+    return element
+  }
+  const begin = (element: Element) => {
+    const onPage = owners.get(element.page) ?? []
+    owners.set(element.page, onPage)
+    write(`/${element.role} << /MCID ${onPage.length}${actualText(element)} >> BDC`)
+    element.kids.push(onPage.length)
+    onPage.push(element)
+  }
   return {
     close,
-    /** What is drawn from here on belongs to a tag; null is ornament that a reader's program passes over. */
-    mark(tag: Tag | null) {
-      const next = tag ?? "artifact"
-      if (next === open) return
+    /**
+     * What is drawn from here on belongs to a tag; null is ornament that a reader's program passes over.
+     * Letters drawn as a picture are a part of it for themselves, and `spoken` says them.
+     */
+    mark(tag: Tag | null, spoken?: string) {
+      const { pageNumber: page } = internal.getCurrentPageInfo()
+      const whole = tag && elementOf(tag, page)
+      if ((whole ?? "artifact") === open && spoken === undefined) return
       close()
-      open = next
-      if (!tag) return write("/Artifact BMC")
-      const page = internal.getCurrentPageInfo().pageNumber
-      const known = elements.find((each) => each.tag === tag && each.page === page)
-      const element = known ?? { tag, page, marks: [] }
-      if (!known) elements.push(element)
-      const onPage = owners.get(page) ?? []
-      owners.set(page, onPage)
-      write(`/${tag.role} << /MCID ${onPage.length} >> BDC`)
-      element.marks.push(onPage.length)
-      onPage.push(element)
+      open = whole ?? "artifact"
+      if (!whole) return write("/Artifact BMC")
+      if (spoken === undefined) return begin(whole)
+      const part: Element = { role: "Span", spoken, page, kids: [] }
+      whole.kids.push(part)
+      open = part
+      begin(part)
     },
   }
 }
+
+const actualText = ({ spoken }: Element) => (spoken === undefined ? "" : ` /ActualText ${unicode(spoken)}`)
 
 /** The tree of what is read, in its order, and the way back from each mark to it. */
 function putTree(
@@ -66,31 +93,40 @@ function putTree(
   owners: ReadonlyMap<number, Element[]>,
 ): Ids {
   const [tree, document, parents] = [0, 0, 0].map(() => internal.newObjectDeferred())
-  const each = elements.map(() => internal.newObjectDeferred())
-  const idOf = new Map(elements.map((element, i) => [element, each[i]]))
+  const idOf = new Map<Element, number>()
+  const number = (element: Element) => {
+    idOf.set(element, internal.newObjectDeferred())
+    for (const kid of element.kids) if (typeof kid === "object") number(kid)
+  }
+  for (const element of elements) number(element)
   const put = (id: number, text: string) => {
     internal.newObjectDeferredBegin(id, true)
     internal.write(text)
     internal.write("endobj")
   }
-  const refs = (list: readonly number[]) => list.map((id) => `${id} 0 R`).join(" ")
+  const refs = (list: readonly Kid[]) =>
+    list.map((kid) => (typeof kid === "number" ? kid : `${idOf.get(kid) ?? 0} 0 R`)).join(" ")
   put(
     tree,
     `<< /Type /StructTreeRoot /K [${document} 0 R] /ParentTree ${parents} 0 R /ParentTreeNextKey ${owners.size} >>`,
   )
-  put(document, `<< /Type /StructElem /S /Document /P ${tree} 0 R /K [${refs(each)}] >>`)
+  put(document, `<< /Type /StructElem /S /Document /P ${tree} 0 R /K [${refs(elements)}] >>`)
   const numbers = [...owners]
     .sort(([one], [other]) => one - other)
-    .map(([page, list]) => `${page - 1} [${refs(list.map((owner) => idOf.get(owner) ?? 0))}]`)
+    .map(([page, list]) => `${page - 1} [${refs(list)}]`)
   put(parents, `<< /Nums [${numbers.join(" ")}] >>`)
-  for (const [i, { tag, page, marks }] of elements.entries()) {
-    const alt = tag.alt ? ` /Alt ${unicode(tag.alt)}` : ""
+  const putElement = (element: Element, parent: number) => {
+    const id = idOf.get(element) ?? 0
+    const { role, alt, page, kids } = element
+    const said = `${alt ? ` /Alt ${unicode(alt)}` : ""}${actualText(element)}`
     put(
-      each[i],
-      `<< /Type /StructElem /S /${tag.role}${alt} /P ${document} 0 R /Pg ${internal.getPageInfo(page).objId} 0 R /K [${marks.join(" ")}] >>`,
+      id,
+      `<< /Type /StructElem /S /${role}${said} /P ${parent} 0 R /Pg ${internal.getPageInfo(page).objId} 0 R /K [${refs(kids)}] >>`,
     )
+    for (const kid of kids) if (typeof kid === "object") putElement(kid, id)
   }
-  return { tree, document, parents, each }
+  for (const element of elements) putElement(element, document)
+  return { tree, document, parents }
 }
 
 /** Words as a PDF holds any script: UTF-16, the higher byte first. */

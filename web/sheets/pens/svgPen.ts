@@ -1,8 +1,8 @@
 import { mmPerPt, type Path } from "./page"
 import type { Pen, PenStyle } from "./pen"
+import { systemFamily, weightNumbers } from "./systemLetters"
 
 const anchors = { left: "start", center: "middle", right: "end" } as const
-const weights = { regular: 400, semibold: 600 } as const
 
 /**
  * A pen that writes SVG in mm. Presentation attributes only, so it shows under a policy that forbids inline styles.
@@ -32,8 +32,14 @@ export function svgPen(prefix: string): { pen: Pen; markup: () => string } {
     text(text, [x, y], align) {
       const { weight, sizePt } = style.type ?? { weight: "regular", sizePt: 11 }
       parts.push(
-        `<text x="${short(x)}" y="${short(y)}" font-size="${short(sizePt * mmPerPt)}" font-weight="${weights[weight]}"` +
+        `<text x="${short(x)}" y="${short(y)}" font-size="${short(sizePt * mmPerPt)}" font-weight="${weightNumbers[weight]}"` +
           ` font-family="Partline Sans" text-anchor="${anchors[align]}" fill="${style.ink}">${escaped(text)}</text>`,
+      )
+    },
+    run({ text, at: [x, y], sizePt, weight, ink }) {
+      parts.push(
+        `<text x="${short(x)}" y="${short(y)}" font-size="${short(sizePt * mmPerPt)}" font-weight="${weightNumbers[weight]}"` +
+          ` font-family="${systemFamily}" direction="ltr" fill="${ink}">${escaped(text)}</text>`,
       )
     },
     save: () => void open.push(0),

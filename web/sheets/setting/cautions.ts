@@ -33,7 +33,7 @@ export function cautionBlock(width: number, words: CautionWords, press: Press): 
   const lineMm = body.sizePt * lineMmPerPt
   const columnMm = (width - gutterMm) / 2
   const said = press.words.sheets.cautions
-  const sentences = [...said.all, ...(lettersMissing ? [said.missingLetters] : [])]
+  const sentences = [...said.all, ...(lettersMissing ? [said.codedLetters] : [])]
   const linesOf = (text: string, setting: Type): Line[] => {
     // One sentence is one thing that is read, however many lines it takes.
     const tag: Tag = { role: "P" }

@@ -1,4 +1,5 @@
 import type { Plan } from "../../core/document/schema"
+import { inRuns } from "../pens/inRuns"
 import { moved, type Page, type Paper } from "../pens/page"
 import type { Block } from "./block"
 import { heading, headingMm } from "./heading"
@@ -18,8 +19,11 @@ export const headedPages = (
 ): Page[] =>
   bodies.map((body, i) => ({
     paper,
-    items: [
-      ...heading(plan, { paper, press, about, number: i + 1, count: bodies.length }),
-      ...moved(lay(body).items, paper.marginMm, paper.marginMm + headingMm),
-    ],
+    items: inRuns(
+      [
+        ...heading(plan, { paper, press, about, number: i + 1, count: bodies.length }),
+        ...moved(lay(body).items, paper.marginMm, paper.marginMm + headingMm),
+      ],
+      press.fonts,
+    ),
   }))

@@ -8,6 +8,7 @@ import type { Item } from "../pens/page"
 import type { Press } from "../setting/press"
 import {
   capMm,
+  firstLines,
   ink,
   letters,
   rectangle,
@@ -17,7 +18,6 @@ import {
   type,
   white,
   widthMm,
-  wrap,
 } from "../setting/typesetting"
 import { type Name, placeNames, type Rings } from "./placeNames"
 import type { ToPaper } from "./viewItems"
@@ -38,6 +38,7 @@ type Setting = {
 /** More names than this round one drawing crowd it. */
 const mostLabels = 16
 const nameMm = 22
+const nameLines = 2
 const nameLineMm = 4
 const clearMm = 1.2
 const groundMm = 0.4
@@ -66,7 +67,7 @@ function labelOf(section: Section, { plan, scene, press }: Setting): Label[] {
   const setting = isFoil(section) ? type.number : type.smallStrong
   const lines = isFoil(section)
     ? [String(section.mapNumber)]
-    : wrap(section.name || press.words.sheets.views.leftOut, nameMm, setting, press).slice(0, 2)
+    : firstLines(section.name || press.words.sheets.views.leftOut, nameLines, nameMm, setting, press)
   return [
     {
       anchor: viewPoint((near[0] + far[0]) / 2, (near[1] + far[1]) / 2),

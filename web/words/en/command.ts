@@ -94,14 +94,14 @@ export const command = (t: Tools) => ({
       options: {},
     },
     sheet: {
-      summary: "A sheet of a plan as PDF.",
+      summary: "A sheet of a plan as PDF; the one to take home as a page for a browser, too.",
       details: [
         "--language is the language of the sheet; sentences about the command are in that of --messages.",
       ],
       options: {
         kind: "placement, technique, take-home or record",
         paper: "a4 or letter; letter for en-US, else a4, if not given",
-        out: "where to write the PDF",
+        out: "where to write the PDF; take-home ending in .html is written as a page for a browser",
         front: "the front as you face the client (facing), or as seen in the mirror; facing if not given",
         messages: "language of the sentences about the command; en-GB if not given",
       },

@@ -8,11 +8,11 @@ import { figuresOf, headOf } from "../../../../web/core/figures/measured"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { placementMap } from "../../../../web/sheets/map/placementMap"
 import type { Page } from "../../../../web/sheets/pens/page"
-import { toPrintable } from "../../../../web/sheets/pens/printable"
 import { busyPlan } from "../../../support/busyPlan"
 import { backPlan, framePlan, manyPlan } from "../../../support/framePlan"
 import { spanOf, texts } from "../../../support/pageTexts"
 import { sheetFonts, sheetOptions } from "../../../support/sheetFonts"
+import { en } from "../../../support/words"
 
 const lay = (plan = framePlan, options: Partial<Parameters<typeof placementMap>[1]> = {}) =>
   placementMap(plan, sheetOptions(options), sheetFonts)
@@ -185,10 +185,13 @@ describe("the placement map", () => {
   })
 
   it("says so when letters cannot be printed", () => {
-    const note = "Some letters cannot be printed. Each of them shows as □."
-    expect(words(lay())).not.toContain(note)
-    const pages = lay({ ...framePlan, name: "Łucja 🌟" })
-    expect(words(pages)).toEqual(expect.arrayContaining([note, "Łucja □"]))
-    expect(toPrintable("سلمى", sheetFonts)).toBe("□□□□")
+    const note = en.sheets.cautions.codedLetters
+    const said = (pages: readonly Page[]) => words(pages).join(" ")
+    expect(said(lay())).not.toContain(note)
+    const plan = { ...framePlan, name: "Łucja 🌟", client: { initials: "山田" } }
+    expect(said(lay(plan))).toContain(note)
+    expect(words(lay(plan))).toEqual(expect.arrayContaining(["Łucja [U+1F31F]", "Client [U+5C71][U+7530]"]))
+    const toning = { toner: { product: "염색약", developerVolume: 5, parts: 2 }, rootShade: null }
+    expect(said(lay({ ...framePlan, toning }))).toContain(note)
   })
 })

@@ -100,7 +100,7 @@ const cautions = () => ({
     "Hairs, grams and minutes are estimates: read the range.",
   ],
   localRule: "Local rule:",
-  missingLetters: "Some letters cannot be printed. Each of them shows as □.",
+  codedLetters: "Some letters cannot be printed here. Each of them stands as its code, such as [U+6F22].",
 })
 
 export type SheetsWords = ReturnType<typeof sheets>
