@@ -80,14 +80,12 @@ function readByParts(kept: Record<PropertyKey, unknown>) {
     if (!parsed.success && kept[field] !== undefined) unread.push({ field, value: kept[field] })
     return parsed.success ? parsed.data : otherwise
   }
-  const contact = fieldOf("contact", salonFields.contact, undefined)
   const scaleStepG = fieldOf("scaleStepG", z.optional(number(limits.scaleStepG)), undefined)
   const contact = fieldOf("contact", salonFields.contact, undefined)
   const start = fieldOf("start", z.optional(startSchema), undefined)
   const salon: SalonShelf = {
     sheets: rowsOf("sheets", productSheetSchema, counts.sheets.high),
     bottles: rowsOf("bottles", number(limits.developerVolume), counts.developers.high),
-    ...(contact && { contact }),
     ...(scaleStepG !== undefined && { scaleStepG }),
     developerPrice: fieldOf("developerPrice", salonFields.developerPrice, fresh.developerPrice),
     prices: fieldOf("prices", pricesSchema, fresh.prices),

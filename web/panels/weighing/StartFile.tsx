@@ -2,7 +2,7 @@ import { useState } from "react"
 import type { StartFigures } from "../../core/document/salon"
 import type { Problem } from "../../core/fields/problem"
 import { openStart } from "../../core/joining/startFile"
-import { changeSalonHere } from "../../session/useSalon"
+import { changeSalonHere } from "../../session/salon/useSalon"
 import { useWords } from "../../session/words"
 
 /** What other salons learnt, joined, for this one to start from. */

@@ -20,6 +20,8 @@ const saidBy = (html: string) => unescaped(html.slice(html.indexOf("<main>")).re
 /** The page without a word: its tags, and what they hold. */
 const frameOf = (html: string) => html.replace(/>[^<]*/g, ">")
 
+const paragraph: Tag = { role: "P" }
+
 describe.each(everyLanguage)("the sheet to take home as a page, in %s", (language, words) => {
   it.each([
     ["planned", examplePlan()],
@@ -28,7 +30,7 @@ describe.each(everyLanguage)("the sheet to take home as a page, in %s", (languag
     const options = sheetOptions({ language, words })
     const said = saidBy(takeHomePage(plan, options))
     const lines = new Map<Tag, string[]>()
-    for (const { text, tag = { role: "P" } } of texts(takeHome(plan, options, sheetFonts)))
+    for (const { text, tag = paragraph } of texts(takeHome(plan, options, sheetFonts)))
       lines.set(tag, [...(lines.get(tag) ?? []), text])
     let left = close(said)
     for (const read of [...lines.values()].map((each) => close(each.join("")))) {
