@@ -1,40 +1,16 @@
-import type { Locator, Page } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, portrait, visit } from "../support/browser"
+import { countedHand, threeDaysAgo } from "../support/countedHand"
 import { goTo, startNewPlan } from "../support/screen"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
 
-/** A hand that counts its taps and the values it types. */
-function hand(page: Page) {
-  const count = { taps: 0, typed: 0 }
-  const tap = async (target: Locator) => {
-    await target.tap()
-    count.taps += 1
-  }
-  const chip = (group: string | RegExp, word: string) =>
-    tap(page.getByRole("group", { name: group }).getByLabel(word, { exact: true }))
-  const type = async (field: string, value: string) => {
-    await tap(page.getByLabel(field, { exact: true }))
-    await page.keyboard.type(value)
-    await page.keyboard.press("Enter")
-    count.typed += 1
-  }
-  /** A list takes one tap to open and one to choose. */
-  const choose = async (list: string, value: string) => {
-    await page.getByRole("combobox", { name: list, exact: true }).selectOption(value)
-    count.taps += 2
-  }
-  const button = (name: string | RegExp) => tap(page.getByRole("button", { name }))
-  return { count, chip, type, choose, button }
-}
-
 it("fills a full usual consultation by touch on a tablet in at most 40 taps and 4 typed values", async () => {
   const { page, problems, close } = await visit({ ...portrait, hasTouch: true })
   await startNewPlan(page)
   await goTo(page, "Client")
-  const { count, chip, type, choose, button } = hand(page)
+  const { count, chip, type, choose, button } = countedHand(page)
 
   // The hair now: never treated, level 6 all over; the ends lightened once, lighter and porous.
   await chip("Level now", "6")
@@ -122,10 +98,3 @@ it("takes an answer back by its cross or by the space bar, never by another tap"
   expect(problems).toEqual([])
   await close()
 })
-
-/** The wall clock of London three days ago, as a day-and-time field takes it. */
-const threeDaysAgo = () =>
-  new Date(Date.now() - 72 * 3_600_000)
-    .toLocaleString("sv-SE", { timeZone: "Europe/London" })
-    .slice(0, 16)
-    .replace(" ", "T")

@@ -40,7 +40,7 @@ export async function sitDown(page: Page) {
  */
 export async function startClock(page: Page) {
   const start = page.getByRole("button", { name: "Start the clock" })
-  const asked = page.getByRole("button", { name: "Asked aloud, no to all" })
+  const asked = page.getByRole("button", { name: "Asked aloud: no to all of these" })
   await start.waitFor()
   if (await asked.isVisible()) {
     await page.getByLabel("Your name").fill("Ana")
