@@ -1,6 +1,5 @@
-import { useEffect, useId, useState } from "react"
-
-import { useWords } from "../../session/words"
+import { useEffect, useId, useMemo, useState } from "react"
+import { useLanguage, useWords } from "../../session/words"
 
 type Notation = { write(value: number): string; read(text: string): number; examples: string }
 
@@ -34,7 +33,8 @@ export function NumberField({
 }: Props) {
   const { common } = useWords()
   const id = useId()
-  const format = notation?.write ?? decimals
+  const language = useLanguage()
+  const format = useMemo(() => notation?.write ?? decimalsIn(language), [notation, language])
   const [text, setText] = useState(isUnset ? "" : format(value))
   const [fault, setFault] = useState("")
   useEffect(() => {
@@ -97,4 +97,8 @@ export function NumberField({
 }
 
 const readDecimals = (text: string) => Number(text.trim().replace(",", "."))
-const decimals = (value: number) => String(Number(value.toFixed(2)))
+/** Two decimals at most, as the language writes them; never -0. */
+function decimalsIn(language: string) {
+  const { format } = new Intl.NumberFormat(language, { useGrouping: false, maximumFractionDigits: 2 })
+  return (value: number) => format(Number(value.toFixed(2)) || 0)
+}

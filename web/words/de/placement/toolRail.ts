@@ -19,7 +19,7 @@ export const toolRail: typeof english = (t, { kinds }) => ({
   depth: "Tiefe",
   snap: "Einrasten",
   gapToLast: "Abstand zum letzten",
-  hand: "Einstellungen",
+  hand: "Optionen",
   leftHanded: "Linkshändig",
   penOnly: "Nur mit Stift zeichnen",
   keys: "Tasten ?",
