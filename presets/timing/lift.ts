@@ -36,6 +36,9 @@ export const levelScale = { darkest: 1, lightest: 10 }
 /** How far two looks at one strand may differ, levels, one standard deviation. Assumption. */
 export const levelSeenSd = 0.5
 
+/** Levels are written down in halves, which blurs each look once more, evenly to a quarter either way. Assumption. */
+export const levelWrittenStep = 0.5
+
 /**
  * What a strand in one product tells of another, against what it tells of its own: half. Assumption: how fast hair takes
  * lightener is in part the hair's and in part the product's, and nobody has told them apart.

@@ -1,5 +1,5 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
-import { levelScale, levelSeenSd, strandTestRows } from "../../../presets/timing/lift"
+import { levelScale, levelSeenSd, levelWrittenStep, strandTestRows } from "../../../presets/timing/lift"
 import type { LiftConditions, LiftTraits } from "./lift"
 import { isOnScale, levelsGained } from "./lift"
 import type { Weighted } from "./liftGrid"
@@ -50,7 +50,7 @@ export function narrowLift(
   if (fault) return { refused: fault }
   const gains = rows.map(({ minutes, level }) => ({ minutes, seen: level - startLevel }))
   const foretell = (of: LiftTraits, minutes: number) => levelsGained(of, conditions, minutes)
-  const traits = weighByRows(prior, gains, { foretell, sd: levelSeenSd })
+  const traits = weighByRows(prior, gains, { foretell, sd: writtenSd })
   const misses = gains.map(({ minutes, seen }) => (gainedRange(traits, conditions, minutes).mid - seen) ** 2)
   return {
     traits,
@@ -58,6 +58,9 @@ export function narrowLift(
     misfitLevels: Math.sqrt(misses.reduce((a, b) => a + b, 0) / misses.length),
   }
 }
+
+/** An eye is off by so much, and what it sees is written in steps: an even blur of a step has a twelfth of its square. */
+const writtenSd = Math.hypot(levelSeenSd, levelWrittenStep / Math.sqrt(12))
 
 /** An eye is off by half a level: a row up to two standard deviations darker than one before it is what eyes see. */
 const mostDarker = 2 * levelSeenSd
