@@ -28,8 +28,10 @@ describe.each(everyLanguage)("the sheet to take home as a page, in %s", (languag
     const options = sheetOptions({ language, words })
     const said = saidBy(takeHomePage(plan, options))
     const lines = new Map<Tag, string[]>()
-    for (const { text, tag = { role: "P" } } of texts(takeHome(plan, options, sheetFonts)))
-      lines.set(tag, [...(lines.get(tag) ?? []), text])
+    for (const { text, tag } of texts(takeHome(plan, options, sheetFonts))) {
+      const read: Tag = tag ?? { role: "P" }
+      lines.set(read, [...(lines.get(read) ?? []), text])
+    }
     let left = close(said)
     for (const read of [...lines.values()].map((each) => close(each.join("")))) {
       // What is one file has no numbered pages.
