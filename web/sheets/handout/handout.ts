@@ -16,6 +16,7 @@ import type { SheetOptions } from "../setting/sheetOptions"
 import { beside, lowered, stack } from "../setting/stack"
 import { type } from "../setting/typesetting"
 import { assessorsBox, checkList, faultTable } from "./assessment"
+import { nothingEarlier } from "./earlierSections"
 import { stepRows } from "./stepFrame"
 import { bareOf, headViews } from "./stepViews"
 
@@ -35,7 +36,7 @@ export function handout(plan: Plan, options: SheetOptions, fonts: Fonts): Page[]
     ...titled(said.draw, width, [
       headViews(
         ["right", "front", "left"],
-        { plan: bareOf(plan), before: [] },
+        { plan: bareOf(plan), before: nothingEarlier },
         { widthMm: width, scale: blankScale, mirror, press },
       ),
     ]),

@@ -1,4 +1,3 @@
-import type { Section } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import { headOf } from "../../core/figures/measured"
 import { workingSectionsOf } from "../../core/figures/workingSections"
@@ -11,6 +10,7 @@ import { labelledRow } from "../setting/labelledRow"
 import type { Press } from "../setting/press"
 import { beside, lowered, stack } from "../setting/stack"
 import { letters, rule, rulePt, type Type, type, wrap } from "../setting/typesetting"
+import { type Earlier, nothingEarlier } from "./earlierSections"
 import { bareOf, headViews, twoViews } from "./stepViews"
 
 export type FrameSetting = { widthMm: number; mirror: boolean; press: Press }
@@ -20,10 +20,12 @@ type Frame = {
   lines: readonly StepLine[]
   views: readonly PaperView[]
   plan: Plan
-  before: readonly Section[]
+  before: Earlier
 }
 
 const stepNumber: Type = { sizePt: 26, weight: "semibold" }
+/** Three figures stay within their column. */
+const longNumber: Type = { sizePt: 21, weight: "semibold" }
 const numberMm = 14
 const titleMm = 11.5
 const labelMm = 16.5
@@ -43,22 +45,19 @@ export function stepRows(plan: Plan, setting: FrameSetting): Block[] {
 
 function framesOf(plan: Plan, press: Press): Frame[] {
   const steps = teachingSteps(plan)
-  return [
-    ...dividingFrame(plan, press),
-    ...steps.map((step, i) =>
-      stepFrame(
-        step,
-        steps.slice(0, i).flatMap(({ sections }) => sections),
-        plan,
-        press,
-      ),
-    ),
-  ]
+  const all = steps.flatMap(({ sections }) => sections)
+  let count = 0
+  const frames = steps.map((step) => {
+    const before = { all, count }
+    count += step.sections.length
+    return stepFrame(step, before, plan, press)
+  })
+  return [...dividingFrame(plan, press), ...frames]
 }
 
 const stepFrame = (
   step: TeachingStep,
-  before: readonly Section[],
+  before: Earlier,
   plan: Plan,
   { words: { teaching } }: Press,
 ): Frame => ({
@@ -84,7 +83,7 @@ function dividingFrame(plan: Plan, { words }: Press): Frame[] {
       })),
       views: ["front", "right"],
       plan: { ...bareOf(plan), workingSections: plan.workingSections },
-      before: [],
+      before: nothingEarlier,
     },
   ]
 }
@@ -101,7 +100,7 @@ function frameBlock(
     heightMm: titleMm + Math.max(0, titleLines.length - 2) * 4.9,
     items: [
       rule([0, 0], [widthMm, 0], rulePt.medium),
-      letters(String(number), [0, 9], stepNumber),
+      letters(String(number), [0, 9], number < 100 ? stepNumber : longNumber),
       ...titleLines.map((line, i) => letters(line, [numberMm, top + i * 4.9], type.heading)),
     ],
   }

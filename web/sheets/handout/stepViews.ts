@@ -4,13 +4,14 @@ import { facing, fixedViews } from "../../../geometry/surface/views"
 import type { Plan } from "../../core/document/schema"
 import { headOf } from "../../core/figures/measured"
 import { type PaperView, pictureOf } from "../../drawing/headDrawing"
-import { type Item, tagged } from "../pens/page"
+import { tagged } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Press } from "../setting/press"
 import { beside } from "../setting/stack"
-import { letters, type } from "../setting/typesetting"
+import { letters, rectangle, type } from "../setting/typesetting"
 import { viewDrawing } from "../views/viewBlock"
 import { frameOf, type ViewFrame } from "../views/viewFrame"
+import { type Earlier, earlierSections } from "./earlierSections"
 
 /** A plan with nothing on it of the client: no usual parting, no whorl, no working sections. */
 export const bareOf = (plan: Plan): Plan => ({
@@ -25,7 +26,7 @@ type ViewsSetting = { widthMm: number; scale: number; mirror: boolean; press: Pr
 /** Views of a head side by side: the sections of the plan strong, those before them light, each view named below it. */
 export function headViews(
   names: readonly PaperView[],
-  drawn: { plan: Plan; before: readonly Section[] },
+  drawn: { plan: Plan; before: Earlier },
   { widthMm, scale, mirror, press }: ViewsSetting,
 ): Block {
   const eachMm = widthMm / names.length
@@ -43,20 +44,20 @@ const captionMm = 5.6
 
 function oneView(
   name: PaperView,
-  { plan, before }: { plan: Plan; before: readonly Section[] },
+  { plan, before }: { plan: Plan; before: Earlier },
   { widthMm, scale, mirror, press }: ViewsSetting,
 ): Block {
   const picture = pictureOf(headOf(plan), name)
   const frame = closeFrame(frameOf(name, picture, { scale, names: 0 }))
   const flipped = mirror && name === "front"
   const setting = { overlaps: [], picture, frame, scale, flipped, widthMm }
-  const { drawing, heightMm } = viewDrawing({ ...setting, plan })
-  const light = viewDrawing({ ...setting, plan: { ...bareOf(plan), sections: [...before] } })
+  const { drawing, heightMm, toPaper } = viewDrawing({ ...setting, plan })
+  const place = { name: [name, flipped, widthMm, scale].join(" "), plan, scene: picture.scene, toPaper }
   return {
     heightMm: heightMm + captionMm,
     items: tagged(
       [
-        faded(light.drawing),
+        { kind: "clipped", path: rectangle(0, 0, widthMm, heightMm), items: earlierSections(before, place) },
         drawing,
         letters(viewWords(name, flipped, press), [widthMm / 2, heightMm + 4], type.strong, "center"),
       ],
@@ -79,25 +80,6 @@ const closeFrame = (frame: ViewFrame): ViewFrame => {
     left: centre[0] - halfWidthMm - edge,
     right: centre[0] + halfWidthMm + edge,
     top: top - edge,
-  }
-}
-
-const fadedInk = "#8f887c"
-const fadedTone = "#efece6"
-const fadedPt = 0.5
-
-function faded(item: Item): Item {
-  switch (item.kind) {
-    case "clipped":
-      return { ...item, items: item.items.map(faded) }
-    case "area":
-      return { ...item, ink: fadedTone }
-    case "lines":
-    case "hatch":
-      return { ...item, ink: fadedInk, weightPt: Math.min(item.weightPt, fadedPt) }
-    case "text":
-    case "run":
-      return item
   }
 }
 

@@ -32,6 +32,11 @@ function drawItem(item: Item, pen: Pen): void {
       pen.style({ ink: item.ink, line: item })
       pen.path(item.segments, "stroke")
       break
+    case "stamp":
+      pen.stamp(item, () => {
+        for (const part of item.parts) drawItem(part, pen)
+      })
+      break
     case "clipped":
       pen.save()
       pen.clip(item.path)

@@ -4,7 +4,7 @@ import type { Pair } from "../../../geometry/surface/frames"
 export type Page = { paper: Paper; items: readonly Item[] }
 /** A laid-out sheet: its pages, and what its file says of itself. */
 export type Sheet = { pages: readonly Page[]; title: string; date: string; language: string }
-export type Item = (TextItem | RunItem | LinesItem | AreaItem | HatchItem | ClippedItem) & Tagged
+export type Item = (TextItem | RunItem | LinesItem | AreaItem | HatchItem | ClippedItem | StampItem) & Tagged
 
 /** What items of one thing that is read have in common: they share the very same tag. A figure has words in its place. */
 export type Tag = { role: "H1" | "H2" | "P" | "Figure"; alt?: string }
@@ -36,6 +36,10 @@ export type HatchItem = Stroke & { kind: "hatch"; segments: readonly (readonly [
 /** Whatever falls outside `path` is not printed. */
 export type ClippedItem = { kind: "clipped"; path: Path; items: readonly Item[] }
 
+/** A drawing that is printed in many places and kept once; `parts` lie about a point of their own, which stands at `at`. */
+export type StampItem = { kind: "stamp"; parts: readonly StampPart[]; at: Pair }
+export type StampPart = LinesItem | AreaItem | HatchItem | StampItem
+
 export type Path = readonly Pair[]
 export type Stroke = { weightPt: number; ink: string; dashPt: readonly number[] }
 export type Weight = "regular" | "semibold"
@@ -53,6 +57,7 @@ function moveItem(item: Item, move: (at: Pair) => Pair): Item {
   switch (item.kind) {
     case "text":
     case "run":
+    case "stamp":
       return { ...item, at: move(item.at) }
     case "lines":
       return { ...item, paths: item.paths.map((path) => path.map(move)) }

@@ -1,6 +1,7 @@
 import { jsPDF } from "jspdf"
 import type { Fonts } from "./fontFile"
 import { mmPerPt, type Page, type Path, type RunItem, type Sheet, type Weight } from "./page"
+import { type StampInternal, stampsOf } from "./pdfStamps"
 import { type PdfInternal, tagsOf } from "./pdfTags"
 import type { Pen, PenStyle } from "./pen"
 import { toPng } from "./png"
@@ -29,8 +30,13 @@ export function openPdf({ pages: [{ paper }], title, date, language }: Sheet, fi
   pdf.setLineCap("round")
   pdf.setLineJoin("round")
   const tags = tagsOf(pdf.internal as unknown as PdfInternal)
+  const stamps = stampsOf(pdf.internal as unknown as StampInternal)
   return {
-    pen: { ...pdfPen(pdf, fonts), mark: tags.mark },
+    pen: {
+      ...pdfPen(pdf, fonts),
+      stamp: (stamp) => stamps.print(stamp, paper.heightMm),
+      mark: tags.mark,
+    } satisfies Pen,
     nextPage(page: Page) {
       tags.close()
       pdf.addPage([page.paper.widthMm, page.paper.heightMm])
@@ -60,7 +66,7 @@ function replaced(bytes: Uint8Array, from: string, to: string): Uint8Array {
   return bytes
 }
 
-function pdfPen(pdf: jsPDF, fonts: Fonts): Pen {
+function pdfPen(pdf: jsPDF, fonts: Fonts): Omit<Pen, "stamp"> {
   return {
     style: (style) => setStyle(pdf, style),
     path(paths, paint) {

@@ -1,4 +1,4 @@
-import { mmPerPt, type Path } from "./page"
+import { mmPerPt, type Path, type StampPart } from "./page"
 import type { Pen, PenStyle } from "./pen"
 import { systemFamily, weightNumbers } from "./systemLetters"
 
@@ -12,6 +12,7 @@ export function svgPen(prefix: string): { pen: Pen; markup: () => string } {
   const parts: string[] = []
   const open: number[] = []
   let clips = 0
+  const stamps = new Map<readonly StampPart[], string>()
   let style: PenStyle = { ink: "#000000" }
   const pen: Pen = {
     style(next) {
@@ -41,6 +42,16 @@ export function svgPen(prefix: string): { pen: Pen; markup: () => string } {
         `<text x="${short(x)}" y="${short(y)}" font-size="${short(sizePt * mmPerPt)}" font-weight="${weightNumbers[weight]}"` +
           ` font-family="${systemFamily}" direction="ltr" fill="${ink}">${escaped(text)}</text>`,
       )
+    },
+    stamp({ parts: kept, at: [x, y] }, draw) {
+      const name = stamps.get(kept) ?? `${prefix}-stamp-${stamps.size + 1}`
+      if (!stamps.has(kept)) {
+        stamps.set(kept, name)
+        parts.push(`<defs><g id="${name}">`)
+        draw()
+        parts.push("</g></defs>")
+      }
+      parts.push(`<use href="#${name}" x="${short(x)}" y="${short(y)}"/>`)
     },
     save: () => void open.push(0),
     restore: () => void parts.push("</g>".repeat(open.pop() ?? 0)),

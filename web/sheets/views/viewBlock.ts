@@ -8,7 +8,7 @@ import type { Mark } from "../../drawing/mark"
 import { hairlineMarks, planMarks } from "../../drawing/marks"
 import { overlapMarks } from "../../drawing/overlapMarks"
 import { wornMarks } from "../../drawing/wornMarks"
-import { type Align, type Item, tagged } from "../pens/page"
+import { type Align, type Item, type StampPart, tagged } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Press } from "../setting/press"
 import { letters, rectangle, type } from "../setting/typesetting"
@@ -64,7 +64,7 @@ type Drawn = Pick<ViewSetting, "plan" | "overlaps" | "picture" | "frame" | "scal
 
 /** The head and the sections on it, without a word. */
 export function viewDrawing({ plan, overlaps, picture, frame, scale, flipped, widthMm }: Drawn) {
-  const { scene, lines } = picture
+  const { scene } = picture
   const drawnMm = (frame.right - frame.left) * scale
   const heightMm = (frame.top - frame.bottom) * scale
   const indent = (widthMm - drawnMm) / 2
@@ -72,8 +72,8 @@ export function viewDrawing({ plan, overlaps, picture, frame, scale, flipped, wi
     indent + (flipped ? frame.right - x : x - frame.left) * scale,
     (frame.top - y) * scale,
   ]
-  const headMarks = lines.map(({ path, weight }): Mark => ({ kind: "line", path, ink: lineInks[weight] }))
-  const head = markItems([...headMarks, ...hairlineMarks(scene), ...wornMarks(plan, scene)], toPaper)
+  const place = [indent, flipped, frame.left, frame.right, frame.top, scale].join(" ")
+  const worn = markItems(wornMarks(plan, scene), toPaper)
   const sections = markItems([...planMarks(plan, scene), ...overlapMarks(overlaps, scene)], toPaper)
   const working = workingItems(plan, scene, { scale, toPaper })
   const drawing: Item = {
@@ -82,13 +82,27 @@ export function viewDrawing({ plan, overlaps, picture, frame, scale, flipped, wi
     items: [
       ...working.washes,
       ...sections.tones,
-      ...head.lines,
+      { kind: "stamp", parts: headLines(picture, place, toPaper), at: [0, 0] },
+      ...worn.lines,
       ...working.under,
       ...sections.lines,
       ...working.over,
     ],
   }
   return { drawing, toPaper, heightMm }
+}
+
+const linesOf = new WeakMap<Picture, Map<string, readonly StampPart[]>>()
+
+/** The head itself, one and the same for all drawings of it that lie alike: paper keeps it once. */
+function headLines(picture: Picture, place: string, toPaper: ToPaper): readonly StampPart[] {
+  const ofPicture = linesOf.get(picture) ?? new Map<string, readonly StampPart[]>()
+  linesOf.set(picture, ofPicture)
+  const { lines, scene } = picture
+  const marks = lines.map(({ path, weight }): Mark => ({ kind: "line", path, ink: lineInks[weight] }))
+  const made = ofPicture.get(place) ?? markItems([...marks, ...hairlineMarks(scene)], toPaper).lines
+  ofPicture.set(place, made)
+  return made
 }
 
 const below = 3.6

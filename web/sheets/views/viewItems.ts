@@ -1,15 +1,18 @@
 import type { Pair, ViewPoint } from "../../../geometry/surface/frames"
 import { type Ink, type InkName, inks } from "../../drawing/inks"
 import type { Mark } from "../../drawing/mark"
-import type { Item } from "../pens/page"
+import type { AreaItem, HatchItem, LinesItem } from "../pens/page"
 
 /** From a point of the view (mm at life size, y up) to a point of the block (mm, y down). */
 export type ToPaper = (at: ViewPoint) => Pair
 
 /** Marks as items: tones first, so that no line is lost under one. Labels are set apart, see viewLabels.ts. */
-export function markItems(marks: readonly Mark[], toPaper: ToPaper): { tones: Item[]; lines: Item[] } {
-  const tones: Item[] = []
-  const lines: Item[] = []
+export function markItems(
+  marks: readonly Mark[],
+  toPaper: ToPaper,
+): { tones: AreaItem[]; lines: (LinesItem | HatchItem)[] } {
+  const tones: AreaItem[] = []
+  const lines: (LinesItem | HatchItem)[] = []
   for (const mark of marks) {
     if (mark.kind === "area")
       tones.push({ kind: "area", path: mark.path.map(toPaper), ink: flatColor(inks[mark.ink]) })

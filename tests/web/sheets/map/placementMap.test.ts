@@ -58,7 +58,8 @@ describe("the placement map", () => {
     const xs = (paths: readonly (readonly (readonly number[])[])[]) => paths.flat().map(([x]) => x)
     const spread = (values: readonly number[]) => Math.max(...values) - Math.min(...values)
     const profile = page.items.filter((item) => item.kind === "clipped")[1]
-    const outline = profile.items.filter((item) => item.kind === "lines" && item.weightPt === 1.5)
+    const head = profile.items.flatMap((item) => (item.kind === "stamp" ? item.parts : []))
+    const outline = head.filter((item) => item.kind === "lines" && item.weightPt === 1.5)
     const printedMm = spread(xs(outline.flatMap((item) => (item.kind === "lines" ? item.paths : []))))
     const drawn = drawHead(headOf(framePlan).axes, fixedViews.right).lines
     const headMm = spread(xs(drawn.filter(({ weight }) => weight === "bold").map(({ path }) => path)))
