@@ -1,4 +1,5 @@
-import type { command as english } from "../en/command"
+import type { CommandWords, command as english } from "../en/command"
+import type { Tools } from "../tools"
 
 /** The headless command: what it explains of itself, and what it cannot use. */
 export const command: typeof english = (t) => ({
@@ -40,7 +41,23 @@ export const command: typeof english = (t) => ({
     "minutes-unusable": ({ option, found }) =>
       `--${option}: erwartet ${minutes[option]} über 0, gefunden „${found}“.`,
     "levels-together": "--from und --to: erwartet beide Tonhöhen oder keine.",
+    "consent-missing":
+      "--consent yes fehlt: Damit sagt der Salon, dass seine Werte weitergegeben werden dürfen. Daten von Gästen sind nicht darin.",
+    "csv-out-missing": "--out fehlt: erwartet der Pfad der CSV, die geschrieben wird.",
+    "start-out-missing": "--out fehlt: erwartet der Pfad der JSON, die geschrieben wird.",
+    "nothing-to-learn":
+      "Nichts zum Weitergeben: keine nach einer Behandlung gewogene Schale, keine Probesträhne und keine am Stuhl gemessene Zeit einer Folie. Mehr Pläne oder eine Liste von Wägungen angeben.",
+    "too-few-salons": ({ salons, least }) =>
+      `${t.count(salons, { one: "# Datei", other: "# Dateien" })}, eine pro Salon: erwartet mindestens ${t.whole(least)}.`,
+    "same-rows": ({ file, other }) =>
+      `„${file}“ enthält dieselben Zeilen wie „${other}“: jeden Salon einmal angeben.`,
   },
+
+  passedOn:
+    "Nur Zahlen: In der Liste steht kein Name, keine Notiz, kein Produkt und kein Tag. Vor dem Weitergeben lesen.",
+  joined:
+    "Ein neuer Salon nimmt diese Datei unter Rezeptur, Schalen wiegen, auf; calibrate nimmt sie mit --start. Seine eigenen Schalen grenzen die Werte dann ein.",
+  learn: learnProblems(t),
 
   overLegalLimit: (percent) =>
     `Hinweis: Die EU und das Vereinigte Königreich erlauben höchstens ${t.number(percent)} % in einem gebrauchsfertigen Haarprodukt.`,
@@ -78,12 +95,12 @@ export const command: typeof english = (t) => ({
       options: {},
     },
     sheet: {
-      summary: "Ein Blatt eines Plans als PDF.",
+      summary: "Ein Blatt eines Plans als PDF; das zum Mitnehmen auch als Seite für einen Browser.",
       details: ["--language ist die Sprache des Blatts; Sätze über den Befehl stehen in der von --messages."],
       options: {
         kind: "placement, technique, take-home oder record",
         paper: "a4 oder letter; ohne Angabe letter für en-US, sonst a4",
-        out: "wohin das PDF geschrieben wird",
+        out: "wohin das PDF geschrieben wird; take-home mit der Endung .html wird eine Seite für einen Browser",
         front:
           "die Vorderansicht, wie Sie vor dem Gast stehen (facing) oder im Spiegel (mirror); ohne Angabe facing",
         messages: "Sprache der Sätze über den Befehl; ohne Angabe en-GB",
@@ -107,7 +124,30 @@ export const command: typeof english = (t) => ({
       summary:
         "Gramm pro Folie, Einziehen und Aufliegen, gelernt aus gewogenen Folien oder Schalen (Spalten hairG,strandAreaCm2,productG und, bei Schalen, foils), mit Spannen von 80 %.",
       details: [],
-      options: {},
+      options: { start: "zusammengeführte Werte als Anfang (learn join); ohne Angabe die Startwerte" },
+    },
+    "learn export": {
+      summary:
+        "Was ein Salon gelernt hat, als kleine Liste zum Weitergeben: Wägungen, Probesträhnen und Tempo, ohne Daten von Gästen.",
+      details: [
+        "Nimmt Pläne mit ihren Behandlungen und Listen von Wägungen; eine Schale zählt, wenn sie nach der Behandlung gewogen wurde.",
+        "Die Zeilen 1 und 2 der Liste sind die Spalten und ihre Einheiten. Zeilen: weighing (kind, foils, hairG, strandAreaCm2,",
+        "productG), strand (eine Kontrolle pro Zeile) und pace (gestoppte Folien einer Person, Mittel und Streuung). Sonst nichts.",
+      ],
+      options: {
+        consent: "yes: Der Salon ist einverstanden, dass seine Werte weitergegeben werden",
+        out: "wohin die CSV geschrieben wird",
+      },
+    },
+    "learn join": {
+      summary: "Die Listen von drei oder mehr Salons, zusammengeführt zu dem, womit ein neuer Salon beginnt.",
+      details: [
+        "Gibt jeden Wert für einen neuen Salon mit seiner Spanne von 80 % aus (halfTimeMin: zwei Drittel der Köpfe) und wie weit",
+        "Salons auseinanderliegen: Anteil, eine Standardabweichung. null bei weniger als drei Salons; der Wert bleibt, wie er war.",
+      ],
+      options: {
+        out: "wohin die zusammengeführten Werte geschrieben werden, JSON",
+      },
     },
     timing: {
       summary:
@@ -130,6 +170,41 @@ export const command: typeof english = (t) => ({
     },
   },
 })
+
+const learnProblems = (t: Tools): CommandWords["learn"] => {
+  const at = ({ line, column, found }: { line: number; column: string; found: string }) =>
+    `Zeile ${t.whole(line)}, ${column}: ${found === "" ? "sie ist leer" : `gefunden „${found}“`}`
+  const strands = {
+    order: "Ihre Kontrollen sind nicht in zeitlicher Reihenfolge oder liegen nach der Höchstzeit",
+    printed: "Die kleinere angegebene Aufhellung liegt über der größeren",
+    alike:
+      "Ihre Zeilen unterscheiden sich in Stärke, angegebener Aufhellung, Höchstzeit oder Ausgangstonhöhe",
+    "too-many": "Sie hat mehr Kontrollen als eine Probesträhne",
+  }
+  return {
+    "too-large": ({ mostMb }) =>
+      `Erwartet eine Liste von höchstens ${t.whole(mostMb)} MB. Ist das eine andere Datei?`,
+    "columns-missing": ({ columns }) =>
+      `Zeile 1: Es fehlt ${t.and(columns)}. Die Liste mit learn export noch einmal schreiben.`,
+    "column-unknown": ({ column }) =>
+      `Zeile 1: „${column}“ ist keine Spalte einer solchen Liste. Die Spalte herausnehmen.`,
+    unit: (cell) => `${at(cell)}; erwartet die Einheit ${cell.unit}.`,
+    cells: ({ line, cells, columns }) =>
+      `Zeile ${t.whole(line)} hat ${t.whole(cells)} Werte für ${t.whole(columns)} Spalten. Stehen Kommas in Zahlen, Punkte schreiben: 4.5 statt 4,5.`,
+    word: (cell) =>
+      cell.known.length > 0
+        ? `${at(cell)}; erwartet ${t.or(cell.known)}.`
+        : `${at(cell)}; hier wird nichts erwartet. Das Feld leeren.`,
+    number: (cell) =>
+      `${at(cell)}; erwartet eine ${cell.isWhole ? "ganze Zahl" : "Zahl"} von ${t.number(cell.low, 2)} bis ${t.number(cell.high, 2)}. Berichtigen oder die Zeile herausnehmen.`,
+    "not-of-row": (cell) => `${at(cell)}; eine Zeile ${cell.row} hat hier nichts. Das Feld leeren.`,
+    strand: ({ strand, why }) =>
+      `Strähne ${t.whole(strand)}: ${strands[why]}. Ihre Zeilen berichtigen oder herausnehmen.`,
+    "no-rows": "Die Liste hat keine Zeilen.",
+    more: ({ count }) =>
+      t.count(count, { one: "Und noch ein Fehler wie diese.", other: "Und noch # wie diese." }),
+  }
+}
 
 const numbers = {
   have: "Prozente mit einem Komma dazwischen, 12,3",

@@ -25,7 +25,10 @@ export const record: typeof english = (t, common, client) => ({
     withdrawn: "Stopp zurück",
   },
   lines: recordLines(t, client),
-  foil: ({ kind, place }) => t.capital(`${common.kinds[kind]}, ${say(common.place, place)}`),
+  foil: ({ kind, place, foils }) => {
+    const what = foils === 1 ? common.kinds[kind] : `${common.kinds[kind]} in ${t.whole(foils)} Folien`
+    return t.capital(`${what}, ${say(common.place, place)}`)
+  },
   looks: looks(t),
   minutesOn: (minutes) => `${t.minutes(minutes)} im Haar`,
 })
@@ -138,5 +141,7 @@ const looks = (t: Tools): RecordWords["looks"] => ({
       ...(comfort === "warm" ? ["Kopfhaut warm"] : comfort === "burning" ? ["Kopfhaut brennt"] : []),
       ...(moist === false ? ["trocken"] : []),
     ].join(", "),
+  "not-checked": ({ times }) =>
+    t.count(times, { one: "nicht kontrolliert", other: "#-mal nicht kontrolliert" }),
   "re-coated": ({ times }) => t.count(times, { one: "nachgetragen", other: "#-mal nachgetragen" }),
 })

@@ -1,3 +1,4 @@
+import type { LandmarkName } from "../../../geometry/scalp/hairlineLandmarks"
 import type { CarrierKind, FoilKind } from "../../../geometry/section/section"
 import type { FoilPlace } from "../../core/schedule/placesOf"
 import type { StepLineCode } from "../../core/teaching/stepLines"
@@ -86,7 +87,7 @@ const tools = (t: Tools, common: CommonWords): TeachingWords["tools"] => {
 
 const times = (t: Tools): TeachingWords["times"] => ({
   "first-check": ({ firstMin, delicateMin, everyMin }) =>
-    `Erste Kontrolle ${t.minutes(firstMin)} nach dem Legen der ersten Folie, ${t.minutes(delicateMin)} bei feinem, porösem oder blondiertem Haar; dann alle ${t.minutes(everyMin)} (übliche Praxis). Herstellerangaben gehen vor.`,
+    `Erste Kontrolle ${t.minutes(firstMin)} nach dem Legen der ersten Folie, ${t.minutes(delicateMin)} an der Haarlinie und bei feinem, porösem oder blondiertem Haar; dann alle ${t.minutes(everyMin)} (übliche Praxis). Herstellerangaben gehen vor.`,
   "max-time": ({ mix, maxMin, isFromSheet, firstCheckMin }) =>
     [
       isFromSheet
@@ -194,15 +195,19 @@ const stepLabels: Record<Exclude<StepLineCode["code"], "take">, string> = {
 const takes = ({ stitching, pushed }: Extract<StepLineCode, { code: "take" }>) =>
   pushed ? "Toupage" : stitching ? "Weben" : "Slice"
 
+const isMiddle = (name: LandmarkName) => name === "centre front" || name === "centre nape"
+
 const stepLines = (t: Tools, common: CommonWords): TeachingWords["stepLines"] => {
   const half = (mm: number) => t.mm(Math.round(mm * 2) / 2, 1)
-  const run = ({ run: { from, to, isEven } }: Extract<StepLineCode, { code: "part" }>) => {
+  const run = ({ run: { from, to, isEven, isAcross } }: Extract<StepLineCode, { code: "part" }>) => {
     const at = (spot: typeof from) => atLandmark({ landmark: spot.landmark, side: "centre" })
     const behind = (spot: typeof from) => t.mm(Math.max(0, spot.behindMm))
     if (!isEven)
-      return `Von ${behind(from)} hinter der Haarlinie ${at(from)} bis ${behind(to)} dahinter ${at(to)}`
+      return `Von ${behind(from)} hinter der Haarlinie ${at(from)}${isAcross ? " über die Mitte" : ""} bis ${behind(to)} dahinter ${at(to)}`
     const even = `${t.mm(from.behindMm)} hinter der Haarlinie`
-    return from.landmark === to.landmark
+    if (isAcross && from.landmark === to.landmark && isMiddle(from.landmark))
+      return `${even}, beidseits der ${common.landmarks[from.landmark]}`
+    return from.landmark === to.landmark && !isAcross
       ? `${even}, ${at(from)}`
       : `${even}, ${common.landmarks[from.landmark]} bis ${common.landmarks[to.landmark]}`
   }

@@ -14,6 +14,8 @@ export const weighing: typeof english = (t, { foils: foilsWords, kinds, mix: mix
     "remove-weighing": "Wägung entfernen",
     "back-to-start": "Zurück zu den Startwerten",
     "count-all": "Alle Wägungen wieder zählen",
+    "take-start": "Mit Werten anderer Salons beginnen",
+    "leave-start": "Zurück zu den Branchenwerten",
   },
 
   title: "Schalen wiegen",
@@ -49,6 +51,15 @@ export const weighing: typeof english = (t, { foils: foilsWords, kinds, mix: mix
     counts: "Zählt",
     remove: "Entfernen",
     removeThis: ({ name }) => `${name} entfernen`,
+  },
+  start: {
+    take: "Mit Werten anderer Salons beginnen, JSON",
+    leave: "Mit Branchenwerten beginnen",
+    from: ({ salons }) =>
+      t.count(salons, {
+        one: "Beginnt mit den Werten von # Salon. Ihre eigenen Schalen grenzen sie ein.",
+        other: "Beginnt mit den zusammengeführten Werten von # Salons. Ihre eigenen Schalen grenzen sie ein.",
+      }),
   },
   list: {
     add: "Liste hinzufügen, CSV",

@@ -1,4 +1,5 @@
 import type { ArgumentProblem } from "../../core/command/argumentProblem"
+import type { LearnProblem } from "../../core/joining/readRows"
 import type { Sentences } from "../say"
 import type { Tools } from "../tools"
 
@@ -42,7 +43,22 @@ export const command = (t: Tools) => ({
     "minutes-unusable": ({ option, found }) =>
       `--${option}: se esperan ${minutes[option]} por encima de 0, se encontró "${found}".`,
     "levels-together": "--from y --to: se esperan los dos niveles, o ninguno.",
+    "consent-missing":
+      "Falta --consent yes: con ello el salón dice que sus cifras se pueden pasar a otros. No contienen datos de clientes.",
+    "csv-out-missing": "Falta --out: se espera la ruta del CSV que escribir.",
+    "start-out-missing": "Falta --out: se espera la ruta del JSON que escribir.",
+    "nothing-to-learn":
+      "No hay nada que pasar a otros: ningún bol pesado después de un servicio, ninguna prueba de mechón y ningún papel cronometrado en el sillón. Indique más planes o una lista de pesadas.",
+    "too-few-salons": ({ salons, least }) =>
+      `${t.count(salons, { one: "# archivo", other: "# archivos" })}, uno por salón: se esperan al menos ${t.whole(least)}.`,
+    "same-rows": ({ file, other }) =>
+      `"${file}" tiene las mismas filas que "${other}": indique cada salón una sola vez.`,
   } satisfies Sentences<ArgumentProblem>,
+
+  passedOn: "Solo números: en la lista no hay nombres, notas, productos ni días. Léala antes de pasarla.",
+  joined:
+    "Un salón nuevo toma este archivo en Fórmula, Pese sus boles; calibrate lo toma con --start. Después sus propios boles acotan las cifras.",
+  learn: learnProblems(t),
 
   overLegalLimit: (percent: number) =>
     `Nota: la UE y el Reino Unido permiten como máximo ${t.number(percent)}\u00a0% en un producto capilar listo para usar.`,
@@ -81,12 +97,12 @@ export const command = (t: Tools) => ({
       options: {},
     },
     sheet: {
-      summary: "Una hoja de un plan en PDF.",
+      summary: "Una hoja de un plan en PDF; la de llevar a casa, también como página para un navegador.",
       details: ["--language es el idioma de la hoja; las frases sobre el comando van en el de --messages."],
       options: {
         kind: "placement, technique, take-home o record",
         paper: "a4 o letter; si no se indica, letter para en-US, si no a4",
-        out: "dónde escribir el PDF",
+        out: "dónde escribir el PDF; take-home que acaba en .html se escribe como página para un navegador",
         front:
           "el frente de cara a su cliente (facing), o como en el espejo (mirror); facing si no se indica",
         messages: "idioma de las frases sobre el comando; en-GB si no se indica",
@@ -110,7 +126,32 @@ export const command = (t: Tools) => ({
       summary:
         "Gramos por papel, absorción y cobertura aprendidos de papeles o boles pesados (columnas hairG,strandAreaCm2,productG y, para boles, foils), con márgenes del 80\u00a0%.",
       details: [],
-      options: {},
+      options: {
+        start: "cifras reunidas de las que partir (learn join); las cifras iniciales si no se indica",
+      },
+    },
+    "learn export": {
+      summary:
+        "Lo que aprendió un salón, en una lista breve que pasar a otros: pesadas, pruebas de mechón y ritmos, sin datos de clientes.",
+      details: [
+        "Toma planes con sus servicios y listas de pesadas; un bol cuenta cuando se pesó después del servicio. Las líneas 1 y 2 de",
+        "la lista son las columnas y sus unidades. Filas: weighing (kind, foils, hairG, strandAreaCm2, productG), strand (una",
+        "revisión por fila) y pace (papeles cronometrados de una persona, su media y dispersión). No se escribe nada más.",
+      ],
+      options: {
+        consent: "yes: el salón está de acuerdo en que sus cifras se pasen a otros",
+        out: "dónde escribir el CSV",
+      },
+    },
+    "learn join": {
+      summary: "Las listas de tres salones o más, reunidas en aquello de lo que parte un salón nuevo.",
+      details: [
+        "Escribe cada cifra para un salón nuevo con su margen del 80\u00a0% (halfTimeMin: dos tercios de las cabezas) y cuánto difieren",
+        "en ella los salones: proporción, una desviación típica. null con menos de tres salones; la cifra queda entonces como estaba.",
+      ],
+      options: {
+        out: "dónde escribir las cifras reunidas, JSON",
+      },
     },
     timing: {
       summary:
@@ -133,6 +174,41 @@ export const command = (t: Tools) => ({
     },
   },
 })
+
+const learnProblems = (t: Tools) => {
+  const at = ({ line, column, found }: { line: number; column: string; found: string }) =>
+    `Línea ${t.whole(line)}, ${column}: ${found === "" ? "está vacía" : `se encontró "${found}"`}`
+  const strands = {
+    order: "sus revisiones no van en orden de tiempo, o pasan del tiempo máximo",
+    printed: "la aclaración impresa menor supera a la mayor",
+    alike:
+      "sus filas difieren en la concentración, la aclaración impresa, el tiempo máximo o el nivel inicial",
+    "too-many": "tiene más revisiones que una prueba de mechón",
+  }
+  return {
+    "too-large": ({ mostMb }) => `Se espera una lista de como mucho ${t.whole(mostMb)} MB. ¿Es otro archivo?`,
+    "columns-missing": ({ columns }) =>
+      t.count(columns.length, {
+        one: `Línea 1: falta ${t.and(columns)}. Vuelva a escribir la lista con learn export.`,
+        other: `Línea 1: faltan ${t.and(columns)}. Vuelva a escribir la lista con learn export.`,
+      }),
+    "column-unknown": ({ column }) =>
+      `Línea 1: "${column}" no es una columna de una lista así. Quite la columna.`,
+    unit: (cell) => `${at(cell)}; se espera la unidad ${cell.unit}.`,
+    cells: ({ line, cells, columns }) =>
+      `La línea ${t.whole(line)} tiene ${t.whole(cells)} valores para ${t.whole(columns)} columnas. Si los números llevan comas, escriba puntos: 4.5 por 4,5.`,
+    word: (cell) =>
+      cell.known.length > 0
+        ? `${at(cell)}; se espera ${t.or(cell.known)}.`
+        : `${at(cell)}; no se espera nada. Vacíe la casilla.`,
+    number: (cell) =>
+      `${at(cell)}; se espera un ${cell.isWhole ? "número entero" : "número"} de ${t.number(cell.low, 2)} a ${t.number(cell.high, 2)}. Corríjalo o quite la línea.`,
+    "not-of-row": (cell) => `${at(cell)}; una fila ${cell.row} no lleva nada ahí. Vacíe la casilla.`,
+    strand: ({ strand, why }) => `Mechón ${t.whole(strand)}: ${strands[why]}. Corrija sus filas o quítelas.`,
+    "no-rows": "La lista no tiene filas.",
+    more: ({ count }) => t.count(count, { one: "Y uno más como estos.", other: "Y # más como estos." }),
+  } satisfies Sentences<LearnProblem>
+}
 
 const numbers = {
   have: "una lista de porcentajes con una coma entre ellos, 12,3",

@@ -102,7 +102,7 @@ const tools = (t: Tools, common: CommonWords) => {
 const times = (t: Tools) =>
   ({
     "first-check": ({ firstMin, delicateMin, everyMin }) =>
-      `Primera revisión ${t.minutes(firstMin)} después de poner el primer papel, ${t.minutes(delicateMin)} en cabello fino, poroso o decolorado; después cada ${t.minutes(everyMin)} (práctica común). Las instrucciones del fabricante van primero.`,
+      `Primera revisión ${t.minutes(firstMin)} después de poner el primer papel, ${t.minutes(delicateMin)} en el contorno y en cabello fino, poroso o decolorado; después cada ${t.minutes(everyMin)} (práctica común). Las instrucciones del fabricante van primero.`,
     "max-time": ({ mix, maxMin, isFromSheet, firstCheckMin }) =>
       [
         isFromSheet
@@ -211,6 +211,8 @@ const stepLabels: Record<Exclude<StepLineCode["code"], "take">, string> = {
 const takes = ({ stitching, pushed }: Extract<StepLineCode, { code: "take" }>) =>
   pushed ? "Cardado" : stitching ? "Tejido" : "Velo"
 
+const isMiddle = (name: LandmarkName) => name === "centre front" || name === "centre nape"
+
 const stepLines = (t: Tools, common: CommonWords) => {
   const half = (mm: number) => t.mm(Math.round(mm * 2) / 2, 1)
   const the = (name: LandmarkName) =>
@@ -221,9 +223,16 @@ const stepLines = (t: Tools, common: CommonWords) => {
       ? `${behind} dentro del contorno, ${common.landmarks[landmark]},`
       : `${behind} detrás ${ofLandmark(landmark, common.landmarks[landmark])}`
   }
-  const run = ({ run: { from, to, isEven } }: Extract<StepLineCode, { code: "part" }>) => {
-    if (!isEven) return `Desde ${spot(from)} hasta ${spot(to)}`.replace(/,$/, "")
+  const run = ({ run: { from, to, isEven, isAcross } }: Extract<StepLineCode, { code: "part" }>) => {
+    if (!isEven) {
+      const start = isAcross ? `${spot(from).replace(/,$/, "")}, pasando por el medio,` : spot(from)
+      return `Desde ${start} hasta ${spot(to)}`.replace(/,$/, "")
+    }
     const behind = `A ${t.mm(from.behindMm)} detrás del contorno`
+    if (from.landmark === to.landmark && isAcross)
+      return isMiddle(from.landmark)
+        ? `${behind}, a ambos lados ${ofLandmark(from.landmark, common.landmarks[from.landmark])}`
+        : `${behind}, de ${common.landmarks[from.landmark]} a ${common.landmarks[to.landmark]}`
     if (from.landmark !== to.landmark)
       return `${behind}, desde ${the(from.landmark)} hasta ${the(to.landmark)}`
     return from.landmark === "behind ear"

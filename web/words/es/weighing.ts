@@ -17,6 +17,8 @@ export const weighing = (t: Tools, { foils: foilsWords, kinds, mix: mixName }: C
     "remove-weighing": "Quitar una pesada",
     "back-to-start": "Volver a las cifras iniciales",
     "count-all": "Volver a contar todas las pesadas",
+    "take-start": "Partir de las cifras de otros salones",
+    "leave-start": "Volver a las cifras del oficio",
   },
 
   title: "Pese sus boles",
@@ -56,6 +58,15 @@ export const weighing = (t: Tools, { foils: foilsWords, kinds, mix: mixName }: C
     counts: "Cuenta",
     remove: "Quitar",
     removeThis: ({ name }: { name: string }) => `Quitar ${name}`,
+  },
+  start: {
+    take: "Partir de las cifras de otros salones, JSON",
+    leave: "Partir de las cifras del oficio",
+    from: ({ salons }: { salons: number }) =>
+      t.count(salons, {
+        one: "Parte de las cifras de # salón. Sus propios boles las acotan.",
+        other: "Parte de las cifras reunidas de # salones. Sus propios boles las acotan.",
+      }),
   },
   list: {
     add: "Añadir una lista, CSV",

@@ -1,4 +1,5 @@
 import type { ArgumentProblem } from "../../core/command/argumentProblem"
+import type { LearnProblem } from "../../core/joining/readRows"
 import type { Sentences } from "../say"
 import type { Tools } from "../tools"
 
@@ -42,7 +43,23 @@ export const command = (t: Tools) => ({
     "minutes-unusable": ({ option, found }) =>
       `--${option} : attendu ${minutes[option]} au-dessus de 0, trouvé « ${found} ».`,
     "levels-together": "--from et --to : attendu les deux hauteurs, ou aucune.",
+    "consent-missing":
+      "--consent yes manque : le salon dit par là que ses chiffres peuvent être transmis. Aucune donnée sur la clientèle n’y figure.",
+    "csv-out-missing": "--out manque : chemin du CSV à écrire attendu.",
+    "start-out-missing": "--out manque : chemin du JSON à écrire attendu.",
+    "nothing-to-learn":
+      "Rien à transmettre : aucun bol pesé après une prestation, aucun test mèche et aucune papillote minutée au fauteuil. Donner plus de plans, ou une liste de pesées.",
+    "too-few-salons": ({ salons, least }) =>
+      `${t.count(salons, { one: "# fichier", other: "# fichiers" })}, un par salon : attendu au moins ${t.whole(least)}.`,
+    "same-rows": ({ file, other }) =>
+      `« ${file} » contient les mêmes lignes que « ${other} » : donner chaque salon une seule fois.`,
   } satisfies Sentences<ArgumentProblem>,
+
+  passedOn:
+    "Des nombres seulement : ni nom, ni note, ni produit, ni jour ne figurent dans la liste. La lire avant de la transmettre.",
+  joined:
+    "Un nouveau salon prend ce fichier sous Formule, Peser vos bols ; calibrate le prend avec --start. Ses propres bols resserrent ensuite les chiffres.",
+  learn: learnProblems(t),
 
   overLegalLimit: (percent: number) =>
     `Note : l’UE et le Royaume-Uni permettent au plus ${t.number(percent)} % dans un produit capillaire prêt à l’emploi.`,
@@ -82,14 +99,14 @@ export const command = (t: Tools) => ({
       options: {},
     },
     sheet: {
-      summary: "Une fiche d’un plan en PDF.",
+      summary: "Une fiche d’un plan en PDF ; celle à emporter, aussi comme page pour un navigateur.",
       details: [
         "--language est la langue de la fiche ; les phrases sur la commande sont dans celle de --messages.",
       ],
       options: {
         kind: "placement, technique, take-home (à emporter) ou record (fiche client)",
         paper: "a4 ou letter ; letter pour en-US, sinon a4, par défaut",
-        out: "où écrire le PDF",
+        out: "où écrire le PDF ; take-home finissant par .html s’écrit comme page pour un navigateur",
         front: "le devant vu de face (facing), ou vu dans le miroir (mirror) ; facing par défaut",
         messages: "langue des phrases sur la commande ; en-GB par défaut",
       },
@@ -112,7 +129,30 @@ export const command = (t: Tools) => ({
       summary:
         "Grammes par papillote, absorption et dépôt appris de papillotes ou de bols pesés (colonnes hairG,strandAreaCm2,productG et, pour les bols, foils), avec fourchettes à 80 %.",
       details: [],
-      options: {},
+      options: { start: "chiffres réunis au départ (learn join) ; les chiffres de départ par défaut" },
+    },
+    "learn export": {
+      summary:
+        "Ce qu’un salon a appris, en une petite liste à transmettre : pesées, tests mèche et rythmes, sans donnée sur la clientèle.",
+      details: [
+        "Prend des plans avec leurs prestations et des listes de pesées ; un bol compte s’il a été pesé après la prestation. Les",
+        "lignes 1 et 2 de la liste sont les colonnes et leurs unités. Lignes : weighing (kind, foils, hairG, strandAreaCm2,",
+        "productG), strand (un contrôle par ligne) et pace (papillotes minutées d’une personne, moyenne et dispersion). Rien d’autre.",
+      ],
+      options: {
+        consent: "yes : le salon accepte que ses chiffres soient transmis",
+        out: "où écrire le CSV",
+      },
+    },
+    "learn join": {
+      summary: "Les listes de trois salons ou plus, réunies en ce dont part un nouveau salon.",
+      details: [
+        "Imprime chaque chiffre pour un nouveau salon, avec sa fourchette à 80 % (halfTimeMin : deux tiers des têtes) et l’écart",
+        "entre salons, en proportion, un écart type. null si moins de trois salons le renseignent ; le chiffre reste alors tel quel.",
+      ],
+      options: {
+        out: "où écrire les chiffres réunis, JSON",
+      },
     },
     timing: {
       summary:
@@ -135,6 +175,41 @@ export const command = (t: Tools) => ({
     },
   },
 })
+
+const learnProblems = (t: Tools) => {
+  const at = ({ line, column, found }: { line: number; column: string; found: string }) =>
+    `Ligne ${t.whole(line)}, ${column} : ${found === "" ? "case vide" : `trouvé « ${found} »`}`
+  const strands = {
+    order: "ses contrôles ne sont pas dans l’ordre du temps, ou dépassent le temps maximum",
+    printed: "l’éclaircissement imprimé le plus bas dépasse le plus haut",
+    alike:
+      "ses lignes diffèrent par la force, l’éclaircissement imprimé, le temps maximum ou la hauteur de départ",
+    "too-many": "elle a plus de contrôles qu’un test mèche",
+  }
+  return {
+    "too-large": ({ mostMb }) =>
+      `Attendu une liste de ${t.whole(mostMb)} Mo au plus. Est-ce un autre fichier ?`,
+    "columns-missing": ({ columns }) =>
+      `Ligne 1 : il manque ${t.and(columns)}. Récrivez la liste avec learn export.`,
+    "column-unknown": ({ column }) =>
+      `Ligne 1 : « ${column} » n’est pas une colonne d’une telle liste. Retirez-la.`,
+    unit: (cell) => `${at(cell)} ; unité ${cell.unit} attendue.`,
+    cells: ({ line, cells, columns }) =>
+      `Ligne ${t.whole(line)} : ${t.whole(cells)} valeurs pour ${t.whole(columns)} colonnes. Si des nombres contiennent une virgule, écrivez un point : 4.5 au lieu de 4,5.`,
+    word: (cell) =>
+      cell.known.length > 0
+        ? `${at(cell)} ; attendu ${t.or(cell.known)}.`
+        : `${at(cell)} ; rien n’est attendu. Videz la case.`,
+    number: (cell) =>
+      `${at(cell)} ; attendu un ${cell.isWhole ? "nombre entier" : "nombre"} de ${t.number(cell.low, 2)} à ${t.number(cell.high, 2)}. Corrigez-le, ou retirez la ligne.`,
+    "not-of-row": (cell) => `${at(cell)} ; une ligne ${cell.row} n’a rien ici. Videz la case.`,
+    strand: ({ strand, why }) =>
+      `Mèche ${t.whole(strand)} : ${strands[why]}. Corrigez ses lignes, ou retirez-les.`,
+    "no-rows": "La liste n’a aucune ligne.",
+    more: ({ count }) =>
+      t.count(count, { one: "Et une autre du même genre.", other: "Et # autres du même genre." }),
+  } satisfies Sentences<LearnProblem>
+}
 
 const numbers = {
   have: "des pour cent séparés par une virgule, 12,3",

@@ -33,8 +33,10 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
   } satisfies Record<Exclude<RecordLine["code"], "hair">, string>,
   lines: recordLines(t, client),
 
-  foil: ({ kind, place }: Pick<RecordFoil, "kind" | "place">) =>
-    t.capital(`${common.kinds[kind]}, ${say(common.place, place)}`),
+  foil: ({ kind, place, foils }: Pick<RecordFoil, "kind" | "place" | "foils">) => {
+    const what = foils === 1 ? common.kinds[kind] : `${common.kinds[kind]} en ${t.whole(foils)} papillotes`
+    return t.capital(`${what}, ${say(common.place, place)}`)
+  },
   looks: looks(t),
   /** How long a foil was on. */
   minutesOn: (minutes: number) => `${t.minutes(minutes)} de pose`,
@@ -156,5 +158,6 @@ const looks = (t: Tools) =>
             : []),
         ...(moist === false ? ["sec"] : []),
       ].join(", "),
+    "not-checked": ({ times }) => t.count(times, { one: "non contrôlée", other: "non contrôlée, # fois" }),
     "re-coated": ({ times }) => t.count(times, { one: "réappliquée", other: "réappliquée # fois" }),
   }) satisfies Sentences<LookCode>

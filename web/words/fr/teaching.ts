@@ -101,7 +101,7 @@ const tools = (t: Tools, common: CommonWords) => {
 const times = (t: Tools) =>
   ({
     "first-check": ({ firstMin, delicateMin, everyMin }) =>
-      `Premier contrôle ${t.minutes(firstMin)} après la pose de la première papillote, ${t.minutes(delicateMin)} sur cheveux fins, poreux ou éclaircis ; ensuite toutes les ${t.minutes(everyMin)} (pratique courante). Le mode d’emploi du fabricant passe en premier.`,
+      `Premier contrôle ${t.minutes(firstMin)} après la pose de la première papillote, ${t.minutes(delicateMin)} à la lisière et sur cheveux fins, poreux ou éclaircis ; ensuite toutes les ${t.minutes(everyMin)} (pratique courante). Le mode d’emploi du fabricant passe en premier.`,
     "max-time": ({ mix, maxMin, isFromSheet, firstCheckMin }) =>
       [
         isFromSheet
@@ -211,15 +211,16 @@ const takes = ({ stitching, pushed }: Extract<StepLineCode, { code: "take" }>) =
   pushed ? "Crêper" : stitching ? "Tricoter" : "Tranche"
 
 const stepLines = (t: Tools, common: CommonWords) => {
-  const { ofLandmark, toLandmark, untilLandmark } = articles(t, common)
+  const { fromOneToOther, ofLandmark, toLandmark, untilLandmark } = articles(t, common)
   const half = (mm: number) => t.mm(Math.round(mm * 2) / 2, 1)
   const spot = ({ landmark, behindMm }: { landmark: LandmarkName; behindMm: number }) =>
     landmark === "behind ear"
       ? `${t.mm(Math.max(0, behindMm))} derrière la lisière, derrière l’oreille`
       : `${t.mm(Math.max(0, behindMm))} derrière ${theLandmark[landmark]} ${common.landmarks[landmark]}`
-  const run = ({ run: { from, to, isEven } }: Extract<StepLineCode, { code: "part" }>) => {
-    if (!isEven) return `De ${spot(from)} à ${spot(to)}`
+  const run = ({ run: { from, to, isEven, isAcross } }: Extract<StepLineCode, { code: "part" }>) => {
+    if (!isEven) return `De ${spot(from)}${isAcross ? ", en passant par le milieu," : ""} à ${spot(to)}`
     const behind = `À ${t.mm(from.behindMm)} derrière la lisière`
+    if (isAcross && from.landmark === to.landmark) return `${behind}, ${fromOneToOther(from.landmark)}`
     return from.landmark === to.landmark
       ? `${behind}, ${toLandmark(from.landmark)}`
       : `${behind}, ${ofLandmark(from.landmark)} ${untilLandmark(to.landmark)}`

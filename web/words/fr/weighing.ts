@@ -17,6 +17,8 @@ export const weighing = (t: Tools, { foils: foilsWords, kinds, mix: mixName }: C
     "remove-weighing": "Retirer une pesée",
     "back-to-start": "Revenir aux chiffres de départ",
     "count-all": "Compter de nouveau toutes les pesées",
+    "take-start": "Partir des chiffres d’autres salons",
+    "leave-start": "Revenir aux chiffres du métier",
   },
 
   title: "Peser vos bols",
@@ -56,6 +58,15 @@ export const weighing = (t: Tools, { foils: foilsWords, kinds, mix: mixName }: C
     counts: "Compte",
     remove: "Retirer",
     removeThis: ({ name }: { name: string }) => `Retirer ${name}`,
+  },
+  start: {
+    take: "Partir des chiffres d’autres salons, JSON",
+    leave: "Partir des chiffres du métier",
+    from: ({ salons }: { salons: number }) =>
+      t.count(salons, {
+        one: "Au départ : les chiffres de # salon. Vos propres bols les resserrent.",
+        other: "Au départ : les chiffres réunis de # salons. Vos propres bols les resserrent.",
+      }),
   },
   list: {
     add: "Ajouter une liste, CSV",

@@ -9,6 +9,7 @@ import type { RecordWords } from "../en/record"
 import { say } from "../say"
 import type { Tools } from "../tools"
 import { ruleNames } from "./cautions/ruleNames"
+import { foilCount } from "./placement/counted"
 
 /** What is kept of a service: said to the client of what was done, and to the salon of all that was seen. */
 export const record = (t: Tools, common: CommonWords, client: ClientWords): RecordWords => ({
@@ -31,7 +32,10 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords): Reco
   },
   lines: recordLines(t, client),
 
-  foil: ({ kind, place }) => t.capital(`${common.kinds[kind]}, ${say(common.place, place)}`),
+  foil: ({ kind, place, foils }) => {
+    const what = foils === 1 ? common.kinds[kind] : `${common.kinds[kind]} (${foilCount(t, foils)})`
+    return t.capital(`${what}, ${say(common.place, place)}`)
+  },
   looks: {
     checked: ({ onMin, level, stretch, comfort, moist }) =>
       [
@@ -40,6 +44,15 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords): Reco
         ...(comfort === "warm" ? ["шкірі тепло"] : comfort === "burning" ? ["шкіру пече"] : []),
         ...(moist === false ? ["сухо"] : []),
       ].join(", "),
+    "not-checked": ({ times }) =>
+      times === 1
+        ? "не перевірено"
+        : t.count(times, {
+            one: "не перевірено # раз",
+            few: "не перевірено # рази",
+            many: "не перевірено # разів",
+            other: "не перевірено # раза",
+          }),
     "re-coated": ({ times }) =>
       times === 1
         ? "оновлено"

@@ -93,7 +93,7 @@ const tools = (t: Tools, common: CommonWords): TeachingWords["tools"] => {
 
 const times = (t: Tools): TeachingWords["times"] => ({
   "first-check": ({ firstMin, delicateMin, everyMin }) =>
-    `Перша перевірка через ${t.minutes(firstMin)} після першої накладеної фольги, через ${t.minutes(delicateMin)} на тонкому, пористому чи освітленому волоссі; потім кожні ${t.minutes(everyMin)} (поширена практика). Передусім інструкція виробника.`,
+    `Перша перевірка через ${t.minutes(firstMin)} після першої накладеної фольги, через ${t.minutes(delicateMin)} на лінії росту та на тонкому, пористому чи освітленому волоссі; потім кожні ${t.minutes(everyMin)} (поширена практика). Передусім інструкція виробника.`,
   "max-time": ({ mix, maxMin, isFromSheet, firstCheckMin }) =>
     [
       isFromSheet
@@ -193,14 +193,18 @@ const stepLabels: Record<Exclude<StepLineCode["code"], "take">, string> = {
 const takes = ({ stitching, pushed }: Extract<StepLineCode, { code: "take" }>) =>
   pushed ? "Начіс" : stitching ? "Штопка" : "Слайс"
 
+const isMiddle = (name: LandmarkName) => name === "centre front" || name === "centre nape"
+
 const stepLines = (t: Tools, common: CommonWords): TeachingWords["stepLines"] => {
   const half = (mm: number) => t.mm(Math.round(mm * 2) / 2, 1)
   const spot = ({ landmark, behindMm }: { landmark: LandmarkName; behindMm: number }) =>
     `${landmarkName(landmark, "near")} (${t.mm(Math.max(0, behindMm))} углиб)`
-  const run = ({ run: { from, to, isEven } }: Extract<StepLineCode, { code: "part" }>) => {
-    if (!isEven) return `Від ${spot(from)} до ${spot(to)}`
+  const run = ({ run: { from, to, isEven, isAcross } }: Extract<StepLineCode, { code: "part" }>) => {
+    if (!isEven) return `Від ${spot(from)}${isAcross ? " через середину" : ""} до ${spot(to)}`
     const behind = `За ${t.mm(from.behindMm)} від лінії росту`
-    return from.landmark === to.landmark
+    if (isAcross && from.landmark === to.landmark && isMiddle(from.landmark))
+      return `${behind}, обабіч ${landmarkName(from.landmark, "near")}`
+    return from.landmark === to.landmark && !isAcross
       ? `${behind}, біля ${landmarkName(from.landmark, "near")}`
       : `${behind}, від ${landmarkName(from.landmark, "near")} до ${landmarkName(to.landmark, "near")}`
   }

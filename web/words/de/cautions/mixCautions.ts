@@ -34,6 +34,8 @@ export const mixCautions: typeof english = (t, named) => {
     },
     "heat-place": ({ mix, forbiddenVolume }) =>
       `${named(mix)}: keine Wärme ab ${forbiddenVolume} Vol, nahe der Haarlinie oder nahe einem toupierten Polster.`,
+    "heat-time": ({ mix, heatMin, usualMostMin }) =>
+      `${named(mix)}: ${t.number(heatMin)} min Wärme geplant; üblich sind höchstens ${t.number(usualMostMin)} min, ganz gleich, was die Herstellerangaben erlauben.`,
     "no-sheet": ({ mix, product }) =>
       `${named(mix)}: kein Produktblatt für ${product}. Eingeben, was auf der Dose steht. Enthält es Farbstoff, braucht es einen Hauttest.`,
     "sheet-silent": ({ mix, product, gaps: missing }) =>

@@ -40,6 +40,7 @@ export const ruleNames: typeof english = {
   "off-scalp-product": "Produkt nicht für die Kopfhaut",
   heat: "Wärme",
   "heat-place": "Wärme an falscher Stelle",
+  "heat-time": "Wärme länger als üblich",
   "no-sheet": "Kein Produktblatt",
   "sheet-silent": "Produktblatt unvollständig",
 }

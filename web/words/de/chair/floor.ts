@@ -6,7 +6,8 @@ export const floor: typeof english = (t) => ({
   next: "Nächste",
   nextFoil: "Nächste Folie",
   allOn: "Alle Folien liegen.",
-  what: ({ kind, place }) => `${t.capital(kind)}, ${place}`,
+  what: ({ kind, place, foils }) =>
+    foils === 1 ? `${t.capital(kind)}, ${place}` : `${t.capital(kind)} in ${t.whole(foils)} Folien, ${place}`,
   mix: (letter) => `Mischung ${letter}`,
   now: "Jetzt",
   atMinute: (min) => `In Minute ${t.whole(min)}`,

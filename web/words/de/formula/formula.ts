@@ -13,7 +13,7 @@ export const formula: typeof english = (t, shared) => ({
     "change-ratio": ({ mix }) => `Verhältnis von Mischung ${mix} ändern`,
     "change-product": ({ mix }) => `Produkt von Mischung ${mix} ändern`,
     "change-additives": ({ mix }) => `Zusätze von Mischung ${mix} ändern`,
-    "plan-today": ({ level }) => `Heute bis Tonhöhe ${t.number(level)} planen`,
+    "plan-today": ({ level }) => `Heute bis Tonhöhe ${t.number(level)} planen, dazu den nächsten Termin`,
     "add-mix": ({ mix }) => `Mischung ${mix} hinzufügen`,
     "remove-mix": ({ mix }) => `Mischung ${mix} entfernen`,
     "give-foil-mix": ({ foil, mix }) => `Folie ${t.whole(foil)} mit Mischung ${mix}`,

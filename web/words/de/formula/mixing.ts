@@ -43,7 +43,15 @@ export const mixing: typeof english = (t, { foilCount, foils }) => {
 
     visits: {
       title: (count) => t.count(count, { one: "# Termin", other: "# Termine" }),
-      today: (level) => `Heute bis Tonhöhe ${t.number(level)} planen`,
+      today: (level) => `Heute bis Tonhöhe ${t.number(level)} planen, dazu den nächsten Termin`,
+      name: (plan) => `${plan}, Termin 2`,
+      after: ({ plan, day, toLevel, volume }) =>
+        `Termin 2, nach „${plan}“ vom ${t.date(day)}. Zuerst das Haar ansehen und seine Tonhöhe eingeben; Ziel ist Tonhöhe ${t.number(toLevel)} mit höchstens ${t.number(volume)} Vol.`,
+      stored: ({ name, day }) =>
+        `Termin 2 steht bei Ihren Plänen: ${name}, ab dem ${t.date(day)} (${t.whole(visitWeeks.range[0])} Wochen, übliche Praxis). Die Gesundheitsfragen werden an dem Tag erneut gestellt.`,
+      open: "Termin 2 öffnen",
+      undo: "Beides rückgängig machen",
+      notStored: (why) => `Nichts wurde geändert: Der Plan für Termin 2 wurde nicht gesichert. ${why}`,
       note: ({ toLevel, volume }) =>
         `Nächster Termin, nach ${weeks} Wochen: das Haar prüfen, dann bis Tonhöhe ${t.number(toLevel)} mit ${t.number(volume)} Vol.`,
     },

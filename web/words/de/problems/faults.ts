@@ -32,16 +32,19 @@ const a: Record<DocumentName, string> = {
   plan: `ein ${documents.plan}`,
   technique: `eine ${documents.technique}`,
   backup: `eine ${documents.backup}`,
+  start: `eine ${documents.start}`,
 }
 const savedBy: Record<DocumentName, string> = {
   plan: `ein von Partline gesicherter ${documents.plan}`,
   technique: `eine von Partline gesicherte ${documents.technique}`,
   backup: `eine von Partline gesicherte ${documents.backup}`,
+  start: `eine von Partline gesicherte ${documents.start}`,
 }
 const of: Record<DocumentName, string> = {
   plan: "eines Plans",
   technique: "einer Technik",
   backup: "einer Datensicherung",
+  start: "einer Datei zusammengeführter Werte",
 }
 
 /** How fields must go together. */

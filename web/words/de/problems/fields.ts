@@ -175,4 +175,5 @@ export const documents: typeof english.documents = {
   plan: "Plan",
   technique: "Technik",
   backup: "Datensicherung",
+  start: "Datei zusammengeführter Werte",
 }

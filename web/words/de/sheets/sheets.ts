@@ -94,5 +94,6 @@ const cautions: Sheets["cautions"] = {
     "Haare, Gramm und Minuten sind Schätzwerte: die Spanne lesen.",
   ],
   localRule: "Örtliche Regel:",
-  missingLetters: "Einige Buchstaben lassen sich nicht drucken. Jeder davon erscheint als □.",
+  codedLetters:
+    "Einige Buchstaben lassen sich hier nicht drucken. Für jeden steht sein Code, zum Beispiel [U+6F22].",
 }

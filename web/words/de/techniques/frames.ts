@@ -69,7 +69,7 @@ export const frames: typeof english = (t, { stitches, mm }) => ({
         one: "Eine Reihe genügt. Das Haar dahinter so lassen, wie es ist.",
         other: `So weiter, bis dort # Reihen liegen, mit ${mm(gapMm)} dazwischen.`,
       }),
-      `Auf einer Seite von hinter der Stirnecke bis unter die Schläfe einen Slice von ${mm(depthMm)} entlang der Haarlinie nehmen: die erste Rippe des Fächers.`,
+      `Auf einer Seite von hinter der Stirnecke bis oberhalb der Kotelette einen Slice von ${mm(depthMm)} entlang der Haarlinie nehmen: die erste Rippe des Fächers.`,
       isMelted
         ? `Jede Rippe dahinter beginnt ${mm(gapMm)} weiter hinten und öffnet sich am unteren Ende um ${mm(opensMm)} mehr. ${t.capital(stitches(stitch))} weben, von jedem Stich etwa die Hälfte in zwei bis vier Strichen zum Ansatz toupieren und das Produkt hinter dem Polster beginnen.`
         : `Die nächste Rippe beginnt ${mm(gapMm)} weiter hinten und öffnet sich am unteren Ende um ${mm(opensMm)}: aus ${mm(wovenMm)} ${stitches(stitch)} weben. Die dritte öffnet sich noch einmal so weit und ist ein Slice von ${mm(depthMm)}.`,

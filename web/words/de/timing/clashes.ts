@@ -1,3 +1,4 @@
+import type { LiftsFirst } from "../../../core/lift/liftsFirst"
 import type { clashes as english } from "../../en/timing/clashes"
 import { say } from "../../say"
 
@@ -12,16 +13,25 @@ export const clashes: typeof english = (t) => {
   const others = (count: number) =>
     count === 0 ? "" : t.count(count, { one: " (und # weitere Folie)", other: " (und # weitere Folien)" })
 
+  const orOverride = "Wärme ausschalten oder diesen Stopp schriftlich übergehen."
   const heat: Clashes["heat"] = {
     "too-warm": ({ ceilingC, warmthC }) =>
-      `Keine Wärme: Über ${t.number(ceilingC)} °C wird keine Aufhellung berechnet, und ${t.number(warmthC)} °C sind eingegeben.`,
-    "not-on-sheet": "Keine Wärme: Das Produktblatt erlaubt sie nicht.",
+      `Keine Wärme: Über ${t.number(ceilingC)} °C wird keine Aufhellung berechnet, und ${t.number(warmthC)} °C sind eingegeben. Kühler einstellen.`,
+    "not-on-sheet": "Keine Wärme: Das Produktblatt erlaubt sie nicht. Wärme ausschalten.",
     "strong-mix": ({ mix, volume }) =>
-      `Keine Wärme: Mischung ${mix} ist mit ${t.number(volume)} Vol gemacht.`,
-    "at-hairline": "Keine Wärme: An der Haarlinie liegen Folien.",
-    cushion: "Keine Wärme: Ein toupiertes Polster liegt nahe am Ansatz.",
-    "too-long": ({ mostMin, askedMin }) => `Wärme höchstens ${min(mostMin)}: ${min(askedMin)} eingegeben.`,
+      `Keine Wärme: Mischung ${mix} ist mit ${t.number(volume)} Vol gemacht. ${orOverride}`,
+    "at-hairline": `Keine Wärme: An der Haarlinie liegen Folien. ${orOverride}`,
+    cushion: `Keine Wärme: Ein toupiertes Polster liegt nahe am Ansatz. ${orOverride}`,
+    "longer-than-usual": ({ usualMostMin, askedMin }) =>
+      `Wärme dauert üblicherweise höchstens ${min(usualMostMin)}: ${min(askedMin)} eingegeben. ${orOverride}`,
+    "too-long": ({ mostMin, askedMin }) =>
+      `Das Produktblatt erlaubt höchstens ${min(mostMin)} Wärme: ${min(askedMin)} eingegeben. Wärme verkürzen.`,
     "no-minutes": "Wärme muss länger als 0 Minuten dauern.",
+  }
+
+  const first: Record<LiftsFirst, string> = {
+    hairline: "Haar an der Haarlinie hellt zuerst auf: voraussichtlich fertig",
+    fine: "Feines Haar hellt früher auf: voraussichtlich fertig",
   }
 
   return {
@@ -57,8 +67,10 @@ export const clashes: typeof english = (t) => {
         `Von Tonhöhe ${t.number(fromLevel)} bis ${t.number(toLevel)}: Die Zeiten sind aus Produktblatt und Probesträhne geschätzt.`,
       "no-levels": ({ low, high }) =>
         `Keine Tonhöhen eingegeben, daher typische Zeiten (${t.spread(t.number(low), t.minutes(high))}, eine Annahme). Die Strähne kontrollieren.`,
+      "lifts-first": ({ hair, low, high, lookMin }) =>
+        `${first[hair]} nach ${t.spread(t.number(low * 100), t.percent(high))} der üblichen Minuten, eine Annahme. Erste Kontrolle ${t.minutes(lookMin)} nach dem Legen.`,
       "learnt-pace": "Tempo am Stuhl gemessen.",
-      "heat-left-out": ({ why }) => `${say(heat, why)} Die Uhr rechnet ohne sie.`,
+      "heat-left-out": ({ why }) => `${say(heat, why)} Die Uhr rechnet ohne die Wärme.`,
       "heat-counted": ({ minutes, low, high }) =>
         `Die ${min(minutes)} Wärme zählen als ${t.spread(t.number(low, 1), t.number(high, 1))}-mal so schnell wie ohne: kontrollieren, sobald die Wärme aus ist.`,
       "no-sheet": ({ mix, product, limitMin }) =>

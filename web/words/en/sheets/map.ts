@@ -136,7 +136,7 @@ const worn =
   ({ wornParting, whorl }: Pick<Plan["head"], "wornParting" | "whorl">) =>
     [
       ...(wornParting
-        ? [wornParting.kind === "side" ? sides[wornParting.side] : partings[wornParting.kind]]
+        ? [wornParting.kind === "side" ? sides[wornParting.side] : t.spelled(partings)[wornParting.kind]]
         : []),
       ...(whorl ? [t.spelled(whorls)[whorl.turns]] : []),
     ].join(", ")

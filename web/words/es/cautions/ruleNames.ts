@@ -40,6 +40,7 @@ export const ruleNames = {
   "off-scalp-product": "Producto que no debe tocar el cuero cabelludo",
   heat: "Calor",
   "heat-place": "Calor en mal lugar",
+  "heat-time": "Calor por más tiempo de lo habitual",
   "no-sheet": "Sin ficha de producto",
   "sheet-silent": "Ficha de producto incompleta",
 } satisfies Record<RuleName, string>

@@ -6,7 +6,10 @@ export const floor = (t: Tools) => ({
   next: "Siguiente",
   nextFoil: "Papel siguiente",
   allOn: "Todos los papeles, puestos.",
-  what: ({ kind, place }: { kind: string; place: string }) => `${t.capital(kind)}, ${place}`,
+  what: ({ kind, place, foils }: { kind: string; place: string; foils: number }) =>
+    foils === 1
+      ? `${t.capital(kind)}, ${place}`
+      : `${t.capital(kind)} en ${t.whole(foils)} papeles, ${place}`,
   mix: (letter: string) => `mezcla ${letter}`,
   now: "Ahora",
   atMinute: (min: number) => `En el minuto ${t.whole(min)}`,

@@ -15,7 +15,8 @@ export const formula = (t: Tools, shared: FoilNames) => ({
     "change-ratio": ({ mix }: { mix: string }) => `Cambiar la proporción de la mezcla ${mix}`,
     "change-product": ({ mix }: { mix: string }) => `Cambiar el producto de la mezcla ${mix}`,
     "change-additives": ({ mix }: { mix: string }) => `Cambiar los aditivos de la mezcla ${mix}`,
-    "plan-today": ({ level }: { level: number }) => `Planificar hoy hasta el nivel ${t.number(level)}`,
+    "plan-today": ({ level }: { level: number }) =>
+      `Planificar hoy hasta el nivel ${t.number(level)}, y la próxima visita`,
     "add-mix": ({ mix }: { mix: string }) => `Añadir la mezcla ${mix}`,
     "remove-mix": ({ mix }: { mix: string }) => `Quitar la mezcla ${mix}`,
     "give-foil-mix": ({ foil, mix }: { foil: number; mix: string }) =>

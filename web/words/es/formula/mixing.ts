@@ -57,7 +57,26 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
 
     visits: {
       title: (count: number) => t.count(count, { one: "# visita", other: "# visitas" }),
-      today: (level: number) => `Planificar hoy hasta el nivel ${t.number(level)}`,
+      today: (level: number) => `Planificar hoy hasta el nivel ${t.number(level)}, y la próxima visita`,
+      /** The plan of the second visit: what it is called, and what stands in its note. */
+      name: (plan: string) => `${plan}, visita 2`,
+      after: ({
+        plan,
+        day,
+        toLevel,
+        volume,
+      }: {
+        plan: string
+        day: string
+        toLevel: number
+        volume: number
+      }) =>
+        `Visita 2, después de «${plan}» del ${t.date(day)}. Primero mire el cabello e introduzca su nivel; el objetivo es el nivel ${t.number(toLevel)} con ${t.number(volume)} vol como máximo.`,
+      stored: ({ name, day }: { name: string; day: string }) =>
+        `La visita 2 está entre sus planes: ${name}, a partir del ${t.date(day)} (${t.whole(visitWeeks.range[0])} semanas, práctica común). Ese día se vuelve a preguntar por la salud.`,
+      open: "Abrir la visita 2",
+      undo: "Deshacer ambas cosas",
+      notStored: (why: string) => `No se cambió nada: el plan de la visita 2 no se guardó. ${why}`,
       /** What is written down for the visits after this one, in the note of the plan. */
       note: ({ toLevel, volume }: { toLevel: number; volume: number }) =>
         `Próxima visita, después de ${weeks} semanas: revisar el cabello y luego hasta el nivel ${t.number(toLevel)} con ${t.number(volume)} vol.`,

@@ -177,4 +177,5 @@ export const documents: Record<DocumentName, string> = {
   plan: "un plan",
   technique: "una técnica",
   backup: "una copia de respaldo",
+  start: "un archivo de cifras reunidas",
 }

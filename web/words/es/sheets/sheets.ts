@@ -100,7 +100,8 @@ const cautions = () => ({
     "Cabellos, gramos y minutos son estimaciones: lea el margen.",
   ],
   localRule: "Norma local:",
-  missingLetters: "Algunas letras no se pueden imprimir. Cada una sale como □.",
+  codedLetters:
+    "Algunas letras no se pueden imprimir aquí. En lugar de cada una sale su código, por ejemplo [U+6F22].",
 })
 
 export type SheetsWords = ReturnType<typeof sheets>

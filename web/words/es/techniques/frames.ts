@@ -72,7 +72,7 @@ export const frames = (t: Tools, { stitches, mm }: ReturnType<typeof stepWords>)
           one: "Una fila basta. Deje como está el cabello de detrás.",
           other: `Siga hasta tener # filas ahí, con ${mm(gapMm)} entre ellas.`,
         }),
-        `En un lado, desde detrás de la entrada hasta debajo de la sien, tome un velo de ${mm(depthMm)} a lo largo del contorno: la primera varilla del abanico.`,
+        `En un lado, desde detrás de la entrada hasta encima de la patilla, tome un velo de ${mm(depthMm)} a lo largo del contorno: la primera varilla del abanico.`,
         isMelted
           ? `Cada varilla de detrás empieza ${mm(gapMm)} más atrás y se abre ${mm(opensMm)} más en su extremo inferior. Teja ${stitches(stitch)}, carde cerca de la mitad de cada puntada hacia la raíz en dos a cuatro pasadas y empiece el producto a partir del colchón.`
           : `La siguiente varilla empieza ${mm(gapMm)} más atrás y se abre ${mm(opensMm)} en su extremo inferior: teja ${stitches(stitch)} en ${mm(wovenMm)}. La tercera se abre otro tanto y es un velo de ${mm(depthMm)}.`,

@@ -1,4 +1,5 @@
 import type { FixCode } from "../../../core/fixes/fix"
+import type { LiftsFirst } from "../../../core/lift/liftsFirst"
 import type { GoalRefusal } from "../../../core/lift/scheduleReady"
 import type { ConflictCode } from "../../../core/schedule/conflicts"
 import type { HeatRefusal } from "../../../core/schedule/heatRefusal"
@@ -23,17 +24,26 @@ export const clashes = (t: Tools) => {
     "not-lighter": "El nivel deseado debe ser más claro que el nivel actual.",
   } satisfies Sentences<GoalRefusal>
 
+  const orOverride = "Apague el calor o anule ese bloqueo por escrito."
   const heat = {
     "too-warm": ({ ceilingC, warmthC }) =>
-      `Sin calor: la aclaración no se calcula por encima de ${t.number(ceilingC)} °C, y se introdujeron ${t.number(warmthC)} °C.`,
-    "not-on-sheet": "Sin calor: la ficha de producto no lo permite.",
-    "strong-mix": ({ mix, volume }) => `Sin calor: la mezcla ${mix} lleva ${t.number(volume)} vol.`,
-    "at-hairline": "Sin calor: hay papeles en el contorno.",
-    cushion: "Sin calor: hay un colchón cardado cerca de la raíz.",
+      `Sin calor: la aclaración no se calcula por encima de ${t.number(ceilingC)} °C, y se introdujeron ${t.number(warmthC)} °C. Baje la temperatura.`,
+    "not-on-sheet": "Sin calor: la ficha de producto no lo permite. Apague el calor.",
+    "strong-mix": ({ mix, volume }) =>
+      `Sin calor: la mezcla ${mix} lleva ${t.number(volume)} vol. ${orOverride}`,
+    "at-hairline": `Sin calor: hay papeles en el contorno. ${orOverride}`,
+    cushion: `Sin calor: hay un colchón cardado cerca de la raíz. ${orOverride}`,
+    "longer-than-usual": ({ usualMostMin, askedMin }) =>
+      `El calor suele durar ${min(usualMostMin)} como máximo: se introdujeron ${min(askedMin)}. ${orOverride}`,
     "too-long": ({ mostMin, askedMin }) =>
-      `Calor como máximo ${min(mostMin)}: se introdujeron ${min(askedMin)}.`,
+      `La ficha de producto permite ${min(mostMin)} de calor como máximo: se introdujeron ${min(askedMin)}. Acorte el calor.`,
     "no-minutes": "El calor debe durar más de 0 minutos.",
   } satisfies Sentences<HeatRefusal>
+
+  const first = {
+    hairline: "El cabello del contorno aclara primero: se espera listo",
+    fine: "El cabello fino aclara antes: se espera listo",
+  } satisfies Record<LiftsFirst, string>
 
   return {
     problems: {
@@ -64,8 +74,10 @@ export const clashes = (t: Tools) => {
         `Del nivel ${t.number(fromLevel)} al ${t.number(toLevel)}: los tiempos son una estimación según la ficha de producto y la prueba de mechón.`,
       "no-levels": ({ low, high }) =>
         `Sin niveles introducidos, los tiempos son los típicos (${t.spread(t.number(low), t.minutes(high))}, una suposición). Revise el mechón.`,
+      "lifts-first": ({ hair, low, high, lookMin }) =>
+        `${first[hair]} en el ${t.spread(t.number(low * 100), t.percent(high))} de los minutos habituales, una suposición. Primera revisión a los ${t.minutes(lookMin)} de poner el papel.`,
       "learnt-pace": "Ritmo medido en el sillón.",
-      "heat-left-out": ({ why }) => `${say(heat, why)} No entra en el reloj.`,
+      "heat-left-out": ({ why }) => `${say(heat, why)} El calor no entra en el reloj.`,
       "heat-counted": ({ minutes, low, high }) =>
         `Los ${min(minutes)} de calor cuentan ${t.spread(t.number(low, 1), t.number(high, 1))} veces más rápido que sin él: revise en cuanto se quite el calor.`,
       "no-sheet": ({ mix, product, limitMin }) =>

@@ -35,6 +35,8 @@ export function mixCautions(t: Tools, named: (mix: string) => string) {
     },
     "heat-place": ({ mix, forbiddenVolume }) =>
       `${named(mix)} : pas de chaleur à ${forbiddenVolume} vol ou plus, près de la lisière, ni près d’un coussin de crêpage.`,
+    "heat-time": ({ mix, heatMin, usualMostMin }) =>
+      `${named(mix)} : ${t.number(heatMin)} min de chaleur prévues ; ${t.number(usualMostMin)} min sont le maximum habituel, quoi que permette le mode d’emploi.`,
     "no-sheet": ({ mix, product }) =>
       `${named(mix)} : pas de fiche produit pour ${product}. Saisir ce que dit le pot. S’il contient un colorant, il faut une touche d’essai.`,
     "sheet-silent": ({ mix, product, gaps: missing }) =>

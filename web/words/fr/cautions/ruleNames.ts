@@ -40,6 +40,7 @@ export const ruleNames = {
   "off-scalp-product": "Produit hors cuir chevelu sur la peau",
   heat: "Chaleur",
   "heat-place": "Chaleur au mauvais endroit",
+  "heat-time": "Chaleur plus longue que d’habitude",
   "no-sheet": "Pas de fiche produit",
   "sheet-silent": "Fiche produit incomplète",
 } satisfies Record<RuleName, string>

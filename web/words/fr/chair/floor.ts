@@ -6,7 +6,10 @@ export const floor = (t: Tools) => ({
   next: "Ensuite",
   nextFoil: "Papillote suivante",
   allOn: "Toutes sont posées.",
-  what: ({ kind, place }: { kind: string; place: string }) => `${t.capital(kind)}, ${place}`,
+  what: ({ kind, place, foils }: { kind: string; place: string; foils: number }) =>
+    foils === 1
+      ? `${t.capital(kind)}, ${place}`
+      : `${t.capital(kind)} en ${t.whole(foils)} papillotes, ${place}`,
   mix: (letter: string) => `mélange ${letter}`,
   now: "Maintenant",
   atMinute: (min: number) => `À la minute ${t.whole(min)}`,

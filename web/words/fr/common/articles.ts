@@ -20,6 +20,15 @@ export const articles = (t: Tools, { sectionName, landmarks }: CommonWords = com
   /** "jusqu’au golfe", "jusqu’à la tempe". */
   untilLandmark: (name: LandmarkName) =>
     name === "behind ear" ? `jusque ${landmarks[name]}` : `jusqu’${withTo(name, landmarks[name])}`,
+  /** From the landmark of one side to that of the other: "d’un golfe à l’autre"; the middle has one only. */
+  fromOneToOther: (name: LandmarkName) => {
+    if (name === "centre front" || name === "centre nape")
+      return `de part et d’autre ${withOf(name, landmarks[name])}`
+    if (name === "behind ear") return "de derrière une oreille à derrière l’autre"
+    return feminine.includes(name)
+      ? `d’une ${landmarks[name]} à l’autre`
+      : `d’un ${landmarks[name]} à l’autre`
+  },
 })
 
 const feminine: readonly LandmarkName[] = ["temple", "sideburn"]

@@ -14,7 +14,8 @@ export const formula = (t: Tools, shared: FoilNames) => ({
     "change-ratio": ({ mix }: { mix: string }) => `Modifier le dosage du mélange ${mix}`,
     "change-product": ({ mix }: { mix: string }) => `Modifier le produit du mélange ${mix}`,
     "change-additives": ({ mix }: { mix: string }) => `Modifier les additifs du mélange ${mix}`,
-    "plan-today": ({ level }: { level: number }) => `Prévoir la hauteur ${t.number(level)} aujourd’hui`,
+    "plan-today": ({ level }: { level: number }) =>
+      `Prévoir la hauteur ${t.number(level)} aujourd’hui, et la prochaine séance`,
     "add-mix": ({ mix }: { mix: string }) => `Ajouter le mélange ${mix}`,
     "remove-mix": ({ mix }: { mix: string }) => `Retirer le mélange ${mix}`,
     "give-foil-mix": ({ foil, mix }: { foil: number; mix: string }) =>

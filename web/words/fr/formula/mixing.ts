@@ -61,7 +61,27 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
 
     visits: {
       title: (count: number) => t.count(count, { one: "# séance", other: "# séances" }),
-      today: (level: number) => `Prévoir la hauteur ${t.number(level)} aujourd’hui`,
+      today: (level: number) => `Prévoir la hauteur ${t.number(level)} aujourd’hui, et la prochaine séance`,
+      /** The plan of the second visit: what it is called, and what stands in its note. */
+      name: (plan: string) => `${plan}, séance 2`,
+      after: ({
+        plan,
+        day,
+        toLevel,
+        volume,
+      }: {
+        plan: string
+        day: string
+        toLevel: number
+        volume: number
+      }) =>
+        `Séance 2, après « ${plan} » du ${t.date(day)}. D’abord regarder les cheveux et saisir leur hauteur ; la hauteur visée est ${t.number(toLevel)}, avec ${t.number(volume)} vol au plus.`,
+      stored: ({ name, day }: { name: string; day: string }) =>
+        `La séance 2 est dans vos plans : ${name}, à partir du ${t.date(day)} (${t.whole(visitWeeks.range[0])} semaines, pratique courante). Les questions de santé sont reposées ce jour-là.`,
+      open: "Ouvrir la séance 2",
+      undo: "Défaire les deux",
+      notStored: (why: string) =>
+        `Rien n’a été modifié : le plan de la séance 2 n’a pas été enregistré. ${why}`,
       /** What is written down for the visits after this one, in the note of the plan. */
       note: ({ toLevel, volume }: { toLevel: number; volume: number }) =>
         `Prochaine séance, après ${t.spread(t.whole(visitWeeks.range[0]), t.whole(visitWeeks.range[1]))} semaines : contrôler les cheveux, puis hauteur ${t.number(toLevel)} avec ${t.number(volume)} vol.`,

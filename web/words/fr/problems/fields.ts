@@ -176,6 +176,7 @@ export const documents: Record<DocumentName, string> = {
   plan: "un plan",
   technique: "une technique",
   backup: "une sauvegarde",
+  start: "un fichier de chiffres réunis",
 }
 
 /** The same after a thing that is part of it. */
@@ -183,4 +184,5 @@ export const ofDocuments: Record<DocumentName, string> = {
   plan: "d’un plan",
   technique: "d’une technique",
   backup: "d’une sauvegarde",
+  start: "d’un fichier de chiffres réunis",
 }

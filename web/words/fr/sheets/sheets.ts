@@ -100,5 +100,6 @@ const cautions = () => ({
     "Cheveux, grammes et minutes sont des estimations : lire la fourchette.",
   ],
   localRule: "Règle locale :",
-  missingLetters: "Certaines lettres ne peuvent pas être imprimées. Chacune apparaît comme □.",
+  codedLetters:
+    "Certaines lettres ne peuvent pas être imprimées ici. À la place de chacune figure son code, par exemple [U+6F22].",
 })

@@ -72,7 +72,7 @@ export const frames = (t: Tools, { stitches, mm }: ReturnType<typeof stepWords>)
           one: "Un rang suffit. Laisser les cheveux derrière tels quels.",
           other: `Continuer jusqu’à avoir # rangs, avec ${mm(gapMm)} entre eux.`,
         }),
-        `D’un côté, de derrière le golfe jusqu’au-dessous de la tempe, prendre une tranche de ${mm(depthMm)} le long de la lisière : la première branche de l’éventail.`,
+        `D’un côté, de derrière le golfe jusqu’au-dessus de la patte, prendre une tranche de ${mm(depthMm)} le long de la lisière : la première branche de l’éventail.`,
         isMelted
           ? `Chaque branche derrière elle part ${mm(gapMm)} plus en arrière et s’ouvre de ${mm(opensMm)} de plus en bas. Tricoter ${stitches(stitch)}, crêper environ la moitié de chaque maille vers la racine en deux à quatre coups, et commencer le produit après le coussin.`
           : `La branche suivante part ${mm(gapMm)} plus en arrière et s’ouvre de ${mm(opensMm)} en bas : tricoter ${stitches(stitch)} dans ${mm(wovenMm)}. La troisième s’ouvre d’autant encore et est une tranche de ${mm(depthMm)}.`,

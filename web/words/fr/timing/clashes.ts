@@ -1,4 +1,5 @@
 import type { FixCode } from "../../../core/fixes/fix"
+import type { LiftsFirst } from "../../../core/lift/liftsFirst"
 import type { GoalRefusal } from "../../../core/lift/scheduleReady"
 import type { ConflictCode } from "../../../core/schedule/conflicts"
 import type { HeatRefusal } from "../../../core/schedule/heatRefusal"
@@ -28,18 +29,26 @@ export const clashes = (t: Tools) => {
     "not-lighter": "La hauteur visée doit être plus claire que la hauteur actuelle.",
   } satisfies Sentences<GoalRefusal>
 
+  const orOverride = "Arrêtez la chaleur, ou dérogez à ce blocage par écrit."
   const heat = {
     "too-warm": ({ ceilingC, warmthC }) =>
-      `Pas de chaleur : l’éclaircissement n’est pas calculé au-dessus de ${t.number(ceilingC)} °C, et ${t.number(warmthC)} °C ont été saisis.`,
-    "not-on-sheet": "Pas de chaleur : la fiche produit ne la permet pas.",
+      `Pas de chaleur : l’éclaircissement n’est pas calculé au-dessus de ${t.number(ceilingC)} °C, et ${t.number(warmthC)} °C ont été saisis. Réglez moins chaud.`,
+    "not-on-sheet": "Pas de chaleur : la fiche produit ne la permet pas. Arrêtez la chaleur.",
     "strong-mix": ({ mix, volume }) =>
-      `Pas de chaleur : le mélange ${mix} est fait à ${t.number(volume)} vol.`,
-    "at-hairline": "Pas de chaleur : il y a des papillotes à la lisière.",
-    cushion: "Pas de chaleur : un coussin de crêpage se trouve près de la racine.",
+      `Pas de chaleur : le mélange ${mix} est fait à ${t.number(volume)} vol. ${orOverride}`,
+    "at-hairline": `Pas de chaleur : il y a des papillotes à la lisière. ${orOverride}`,
+    cushion: `Pas de chaleur : un coussin de crêpage se trouve près de la racine. ${orOverride}`,
+    "longer-than-usual": ({ usualMostMin, askedMin }) =>
+      `La chaleur dure d’habitude ${min(usualMostMin)} au plus : ${min(askedMin)} ont été saisies. ${orOverride}`,
     "too-long": ({ mostMin, askedMin }) =>
-      `Chaleur ${min(mostMin)} au plus : ${min(askedMin)} ont été saisies.`,
+      `La fiche produit permet ${min(mostMin)} de chaleur au plus : ${min(askedMin)} ont été saisies. Raccourcissez-la.`,
     "no-minutes": "La chaleur doit durer plus de 0 minute.",
   } satisfies Sentences<HeatRefusal>
+
+  const first = {
+    hairline: "Les cheveux de la lisière s’éclaircissent d’abord : ils devraient être prêts",
+    fine: "Les cheveux fins s’éclaircissent plus tôt : ils devraient être prêts",
+  } satisfies Record<LiftsFirst, string>
 
   return {
     problems: {
@@ -70,8 +79,10 @@ export const clashes = (t: Tools) => {
         `De la hauteur ${t.number(fromLevel)} à ${t.number(toLevel)} : les temps sont une estimation d’après la fiche produit et le test mèche.`,
       "no-levels": ({ low, high }) =>
         `Aucune hauteur saisie : les temps sont donc typiques (${t.spread(t.number(low), t.minutes(high))}, une hypothèse). Contrôlez la mèche.`,
+      "lifts-first": ({ hair, low, high, lookMin }) =>
+        `${first[hair]} en ${t.spread(t.number(low * 100), t.percent(high))} des minutes habituelles, une hypothèse. Premier contrôle à ${t.minutes(lookMin)} de pose.`,
       "learnt-pace": "Rythme mesuré au fauteuil.",
-      "heat-left-out": ({ why }) => `${say(heat, why)} Elle n’entre pas dans l’horloge.`,
+      "heat-left-out": ({ why }) => `${say(heat, why)} La chaleur n’entre pas dans l’horloge.`,
       "heat-counted": ({ minutes, low, high }) =>
         `Les ${min(minutes)} de chaleur comptent ${t.spread(t.number(low, 1), t.number(high, 1))} fois plus vite que sans : contrôlez dès que la chaleur est ôtée.`,
       "no-sheet": ({ mix, product, limitMin }) =>

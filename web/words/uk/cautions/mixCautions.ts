@@ -36,6 +36,8 @@ export function mixCautions(
     },
     "heat-place": ({ mix, forbiddenVolume }) =>
       `${named(mix)}: без тепла за ${forbiddenVolume}\u00a0vol і більше, біля лінії росту та біля подушки начосу.`,
+    "heat-time": ({ mix, heatMin, usualMostMin }) =>
+      `${named(mix)}: заплановано ${t.number(heatMin)}\u00a0хв тепла; звичайний максимум — ${t.number(usualMostMin)}\u00a0хв, хоч би що дозволяла інструкція.`,
     "no-sheet": ({ mix, product }) =>
       `${named(mix)}: немає картки засобу «${product}». Внесіть те, що на упаковці. Якщо засіб містить барвник, потрібен шкірний тест.`,
     "sheet-silent": ({ mix, product, gaps: missing }) =>

@@ -40,6 +40,7 @@ export const ruleNames: Record<RuleName, string> = {
   "off-scalp-product": "Засіб не для шкіри голови — біля шкіри",
   heat: "Тепло",
   "heat-place": "Тепло не там, де можна",
+  "heat-time": "Тепло довше, ніж звичайно",
   "no-sheet": "Немає картки засобу",
   "sheet-silent": "Картка засобу неповна",
 }

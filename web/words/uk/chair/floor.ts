@@ -1,5 +1,6 @@
 import type { ChairWords } from "../../en/chair/chair"
 import type { Tools } from "../../tools"
+import { foilCount } from "../placement/counted"
 import { foilsWords } from "./calls"
 
 /** The service while it goes on: what is next, what is on, and what is done with each foil. */
@@ -7,7 +8,8 @@ export const floor = (t: Tools): ChairWords["floor"] => ({
   next: "Далі",
   nextFoil: "Наступна фольга",
   allOn: "Усі фольги накладено.",
-  what: ({ kind, place }) => `${t.capital(kind)}, ${place}`,
+  what: ({ kind, place, foils }) =>
+    foils === 1 ? `${t.capital(kind)}, ${place}` : `${t.capital(kind)} (${foilCount(t, foils)}), ${place}`,
   mix: (letter) => `суміш ${letter}`,
   now: "Зараз",
   atMinute: (min) => `На хвилині ${t.whole(min)}`,

@@ -14,7 +14,7 @@ export const formula = (t: Tools, shared: FoilNames): FormulaWords => ({
     "change-ratio": ({ mix }) => `Зміна пропорції: суміш ${mix}`,
     "change-product": ({ mix }) => `Зміна засобу: суміш ${mix}`,
     "change-additives": ({ mix }) => `Зміна добавок: суміш ${mix}`,
-    "plan-today": ({ level }) => `План на сьогодні: до рівня ${t.number(level)}`,
+    "plan-today": ({ level }) => `План на сьогодні: до рівня ${t.number(level)}, і наступний візит`,
     "add-mix": ({ mix }) => `Нова суміш ${mix}`,
     "remove-mix": ({ mix }) => `Вилучення: суміш ${mix}`,
     "give-foil-mix": ({ foil, mix }) => `Фольга ${t.whole(foil)}: суміш ${mix}`,

@@ -50,7 +50,15 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames): MixingWords =
 
     visits: {
       title: (count) => visits(t, count),
-      today: (level) => `Сьогодні — до рівня ${t.number(level)}`,
+      today: (level) => `Сьогодні — до рівня ${t.number(level)}, і наступний візит`,
+      name: (plan) => `${plan}, візит 2`,
+      after: ({ plan, day, toLevel, volume }) =>
+        `Візит 2, після «${plan}» від ${t.date(day)}. Спочатку оглянути волосся й внести його рівень; мета — рівень ${t.number(toLevel)}, не більше ніж ${t.number(volume)}\u00a0vol.`,
+      stored: ({ name, day }) =>
+        `Візит 2 є серед ваших планів: ${name}, починаючи з ${t.date(day)} (${t.whole(visitWeeks.range[0])}\u00a0тиж., поширена практика). Того дня про здоров’я запитують знову.`,
+      open: "Відкрити візит 2",
+      undo: "Відмінити обидві зміни",
+      notStored: (why) => `Нічого не змінено: план візиту 2 не збережено. ${why}`,
       note: ({ toLevel, volume }) =>
         `Наступний візит, через ${weeks}\u00a0тиж.: перевірити волосся, потім до рівня ${t.number(toLevel)} з ${t.number(volume)}\u00a0vol.`,
     },

@@ -177,4 +177,5 @@ export const documents: Record<DocumentName, string> = {
   plan: "план",
   technique: "техніка",
   backup: "резервна копія",
+  start: "файл об’єднаних цифр",
 }

@@ -48,7 +48,7 @@ export const sheets = (t: Tools, common: Names): SheetsWords => ({
       "Волосини, грами й хвилини — оцінки: читайте діапазон.",
     ],
     localRule: "Місцеве правило:",
-    missingLetters: "Деякі літери не друкуються. Кожну показано як □.",
+    codedLetters: "Деякі літери тут не друкуються. Замість кожної стоїть її код, наприклад [U+6F22].",
   },
   map: map(t, common),
   views: views(),

@@ -1,4 +1,5 @@
 import type { FixCode } from "../../../core/fixes/fix"
+import type { LiftsFirst } from "../../../core/lift/liftsFirst"
 import type { GoalRefusal } from "../../../core/lift/scheduleReady"
 import type { HeatRefusal } from "../../../core/schedule/heatRefusal"
 import type { clashes as english } from "../../en/timing/clashes"
@@ -25,15 +26,25 @@ export const clashes = (t: Tools): ClashesWords => {
     "not-lighter": "Цільовий рівень має бути світліший за рівень зараз.",
   }
 
+  const orOverride = "Вимкнути тепло або письмово обійти цю заборону."
   const heat: Sentences<HeatRefusal> & ClashesWords["heat"] = {
     "too-warm": ({ ceilingC, warmthC }) =>
-      `Без тепла: понад ${t.number(ceilingC)} °C освітлення не розраховується, а введено ${t.number(warmthC)} °C.`,
-    "not-on-sheet": "Без тепла: картка засобу його не дозволяє.",
-    "strong-mix": ({ mix, volume }) => `Без тепла: суміш ${mix} зроблено з ${t.number(volume)}\u00a0vol.`,
-    "at-hairline": "Без тепла: є фольги на лінії росту.",
-    cushion: "Без тепла: подушка начосу лежить біля кореня.",
-    "too-long": ({ mostMin, askedMin }) => `Тепло не довше ніж ${min(mostMin)}: введено ${min(askedMin)}.`,
+      `Без тепла: понад ${t.number(ceilingC)} °C освітлення не розраховується, а введено ${t.number(warmthC)} °C. Зменшити температуру.`,
+    "not-on-sheet": "Без тепла: картка засобу його не дозволяє. Вимкнути тепло.",
+    "strong-mix": ({ mix, volume }) =>
+      `Без тепла: суміш ${mix} зроблено з ${t.number(volume)}\u00a0vol. ${orOverride}`,
+    "at-hairline": `Без тепла: є фольги на лінії росту. ${orOverride}`,
+    cushion: `Без тепла: подушка начосу лежить біля кореня. ${orOverride}`,
+    "longer-than-usual": ({ usualMostMin, askedMin }) =>
+      `Зазвичай тепло триває не довше ніж ${min(usualMostMin)}: введено ${min(askedMin)}. ${orOverride}`,
+    "too-long": ({ mostMin, askedMin }) =>
+      `Картка засобу дозволяє тепло не довше ніж ${min(mostMin)}: введено ${min(askedMin)}. Скоротити тепло.`,
     "no-minutes": "Тепло має тривати понад 0 хвилин.",
+  }
+
+  const first: Record<LiftsFirst, string> = {
+    hairline: "Волосся на лінії росту освітлюється першим: готовність очікується",
+    fine: "Тонке волосся освітлюється раніше: готовність очікується",
   }
 
   const fixes: Sentences<FixCode> & ClashesWords["fixes"] = {
@@ -90,8 +101,10 @@ export const clashes = (t: Tools): ClashesWords => {
         `Від рівня ${t.number(fromLevel)} до ${t.number(toLevel)}: час готовності — оцінка за карткою засобу й тестом на пасмі.`,
       "no-levels": ({ low, high }) =>
         `Рівнів не введено, тож час типовий (${t.spread(t.number(low), t.minutes(high))}, припущення). Перевіряйте пасмо.`,
+      "lifts-first": ({ hair, low, high, lookMin }) =>
+        `${first[hair]} за ${t.spread(t.number(low * 100), t.percent(high))} звичайних хвилин, це припущення. Перша перевірка через ${t.minutes(lookMin)} після накладання.`,
       "learnt-pace": "Темп виміряно біля крісла.",
-      "heat-left-out": ({ why }) => `${say(heat, why)} Годинник його не враховує.`,
+      "heat-left-out": ({ why }) => `${say(heat, why)} Годинник тепла не враховує.`,
       "heat-counted": ({ minutes, low, high }) =>
         `${min(minutes)} тепла рахуються у ${t.spread(t.number(low, 1), t.number(high, 1))} раза швидше, ніж без нього: перевірити, щойно тепло вимкнено.`,
       "no-sheet": ({ mix, product, limitMin }) =>
