@@ -53,43 +53,45 @@ function rootNear(distanceAt: (radius: number) => number, start: number): number
 
 /** Bicubic (Catmull-Rom) interpolation: the radius and both slopes, continuous everywhere. */
 function interpolate(radii: Float64Array): RadiusField {
-  return (u, v) => {
+  return (u, v, into) => {
     const x = Math.min(Math.abs(u) / step, cells - 1e-9)
     const y = Math.min(Math.max(v / step + cells + 1, 1), rows - 2 - 1e-9)
     const column = Math.floor(x)
     const row = Math.floor(y)
-    const [a0, a1, a2, a3] = weights(x - column)
-    const [s0, s1, s2, s3] = slopes(x - column)
-    const [b0, b1, b2, b3] = weights(y - row)
-    const [t0, t1, t2, t3] = slopes(y - row)
-    let radius = 0
-    let du = 0
-    let dv = 0
+    const s = x - column
+    const [a0, a1, a2, a3] = [w0(s), w1(s), w2(s), w3(s)]
+    const [s0, s1, s2, s3] = [d0(s), d1(s), d2(s), d3(s)]
+    const before = Math.abs(column - 1)
+    const last = Math.min(column + 2, columns - 1)
+    const t = y - row
+    let [radius, du, dv] = [0, 0, 0]
     for (let i = 0; i < 4; i++) {
       const base = (row + i - 1) * columns
-      const left = radii[base + Math.abs(column - 1)]
-      const near = radii[base + column]
-      const far = radii[base + column + 1]
-      const last = radii[base + Math.min(column + 2, columns - 1)]
-      const value = a0 * left + a1 * near + a2 * far + a3 * last
-      const b = i === 0 ? b0 : i === 1 ? b1 : i === 2 ? b2 : b3
+      const [r0, r1, r2, r3] = [
+        radii[base + before],
+        radii[base + column],
+        radii[base + column + 1],
+        radii[base + last],
+      ]
+      const value = a0 * r0 + a1 * r1 + a2 * r2 + a3 * r3
+      const b = i === 0 ? w0(t) : i === 1 ? w1(t) : i === 2 ? w2(t) : w3(t)
+      const d = i === 0 ? d0(t) : i === 1 ? d1(t) : i === 2 ? d2(t) : d3(t)
       radius += b * value
-      du += b * (s0 * left + s1 * near + s2 * far + s3 * last)
-      dv += (i === 0 ? t0 : i === 1 ? t1 : i === 2 ? t2 : t3) * value
+      du += b * (s0 * r0 + s1 * r1 + s2 * r2 + s3 * r3)
+      dv += d * value
     }
-    return [radius, (u < 0 ? -du : du) / step, dv / step]
+    into[0] = radius
+    into[1] = (u < 0 ? -du : du) / step
+    into[2] = dv / step
   }
 }
 
-const weights = (t: number) => [
-  t * (-0.5 + t * (1 - 0.5 * t)),
-  1 + t * t * (-2.5 + 1.5 * t),
-  t * (0.5 + t * (2 - 1.5 * t)),
-  t * t * (-0.5 + 0.5 * t),
-]
-const slopes = (t: number) => [
-  -0.5 + t * (2 - 1.5 * t),
-  t * (-5 + 4.5 * t),
-  0.5 + t * (4 - 4.5 * t),
-  t * (-1 + 1.5 * t),
-]
+/** The weights of four neighbours, and how they change. */
+const w0 = (t: number) => t * (-0.5 + t * (1 - 0.5 * t))
+const w1 = (t: number) => 1 + t * t * (-2.5 + 1.5 * t)
+const w2 = (t: number) => t * (0.5 + t * (2 - 1.5 * t))
+const w3 = (t: number) => t * t * (-0.5 + 0.5 * t)
+const d0 = (t: number) => -0.5 + t * (2 - 1.5 * t)
+const d1 = (t: number) => t * (-5 + 4.5 * t)
+const d2 = (t: number) => 0.5 + t * (4 - 4.5 * t)
+const d3 = (t: number) => t * (-1 + 1.5 * t)

@@ -26,15 +26,15 @@ export function bandCells(shape: BandShape, on: On): BandCells {
 
 function countCells(shape: BandShape, { head, hair, figures }: On): BandCells {
   const { areasCm2, layers } = shape
-  const cells = { hairs: areasCm2.slice(), lengthsCm: areasCm2.slice() }
+  const [hairs, lengthsCm] = [new Float64Array(areasCm2.length), new Float64Array(areasCm2.length)]
   const edgeMm = edgeFrom(head, pastBandMm(figures))
-  areasCm2.forEach((area, cell) => {
-    if (area === 0) return
+  for (let cell = 0; cell < areasCm2.length; cell++) {
+    if (areasCm2[cell] === 0) continue
     const middle = cellMiddle(shape, cornerOf(cell, layers))
-    cells.hairs[cell] = area * densityAt(head, hair, figures, middle, edgeMm(middle))
-    cells.lengthsCm[cell] = lengthCmAt(head, hair, figures, middle)
-  })
-  return cells
+    hairs[cell] = areasCm2[cell] * densityAt(head, hair, figures, middle, edgeMm(middle))
+    lengthsCm[cell] = lengthCmAt(head, hair, figures, middle)
+  }
+  return { hairs, lengthsCm }
 }
 
 /** How far places are from the hairline, mm, or that they are past so many: asked anew only where the last answer does not tell. */

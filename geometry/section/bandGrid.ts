@@ -7,6 +7,8 @@ export type BandShape = {
   layers: number
   /** x, y, z of each grid point, from index 3 x (station x layers + layer); layer 0 lies on the parting. */
   points: Float64Array
+  /** Where each grid point lies in the scalp map, u and v by turns. */
+  places: Float64Array
   /** Outward unit normals, laid out like the points. */
   normals: Float64Array
   /** Of each station, how far along the parting it stands; closer together where the hairline cuts the band askew. */
@@ -17,5 +19,5 @@ export type BandShape = {
   areasCm2: Float64Array
 }
 
-/** The grid alone, before it is known what of it counts. */
-export type Grid = Omit<BandShape, "areasCm2">
+/** The grid alone, before it is known what of it counts and where it lies in the map. */
+export type Grid = Omit<BandShape, "areasCm2" | "places">

@@ -1,22 +1,20 @@
 import { frontSide } from "../scalp/frontSide"
 import type { Head } from "../scalp/head"
-import { smoothLine } from "../surface/spline"
-import { type MeasuredPath, measurePath, pointAlong, slopeAlong } from "../surface/surfacePath"
-import { headingLeft, type Walker } from "../surface/surfaceWalk"
-import { cross, normalize, scale } from "../surface/vec3"
+import { surfacePoint } from "../surface/frames"
+import { alongCurve, type SmoothCurve, smoothCurve } from "../surface/smoothCurve"
+import { faceSideways, type Moving, newMoving } from "../surface/surfaceWalk"
 import type { BandShape } from "./bandGrid"
 import { signedAreasCm2 } from "./cellAreas"
 import { ownShares } from "./ownShares"
-import { growRib, type Rib } from "./rib"
+import { type Footing, growRib, type Rib } from "./rib"
 import type { Band } from "./section"
 
-/** How fine a grid is: the longest step along and across in mm, the fewest and most stations and layers, and how finely the line is cut. */
+/** How fine a grid is: the longest step along and across in mm, the fewest and most stations and layers. */
 export type Grain = {
   alongMm: number
   stations: readonly [number, number]
   acrossMm: number
   layers: readonly [number, number]
-  splinePieces: number
 }
 
 /** Fine enough that a grid ten times finer changes an area by less than 0.2 %. */
@@ -25,7 +23,6 @@ export const usualGrain: Grain = {
   stations: [8, 96],
   acrossMm: 5,
   layers: [2, 24],
-  splinePieces: 8,
 }
 
 const remembered = new WeakMap<Head, WeakMap<Band, Map<number, BandShape>>>()
@@ -50,43 +47,42 @@ export function layOutBand(
   grain: Grain,
   mostMm = Number.POSITIVE_INFINITY,
 ): BandShape {
-  const line = measurePath(head.surface, smoothLine(band.parting, grain.splinePieces))
+  const line = smoothCurve(head.surface, band.parting)
   const { start, end } = band.depthMm
   const deepest = Math.min(mostMm, Math.max(start, end))
   const layers = within(grain.layers, Math.ceil(deepest / grain.acrossMm) + 1)
   const front = frontSide(band.parting, head)
   const side = band.taken === "front" ? front : -front
   const isClear = edgeAlong(head, line) > deepest
+  const on: Footing = { foot: newMoving(), walker: newMoving() }
   const ribAt = (share: number): StandingRib => {
     const alongMm = line.lengthMm * share
     const wantedMm = Math.min(mostMm, start + (end - start) * share)
-    return {
-      share,
-      alongMm,
-      wantedMm,
-      ...growRib(head, footOf(head, line, alongMm, side), { depthMm: wantedMm, count: layers, isClear }),
-    }
+    setFoot(head, line, alongMm, side, on.foot)
+    return { share, alongMm, wantedMm, rib: growRib(head, on, { depthMm: wantedMm, count: layers, isClear }) }
   }
   const stations = within(grain.stations, Math.ceil(line.lengthMm / grain.alongMm) + 1)
-  return gridOf(standRibs(stations, ribAt), layers, head, line)
+  return gridOf(standRibs(stations, ribAt), layers, head, band)
 }
 
 /** Places of a parting that are asked how far they are from the hairline. */
 const asked = 4
 
 /** No place of a parting is nearer to the hairline than this, mm: no distance changes by more than the way. */
-function edgeAlong({ surface, hairline }: Head, line: MeasuredPath): number {
+function edgeAlong({ surface, hairline }: Head, line: SmoothCurve): number {
   const stepMm = line.lengthMm / asked
   let leastMm = Number.POSITIVE_INFINITY
-  for (let i = 0; i < asked; i++)
-    leastMm = Math.min(leastMm, hairline.distanceMm(surface.pointAt(pointAlong(line, (i + 0.5) * stepMm))))
+  for (let i = 0; i < asked; i++) {
+    const { u, v } = alongCurve(line, (i + 0.5) * stepMm)
+    leastMm = Math.min(leastMm, hairline.distanceMm(surface.pointAt(surfacePoint(u, v))))
+  }
   return leastMm - stepMm / 2
 }
 
 const within = ([least, most]: readonly [number, number], count: number) =>
   Math.min(most, Math.max(least, count))
 
-type StandingRib = Rib & { share: number; alongMm: number; wantedMm: number }
+type StandingRib = { rib: Rib; share: number; alongMm: number; wantedMm: number }
 
 /** Ribs at even steps, and between two of which the hairline cuts off very different lengths more, as close as a quarter of a mm. */
 function standRibs(stations: number, ribAt: (share: number) => StandingRib): StandingRib[] {
@@ -107,35 +103,66 @@ const slightCutMm = 0.2
 
 /** Where the hairline begins to cut between two ribs, or cuts them nearly along. */
 function isCutAskew(a: StandingRib, b: StandingRib): boolean {
-  const [cutA, cutB] = [a.wantedMm - a.depthMm + a.gapMm, b.wantedMm - b.depthMm + b.gapMm]
+  const [cutA, cutB] = [cutMm(a), cutMm(b)]
   const isBegun = Math.min(cutA, cutB) === 0 && Math.max(cutA, cutB) > slightCutMm
   return isBegun || Math.abs(cutA - cutB) > 2 * (b.alongMm - a.alongMm)
 }
 
-function gridOf(ribs: readonly StandingRib[], layers: number, head: Head, line: MeasuredPath): BandShape {
-  const count = ribs.length * layers
-  const grid = {
-    stations: ribs.length,
-    layers,
-    points: new Float64Array(3 * count),
-    normals: new Float64Array(3 * count),
-    alongMm: Float64Array.from(ribs, ({ alongMm }) => alongMm),
-    depthMm: Float64Array.from(ribs, ({ depthMm }) => depthMm),
+/** How much of a rib is not hair, mm. */
+const cutMm = ({ wantedMm, rib }: StandingRib) => wantedMm - rib.depthMm + rib.gapMm
+
+function gridOf(ribs: readonly StandingRib[], layers: number, head: Head, { parting }: Band): BandShape {
+  const stations = ribs.length
+  const count = stations * layers
+  const [points, normals, places, alongMm, depthMm] = rowsOf([
+    3 * count,
+    3 * count,
+    2 * count,
+    stations,
+    stations,
+  ])
+  for (let station = 0, i = 0; station < stations; station++) {
+    const { rib } = ribs[station]
+    alongMm[station] = ribs[station].alongMm
+    depthMm[station] = rib.depthMm
+    for (let layer = 0; layer < layers; layer++, i++) {
+      for (let axis = 0; axis < 3; axis++) {
+        points[3 * i + axis] = rib.skin[6 * layer + axis]
+        normals[3 * i + axis] = rib.skin[6 * layer + 3 + axis]
+      }
+      const at = rib.points[layer]
+      places[2 * i] = at[0]
+      places[2 * i + 1] = at[1]
+    }
   }
-  for (let i = 0; i < count; i++) {
-    const at = ribs[Math.floor(i / layers)].points[i % layers]
-    grid.points.set(head.surface.pointAt(at), 3 * i)
-    const [along, across] = head.surface.tangentsAt(at)
-    grid.normals.set(normalize(cross(along, across)), 3 * i)
-  }
+  const grid = { stations, layers, points, places, normals, alongMm, depthMm }
   const areasCm2 = signedAreasCm2(grid)
-  const shares = ownShares({ ...grid, areasCm2 }, ribs, head, line)
-  return { ...grid, areasCm2: areasCm2.map((area, cell) => Math.max(0, area) * (shares ? shares[cell] : 1)) }
+  const shares = ownShares(
+    { ...grid, areasCm2 },
+    ribs.map(({ rib }) => rib),
+    head,
+    parting,
+  )
+  for (let cell = 0; cell < areasCm2.length; cell++)
+    areasCm2[cell] = Math.max(0, areasCm2[cell]) * (shares ? shares[cell] : 1)
+  return { ...grid, areasCm2 }
 }
 
-/** Where a rib starts, heading square to the parting. */
-function footOf({ surface }: Head, line: MeasuredPath, alongMm: number, side: number): Walker {
-  const at = pointAlong(line, alongMm)
-  const [du, dv] = slopeAlong(line, alongMm)
-  return { at, heading: scale(headingLeft(surface, at, du, dv), side) }
+/** Rows of so many numbers, in one block: to ask for a block takes as long as to fill it. */
+function rowsOf(lengths: readonly number[]): Float64Array[] {
+  const block = new Float64Array(lengths.reduce((sum, length) => sum + length, 0))
+  let from = 0
+  return lengths.map((length) => {
+    from += length
+    return block.subarray(from - length, from)
+  })
+}
+
+/** Put a rib's foot on the line, heading square to it. */
+function setFoot({ surface }: Head, line: SmoothCurve, alongMm: number, side: number, foot: Moving) {
+  const { u, v, du, dv } = alongCurve(line, alongMm)
+  foot.u = u
+  foot.v = v
+  surface.frameAt(u, v, foot.frame)
+  faceSideways(foot, du, dv, side)
 }

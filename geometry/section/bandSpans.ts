@@ -10,15 +10,19 @@ export const lineAt = (line: number) => (line + 0.5) * lineStep
 
 /** A band's outline in the scalp map, ready to be asked what it covers. */
 export type BandSpans = {
-  ring: readonly SurfacePoint[]
+  /** The corners of the outline, in order round it. */
+  us: readonly number[]
+  vs: readonly number[]
+  /** Round each few of its sides a ring: middle u, middle v and radius by turns. */
+  hoops: readonly number[]
   /** The box round it, radians. */
   low: readonly [number, number]
   high: readonly [number, number]
   firstLine: number
-  /** On each line from the first, the stretches of u that the band covers: from, to, from, to. */
-  stretches: readonly (readonly number[])[]
-  /** The sides of the outline that reach into the room between one line's neighbours. */
-  sides: readonly (readonly number[])[]
+  /** Line by line from the first, the stretches of u that the band covers: from, to, from, to. */
+  stretches: readonly number[]
+  /** Where the stretches of each line begin in that row, and after the last line where they end. */
+  starts: readonly number[]
 }
 
 const remembered = new WeakMap<BandShape, BandSpans>()
@@ -28,110 +32,181 @@ export function bandSpans(band: Band, head: Head, mostMm?: number): BandSpans {
   const shape = bandShape(band, head, mostMm)
   const known = remembered.get(shape)
   if (known) return known
-  const fresh = spansOf(outlineOf(shape, head))
+  const fresh = spansOf(shape)
   remembered.set(shape, fresh)
   return fresh
 }
 
 /** Whether a band covers a place of the map, radians: its outline goes round it, once or more. */
-export function covers({ ring, low, high, firstLine, sides }: BandSpans, u: number, v: number): boolean {
+export function covers({ us, vs, low, high }: BandSpans, u: number, v: number): boolean {
   if (u < low[0] || u > high[0] || v < low[1] || v > high[1]) return false
   let turns = 0
-  for (const side of sides[lineOf(v) - firstLine]) if (crossing(ring, side, v) > u) turns += wayOf(ring, side)
+  for (let side = 0; side < us.length; side++) {
+    const next = side + 1 === us.length ? 0 : side + 1
+    const isUnder = vs[side] <= v
+    if (isUnder === vs[next] <= v) continue
+    if (crossing(us, vs, side, next, v) > u) turns += isUnder ? 1 : -1
+  }
   return turns !== 0
 }
 
-/** The places along a straight line of the map, as shares of it in order, where it goes into or out of the outline of a band. */
-export function crossingsAlong(
-  { ring, low, high, firstLine, sides }: BandSpans,
-  [u0, v0]: SurfacePoint,
-  [u1, v1]: SurfacePoint,
-): number[] {
-  const isApart =
-    Math.max(u0, u1) < low[0] ||
-    Math.min(u0, u1) > high[0] ||
-    Math.max(v0, v1) < low[1] ||
-    Math.min(v0, v1) > high[1]
-  if (isApart) return []
-  const last = firstLine + sides.length - 1
-  const from = Math.max(firstLine, lineOf(Math.min(v0, v1)))
-  const to = Math.min(last, lineOf(Math.max(v0, v1)))
-  const found: number[] = []
-  const asked = new Set<number>()
-  for (let line = from; line <= to; line++)
-    for (const side of sides[line - firstLine]) {
-      if (asked.has(side)) continue
-      asked.add(side)
-      const [a, b] = [ring[side], ring[side + 1 === ring.length ? 0 : side + 1]]
-      const share = shareMet(u0, v0, u1 - u0, v1 - v0, a, b)
-      if (share >= 0) found.push(share)
-    }
-  return found.sort((a, b) => a - b)
+/** The u at which a side of an outline crosses a line of constant v. */
+const crossing = (us: readonly number[], vs: readonly number[], from: number, to: number, v: number) =>
+  us[from] + ((us[to] - us[from]) * (v - vs[from])) / (vs[to] - vs[from])
+
+/** A stretch of a line, as shares of it. */
+export type Covered = { from: number; to: number }
+const nowhere: readonly Covered[] = []
+const everywhere: readonly Covered[] = [{ from: 0, to: 1 }]
+
+/** The stretches of a straight line of the map that a band covers, in order. */
+export function coveredAlong(spans: BandSpans, from: SurfacePoint, to: SurfacePoint): readonly Covered[] {
+  const [u0, v0, u1, v1] = [from[0], from[1], to[0], to[1]]
+  if (isApart(spans, u0, v0, u1, v1)) return nowhere
+  if (u0 === u1 && v0 === v1) return covers(spans, u0, v0) ? everywhere : nowhere
+  const met = metBy(spans, u0, v0, u1 - u0, v1 - v0)
+  const stretches: Covered[] = []
+  let [turns, start] = [0, 0]
+  for (const { share, way } of met) {
+    const before = turns
+    turns += way
+    if (before === 0) start = share
+    else if (turns === 0 && share > 0 && start < 1)
+      stretches.push({ from: Math.max(0, start), to: Math.min(1, share) })
+  }
+  return stretches
 }
 
-/** The share of a line from a place, by du and dv, at which it meets a side; -1 where it does not. */
-function shareMet(u: number, v: number, du: number, dv: number, a: SurfacePoint, b: SurfacePoint): number {
-  const [eu, ev] = [b[0] - a[0], b[1] - a[1]]
-  const turn = du * ev - dv * eu
-  if (turn === 0) return -1
-  const [fu, fv] = [a[0] - u, a[1] - v]
-  const share = (fu * ev - fv * eu) / turn
-  const along = (fu * dv - fv * du) / turn
-  return share >= 0 && share <= 1 && along >= 0 && along < 1 ? share : -1
+const isApart = ({ low, high }: BandSpans, u0: number, v0: number, u1: number, v1: number) =>
+  (u0 < low[0] && u1 < low[0]) ||
+  (u0 > high[0] && u1 > high[0]) ||
+  (v0 < low[1] && v1 < low[1]) ||
+  (v0 > high[1] && v1 > high[1])
+
+type Met = { share: number; way: 1 | -1 }
+
+/** Where the straight line from a place by du and dv, gone on for ever to either side, goes into or out of an outline, in order. */
+function metBy({ us, vs, hoops }: BandSpans, u: number, v: number, du: number, dv: number): Met[] {
+  const met: Met[] = []
+  const square = du * du + dv * dv
+  const size = Math.sqrt(square)
+  for (let hoop = 0; 3 * hoop < hoops.length; hoop++) {
+    const off = (hoops[3 * hoop] - u) * dv - (hoops[3 * hoop + 1] - v) * du
+    if (Math.abs(off) > hoops[3 * hoop + 2] * size) continue
+    const end = Math.min(us.length, (hoop + 1) * sidesEach)
+    for (let side = hoop * sidesEach; side < end; side++) {
+      const next = side + 1 === us.length ? 0 : side + 1
+      const [fromU, fromV, toU, toV] = [us[side] - u, vs[side] - v, us[next] - u, vs[next] - v]
+      const from = fromU * dv - fromV * du
+      const to = toU * dv - toV * du
+      if (from <= 0 === to <= 0) continue
+      const t = from / (from - to)
+      const share = ((fromU + t * (toU - fromU)) * du + (fromV + t * (toV - fromV)) * dv) / square
+      met.push({ share, way: to > from ? 1 : -1 })
+    }
+  }
+  return met.length > 1 ? met.sort((a, b) => a.share - b.share) : met
+}
+
+const sidesEach = 8
+
+/** The hoops of an outline; a line that is farther from a hoop's middle than its radius meets none of its sides. */
+function hoopsOf(us: readonly number[], vs: readonly number[]): number[] {
+  const hoops: number[] = []
+  for (let first = 0; first < us.length; first += sidesEach) {
+    const last = Math.min(us.length, first + sidesEach)
+    const [u, v] = [(us[first] + us[last % us.length]) / 2, (vs[first] + vs[last % us.length]) / 2]
+    let square = 0
+    for (let i = first; i <= last; i++) {
+      const [du, dv] = [us[i % us.length] - u, vs[i % us.length] - v]
+      square = Math.max(square, du * du + dv * dv)
+    }
+    hoops.push(u, v, Math.sqrt(square) + 1e-12)
+  }
+  return hoops
 }
 
 const lineOf = (v: number) => Math.floor(v / lineStep)
 
-/** The u at which one side of an outline crosses a line of constant v; minus infinity where it does not. */
-function crossing(ring: readonly SurfacePoint[], side: number, v: number): number {
-  const from = ring[side]
-  const to = ring[side + 1 === ring.length ? 0 : side + 1]
-  return from[1] <= v === to[1] <= v
-    ? -Infinity
-    : from[0] + ((to[0] - from[0]) * (v - from[1])) / (to[1] - from[1])
-}
-
-/** 1 for a side that goes to greater v, -1 for one that goes to less. */
-const wayOf = (ring: readonly SurfacePoint[], side: number) =>
-  ring[side + 1 === ring.length ? 0 : side + 1][1] > ring[side][1] ? 1 : -1
-
-function outlineOf({ points, stations, layers }: BandShape, head: Head): SurfacePoint[] {
-  const at = (station: number, layer: number) => {
-    const i = 3 * (station * layers + layer)
-    return head.surface.toSurface([points[i], points[i + 1], points[i + 2]])
+/** The outline of a grid, round its parting and back along its far edge. */
+function outlineOf({ places, stations, layers }: BandShape) {
+  const us: number[] = []
+  const vs: number[] = []
+  const add = (i: number) => {
+    us.push(places[2 * i])
+    vs.push(places[2 * i + 1])
   }
-  const edge = (layer: number) => Array.from({ length: stations }, (_, station) => at(station, layer))
-  return [...edge(0), ...edge(layers - 1).reverse()]
+  for (let station = 0; station < stations; station++) add(station * layers)
+  for (let station = stations - 1; station >= 0; station--) add(station * layers + layers - 1)
+  return { us, vs }
 }
 
-function spansOf(ring: readonly SurfacePoint[]): BandSpans {
-  const [us, vs] = [ring.map(([u]) => u), ring.map(([, v]) => v)]
+function spansOf(shape: BandShape): BandSpans {
+  const { us, vs } = outlineOf(shape)
   const low = [Math.min(...us), Math.min(...vs)] as const
   const high = [Math.max(...us), Math.max(...vs)] as const
   const firstLine = lineOf(low[1])
-  const sides = Array.from({ length: lineOf(high[1]) - firstLine + 1 }, (): number[] => [])
-  for (let side = 0; side < ring.length; side++) {
-    const [from, to] = [lineOf(vs[side]), lineOf(vs[(side + 1) % ring.length])]
-    for (let line = Math.min(from, to); line <= Math.max(from, to); line++) sides[line - firstLine].push(side)
+  const crossed = crossedLines(us, vs, firstLine, lineOf(high[1]) - firstLine + 1)
+  const stretches: number[] = []
+  const starts = [0]
+  for (let line = 0; line + 1 < crossed.starts.length; line++) {
+    addStretches(crossed, line, stretches)
+    starts.push(stretches.length)
   }
-  const stretches = sides.map((near, i) => stretchesOn(ring, near, lineAt(firstLine + i)))
-  return { ring, low, high, firstLine, stretches, sides }
+  return { us, vs, hoops: hoopsOf(us, vs), low, high, firstLine, stretches, starts }
+}
+
+/** Where the sides of an outline cross the lines: line by line, in order of u; a way of 1 is that of a side to greater v. */
+type CrossedLines = { us: number[]; ways: number[]; starts: number[] }
+
+function crossedLines(
+  us: readonly number[],
+  vs: readonly number[],
+  firstLine: number,
+  count: number,
+): CrossedLines {
+  const found: { lines: number[]; us: number[]; ways: number[] } = { lines: [], us: [], ways: [] }
+  const starts: number[] = new Array(count + 1).fill(0)
+  for (let side = 0; side < us.length; side++) {
+    const next = side + 1 === us.length ? 0 : side + 1
+    const isUp = vs[side] < vs[next]
+    const [under, over] = isUp ? [vs[side], vs[next]] : [vs[next], vs[side]]
+    for (let line = lineOf(under); line <= lineOf(over); line++) {
+      const v = lineAt(line)
+      if (under > v || v >= over) continue
+      found.lines.push(line - firstLine)
+      found.us.push(crossing(us, vs, side, next, v))
+      found.ways.push(isUp ? 1 : -1)
+      starts[line - firstLine + 1]++
+    }
+  }
+  for (let line = 0; line < count; line++) starts[line + 1] += starts[line]
+  return inOrder(found, starts)
+}
+
+/** Crossings put in their lines' rooms, each where its u comes in order. */
+function inOrder(found: { lines: number[]; us: number[]; ways: number[] }, starts: number[]): CrossedLines {
+  const ends = starts.slice()
+  const [us, ways] = [found.us.slice(), found.ways.slice()]
+  for (let i = 0; i < found.us.length; i++) {
+    const line = found.lines[i]
+    let place = ends[line]++
+    for (; place > starts[line] && us[place - 1] > found.us[i]; place--) {
+      us[place] = us[place - 1]
+      ways[place] = ways[place - 1]
+    }
+    us[place] = found.us[i]
+    ways[place] = found.ways[i]
+  }
+  return { us, ways, starts }
 }
 
 /** The stretches of a line that the outline goes round, once or more. */
-function stretchesOn(ring: readonly SurfacePoint[], sides: readonly number[], v: number): number[] {
-  const met: { u: number; way: number }[] = []
-  for (const side of sides) {
-    const u = crossing(ring, side, v)
-    if (u !== -Infinity) met.push({ u, way: wayOf(ring, side) })
-  }
-  if (met.length > 1) met.sort((a, b) => a.u - b.u)
-  const stretches: number[] = []
+function addStretches({ us, ways, starts }: CrossedLines, line: number, stretches: number[]) {
   let turns = 0
-  for (const { u, way } of met) {
+  for (let i = starts[line]; i < starts[line + 1]; i++) {
     const before = turns
-    turns += way
-    if (before === 0 || turns === 0) stretches.push(u)
+    turns += ways[i]
+    if (before === 0 || turns === 0) stretches.push(us[i])
   }
-  return stretches
 }

@@ -19,7 +19,8 @@ export function signedAreasCm2(grid: Grid): Float64Array {
 /** By how much of itself a bend on the way between two grid points, of the line or of the scalp, is longer than the straight way. */
 function bowed(wayMm: number, { points }: Grid, a: number, b: number): number {
   const [i, j] = [3 * a, 3 * b]
-  const mm = Math.hypot(points[j] - points[i], points[j + 1] - points[i + 1], points[j + 2] - points[i + 2])
+  const [x, y, z] = [points[j] - points[i], points[j + 1] - points[i + 1], points[j + 2] - points[i + 2]]
+  const mm = Math.sqrt(x * x + y * y + z * z)
   return mm > 0 ? Math.min(mostBowed, wayMm / mm) : 1
 }
 

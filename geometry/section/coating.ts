@@ -7,7 +7,8 @@ export type Coating = { from: number; to: number; startCm: number; faces: 0 | 1 
 /** How a section is coated; hair left out is not. */
 export function coatingOf(section: Section): Coating {
   if (!isFoil(section)) return { from: 0, to: 0, startCm: 0, faces: 0 }
-  return { ...section.strand, startCm: kindOf(section).productStartMm(section) / 10, faces: section.faces }
+  const { strand, faces } = section
+  return { from: strand.from, to: strand.to, startCm: kindOf(section).productStartMm(section) / 10, faces }
 }
 
 /** Centimetres coated of a strand of this length. */

@@ -1,7 +1,7 @@
 import type { Head } from "../scalp/head"
 import { surfacePoint } from "../surface/frames"
 import { areaElement } from "../surface/surfacePatch"
-import { bandSpans, lineAt, lineStep } from "./bandSpans"
+import { type BandSpans, bandSpans, lineAt, lineStep } from "./bandSpans"
 import type { Band } from "./section"
 
 /** A stretch of a line of constant v of the scalp map, radians. */
@@ -19,37 +19,46 @@ const sharing = 8
 
 /** Scalp of a head from which both bands take their hair, cm2. */
 export function overlapCm2(a: Band, b: Band, head: Head): number {
+  const [one, other] = [bandSpans(a, head), bandSpans(b, head)]
+  const end = endOfShared(one, other)
   let [mm2, element, count] = [0, 0, 0]
-  eachShared(a, b, head, (line, fromU, toU) => {
-    if (count++ % sharing === 0)
-      element = areaElement(head.surface, surfacePoint((fromU + toU) / 2, lineAt(line)))
-    mm2 += (toU - fromU) * lineStep * element
-  })
+  for (let line = Math.max(one.firstLine, other.firstLine); line < end; line++) {
+    const [mine, its] = [line - one.firstLine, line - other.firstLine]
+    for (let i = one.starts[mine]; i + 1 < one.starts[mine + 1]; i += 2)
+      for (let j = other.starts[its]; j + 1 < other.starts[its + 1]; j += 2) {
+        const fromU = Math.max(one.stretches[i], other.stretches[j])
+        const toU = Math.min(one.stretches[i + 1], other.stretches[j + 1])
+        if (fromU >= toU) continue
+        if (count++ % sharing === 0)
+          element = areaElement(head.surface, surfacePoint((fromU + toU) / 2, lineAt(line)))
+        mm2 += (toU - fromU) * lineStep * element
+      }
+  }
   return mm2 / 100
 }
 
 /** The stretches of the map that both bands cover, line by line. */
 export function sharedStretches(a: Band, b: Band, head: Head): Stretch[] {
+  const [one, other] = [bandSpans(a, head), bandSpans(b, head)]
   const found: Stretch[] = []
-  eachShared(a, b, head, (line, fromU, toU) => found.push({ line, fromU, toU }))
+  for (let line = Math.max(one.firstLine, other.firstLine); line < endOfShared(one, other); line++)
+    for (const [fromU, toU] of stretchesOn(one, line))
+      for (const [start, end] of stretchesOn(other, line))
+        if (Math.max(fromU, start) < Math.min(toU, end))
+          found.push({ line, fromU: Math.max(fromU, start), toU: Math.min(toU, end) })
   return found
 }
 
-type Visit = (line: number, fromU: number, toU: number) => void
+/** The first line that two bands do not both reach. */
+const endOfShared = (a: BandSpans, b: BandSpans) =>
+  Math.min(a.firstLine + a.starts.length, b.firstLine + b.starts.length) - 1
 
-function eachShared(a: Band, b: Band, head: Head, visit: Visit) {
-  const [one, other] = [bandSpans(a, head), bandSpans(b, head)]
-  const first = Math.max(one.firstLine, other.firstLine)
-  const end = Math.min(one.firstLine + one.stretches.length, other.firstLine + other.stretches.length)
-  for (let line = first; line < end; line++)
-    meet(one.stretches[line - one.firstLine], other.stretches[line - other.firstLine], line, visit)
-}
-
-function meet(one: readonly number[], other: readonly number[], line: number, visit: Visit) {
-  for (let i = 0; i + 1 < one.length; i += 2)
-    for (let j = 0; j + 1 < other.length; j += 2) {
-      const fromU = Math.max(one[i], other[j])
-      const toU = Math.min(one[i + 1], other[j + 1])
-      if (fromU < toU) visit(line, fromU, toU)
-    }
+function stretchesOn(
+  { stretches, starts, firstLine }: BandSpans,
+  line: number,
+): (readonly [number, number])[] {
+  const found: (readonly [number, number])[] = []
+  for (let i = starts[line - firstLine]; i + 1 < starts[line - firstLine + 1]; i += 2)
+    found.push([stretches[i], stretches[i + 1]])
+  return found
 }

@@ -1,6 +1,7 @@
 import type { Head } from "../scalp/head"
 import { nearestOnPath } from "../surface/nearestOnPath"
-import type { MeasuredPath } from "../surface/surfacePath"
+import { smoothLine } from "../surface/spline"
+import { measurePath, type SurfacePath } from "../surface/surfacePath"
 import { lerp, type Vec3 } from "../surface/vec3"
 import type { BandShape } from "./bandGrid"
 import { cornerOf } from "./cellAreas"
@@ -14,12 +15,12 @@ export function ownShares(
   shape: BandShape,
   ribs: readonly Rib[],
   head: Head,
-  line: MeasuredPath,
+  parting: SurfacePath,
 ): Float64Array | null {
   const isFolded = isOverItself(shape)
   if (!isFolded && ribs.every(({ gaps }) => gaps === null)) return null
   const shares = shape.areasCm2.map((_, cell) => hairShare(cell, shape.layers, ribs))
-  return isFolded ? nearestOnly(shape, shares, head, line) : shares
+  return isFolded ? nearestOnly(shape, shares, head, parting) : shares
 }
 
 /** The share of a cell's two ribs that is not bare. */
@@ -53,21 +54,23 @@ function isOverItself({ areasCm2, points, stations, layers, depthMm }: BandShape
   return turn > mostTurn
 }
 
-const stepMm = (points: Float64Array, i: number, layers: number) =>
-  Math.hypot(
-    points[i + 3 * layers] - points[i],
-    points[i + 3 * layers + 1] - points[i + 1],
-    points[i + 3 * layers + 2] - points[i + 2],
-  )
+function stepMm(points: Float64Array, i: number, layers: number): number {
+  const j = i + 3 * layers
+  const [x, y, z] = [points[j] - points[i], points[j + 1] - points[i + 1], points[j + 2] - points[i + 2]]
+  return Math.sqrt(x * x + y * y + z * z)
+}
 
 /** A place is its rib's own when no other part of the parting is nearer than the rib's foot, but for this, mm. */
 const slackMm = 0.02
 /** Looks across a cell that is its ribs' own in part, each way. */
 const looks = 6
 
+const splinePieces = 16
+
 type IsOwn = (place: Vec3, foot: Vec3) => boolean
 
-function nearestOnly(shape: BandShape, shares: Float64Array, { surface }: Head, line: MeasuredPath) {
+function nearestOnly(shape: BandShape, shares: Float64Array, { surface }: Head, parting: SurfacePath) {
+  const line = measurePath(surface, smoothLine(parting, splinePieces))
   const nearest = nearestOnPath(surface, line)
   const isOwn: IsOwn = (place, foot) => {
     const away = Math.hypot(place[0] - foot[0], place[1] - foot[1], place[2] - foot[2])

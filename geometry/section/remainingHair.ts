@@ -1,9 +1,8 @@
 import type { Head } from "../scalp/head"
-import type { SurfacePoint } from "../surface/frames"
-import { between } from "../surface/surfacePath"
+import { type SurfacePoint, surfacePoint } from "../surface/frames"
 import type { BandShape } from "./bandGrid"
 import { bandShape } from "./bandShape"
-import { type BandSpans, bandSpans, covers, crossingsAlong } from "./bandSpans"
+import { type BandSpans, bandSpans, type Covered, coveredAlong } from "./bandSpans"
 import { cornerOf } from "./cellAreas"
 import { pickedShape, stitchedShare } from "./pickedUp"
 import type { Section } from "./section"
@@ -23,10 +22,10 @@ export function remainingHair(section: Section, before: readonly Section[], head
   const [whole, picked] = [bandShape(section, head), pickedShape(section, head)]
   const parted = before.map((each): Taker => ({ spans: bandSpans(each, head), passed: 0 }))
   const takers = before.map((each) => takerOf(each, head))
-  const scalp = leftOfCells(whole, parted, head)
+  const scalp = leftOfCells(whole, parted)
   const isSame =
     whole === picked && takers.every(({ spans, passed }, i) => passed === 0 && spans === parted[i].spans)
-  return { scalp, hair: isSame ? scalp : leftOfCells(picked, takers, head) }
+  return { scalp, hair: isSame ? scalp : leftOfCells(picked, takers) }
 }
 
 /** What a section covers, and the share of the hair there that it passes over. */
@@ -40,39 +39,68 @@ function takerOf(section: Section, head: Head): Taker {
   }
 }
 
-/** Of each cell the share that is left, along the line down its middle: exact across the band, and in steps along it. */
-function leftOfCells(shape: BandShape, takers: readonly Taker[], { surface }: Head): Float64Array {
-  const { points, layers } = shape
-  const map = Array.from({ length: points.length / 3 }, (_, i) =>
-    surface.toSurface([points[3 * i], points[3 * i + 1], points[3 * i + 2]]),
-  )
-  return shape.areasCm2.map((_, cell) => {
-    const corner = cornerOf(cell, layers)
-    const near = between(map[corner], map[corner + layers], 0.5)
-    const far = between(map[corner + 1], map[corner + layers + 1], 0.5)
-    return leftAlong(near, far, takers)
-  })
-}
-
 /**
- * The mean of what is left along a short line of the map. Between two places where an outline is crossed the middle
- * says who covers it: two bands may share an edge, on which no answer could be given.
+ * Of each cell the share that is left, along the line down its middle: exact across the band, and in steps along it. Who
+ * left nothing of one cell is asked first about the next.
  */
-function leftAlong(from: SurfacePoint, to: SurfacePoint, takers: readonly Taker[]): number {
-  const ends = takers.flatMap(({ spans }) => crossingsAlong(spans, from, to))
-  if (ends.length === 0) return leftAt(between(from, to, 0.5), takers)
-  ends.push(1)
-  ends.sort((a, b) => a - b)
-  let [left, before] = [0, 0]
-  for (const end of ends) {
-    if (end > before) left += (end - before) * leftAt(between(from, to, (before + end) / 2), takers)
-    before = end
+function leftOfCells({ areasCm2, places, layers }: BandShape, takers: readonly Taker[]): Float64Array {
+  const left = new Float64Array(areasCm2.length)
+  const middle = (i: number) => {
+    const [a, b] = [2 * i, 2 * (i + layers)]
+    return surfacePoint((places[a] + places[b]) / 2, (places[a + 1] + places[b + 1]) / 2)
+  }
+  let greedy: Taker | null = null
+  for (let cell = 0; cell < left.length; cell++) {
+    const corner = cornerOf(cell, layers)
+    const [from, to] = [middle(corner), middle(corner + 1)]
+    if (greedy && isWhole(coveredAlong(greedy.spans, from, to))) continue
+    const found = leftAlong(from, to, takers)
+    greedy = found.greedy
+    left[cell] = found.left
   }
   return left
 }
 
-function leftAt([u, v]: SurfacePoint, takers: readonly Taker[]): number {
+/** The mean of what is left along a short line of the map, and who leaves nothing of all of it, if one does. */
+function leftAlong(from: SurfacePoint, to: SurfacePoint, takers: readonly Taker[]) {
+  let whole = 1
+  const parts: Part[] = []
+  for (const taker of takers) {
+    const stretches = coveredAlong(taker.spans, from, to)
+    if (stretches.length === 0) continue
+    if (!isWhole(stretches)) parts.push({ stretches, passed: taker.passed })
+    else if (taker.passed > 0) whole *= taker.passed
+    else return { left: 0, greedy: taker }
+  }
+  return { left: parts.length === 0 ? whole : whole * meanOf(parts), greedy: null }
+}
+
+/** A share of a line that is nothing but rounding: bands laid upon each other have the same edges. */
+const rounding = 1e-9
+
+/** Whether a line is covered from end to end. */
+const isWhole = ([first]: readonly Covered[]) =>
+  first !== undefined && first.from < rounding && first.to > 1 - rounding
+
+/** A taker's share of a line. */
+type Part = { stretches: readonly Covered[]; passed: number }
+
+/** Between two places where somebody's part begins or ends the middle says who has part in it. */
+function meanOf(parts: readonly Part[]): number {
+  const ends = [1]
+  for (const { stretches } of parts) for (const { from, to } of stretches) ends.push(from, to)
+  ends.sort((a, b) => a - b)
+  let [sum, before] = [0, 0]
+  for (const end of ends) {
+    if (end > before) sum += (end - before) * leftAt((before + end) / 2, parts)
+    before = end
+  }
+  return sum
+}
+
+function leftAt(share: number, parts: readonly Part[]): number {
   let left = 1
-  for (const { spans, passed } of takers) if (covers(spans, u, v)) left *= passed
+  for (const { stretches, passed } of parts)
+    if (stretches.some(({ from, to }) => from <= share && share < to)) left *= passed
   return left
 }

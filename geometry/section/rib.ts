@@ -1,10 +1,10 @@
 import type { Hairline } from "../scalp/hairline"
 import type { Head } from "../scalp/head"
 import { shareInside } from "../scalp/longestRunInside"
-import type { SurfacePoint } from "../surface/frames"
+import { type SurfacePoint, surfacePoint } from "../surface/frames"
 import type { Surface } from "../surface/surface"
 import { between } from "../surface/surfacePath"
-import { type Walker, walk } from "../surface/surfaceWalk"
+import { type Moving, walkOn } from "../surface/surfaceWalk"
 
 /**
  * A line across a band, square to the parting: its points at even steps, and how deep it goes, mm. Where it crosses bare
@@ -13,6 +13,8 @@ import { type Walker, walk } from "../surface/surfaceWalk"
 export type Rib = {
   depthMm: number
   points: readonly SurfacePoint[]
+  /** Of each point its place in space, mm, and the unit vector out of the scalp there: x, y, z, x, y, z. */
+  skin: readonly number[]
   gaps: readonly Gap[] | null
   gapMm: number
 }
@@ -28,28 +30,57 @@ const looks = 4
  * Walk a rib of so many points from its foot. The band is all the hair as far as it goes: a rib ends at the last hair
  * within its depth, where it is walked again to end on the hairline, and not at the first bare skin it meets.
  */
-export function growRib(head: Head, foot: Walker, { depthMm, count, isClear }: RibWanted): Rib {
-  const points = walkRib(head.surface, foot, depthMm, count)
-  if (isClear) return { depthMm, points, gaps: null, gapMm: 0 }
+export function growRib(head: Head, on: Footing, { depthMm, count, isClear }: RibWanted): Rib {
+  const { points, skin } = walkRib(head.surface, on, depthMm, count)
+  if (isClear) return { depthMm, points, skin, gaps: null, gapMm: 0 }
   const isIn = looksAlong(head.hairline, points)
   const last = isIn.lastIndexOf(true)
-  if (last === isIn.length - 1) return { depthMm, points, ...gapsOf(head.hairline, points, isIn, depthMm) }
+  if (last === isIn.length - 1) {
+    const { gaps, gapMm } = gapsOf(head.hairline, points, isIn, depthMm)
+    return { depthMm, points, skin, gaps, gapMm }
+  }
   const stepMm = depthMm / (count - 1)
-  const reachMm = stepMm * (last / looks) + reachInside(head, foot, points, last, stepMm)
-  const cut = walkRib(head.surface, foot, reachMm, count)
-  const isCutIn = looksAlong(head.hairline, cut)
+  const reachMm = stepMm * (last / looks) + reachInside(head, on, points, last, stepMm)
+  const cut = walkRib(head.surface, on, reachMm, count)
+  const isCutIn = looksAlong(head.hairline, cut.points)
   isCutIn[isCutIn.length - 1] = true
-  return { depthMm: reachMm, points: cut, ...gapsOf(head.hairline, cut, isCutIn, reachMm) }
+  const { gaps, gapMm } = gapsOf(head.hairline, cut.points, isCutIn, reachMm)
+  return { depthMm: reachMm, points: cut.points, skin: cut.skin, gaps, gapMm }
 }
 
-function walkRib(surface: Surface, foot: Walker, depthMm: number, count: number): SurfacePoint[] {
-  const points = [foot.at]
-  let walker = foot
-  for (let i = 1; i < count; i++) {
-    walker = walk(surface, walker, depthMm / (count - 1))
-    points.push(walker.at)
+function walkRib(
+  surface: Surface,
+  on: Footing,
+  depthMm: number,
+  count: number,
+): Pick<Rib, "points" | "skin"> {
+  const walker = startFrom(on)
+  const points: SurfacePoint[] = []
+  const skin: number[] = []
+  for (let i = 0; i < count; i++) {
+    if (i > 0) walkOn(surface, walker, depthMm / (count - 1))
+    points.push(surfacePoint(walker.u, walker.v))
+    const { frame } = walker
+    const x = frame[4] * frame[8] - frame[5] * frame[7]
+    const y = frame[5] * frame[6] - frame[3] * frame[8]
+    const z = frame[3] * frame[7] - frame[4] * frame[6]
+    const size = Math.sqrt(x * x + y * y + z * z)
+    skin.push(frame[0], frame[1], frame[2], x / size, y / size, z / size)
   }
-  return points
+  return { points, skin }
+}
+
+/** Where a rib starts, heading square to the parting, and a walker to be sent from there: both are used again for the next rib. */
+export type Footing = { foot: Moving; walker: Moving }
+
+function startFrom({ foot, walker }: Footing): Moving {
+  walker.u = foot.u
+  walker.v = foot.v
+  walker.x = foot.x
+  walker.y = foot.y
+  walker.z = foot.z
+  walker.frame.set(foot.frame)
+  return walker
 }
 
 /** The place so many looks from the foot, straight in the map from point to point. */
@@ -89,7 +120,7 @@ function gapsOf(
 /** How far past its last look on hair a rib is still on hair, mm: by the map's straight line, then once more from there. */
 function reachInside(
   { surface, hairline }: Head,
-  foot: Walker,
+  on: Footing,
   points: readonly SurfacePoint[],
   last: number,
   stepMm: number,
@@ -97,7 +128,9 @@ function reachInside(
   const lookMm = stepMm / looks
   const from = placeOf(points, last)
   const share = shareInside(hairline, from, placeOf(points, last + 1))
-  const near = walk(surface, foot, lookMm * (last + share)).at
+  const walker = startFrom(on)
+  walkOn(surface, walker, lookMm * (last + share))
+  const near = surfacePoint(walker.u, walker.v)
   return hairline.contains(near)
     ? lookMm * (share + (1 - share) * shareInside(hairline, near, placeOf(points, last + 1)))
     : lookMm * share * shareInside(hairline, from, near)

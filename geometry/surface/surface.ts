@@ -10,6 +10,8 @@ export type Surface = {
   pointAt(at: SurfacePoint): HeadPoint
   /** The two tangents d(point)/du and d(point)/dv, mm a radian. */
   tangentsAt(at: SurfacePoint): readonly [Vec3, Vec3]
+  /** The point and both tangents at a map point, nine numbers in that order; it writes them, for it is asked most of all. */
+  frameAt(u: number, v: number, into: Float64Array): void
   /** The map point in whose direction, seen from the centre, the given point lies. */
   toSurface(point: Vec3): SurfacePoint
   /** Largest distance of the surface from the centre, mm: bounds a ray search. */
@@ -17,8 +19,8 @@ export type Surface = {
   centre: HeadPoint
 }
 
-/** What a surface is made from: a radius in mm for each map point of the unscaled shape, and its two slopes. */
-export type RadiusField = (u: number, v: number) => readonly [radius: number, du: number, dv: number]
+/** What a surface is made from: a radius in mm for each map point of the unscaled shape, and its two slopes; it writes the three. */
+export type RadiusField = (u: number, v: number, into: Float64Array) => void
 
 /** How the unscaled shape sits in space: centre of directions (mm) and tilt of the map's pole behind straight up. */
 export type MapFrame = { centre: Vec3; poleTilt: number }
@@ -27,29 +29,61 @@ export type MapFrame = { centre: Vec3; poleTilt: number }
 export function makeSurface(radiusAt: RadiusField, frame: MapFrame, axes: Vec3, reachMm: number): Surface {
   const directions = mapDirections(frame.poleTilt)
   const centre = multiply(frame.centre, axes)
+  const [sinTilt, cosTilt] = [Math.sin(frame.poleTilt), Math.cos(frame.poleTilt)]
+  const [cx, cy, cz] = centre
+  const [ax, ay, az] = axes
+  const met = new Float64Array(3)
+  const asked = new Float64Array(9)
+  const frameAt = (u: number, v: number, into: Float64Array) => {
+    radiusAt(u, v, met)
+    const radius = met[0]
+    const radiusU = met[1]
+    const radiusV = met[2]
+    const angle = Math.sqrt(u * u + v * v)
+    const [sin, cos] = [Math.sin(angle), Math.cos(angle)]
+    const ratio = sinc(angle, sin)
+    const slope = sincSlopeOverAngle(angle, sin, cos)
+    const [right, ahead] = [u * ratio, v * ratio]
+    const [dy, dz] = [ahead * cosTilt - cos * sinTilt, ahead * sinTilt + cos * cosTilt]
+    into[0] = cx + right * radius * ax
+    into[1] = cy + dy * radius * ay
+    into[2] = cz + dz * radius * az
+    const across = u * v * slope
+    const [aheadV, up, upV] = [ratio + v * v * slope, -u * ratio, -v * ratio]
+    into[3] = (right * radiusU + (ratio + u * u * slope) * radius) * ax
+    into[4] = (dy * radiusU + (across * cosTilt - up * sinTilt) * radius) * ay
+    into[5] = (dz * radiusU + (across * sinTilt + up * cosTilt) * radius) * az
+    into[6] = (right * radiusV + across * radius) * ax
+    into[7] = (dy * radiusV + (aheadV * cosTilt - upV * sinTilt) * radius) * ay
+    into[8] = (dz * radiusV + (aheadV * sinTilt + upV * cosTilt) * radius) * az
+  }
   return {
     centre: headPoint(...centre),
     reachMm: reachMm * Math.max(...axes),
     pointAt([u, v]) {
-      const [radius] = radiusAt(u, v)
-      return headPoint(...add(centre, multiply(scale(directions.at(u, v), radius), axes)))
+      frameAt(u, v, asked)
+      return headPoint(asked[0], asked[1], asked[2])
     },
     tangentsAt([u, v]) {
-      const [radius, radiusU, radiusV] = radiusAt(u, v)
-      const direction = directions.at(u, v)
-      const [directionU, directionV] = directions.slopes(u, v)
+      frameAt(u, v, asked)
       return [
-        multiply(add(scale(direction, radiusU), scale(directionU, radius)), axes),
-        multiply(add(scale(direction, radiusV), scale(directionV, radius)), axes),
+        [asked[3], asked[4], asked[5]],
+        [asked[6], asked[7], asked[8]],
       ]
     },
+    frameAt,
     toSurface: (point) => directions.inverse(divide(subtract(point, centre), axes)),
   }
 }
 
 /** A sphere about the origin, mm: the surface with closed forms that tests compare against. */
 export const sphereSurface = (radiusMm: number): Surface =>
-  makeSurface(() => [radiusMm, 0, 0], { centre: [0, 0, 0], poleTilt: 0 }, [1, 1, 1], radiusMm)
+  makeSurface(
+    (_, __, into) => into.set([radiusMm, 0, 0]),
+    { centre: [0, 0, 0], poleTilt: 0 },
+    [1, 1, 1],
+    radiusMm,
+  )
 
 /** Outward unit normal. */
 export function normalAt(surface: Surface, at: SurfacePoint): Vec3 {
@@ -86,7 +120,7 @@ function bisect(heightAt: (t: number) => number, outside: number, inside: number
   return (high + low) / 2
 }
 
-/** Directions of the azimuthal equidistant map: unit vectors, their slopes, and the way back. */
+/** Directions of the azimuthal equidistant map: unit vectors, and the way back. */
 export function mapDirections(poleTilt: number) {
   const [sinTilt, cosTilt] = [Math.sin(poleTilt), Math.cos(poleTilt)]
   const pole: Vec3 = [0, -sinTilt, cosTilt]
@@ -99,17 +133,8 @@ export function mapDirections(poleTilt: number) {
   return {
     at(u: number, v: number): Vec3 {
       const angle = Math.sqrt(u * u + v * v)
-      const ratio = sinc(angle)
+      const ratio = sinc(angle, Math.sin(angle))
       return compose(u * ratio, v * ratio, Math.cos(angle))
-    },
-    slopes(u: number, v: number): readonly [Vec3, Vec3] {
-      const angle = Math.sqrt(u * u + v * v)
-      const ratio = sinc(angle)
-      const slope = sincSlopeOverAngle(angle)
-      return [
-        compose(ratio + u * u * slope, u * v * slope, -u * ratio),
-        compose(u * v * slope, ratio + v * v * slope, -v * ratio),
-      ]
     },
     inverse(direction: Vec3): SurfacePoint {
       const [x, y, z] = normalize(direction)
@@ -123,10 +148,8 @@ export function mapDirections(poleTilt: number) {
   }
 }
 
-const sinc = (angle: number) => (angle < 1e-4 ? 1 - (angle * angle) / 6 : Math.sin(angle) / angle)
+const sinc = (angle: number, sin: number) => (angle < 1e-4 ? 1 - (angle * angle) / 6 : sin / angle)
 
-/** (d sinc / d angle) / angle, finite at zero. */
-const sincSlopeOverAngle = (angle: number) =>
-  angle < 1e-2
-    ? -1 / 3 + (angle * angle) / 30
-    : (angle * Math.cos(angle) - Math.sin(angle)) / (angle * angle * angle)
+/** (d sinc / d angle) / angle, finite at zero, from the angle, its sine and its cosine. */
+const sincSlopeOverAngle = (angle: number, sin: number, cos: number) =>
+  angle < 1e-2 ? -1 / 3 + (angle * angle) / 30 : (angle * cos - sin) / (angle * angle * angle)

@@ -93,7 +93,8 @@ export const between = (from: SurfacePoint, to: SurfacePoint, share: number) =>
   surfacePoint(from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share)
 
 /** Distance of two places in the scalp map, radians. */
-export const mapDistance = (a: SurfacePoint, b: SurfacePoint) => Math.hypot(a[0] - b[0], a[1] - b[1])
+export const mapDistance = (a: SurfacePoint, b: SurfacePoint) =>
+  Math.sqrt((a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2)
 
 function subdivide(path: SurfacePath): SurfacePath {
   const points = [path[0]]

@@ -15,10 +15,15 @@ import { bandOf } from "../support/sections"
 
 /**
  * The area of a band against an independent mesh of the scalp, which asks every cell of it for the perpendiculars to the
- * parting (tests/support/bandOracle.ts). BAND_SECTIONS=300 measures as many as the note tells of; fewer are enough to guard.
+ * parting (tests/support/bandOracle.ts). Against a mesh twice as fine the mesh itself is out by less than
+ * 0.01 % for half of the bands and by 0.5 % at most, where a band a hand deep is folded; there a cell twice as wide does.
+ * BAND_SECTIONS=300 measures as many: median 0.03 %, 95th percentile 0.13 %, worst 0.33 %; fewer are enough to guard.
  */
 const sections = Number(process.env.BAND_SECTIONS ?? 40)
 const cellMm = 0.3
+const cellFor = ({ depthMm: { start, end } }: Band) => (Math.max(start, end) > 15 ? 2 * cellMm : cellMm)
+/** The line is cut into pieces finer than the steps along it, so that each step has a slope of its own. */
+const piecesEach = 64
 
 function generator(seed: number) {
   let state = seed
@@ -28,14 +33,14 @@ function generator(seed: number) {
   }
 }
 
-const onMesh = (head: Head, band: Band, cell = cellMm) => {
-  const line = measurePath(head.surface, smoothLine(band.parting, 16))
+const onMesh = (head: Head, band: Band, cell = cellFor(band)) => {
+  const line = measurePath(head.surface, smoothLine(band.parting, piecesEach))
   const side = (band.taken === "front" ? 1 : -1) * frontSide(band.parting, head) === 1 ? 1 : -1
   const cut = resampleMeasured(line, Math.ceil(line.lengthMm / 0.5) + 1)
   return bandOracleCm2(head, { line: cut, side, depthMm: band.depthMm }, cell)
 }
 
-describe("the mesh itself", () => {
+describe("the mesh itself", { timeout: 120_000 }, () => {
   it("finds a strip of a ball between two circles, to 0.05 %", () => {
     const band = bandOf(arcOnBall(1.3, -0.6, 0.5), 18)
     const strip = 1.1 * 81 * (Math.cos(1.1) - Math.cos(1.3))
@@ -96,15 +101,15 @@ describe(`${sections} sections drawn at random`, { timeout: 600_000 }, () => {
   off.sort((a, b) => a - b)
   const at = (share: number) => off[Math.min(off.length - 1, Math.floor(share * off.length))]
 
-  it("are as large as on the mesh: half within 0.1 %, nine in ten within 0.2 %, all within 1.5 %", () => {
+  it("are as large as on the mesh: half within 0.05 %, nineteen in twenty within 0.2 %, all within 1 %", () => {
     if (process.env.BAND_SECTIONS) console.log(`median ${at(0.5)}, 95 % ${at(0.95)}, worst ${at(1)}`)
-    expect(at(0.5)).toBeLessThan(0.001)
-    expect(at(0.9)).toBeLessThan(0.002)
-    expect(at(1)).toBeLessThan(0.015)
+    expect(at(0.5)).toBeLessThan(0.0005)
+    expect(at(0.95)).toBeLessThan(0.002)
+    expect(at(1)).toBeLessThan(0.01)
   })
 })
 
-describe("bands that come to lie over themselves", () => {
+describe("bands that come to lie over themselves", { timeout: 120_000 }, () => {
   const peaked = makeHeadFromAxes([1, 1, 1], "peaked")
   const round = makeHeadFromAxes([1, 1, 1], "round")
   const bandAlong = (
@@ -125,6 +130,6 @@ describe("bands that come to lie over themselves", () => {
     ["a band at the sideburn", round, bandAlong(round, 120, 190, 3, 8)],
     ["a band round the ear", round, bandAlong(round, 180, 240, 3, 8)],
   ])("count once, to 1 %: %s", (_, head, band) => {
-    expect(Math.abs(bandAreaCm2(bandShape(band, head)) / onMesh(head, band, 0.2) - 1)).toBeLessThan(0.01)
+    expect(Math.abs(bandAreaCm2(bandShape(band, head)) / onMesh(head, band) - 1)).toBeLessThan(0.01)
   })
 })

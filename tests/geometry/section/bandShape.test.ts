@@ -128,7 +128,6 @@ describe("a grid ten times finer", () => {
     stations: tenTimes(usualGrain.stations),
     acrossMm: usualGrain.acrossMm / 10,
     layers: tenTimes(usualGrain.layers),
-    splinePieces: 10 * usualGrain.splinePieces,
   }
   const alongHairline = (fromAlongMm: number, toAlongMm: number, behindMm: number) =>
     hairlineParting(head, { fromAlongMm, toAlongMm, behindMm })

@@ -1,6 +1,13 @@
 import { describe, expect, it } from "vitest"
 import { surfacePoint } from "../../../geometry/surface/frames"
-import { firstHit, mapDirections, normalAt, sphereSurface } from "../../../geometry/surface/surface"
+import {
+  firstHit,
+  makeSurface,
+  mapDirections,
+  normalAt,
+  type RadiusField,
+  sphereSurface,
+} from "../../../geometry/surface/surface"
 import { distance, dot, length } from "../../../geometry/surface/vec3"
 
 const sphere = sphereSurface(90)
@@ -26,19 +33,27 @@ describe("the map of directions", () => {
       expect(back[1]).toBeCloseTo(v, 9)
     }
   })
+})
 
-  it("has the slopes of its own differences", () => {
-    const { at, slopes } = mapDirections(0.43)
-    const h = 1e-5
+describe("a surface", () => {
+  it("has the tangents of its own differences", () => {
+    const bump: RadiusField = (u, v, into) => into.set([80 + 4 * u - 3 * v * v, 4, -6 * v])
+    const surface = makeSurface(bump, { centre: [1, 2, 3], poleTilt: 0.43 }, [1.1, 0.9, 1.05], 120)
+    const [h, frame] = [1e-5, new Float64Array(9)]
     for (const [u, v] of [
       [0.7, -1.2],
       [0.004, 0.003],
       [-1.9, 0.6],
     ]) {
-      const [du, dv] = slopes(u, v)
+      surface.frameAt(u, v, frame)
+      const rise = (du: number, dv: number, axis: number) =>
+        (surface.pointAt(surfacePoint(u + du, v + dv))[axis] -
+          surface.pointAt(surfacePoint(u - du, v - dv))[axis]) /
+        (2 * h)
       for (let axis = 0; axis < 3; axis++) {
-        expect(du[axis]).toBeCloseTo((at(u + h, v)[axis] - at(u - h, v)[axis]) / (2 * h), 7)
-        expect(dv[axis]).toBeCloseTo((at(u, v + h)[axis] - at(u, v - h)[axis]) / (2 * h), 7)
+        expect(frame[axis]).toBe(surface.pointAt(surfacePoint(u, v))[axis])
+        expect(frame[3 + axis]).toBeCloseTo(rise(h, 0, axis), 5)
+        expect(frame[6 + axis]).toBeCloseTo(rise(0, h, axis), 5)
       }
     }
   })

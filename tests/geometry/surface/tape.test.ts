@@ -6,7 +6,8 @@ import { multiply, type Vec3 } from "../../../geometry/surface/vec3"
 const sphere = sphereSurface(90)
 
 /** A unit sphere stretched to an ellipsoid with these half axes, mm. */
-const ellipsoid = (axes: Vec3) => makeSurface(() => [1, 0, 0], { centre: [0, 0, 0], poleTilt: 0 }, axes, 1)
+const ellipsoid = (axes: Vec3) =>
+  makeSurface((_, __, into) => into.set([1, 0, 0]), { centre: [0, 0, 0], poleTilt: 0 }, axes, 1)
 
 /** Perimeter of an ellipse, Ramanujan's second formula (1914): right to 1e-9 of itself for axes in 3 to 4. */
 function ellipsePerimeter(a: number, b: number): number {
