@@ -1,5 +1,4 @@
 import type { Range } from "../../geometry/hair/tradeFigures"
-import { unitsBeside } from "./units"
 
 /** The forms of a counted thing, by the plural rules of a language; "#" stands for the count. */
 export type Forms = Partial<Record<Intl.LDMLPluralRule, string>> & { other: string }
@@ -9,15 +8,36 @@ export type Tools = ReturnType<typeof toolsOf>
 
 const noBreak = " "
 
+/** What a region puts behind a metric figure, by how its language writes a number; lengths in mm. */
+export type UnitsBeside = (said: (value: number, least: number, most: number) => string) => {
+  /** As a ruler shows it: finer the shorter it is. */
+  inches(mm: number): string
+  /** Two sides of a sheet of foil. */
+  inchesSquare(widthMm: number, lengthMm: number): string
+  /** A length of hair is told to half an inch. */
+  halfInches(mm: number): string
+  ounces(lowG: number, highG: number): string
+  fahrenheit(celsius: number): string
+}
+
+const none = () => ""
+const metricAlone: UnitsBeside = () => ({
+  inches: none,
+  inchesSquare: none,
+  halfInches: none,
+  ounces: none,
+  fahrenheit: none,
+})
+
 /** The tools of a language, by its BCP 47 tag. */
-export function toolsOf(locale: string) {
+export function toolsOf(locale: string, unitsBeside = metricAlone) {
   const number = (value: number, least: number, most: number) => formatOf(locale, least, most).format(value)
   const whole = (value: number) => number(Math.round(value) || 0, 0, 0)
   const grams = (value: number) => (value < 9.95 ? number(value, 1, 1) : whole(value))
   const gramsRange = ({ low, high }: Range) => `${spread(grams(low), grams(high))}${noBreak}g`
   const withUnit = (value: number, decimals: number, unit: string) =>
     `${number(Number(value.toFixed(decimals)) || 0, 0, decimals)}${noBreak}${unit}`
-  const beside = unitsBeside(locale, number)
+  const beside = unitsBeside(number)
   const area = (cm2: number) => (cm2 < 99.5 ? number(cm2, 1, 1) : whole(cm2))
   const spread = (low: string, high: string) => (low === high ? low : `${low}–${high}`)
   const plurals = new Intl.PluralRules(locale)

@@ -1,17 +1,14 @@
+import type { UnitsBeside } from "./tools"
+
 /** NIST SP 811 (2008), appendix B.8: an inch is 25.4 mm exactly, an ounce 28.349 52 g. */
 const mmPerInch = 25.4
 const gPerOunce = 28.34952
 
 const noBreak = "\u00a0"
 
-/** The languages whose readers think in inches, ounces and degrees Fahrenheit. */
-const customary: readonly string[] = ["en-US"]
-
-type Said = (value: number, least: number, most: number) => string
-
-/** What stands behind a metric figure for who thinks in other units: " (10 in)"; nothing where all readers are metric. */
-export function unitsBeside(locale: string, said: Said) {
-  const beside = (text: string) => (customary.includes(locale) ? ` (${text})` : "")
+/** What stands behind a metric figure for who thinks in inches, ounces and degrees Fahrenheit: " (10 in)". */
+export const customaryBeside: UnitsBeside = (said) => {
+  const beside = (text: string) => ` (${text})`
   return {
     /** As a ruler shows it: finer the shorter it is. */
     inches: (mm: number) => besideInches(mm, mm < 6.35 ? 32 : mm < mmPerInch ? 16 : 8),

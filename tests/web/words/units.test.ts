@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest"
 import { toolsOf } from "../../../web/words/tools"
+import { customaryBeside } from "../../../web/words/units"
 import { en, everyLanguage } from "../../support/words"
 
-const us = toolsOf("en-US").told
+const us = toolsOf("en-US", customaryBeside).told
 const plain = (text: string) => text.replaceAll("\u00a0", " ")
 
 describe("units beside the metric ones, by NIST SP 811 (2008), B.8", () => {

@@ -1,8 +1,8 @@
 import type { TradeFigures } from "../../../geometry/hair/tradeFigures"
 import { type FoilKind, isFoil, type Section } from "../../../geometry/section/section"
+import { startingFigures } from "../../../presets/formula/startingFigures"
 import type { LearntFigures } from "../document/salon"
 import type { Plan } from "../document/schema"
-import { startingFigures } from "../grams/startingFigures"
 
 const joined = new WeakMap<LearntFigures, TradeFigures>()
 
