@@ -45,10 +45,11 @@ export function toPdf(sheet: Sheet, fonts: Fonts): Uint8Array {
   return pdf.bytes()
 }
 
-/** The pages in text, a drawing that is printed many times written out once. */
+/** The pages in text, to a thousandth of a millimetre; a drawing that is printed many times is written out once. */
 function inText(pages: Sheet["pages"]): string {
   const known = new Map<unknown, number>()
   return JSON.stringify(pages, (name, value) => {
+    if (typeof value === "number") return Math.round(value * 1000) / 1000
     if (name !== "parts") return value
     const number = known.get(value)
     if (number === undefined) known.set(value, known.size)

@@ -9,7 +9,7 @@ import type { Block } from "../setting/block"
 import { labelledRow } from "../setting/labelledRow"
 import type { Press } from "../setting/press"
 import { beside, lowered, stack } from "../setting/stack"
-import { letters, rule, rulePt, type Type, type, wrap } from "../setting/typesetting"
+import { letters, rule, rulePt, type Type, type, widthMm, wrap } from "../setting/typesetting"
 import { type Earlier, nothingEarlier } from "./earlierSections"
 import { bareOf, headViews, twoViews } from "./stepViews"
 
@@ -28,7 +28,8 @@ const stepNumber: Type = { sizePt: 26, weight: "semibold" }
 const longNumber: Type = { sizePt: 21, weight: "semibold" }
 const numberMm = 14
 const titleMm = 11.5
-const labelMm = 16.5
+const leastLabelMm = 16.5
+const afterLabelMm = 1.5
 const scale = 0.18
 const gutterMm = 7
 const underMm = 3
@@ -93,13 +94,15 @@ function frameBlock(
   number: number,
   setting: FrameSetting,
 ): Block {
-  const { widthMm, mirror, press } = setting
-  const titleLines = wrap(title, widthMm - numberMm, type.heading, press)
+  const { widthMm: wideMm, mirror, press } = setting
+  const labelsMm = lines.map(({ label }) => widthMm(label, type.strong, press) + afterLabelMm)
+  const labelMm = Math.max(leastLabelMm, ...labelsMm)
+  const titleLines = wrap(title, wideMm - numberMm, type.heading, press)
   const top = titleLines.length > 1 ? 4.6 : 7.4
   const head: Block = {
     heightMm: titleMm + Math.max(0, titleLines.length - 2) * 4.9,
     items: [
-      rule([0, 0], [widthMm, 0], rulePt.medium),
+      rule([0, 0], [wideMm, 0], rulePt.medium),
       letters(String(number), [0, 9], number < 100 ? stepNumber : longNumber),
       ...titleLines.map((line, i) => letters(line, [numberMm, top + i * 4.9], type.heading)),
     ],
@@ -107,8 +110,8 @@ function frameBlock(
   return lowered(
     stack([
       head,
-      headViews(views, { plan, before }, { widthMm, scale, mirror, press }),
-      ...lines.map(({ label, text }) => labelledRow(label, text, widthMm, press, labelMm)),
+      headViews(views, { plan, before }, { widthMm: wideMm, scale, mirror, press }),
+      ...lines.map(({ label, text }) => labelledRow(label, text, wideMm, press, labelMm)),
       { heightMm: underMm, items: [] },
     ]),
     1,

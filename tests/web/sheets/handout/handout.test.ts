@@ -90,3 +90,15 @@ describe("the technique handout", () => {
       expect(text).toContain(part)
   })
 })
+
+it("keeps the label of each line of a step clear of its words", () => {
+  const printed = texts(lay(examplePlan()))
+  const labels = printed.filter(({ text }) => text === "Backcomb")
+  expect(labels.length).toBeGreaterThan(0)
+  for (const label of labels) {
+    const beside = printed.filter(
+      ({ at }) => at[1] === label.at[1] && at[0] > label.at[0] && at[0] < label.at[0] + 60,
+    )
+    for (const { at } of beside) expect(at[0]).toBeGreaterThan(spanOf(label)[1] + 1)
+  }
+})
