@@ -20,9 +20,7 @@ export function OverlapLayer({ pane }: { pane: PaneState }) {
   )
   return (
     <Layer listening={false}>
-      {isAtRest && overlaps.length > 0 && (
-        <Shape listening={false} perfectDrawEnabled={false} sceneFunc={scene} />
-      )}
+      {isAtRest && <Shape listening={false} perfectDrawEnabled={false} sceneFunc={scene} />}
     </Layer>
   )
 }

@@ -11,7 +11,7 @@ import {
 } from "react"
 import { Layer, Shape, Stage } from "react-konva/lib/ReactKonvaCore"
 import type { ViewName } from "../../geometry/surface/views"
-import { headOf } from "../core/figures/measured"
+import { headOf, measured } from "../core/figures/measured"
 import { viewFrame } from "../drawing/labelRings"
 import type { OverlaidPane } from "../drawing/paneOverlay"
 import { draftStore } from "../session/draftStore"
@@ -19,7 +19,6 @@ import { dividerInHand, isHairShown, sessionStore } from "../session/sessionStor
 import { usePlan, useSession } from "../session/usePlan"
 import { useWords } from "../session/words"
 import { MinutesLayer } from "./MinutesLayer"
-import { OverlapLayer } from "./OverlapLayer"
 import { onceHere } from "./onceHere"
 import { type Camera, fitCamera, fromScreen, shareAboveHairline, toScreen } from "./paint/camera"
 import { drawInHand, drawSettled } from "./paint/drawPane"
@@ -27,8 +26,13 @@ import { pictureOf } from "./paint/headPicture"
 import { sceneOf } from "./paint/nativeContext"
 import type { PaneState } from "./paint/paneState"
 import { useWorkingMarks } from "./paint/workingMarks"
-import { TintLayer } from "./TintLayer"
 import { type Framing, useFraming } from "./useFraming"
+
+/** Comes with the first head that is divided. */
+const TintLayer = lazy(async () => ({ default: (await import("./TintLayer")).TintLayer }))
+
+/** Comes with the first hair that two sections take. */
+const OverlapLayer = lazy(async () => ({ default: (await import("./OverlapLayer")).OverlapLayer }))
 
 const FallLayer = lazy(async () => ({ default: (await import("./FallLayer")).FallLayer }))
 
@@ -49,6 +53,7 @@ export function ViewPane({ name, enlarged, Overlay }: Props) {
   const dividerId = useSession(dividerInHand)
   const isInTime = useSession(({ mapMin }) => mapMin !== null)
   const isFalling = useSession(isHairShown) && enlarged && name !== "unrolled"
+  const hasOverlaps = measured(plan).overlaps.length > 0
   const working = useWorkingMarks(plan.workingSections !== undefined)
   const yaw = useSession((state) => (name === "turned" ? state.yaw : 0))
   const pitch = useSession((state) => (name === "turned" ? state.pitch : 0))
@@ -105,11 +110,23 @@ export function ViewPane({ name, enlarged, Overlay }: Props) {
     <div className="pane-paper" ref={container}>
       {width > 0 && (
         <Stage width={width} height={height} listening={false} aria-hidden="true">
-          {plan.workingSections && <TintLayer pane={pane} />}
+          {plan.workingSections && (
+            <Suspense>
+              <TintLayer pane={pane} />
+            </Suspense>
+          )}
           <Layer listening={false}>
             <Shape listening={false} perfectDrawEnabled={false} sceneFunc={settledScene} />
           </Layer>
-          {isInTime ? <MinutesLayer pane={pane} /> : <OverlapLayer pane={pane} />}
+          {isInTime ? (
+            <MinutesLayer pane={pane} />
+          ) : (
+            hasOverlaps && (
+              <Suspense>
+                <OverlapLayer pane={pane} />
+              </Suspense>
+            )
+          )}
           {isFalling && (
             <Suspense>
               <FallLayer pane={pane} />

@@ -1,15 +1,18 @@
-import { lazy, Suspense } from "react"
+import { lazy, Suspense, useEffect } from "react"
 import { useStore } from "zustand"
-import { addRanges } from "../../../../geometry/hair/product"
-import { isFoil, type Section } from "../../../../geometry/section/section"
-import type { Plan } from "../../../core/document/schema"
-import { figuresOf, headOf, measured } from "../../../core/figures/measured"
+import type { Section } from "../../../../geometry/section/section"
+import { measured } from "../../../core/figures/measured"
 import { takenTwiceOf } from "../../../core/figures/takenTwice"
-import { directionIn, hairlinePointOf } from "../../../core/placement/places"
-import { type Draft, draftStore } from "../../../session/draftStore"
+import { draftStore } from "../../../session/draftStore"
 import { isHairShown, sessionStore } from "../../../session/sessionStore"
 import { usePlan, useSession } from "../../../session/usePlan"
-import { doneWords, useWords } from "../../../session/words"
+import { useWords } from "../../../session/words"
+import { Figure } from "./Figure"
+
+/** Here before a hand can draw: they are fetched with the first look at the map. */
+const live = () => import("./LiveFigures")
+const LiveFigures = lazy(async () => ({ default: (await live()).LiveFigures }))
+const LiveTotals = lazy(async () => ({ default: (await live()).LiveTotals }))
 
 /** The clock comes after the head. */
 const FootMinutes = lazy(async () => ({ default: (await import("./FootMinutes")).FootMinutes }))
@@ -20,6 +23,7 @@ const MapMinutes = lazy(async () => ({ default: (await import("./MapMinutes")).M
 
 /** Figures at the foot of the map: of all foils, or of the one in hand while it is drawn; or the minute that the map shows. */
 export function MapFooter() {
+  useEffect(() => void live().catch(() => {}), [])
   const draft = useStore(draftStore, (state) => state.draft)
   const selectedIds = useSession((session) => session.selectedIds)
   const isInTime = useSession(({ mapMin }) => mapMin !== null)
@@ -28,7 +32,11 @@ export function MapFooter() {
   if (isFalling) return <Falling />
   if (draft?.refused) return <Words text={draft.refused} />
   if (!draft || !section) return isInTime ? <InTime /> : <Totals />
-  return more.length > 0 ? <LiveTotals {...draft} /> : <LiveFigures section={section} plan={draft.plan} />
+  return (
+    <Suspense fallback={<div className="foot" aria-busy="true" />}>
+      {more.length > 0 ? <LiveTotals {...draft} /> : <LiveFigures section={section} plan={draft.plan} />}
+    </Suspense>
+  )
 }
 
 const InTime = () => (
@@ -54,57 +62,6 @@ function Words({ text }: { text: string }) {
   return (
     <div className="foot">
       <strong className="live">{text}</strong>
-    </div>
-  )
-}
-
-function LiveFigures({ section, plan }: { section: Section; plan: Plan }) {
-  const { common, placement } = useWords()
-  const w = placement.foot
-  const t = common.figures
-  const { partingMm, areaCm2, hairs, strandAreaCm2, productG } = figuresOf(section, plan)
-  const { start, end } = section.depthMm
-  const head = headOf(plan)
-  const at = hairlinePointOf(section.parting[section.parting.length >> 1], head)
-  return (
-    <div className="foot" aria-hidden="true">
-      <strong className="live">
-        {w.inHand({ kind: section.kind, number: isFoil(section) ? section.mapNumber : null })}
-      </strong>
-      <Figure value={t.mm(partingMm)} words={w.depth((start + end) / 2)} />
-      <Figure value={t.mm(at.behindMm)} words={w.behindHairline(at)} />
-      <Figure value={common.direction(directionIn(section, head))} words="" />
-      <Figure value={t.area(areaCm2)} words={w.scalp} />
-      {isFoil(section) && (
-        <>
-          <Figure value={t.hairs(hairs)} words={w.hairs} />
-          <Figure value={t.area(strandAreaCm2)} words={w.hairToCoat} />
-          <Figure value={t.grams(productG.mid)} words={w.product(t.gramsRange(productG))} />
-        </>
-      )}
-    </div>
-  )
-}
-
-function LiveTotals({ label, changed, plan }: Draft) {
-  const { common, placement } = useWords()
-  const w = placement.foot
-  const t = common.figures
-  const foils = changed.filter(isFoil).map((foil) => figuresOf(foil, plan))
-  const productG = addRanges(foils.map((figures) => figures.productG))
-  return (
-    <div className="foot" aria-hidden="true">
-      <strong className="live">{doneWords(label)}</strong>
-      <Figure value={w.sections(changed.length)} words={w.more} />
-      {foils.length > 0 && (
-        <>
-          <Figure
-            value={t.area(foils.reduce((sum, { strandAreaCm2 }) => sum + strandAreaCm2, 0))}
-            words={w.hairToCoat}
-          />
-          <Figure value={t.grams(productG.mid)} words={w.product(t.gramsRange(productG))} />
-        </>
-      )}
     </div>
   )
 }
@@ -153,9 +110,3 @@ function HairDown() {
     </button>
   )
 }
-
-const Figure = ({ value, words }: { value: string; words: string }) => (
-  <span className="figure">
-    <b>{value}</b> {words}
-  </span>
-)

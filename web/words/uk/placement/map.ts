@@ -15,7 +15,7 @@ export const map = (t: Tools, { directions }: CommonWords): MapWords => {
     back: "Ззаду",
     top: "Зверху",
     turned: "Поворот",
-    unrolled: "Розгортка шкіри",
+    unrolled: "Розгортка",
   }
   return {
     title: "Схема голови",
