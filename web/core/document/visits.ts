@@ -1,4 +1,3 @@
-import { letters } from "../fields/limits"
 import { copyOf } from "./newPlan"
 import { wholePairs } from "./pairs"
 import type { Plan } from "./schema"
@@ -13,10 +12,10 @@ export function nextVisit({ service, alarms: _, earlier = [], later: __, ...plan
   return { ...copyOf(plan), date: day, earlier: [...earlier, kept] }
 }
 
-const ending = ", another day"
-
-/** A plan with only the foils kept for another day: the same client, head and mixes, and nothing that happened today. A foil whose twin stays behind is single. */
-export function laterVisit({ later = [], service: _, earlier: __, alarms: ___, ...plan }: Plan): Plan {
-  const name = [...plan.name].slice(0, letters.name - ending.length).join("")
-  return { ...copyOf(plan), name: `${name || "Plan"}${ending}`, sections: wholePairs(later) }
+/** A plan of this name with only the foils kept for another day: the same client, head and mixes, and nothing that happened today. A foil whose twin stays behind is single. */
+export function laterVisit(
+  { later = [], service: _, earlier: __, alarms: ___, ...plan }: Plan,
+  name: string,
+): Plan {
+  return { ...copyOf(plan), name, sections: wholePairs(later) }
 }

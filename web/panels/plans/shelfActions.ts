@@ -1,8 +1,8 @@
 import { problemAt } from "../../core/checks/problem"
+import { nameWithin } from "../../core/document/nameWithin"
 import { copyOf, newPlan } from "../../core/document/newPlan"
 import type { Plan } from "../../core/document/schema"
 import { setPlanDetails } from "../../core/edits/plan/setPlanDetails"
-import { letters } from "../../core/fields/limits"
 import { mostPlanMb, type Opened, openPlan } from "../../core/file/planFile"
 import { isEmptySalon, salonForPlans } from "../../core/weighing/salonOfPlan"
 import { commit } from "../../session/commit"
@@ -60,16 +60,8 @@ export async function duplicate(desk: Desk, id: string): Promise<Kept> {
   return kept
 }
 
-/** The name with "copy" after it, cut so that it stays a name. */
-export function copyName(name: string): string {
-  const { copyOf: named } = words().plans.list
-  const letters = [...name]
-  let kept = letters.length
-  while (named(letters.slice(0, kept).join("")).length > most) kept--
-  return named(letters.slice(0, kept).join(""))
-}
-
-const most = letters.name
+/** The name with "copy" after it. */
+export const copyName = (name: string): string => nameWithin(name, words().plans.list.copyOf)
 
 /** Gives a plan another name: by an edit when it is on the screen, else on the shelf. */
 export async function rename(desk: Desk, id: string, name: string): Promise<Kept> {

@@ -1,7 +1,6 @@
 import { useState } from "react"
 import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
-import { laterVisit } from "../../core/document/visits"
 import { bringBack } from "../../core/edits/plan/keepForAnotherDay"
 import { setTiming } from "../../core/edits/plan/setTiming"
 import type { NotKept } from "../../core/fields/notKept"
@@ -9,8 +8,8 @@ import { announceRefusal } from "../../session/announcements"
 import { commit } from "../../session/commit"
 import { notKeptWords, problemWords, useWords, words } from "../../session/words"
 import { whyNotKept } from "../../storage/notKept"
-import { desk, openFromShelf, planTitle } from "../plans/shelfActions"
-import { moveToOwnVisit } from "./moveToOwnVisit"
+import { desk, openFromShelf } from "../plans/shelfActions"
+import { anotherDayName, moveToOwnVisit } from "./moveToOwnVisit"
 import { changeTiming } from "./settings/changeTiming"
 
 /** What cures have set aside in the plan, and the way back from each. */
@@ -34,7 +33,7 @@ function AnotherDay({ plan }: { plan: Plan }) {
     )
   return (
     <div className="search">
-      <p>{w.another({ foils: numbers, plan: planTitle(laterVisit(plan)) })}</p>
+      <p>{w.another({ foils: numbers, plan: anotherDayName(plan) })}</p>
       <button
         type="button"
         className="button"

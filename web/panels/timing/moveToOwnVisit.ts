@@ -1,15 +1,19 @@
+import { nameWithin } from "../../core/document/nameWithin"
 import type { Plan } from "../../core/document/schema"
 import { laterVisit } from "../../core/document/visits"
 import { letGoOf } from "../../core/edits/plan/keepForAnotherDay"
 import type { NotKept } from "../../core/fields/notKept"
 import { announce } from "../../session/announcements"
 import { edit } from "../../session/planStore"
-import { type Done, doneWords } from "../../session/words"
+import { type Done, doneWords, words } from "../../session/words"
 import { takeIn } from "../../storage/shelf"
 import { keepSetting } from "../../storage/shelfList"
 import { type Desk, planTitle } from "../plans/shelfActions"
 
 const label = { chapter: "timing", code: "own-visit" } satisfies Done
+
+/** What the plan of another day is called. */
+export const anotherDayName = (plan: Plan) => nameWithin(planTitle(plan), words().timing.setAside.planName)
 
 /** The plan on the shelf that took over the foils of another day; or why there is none. */
 export type OwnVisit = { ok: true; id: string; name: string } | { ok: false; why: NotKept }
@@ -19,7 +23,7 @@ export type OwnVisit = { ok: true; id: string; name: string } | { ok: false; why
  * on the screen, where one undo brings them back. Nothing leaves it before the other plan is on the disk.
  */
 export async function moveToOwnVisit({ store, shelf }: Desk, plan: Plan): Promise<OwnVisit> {
-  const { plan: visit, kept } = await takeIn(shelf, laterVisit(plan))
+  const { plan: visit, kept } = await takeIn(shelf, laterVisit(plan, anotherDayName(plan)))
   if (kept.state !== "saved") return { ok: false, why: kept.why }
   const { present } = store.getState()
   await keepSetting(shelf, "lastPlan", present.id)

@@ -1,9 +1,9 @@
 import { secondVisit, secondVisitDay } from "../../../core/bowls/secondVisit"
 import { visitsOfPlan } from "../../../core/bowls/visits"
 import { daysOf } from "../../../core/cautions/asking/questions"
+import { nameWithin } from "../../../core/document/nameWithin"
 import type { Plan } from "../../../core/document/schema"
 import { planToday } from "../../../core/edits/plan/planToday"
-import { letters } from "../../../core/fields/limits"
 import type { NotKept } from "../../../core/fields/notKept"
 import { announce } from "../../../session/announcements"
 import { nowHere } from "../../../session/nowHere"
@@ -30,7 +30,7 @@ export async function layOutVisits(
   const title = planTitle(plan)
   const from = daysOf(plan, nowHere()).visit
   const day = secondVisitDay(from)
-  const name = shortened(title, w.name)
+  const name = nameWithin(title, w.name)
   const [next, ...rest] = later
   const note = [w.after({ plan: title, day: from, ...next }), ...rest.map(w.note)].join("\n")
   const { plan: second, kept } = await takeIn(shelf, secondVisit(plan, { day, name, note }))
@@ -47,11 +47,4 @@ export async function layOutVisits(
 export async function takeVisitsBack({ store, shelf }: Desk, { id, today }: LaidOut) {
   await removePlan(shelf, id)
   if (store.getState().present === today) undo(store)
-}
-
-/** A name within its letters, the end of it kept whole. */
-function shortened(title: string, named: (title: string) => string): string {
-  const kept = [...title]
-  while ([...named(kept.join(""))].length > letters.name) kept.pop()
-  return named(kept.join(""))
 }

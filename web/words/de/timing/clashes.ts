@@ -149,6 +149,8 @@ export const clashes: typeof english = (t) => {
       foils,
       another: ({ foils: list, plan }) =>
         `Für einen anderen Tag: ${foils(list)}. Nicht in der Mischung, der Uhr oder der gedruckten Karte. Als eigener Termin kommen sie in den Plan „${plan}“; Rückgängig holt sie hierher zurück und lässt jenen Plan, wo er ist.`,
+      /** The plan that they go to. */
+      planName: (plan) => `${plan}, anderer Tag`,
       bringBack: "Heute doch machen",
       ownVisit: "Als eigenen Termin planen",
       notMoved: (why) => `Die Folien bleiben hier: Ihr eigener Plan wurde nicht gesichert. ${why}`,

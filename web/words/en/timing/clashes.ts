@@ -151,6 +151,8 @@ export const clashes = (t: Tools) => {
       foils,
       another: ({ foils: list, plan }: { foils: readonly number[]; plan: string }) =>
         `For another day: ${foils(list)}. They are not in the mix, the clock or the printed map. As a visit of their own they move to “${plan}”; undo brings them back here and leaves that plan where it is.`,
+      /** The plan that they go to. */
+      planName: (plan: string) => `${plan}, another day`,
       bringBack: "Bring them back today",
       ownVisit: "Plan them as a visit of their own",
       notMoved: (why: string) => `The foils stay here: their own plan was not saved. ${why}`,

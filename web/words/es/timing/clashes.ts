@@ -156,6 +156,8 @@ export const clashes = (t: Tools) => {
       foils,
       another: ({ foils: list, plan }: { foils: readonly number[]; plan: string }) =>
         `Para otro día: ${foils(list)}. No están en la mezcla, el reloj ni el mapa impreso. Como visita propia pasan a «${plan}»; deshacer los trae de vuelta y deja ese plan donde está.`,
+      /** The plan that they go to. */
+      planName: (plan: string) => `${plan}, otro día`,
       bringBack: "Recuperarlos para hoy",
       ownVisit: "Planificarlos como visita propia",
       notMoved: (why: string) => `Los papeles se quedan aquí: su propio plan no se guardó. ${why}`,

@@ -163,6 +163,8 @@ export const clashes = (t: Tools) => {
       foils,
       another: ({ foils: list, plan }: { foils: readonly number[]; plan: string }) =>
         `Pour un autre jour : ${foils(list)}. Pas de mélange, d’horloge ni de schéma imprimé pour ce qui est mis de côté. Comme séance à part, cela passe dans « ${plan} » ; défaire le ramène ici et laisse ce plan où il est.`,
+      /** The plan that they go to. */
+      planName: (plan: string) => `${plan}, un autre jour`,
       bringBack: "Les ramener aujourd’hui",
       ownVisit: "En faire une séance à part",
       notMoved: (why: string) =>

@@ -158,6 +158,8 @@ export const clashes = (t: Tools): ClashesWords => {
       foils,
       another: ({ foils: list, plan }) =>
         `На інший день: ${foils(list)}. Їх немає в суміші, годиннику та друкованій схемі. Як окремий візит вони переходять до «${plan}»; відміна повертає їх сюди, а той план лишає на місці.`,
+      /** The plan that they go to. */
+      planName: (plan) => `${plan}, інший день`,
       bringBack: "Повернути на сьогодні",
       ownVisit: "Запланувати окремим візитом",
       notMoved: (why) => `Фольги лишаються тут: їхній план не збережено. ${why}`,
