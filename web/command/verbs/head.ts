@@ -1,4 +1,4 @@
-import { fitAxes } from "../../../geometry/scalp/fit"
+import { fitAxes, tapeContradiction } from "../../../geometry/scalp/fit"
 import { type HairlineForm, hairlineForms } from "../../../geometry/scalp/hairlineLandmarks"
 import { type Head, makeHeadFromAxes } from "../../../geometry/scalp/head"
 import { headMeasures } from "../../../geometry/scalp/headMeasures"
@@ -30,7 +30,14 @@ export const head: Verb = {
 
 function describe(size: HeadSize, form: HairlineForm, words: Words): Outcome {
   try {
-    return done(headObject(makeHeadFromAxes(fitAxes(size, headFigures), form)))
+    const found = tapeContradiction(size, headFigures)
+    const said = words.client.head
+    return {
+      ...done(headObject(makeHeadFromAxes(fitAxes(size, headFigures), form))),
+      ...(found && {
+        problems: [said.contradicts({ name: said.measures[found.which].name, byMm: found.byMm })],
+      }),
+    }
   } catch (fault) {
     if (fault instanceof HeadSizeError) return refuse(words.problems.headSize(fault.fault))
     throw fault

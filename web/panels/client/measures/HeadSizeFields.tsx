@@ -1,7 +1,8 @@
-import { useState } from "react"
+import { useMemo, useState } from "react"
 import { useStore } from "zustand"
+import { tapeContradiction } from "../../../../geometry/scalp/fit"
 import type { HeadSize } from "../../../../geometry/scalp/headSize"
-import { startingHeadSize } from "../../../../presets/client/headSizes"
+import { headFigures, startingHeadSize } from "../../../../presets/client/headSizes"
 import { setHead } from "../../../core/edits/plan/setHead"
 import { headOf } from "../../../core/figures/measured"
 import { commit } from "../../../session/commit"
@@ -24,6 +25,7 @@ export function HeadSizeFields() {
   const [wantsCaliper, setWantsCaliper] = useState(false)
   const way = isAverage(size) && !wantsCaliper ? "average" : size.kind
 
+  const contradiction = useMemo(() => tapeContradiction(size, headFigures), [size])
   const { units } = useStore(measureUnits)
   const unit = units === "inches" ? "in" : way === "caliper" ? "mm" : "cm"
 
@@ -61,6 +63,14 @@ export function HeadSizeFields() {
             />
           ))}
         </div>
+      )}
+      {contradiction && (
+        <p className="fault" role="status">
+          {said.contradicts({
+            name: said.measures[contradiction.which].name,
+            byMm: contradiction.byMm,
+          })}
+        </p>
       )}
     </section>
   )

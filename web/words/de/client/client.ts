@@ -195,6 +195,9 @@ export const client: typeof english = (t, places) => {
     head: {
       areaFigure: t.area,
       hairsFigure: t.hairsRange,
+      /** A tape that the two others contradict; it is taken all the same. */
+      contradicts: ({ name, byMm }) =>
+        `${name}: ${t.mm(Math.abs(byMm))} ${byMm > 0 ? "mehr" : "weniger"}, als die beiden anderen erwarten lassen. Noch einmal messen; bis dahin zählt dieses Maß weniger.`,
       size: "Kopfgröße",
       measured: "Gemessen",
       ways: { average: "Durchschnitt", tape: "Maßband", caliper: "Messzirkel" },

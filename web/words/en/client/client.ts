@@ -199,6 +199,9 @@ export const client = (t: Tools, places: HairPlaces) => {
     head: {
       areaFigure: t.area,
       hairsFigure: t.hairsRange,
+      /** A tape that the two others contradict; it is taken all the same. */
+      contradicts: ({ name, byMm }: { name: string; byMm: number }) =>
+        `${name} reads ${t.mm(Math.abs(byMm))} ${byMm > 0 ? "more" : "less"} than the other two foretell. Measure it again; until then it counts with less weight.`,
       size: "Head size",
       measured: "Measured",
       ways: { average: "Average", tape: "By tape", caliper: "By caliper" },

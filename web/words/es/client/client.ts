@@ -200,6 +200,9 @@ export const client = (t: Tools, places: HairPlaces) => {
     head: {
       areaFigure: t.area,
       hairsFigure: t.hairsRange,
+      /** A tape that the two others contradict; it is taken all the same. */
+      contradicts: ({ name, byMm }: { name: string; byMm: number }) =>
+        `${name}: ${t.mm(Math.abs(byMm))} ${byMm > 0 ? "más" : "menos"} de lo que hacen esperar las otras dos. Vuelva a medir; hasta entonces esta medida cuenta menos.`,
       size: "Tamaño de la cabeza",
       measured: "Medida",
       ways: { average: "Media", tape: "Con cinta", caliper: "Con calibre" },

@@ -186,6 +186,9 @@ export const client = (t: Tools, places: HairPlaces): ClientWords => {
     head: {
       areaFigure: t.area,
       hairsFigure: t.hairsRange,
+      /** A tape that the two others contradict; it is taken all the same. */
+      contradicts: ({ name, byMm }) =>
+        `${name}: на ${t.mm(Math.abs(byMm))} ${byMm > 0 ? "більше" : "менше"}, ніж можна чекати за двома іншими. Виміряйте ще раз; доти цей розмір важить менше.`,
       size: "Розмір голови",
       measured: "Виміряно",
       ways: { average: "Середня", tape: "Стрічкою", caliper: "Циркулем" },
