@@ -1,5 +1,4 @@
 import type { Plan } from "../../core/document/schema"
-import { toolsOf } from "../../words/tools"
 import { figureMm, takeHomePicture } from "../cards/takeHomePicture"
 import { type TakeHomePart, type TakeHomeWords, takeHomeWords } from "../cards/takeHomeWords"
 import { drawPage } from "../pens/drawPage"
@@ -21,7 +20,9 @@ export function takeHomePage(plan: Plan, options: SheetOptions): string {
     `<h1 dir="auto">${markup(title)}</h1>`,
     `<p>${markup(about)}</p>`,
     ...(initials ? [`<p>${markup(words.sheets.heading.client(initials))}</p>`] : []),
-    ...(day ? [`<p><time datetime="${markup(day)}">${markup(toolsOf(language).date(day))}</time></p>`] : []),
+    ...(day
+      ? [`<p><time datetime="${markup(day)}">${markup(words.sheets.heading.day(day))}</time></p>`]
+      : []),
     "</header>",
     section(done, figure(plan, picture)),
     ...others.map((part) => section(part)),
