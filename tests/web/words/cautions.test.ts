@@ -20,6 +20,7 @@ const testFaults: { [C in AlertTestFault["code"]]: Extract<AlertTestFault, { cod
   "read-early": { code: "read-early", product, hours: 48 },
   "out-of-date": { code: "out-of-date", product, lastDay: "2026-06-09" },
   "changed-since": { code: "changed-since", product },
+  "too-old": { code: "too-old", product, appliedOn: "2026-03-09", mostDays: 14 },
   "other-visit": { code: "other-visit", product, madeFor: "2026-03-09" },
   "before-henna": { code: "before-henna", product, tattooOn: "2026-03-09" },
   "henna-undated": { code: "henna-undated", product },

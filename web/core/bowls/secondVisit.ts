@@ -1,7 +1,7 @@
 import { visitWeeks } from "../../../presets/formula/developers"
-import type { Consultation, HairState } from "../document/consultation"
 import { copyOf } from "../document/newPlan"
 import type { Mix, Plan } from "../document/schema"
+import { askedAgain } from "../document/visits"
 import { dayAfter } from "../text/dayAfter"
 import { mixesOfPlan } from "./mixesOfPlan"
 import { visitsOfPlan } from "./visits"
@@ -37,24 +37,3 @@ function volumeNext({ id, developerVolume }: Mix, plan: Plan): number {
   const next = proposed?.kind === "stages" ? proposed.stages[1] : undefined
   return next ? Math.min(developerVolume, next.volume) : developerVolume
 }
-
-const askedAgain = (known: Consultation, liftToLevel: number): Consultation => ({
-  ...known,
-  liftToLevel,
-  hair: Object.fromEntries(
-    Object.entries(known.hair).map(([zone, parts]) => [
-      zone,
-      Object.fromEntries(Object.entries(parts).map(([part, state]) => [part, lightenedOnce(state)])),
-    ]),
-  ),
-  scalp: null,
-  strandTests: known.strandTests.filter(({ outcome }) => outcome === "failed"),
-  passes: [],
-})
-
-const lightenedOnce = ({ history }: HairState): HairState => ({
-  level: null,
-  history: history && [...new Set([...history, "lightened" as const])],
-  porosity: null,
-  stretch: null,
-})

@@ -5,7 +5,9 @@ import type { NotAsked, NotKnown } from "./asking/notAsked"
 import { isCurrent, questionRows } from "./asking/questions"
 import type { Finding } from "./cautions"
 import { checkVisit } from "./cautions"
+import { whyNotCounting } from "./rules/alertTest"
 import type { FieldName } from "./rules/rule"
+import { testMomentOf } from "./rules/testRules"
 import { visitOf } from "./visitOfPlan"
 
 /**
@@ -26,6 +28,7 @@ export type Clearance = {
 /** What a plan is cleared by. */
 export type ClearedBy = {
   answers: number
+  /** Patch tests that count today. */
   tests: number
   letters: number
   overrides: number
@@ -36,6 +39,7 @@ export function clearanceOf(plan: Plan, now: Now): Clearance {
   const visit = visitOf(plan, now)
   const { consultation: known, days } = visit
   const { stops, cautions, notAsked, notKnown } = checkVisit(visit)
+  const tested = testMomentOf(known, visit)
   const answers = questionNames.filter((name) => isCurrent(name, known.answers[name], days)).length
   return {
     state: stops.length > 0 ? "stop" : notAsked.length > 0 ? "not-asked" : "cleared",
@@ -46,7 +50,7 @@ export function clearanceOf(plan: Plan, now: Now): Clearance {
     notKnown,
     by: {
       answers: answers + (known.ageYears === null ? 0 : 1) + (known.scalp?.on === days.today ? 1 : 0),
-      tests: known.alertTests.filter(({ result }) => result?.outcome === "clear").length,
+      tests: known.alertTests.filter((test) => whyNotCounting(test, tested) === null).length,
       letters: cautions.filter(({ answered }) => answered !== null).length,
       overrides: cautions.filter(({ pass }) => pass !== null).length,
       askedBy: known.askedBy,

@@ -19,9 +19,11 @@ export type PublicStops = {
   mixes: readonly MixCode[]
   /** The products whose test is not cleared. */
   tests: readonly string[]
-  /** A rule of null tells of health: it goes without its name. */
-  passes: readonly { rule: RuleName | null; reason: string; by: string }[]
+  passes: readonly PublicPass[]
 }
+
+/** A rule that tells of health goes without its name, and without the reason, which may tell it too. */
+export type PublicPass = { by: string } & ({ rule: RuleName; reason: string } | { rule: null; reason: null })
 
 export function publicStops(plan: Plan, now: Now): PublicStops {
   const { state, day, stops, notAsked, cautions } = clearanceOf(plan, now)
@@ -39,7 +41,8 @@ export function publicStops(plan: Plan, now: Now): PublicStops {
   }
 }
 
-const passOf = ({ reason, by }: Pass, rule: RuleName | null) => ({ rule, reason, by })
+const passOf = ({ reason, by }: Pass, rule: RuleName | null): PublicPass =>
+  rule === null ? { rule, reason: null, by } : { rule, reason, by }
 
 const once = <T>(each: readonly T[]): T[] => [
   ...new Map(each.map((one) => [JSON.stringify(one), one])).values(),

@@ -1,6 +1,6 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
 import { aheadMin } from "../../../presets/timing/pace"
-import type { Service, Zone } from "./scheduleInput"
+import type { Service, TimedFoil } from "./scheduleInput"
 import type { FoilTimes, Schedule } from "./timing"
 
 /** Something in the clock that cannot be left as it is: what, at which foils (ids), and by how many minutes. */
@@ -49,13 +49,17 @@ function underProcessed(foils: readonly FoilTimes[], service: Service): Conflict
   return at(early, { code: "under-processed", foil, onMin: times.onMin, needsMin, others: early.length - 1 })
 }
 
-/** With one rinse, hairline hair that is ready well before the back goes on lightening. */
+/** With one rinse, hairline hair that is ready well before the back goes on lightening; hairline by where its hair lies. */
 function hairlineAhead({ foils, rinse }: Service, open: readonly FoilTimes[]): Conflict | null {
   if (rinse === "each") return null
-  const zones = new Map(foils.map(({ id, zone }) => [id, zone]))
-  const inZone = (zone: Zone) => open.filter(({ id }) => zones.get(id) === zone)
-  const backReadyMin = Math.max(...inZone("back").map(({ readyAtMin }) => readyAtMin.mid))
-  const ahead = over(inZone("hairline"), ({ readyAtMin }) => backReadyMin - readyAtMin.mid - aheadMin)
+  const openAmong = (own: readonly TimedFoil[]) => {
+    const ids = new Set(own.map(({ id }) => id))
+    return open.filter(({ id }) => ids.has(id))
+  }
+  const back = openAmong(foils.filter(({ zone }) => zone === "back"))
+  const hairline = openAmong(foils.filter(({ zone, atHairline }) => atHairline || zone === "hairline"))
+  const backReadyMin = Math.max(...back.map(({ readyAtMin }) => readyAtMin.mid))
+  const ahead = over(hairline, ({ readyAtMin }) => backReadyMin - readyAtMin.mid - aheadMin)
   if (ahead.length === 0) return null
   const byMin = ahead[0].byMin + aheadMin
   return { ...at(ahead, { code: "hairline-ahead", waitMin: finite(byMin) }), byMin }

@@ -2,12 +2,12 @@ import type { Foil } from "../../../geometry/section/section"
 import {
   type DepthWord,
   type RootWord,
-  regrowthMm,
   rootDistanceMm,
   type StitchWord,
   sliceDepthMm,
   stitches,
 } from "../../../presets/placement/foils"
+import { regrowthShare } from "../../core/placement/strandShare"
 import type { PlacementWords } from "../../words/en/placement/placement"
 
 /** What a section can be in the trade's words, each with its figure beside it, and the word for a figure. */
@@ -43,8 +43,6 @@ export const rootPatch = (word: RootWord, lengthCm: number): Pick<Foil, "rootDis
   rootDistanceMm: rootDistanceMm[word].value,
   strand: { from: 0, to: word === "regrowth" ? regrowthShare(lengthCm) : 1 },
 })
-const regrowthShare = (lengthCm: number) =>
-  Math.min(1, Math.max(0.05, Math.round((regrowthMm.value / 10 / Math.max(lengthCm, 1)) * 100) / 100))
 
 export const rootWordOf = ({ rootDistanceMm: distanceMm, strand }: Foil): RootWord | null => {
   if (strand.from === 0 && strand.to < 0.5) return "regrowth"

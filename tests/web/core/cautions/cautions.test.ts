@@ -320,8 +320,22 @@ describe("what was not asked", () => {
 
   test("asks on where an answer makes it", () => {
     const more = told(askedAll(today, { answers: yes("blackHennaTattoo", "otherAllergy") }))
-    expect(more).toContain("Which allergy?")
+    expect(more).toContain("Which allergy, since when, and how it showed?")
     expect(more).toContain("When was the black henna tattoo?")
+  })
+
+  test("asks of an allergy to what, since when and how it showed: any of them blank is not asked", () => {
+    const asks = (otherAllergy: Partial<Consultation["otherAllergy"]>) =>
+      notAsked(
+        askedAll(today, {
+          answers: yes("otherAllergy"),
+          otherAllergy: { which: "latex", when: "2019", how: "rash", ...otherAllergy },
+        }),
+        days,
+      ).map(({ code }) => code)
+    expect(asks({})).toEqual([])
+    for (const blank of [{ which: " " }, { when: "" }, { how: "" }])
+      expect(asks(blank)).toEqual(["which-allergy"])
   })
 
   test("names the parts of the hair it is not known of", () => {

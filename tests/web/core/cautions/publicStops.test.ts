@@ -4,7 +4,7 @@ import { newConsultation } from "../../../../web/core/document/consultation"
 import { newPlan } from "../../../../web/core/document/newPlan"
 import type { Plan } from "../../../../web/core/document/schema"
 import { answersOn } from "../../../support/answers"
-import { en } from "../../../support/words"
+import { en, everyLanguage } from "../../../support/words"
 
 const now = { moment: "2026-03-09T12:00:00Z", zone: "Europe/London" }
 const toner = { product: "House toner (invented)", developerVolume: 10, parts: 2 }
@@ -40,4 +40,25 @@ it("names the test that is wanting, and tells no answer and nothing that was see
   expect(stopsWords(held, now)).toBe(
     "NOT CLEARED: DO NOT MIX. 3 stops are open. The patch test with House toner (invented) is not cleared.",
   )
+})
+
+it("gives no reason for an override that tells of health, in any language", () => {
+  const passes = [{ rule: "allergy", reason: "latex gloves swapped", by: "M.", about: "latex" }]
+  const allergic = {
+    ...plan,
+    toning: undefined,
+    consultation: {
+      ...plan.consultation,
+      passes,
+      otherAllergy: { which: "latex", when: "2019", how: "rash" },
+      answers: answersOn("2026-03-09", { otherAllergy: "yes" }),
+    },
+  }
+  expect(publicStops(allergic, now).passes).toEqual([{ rule: null, reason: null, by: "M." }])
+  expect(stopsWords(allergic, now)).toMatch(/ A stop was overridden by M\.$/)
+  for (const [, { cautions }] of everyLanguage) {
+    const told = cautions.onSheet.stops(publicStops(allergic, now))
+    expect(told).toContain("M.")
+    expect(told).not.toMatch(/latex|gloves|null|undefined/)
+  }
 })

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest"
 import { runCommand } from "../../../../web/command/command"
+import { clearanceOf } from "../../../../web/core/cautions/clearance"
 import { publicStops } from "../../../../web/core/cautions/publicStops"
 import { checkPlan, visitOf } from "../../../../web/core/cautions/visitOfPlan"
 import type { Consultation, Question } from "../../../../web/core/document/consultation"
@@ -115,6 +116,28 @@ describe("a consultation in a plan's file", () => {
     expect(opened.ok ? [] : opened.problems.map(en.problems.clause)).toEqual([
       "consultation, age: expected 1 to 120 years, found 340",
     ])
+  })
+})
+
+describe("what a plan is cleared by", () => {
+  const test = {
+    product: "House toner (invented)",
+    place: "behind the ear",
+    appliedAt: "2026-03-06T09:00:00Z",
+    result: { outcome: "clear" as const, readBy: "M.", readAt: "2026-03-08T10:00:00Z" },
+    validUntil: null,
+    visit: "2026-03-09",
+    changedSince: { said: "no" as const, on: "2026-03-09" },
+  }
+  const tests = (...alertTests: Consultation["alertTests"]) =>
+    clearanceOf({ ...asked({ alertTests }), date: "2026-03-09" }, now).by.tests
+
+  it("counts the tests that count today, and no old one", () => {
+    expect(tests(test)).toBe(1)
+    const readAt = "2019-03-08T10:00:00Z"
+    const old = { ...test, appliedAt: "2019-03-06T09:00:00Z", result: { ...test.result, readAt } }
+    expect(tests(old)).toBe(0)
+    expect(tests(test, old)).toBe(1)
   })
 })
 

@@ -68,6 +68,32 @@ describe("hair that its start leaves bare", () => {
   })
 })
 
+describe("the cure of hair left bare", () => {
+  const hairOf = (cm: number, plan: Plan) =>
+    done(setHair({ lengthCm: { front: cm, sides: cm, back: cm } }), plan)
+  const cured = (strand: { from: number; to: number }) => {
+    const plan = hairOf(40, withSlice())
+    const started = done(
+      changeSection(onlyFoil(plan).id, { treatment: { rootDistanceMm: 35, strand } }),
+      plan,
+    )
+    const bare = hairOf(3, started)
+    const after = done(cureNote(notes(bare)[0]), bare)
+    expect(notes(after)).toEqual([])
+    return onlyFoil(after)
+  }
+  it("covers the new growth of a section meant for regrowth only, and not the ends", () => {
+    // 26 mm of new growth on 3 cm of hair: 0.87 of the strand.
+    expect(cured({ from: 0, to: 0.1 })).toMatchObject({ rootDistanceMm: 3, strand: { from: 0, to: 0.87 } })
+  })
+  it("leaves alone what reached far enough, and hair meant to stay bare above the ends", () => {
+    expect(cured({ from: 0, to: 0.9 }).strand).toEqual({ from: 0, to: 0.9 })
+    expect(cured({ from: 0.6, to: 1 }).strand).toEqual({ from: 0.6, to: 1 })
+    expect(cured({ from: 0.4, to: 0.8 }).strand).toEqual({ from: 0.4, to: 0.8 })
+    expect(cured({ from: 0, to: 1 }).strand).toEqual({ from: 0, to: 1 })
+  })
+})
+
 describe("where product starts on a new section", () => {
   const asked: Plan = { ...emptyPlan, consultation: { ...newConsultation(), rootDistanceMm: 20 } }
   it("is what the client asked for", () => {

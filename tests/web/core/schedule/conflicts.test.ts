@@ -75,6 +75,18 @@ describe("other conflicts", () => {
     expect(rulesOf({ ...service, rinse: "each" })).toEqual([])
     expect(rulesOf({ ...service, foils: [...foils].reverse() })).toEqual([]) // 21.5 against 26
   })
+  it("a hairline ready well before the back, by where its hair lies and not by the zone of its parting", () => {
+    const early = { readyMin: { A: always(20) } }
+    const foils = [
+      timedFoil("behind", { zone: "top", atHairline: true, ...early }),
+      timedFoil("inside", { zone: "top", ...early }),
+      timedFoil("nape", { zone: "back" }),
+    ]
+    // The back is ready at 3 + 26 = 29, the hairline at 20.
+    expect(conflictsOf(timedService(foils, { rinse: "together" }))).toMatchObject([
+      { code: "hairline-ahead", waitMin: 9, foils: ["behind"] },
+    ])
+  })
   it("does not judge what has already come off", () => {
     const soFar = { nowMin: 30, onAtMin: { f1: 0, f2: 1 }, offAtMin: { f1: 5 }, mixedAtMin: [] }
     expect(rulesOf(timedService(foilsAlike(2), { soFar }))).toEqual([])

@@ -12,6 +12,7 @@ export type NotAsked =
   | { code: "age" }
   | { code: "scalp"; before: string | null }
   | { code: "question"; question: Question; before: string | null; isOld: boolean }
+  /** To what, since when or how it showed. */
   | { code: "which-allergy" }
   | { code: "black-henna-date" }
   | { code: "changed-since"; product: string }
@@ -36,7 +37,8 @@ export function notAsked(known: Consultation, days: Days): readonly NotAsked[] {
       ? [{ code: "scalp", before: known.scalp?.on ?? null } as const]
       : []),
     ...questionNames.flatMap((question) => openQuestion(question, known, days)),
-    ...(known.answers.otherAllergy?.said === "yes" && known.otherAllergy.which.trim() === ""
+    ...(known.answers.otherAllergy?.said === "yes" &&
+    Object.values(known.otherAllergy).some((told) => told.trim() === "")
       ? [{ code: "which-allergy" } as const]
       : []),
     ...(known.answers.blackHennaTattoo?.said === "yes" && known.blackHennaOn === null

@@ -1,5 +1,6 @@
 import { visitLimits } from "../../../../presets/timing/visitLimits"
 import type { AlertTest } from "../../document/consultation"
+import { dayAfter } from "../../text/dayAfter"
 import { addHoursMs, clockIn, dayIn, hoursBetweenMs, momentMs, type Now } from "../../text/zonedTime"
 
 /** Why an alert test does not let a product be used today. Clocks are of the wall here, "YYYY-MM-DDTHH:MM". */
@@ -14,6 +15,8 @@ export type AlertTestFault = { product: string } & (
   | { code: "read-in-future" }
   | { code: "read-early"; hours: number }
   | { code: "out-of-date"; lastDay: string }
+  /** Applied so many days before the visit, and nothing says that its maker lets it count so long. */
+  | { code: "too-old"; appliedOn: string; mostDays: number }
   | { code: "changed-since" }
   | { code: "other-visit"; madeFor: string | null }
   | { code: "before-henna"; tattooOn: string }
@@ -26,7 +29,7 @@ export type AlertTestFault = { product: string } & (
  */
 export type TestMoment = { now: Now; visitDay: string; hennaOn: string | null }
 
-const hours = visitLimits.alertTestHours
+const { alertTestHours: hours, alertTestMostDays: mostDays } = visitLimits
 
 /** Why no alert test lets a product be used today; null when one was read clear and still counts. */
 export function alertTestWanting(
@@ -73,7 +76,7 @@ function whyReadingNotCounting(
   return readMs < dueMs ? { code: "read-early", product, hours } : null
 }
 
-/** A test counts for the visit it was made for, longer only where the maker's sheet says so, and never past that day. */
+/** A test counts for the visit it was made for, shortly before it; longer only where the maker's sheet says so, and never past that day. */
 function whyOutOfDate(
   { product, appliedAt, validUntil, visit, changedSince }: AlertTest,
   today: string,
@@ -81,8 +84,10 @@ function whyOutOfDate(
 ): AlertTestFault | null {
   if (validUntil !== null && validUntil < today) return { code: "out-of-date", product, lastDay: validUntil }
   if (validUntil === null && visit !== visitDay) return { code: "other-visit", product, madeFor: visit }
+  const appliedOn = dayIn(now.zone, momentMs(appliedAt) ?? 0)
+  if (validUntil === null && appliedOn < dayAfter(visitDay, -mostDays))
+    return { code: "too-old", product, appliedOn, mostDays }
   if (hennaOn === "unknown") return { code: "henna-undated", product }
-  if (hennaOn !== null && dayIn(now.zone, momentMs(appliedAt) ?? 0) <= hennaOn)
-    return { code: "before-henna", product, tattooOn: hennaOn }
+  if (hennaOn !== null && appliedOn <= hennaOn) return { code: "before-henna", product, tattooOn: hennaOn }
   return changedSince?.said === "yes" ? { code: "changed-since", product } : null
 }

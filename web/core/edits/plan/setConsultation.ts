@@ -43,7 +43,9 @@ function withdrawnBetween(plan: Plan, next: Plan, now: Now): Withdrawn[] {
 }
 
 type Stopped = { rule: string; about?: string }
-const keyOf = ({ rule, about }: Stopped) => JSON.stringify([rule, about])
+
+/** An allergy stops whatever it is to: putting that into words takes no answer back. */
+const keyOf = ({ rule, about }: Stopped) => JSON.stringify(rule === "allergy" ? [rule] : [rule, about])
 
 /** What a mix is or a test has yet to become changes all the time; an answer and a result that stop do not. */
 function stopsOfClient(plan: Plan, now: Now): Stopped[] {

@@ -1,19 +1,31 @@
 import type { Foil } from "../../../../geometry/section/section"
-import { rootDistanceMm, sliceWarningMm } from "../../../../presets/placement/foils"
-import type { NotedSection, SectionNote } from "../../checks/sectionNotes"
+import { kindOf } from "../../../../geometry/section/sectionKinds"
+import { regrowthMm, rootDistanceMm, sliceWarningMm } from "../../../../presets/placement/foils"
+import type { NotedSection } from "../../checks/sectionNotes"
+import { shareTo } from "../../placement/strandShare"
 import { changeSection, type SectionPatch } from "./changeSections"
 
 /** The section as it would be without its note. */
 export const cureNote = ({ section, note }: NotedSection) =>
-  changeSection(section.id, cures[note.code](section))
+  changeSection(section.id, note.code === "bare" ? nearer(section, note.lengthCm) : thinner(section))
 
-const cures: Record<SectionNote["code"], (section: Foil) => SectionPatch> = {
-  "deep-slice": ({ depthMm: { start, end } }) => ({
-    band: {
-      depthMm: { start: Math.min(start, sliceWarningMm.value), end: Math.min(end, sliceWarningMm.value) },
+const thinner = ({ depthMm: { start, end } }: Foil): SectionPatch => ({
+  band: {
+    depthMm: { start: Math.min(start, sliceWarningMm.value), end: Math.min(end, sliceWarningMm.value) },
+  },
+})
+
+/** Product from as near the root as it may go, and no further down than before, unless that leaves the new growth bare. */
+function nearer(section: Foil, lengthCm: number): SectionPatch {
+  const near = { ...section, rootDistanceMm: rootDistanceMm.tight.value }
+  const startMm = kindOf(near).productStartMm(near)
+  const { from, to } = section.strand
+  const isFromRoot = from === 0 || to * lengthCm * 10 <= startMm
+  const leastMm = startMm < regrowthMm.value ? regrowthMm.value : startMm + regrowthMm.value
+  return {
+    treatment: {
+      rootDistanceMm: near.rootDistanceMm,
+      strand: { from, to: isFromRoot ? Math.max(to, shareTo(leastMm, lengthCm)) : to },
     },
-  }),
-  bare: () => ({
-    treatment: { rootDistanceMm: rootDistanceMm.tight.value, strand: { from: 0, to: 1 } },
-  }),
+  }
 }

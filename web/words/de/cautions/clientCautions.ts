@@ -94,6 +94,8 @@ export const alertTestFaults: typeof englishFaults = (t) => ({
     madeFor === null
       ? `Hauttest mit ${product}: für einen anderen Termin gemacht. Einen neuen auftragen oder eintragen, wie lange der Hersteller ihn gelten lässt.`
       : `Hauttest mit ${product}: für den Termin am ${t.date(madeFor)} gemacht. Einen neuen auftragen oder eintragen, wie lange der Hersteller ihn gelten lässt.`,
+  "too-old": ({ product, appliedOn, mostDays }) =>
+    `Hauttest mit ${product}: am ${t.date(appliedOn)} aufgetragen, mehr als ${mostDays} Tage vor dem Termin. Einen neuen auftragen oder eintragen, wie lange der Hersteller ihn gelten lässt.`,
   "before-henna": ({ product, tattooOn }) =>
     `Hauttest mit ${product}: vor dem Tattoo mit schwarzem Henna vom ${t.date(tattooOn)} aufgetragen. Einen neuen auftragen.`,
   "henna-undated": ({ product }) =>

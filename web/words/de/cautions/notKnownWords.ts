@@ -31,7 +31,7 @@ export const notAskedWords: typeof englishAsked = (t, { strandParts, questions }
       ? `${questions[question]} (an einem anderen Tag beantwortet: bestätigen)`
       : `${questions[question]} (am ${t.date(before)} beantwortet: bestätigen)`
   },
-  "which-allergy": "Welche Allergie?",
+  "which-allergy": "Welche Allergie, seit wann, und wie hat sie sich gezeigt?",
   "black-henna-date": "Wann war das Tattoo mit schwarzem Henna?",
   "changed-since": ({ product }) => `Hauttest mit ${product}: Hat sich seither etwas geändert?`,
   history: hair(t, strandParts, "Haargeschichte"),

@@ -1,5 +1,6 @@
-import type { PublicStops } from "../../../core/cautions/publicStops"
+import type { PublicPass, PublicStops } from "../../../core/cautions/publicStops"
 import type { publicWords as english } from "../../en/cautions/publicWords"
+import { fullStop } from "../../fullStop"
 import { say } from "../../say"
 import { mixCautions } from "./mixCautions"
 import { ruleNames } from "./ruleNames"
@@ -38,8 +39,8 @@ export const publicWords: typeof english = (t, named) => {
   }
 }
 
-/** A stop that tells an illness goes without its name. */
-const overridden = ({ rule, by, reason }: PublicStops["passes"][number]) =>
+/** A stop that tells an illness goes without its name and its reason. */
+const overridden = ({ rule, by, reason }: PublicPass) =>
   rule === null
-    ? `Ein Stopp wurde übergangen von ${by}: ${reason}`
+    ? fullStop(`Ein Stopp wurde übergangen von ${by}`)
     : `„${ruleNames[rule]}“ übergangen von ${by}: ${reason}`

@@ -69,7 +69,7 @@ export const list: typeof english = (t, { kinds, place, sectionName, onSide, zon
           ? `${name} ist ${t.mm(told.depthMm)} tief: Über ${t.mm(told.mostMm)} bleibt ein geschlossener Slice innen dunkler.`
           : `${name}: Das Produkt würde ${t.mm(told.startMm)} von der Kopfhaut beginnen und davor enden, bei ${t.cm(told.lengthCm)} Haarlänge. Nichts wird bestrichen.`
       },
-      cure: (code) => (code === "deep-slice" ? "Dünner machen" : "Näher beginnen, bis in die Spitzen"),
+      cure: (code) => (code === "deep-slice" ? "Dünner machen" : "Näher beginnen, nur so weit wie nötig"),
     },
 
     totals: {

@@ -87,6 +87,8 @@ export const alertTestFaults = (t: Tools) =>
       madeFor === null
         ? `Patch test with ${product}: made for another visit. Apply a new one, or enter how long its maker lets it count.`
         : `Patch test with ${product}: made for the visit of ${t.date(madeFor)}. Apply a new one, or enter how long its maker lets it count.`,
+    "too-old": ({ product, appliedOn, mostDays }) =>
+      `Patch test with ${product}: applied on ${t.date(appliedOn)}, more than ${mostDays} days before the visit. Apply a new one, or enter how long its maker lets it count.`,
     "before-henna": ({ product, tattooOn }) =>
       `Patch test with ${product}: applied before the black henna tattoo of ${t.date(tattooOn)}. Apply a new one.`,
     "henna-undated": ({ product }) =>

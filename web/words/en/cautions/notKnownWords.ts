@@ -39,7 +39,7 @@ export const notAskedWords = (t: Tools, { strandParts, questions }: Shared) =>
         ? `${questions[question]} (answered on another day: confirm)`
         : `${questions[question]} (answered on ${t.date(before)}: confirm)`
     },
-    "which-allergy": "Which allergy?",
+    "which-allergy": "Which allergy, since when, and how it showed?",
     "black-henna-date": "When was the black henna tattoo?",
     "changed-since": ({ product }) => `Patch test with ${product}: has anything changed since?`,
     history: hair(t, strandParts, "Hair history"),

@@ -1,5 +1,5 @@
-import type { RuleName } from "../../../core/cautions/cautions"
-import type { PublicStops } from "../../../core/cautions/publicStops"
+import type { PublicPass, PublicStops } from "../../../core/cautions/publicStops"
+import { fullStop } from "../../fullStop"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
 import { mixCautions } from "./mixCautions"
@@ -41,10 +41,10 @@ export function publicWords(t: Tools, named: (mix: string) => string, rules: typ
   }
 }
 
-/** A stop that tells an illness goes without its name. */
+/** A stop that tells an illness goes without its name and its reason. */
 const overridden =
   (rules: typeof ruleNames) =>
-  ({ rule, by, reason }: { rule: RuleName | null; by: string; reason: string }) =>
+  ({ rule, by, reason }: PublicPass) =>
     rule === null
-      ? `A stop was overridden by ${by}: ${reason}`
+      ? fullStop(`A stop was overridden by ${by}`)
       : `“${rules[rule]}” overridden by ${by}: ${reason}`

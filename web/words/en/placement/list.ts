@@ -88,7 +88,7 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
           : `${name}: product would start ${t.mm(told.startMm)} from the scalp and end before that, on hair of ${t.told.cm(told.lengthCm)}. Nothing is coated.`
       },
       cure: (code: SectionNote["code"]): string =>
-        code === "deep-slice" ? "Make it thinner" : "Start nearer, coat to the ends",
+        code === "deep-slice" ? "Make it thinner" : "Start nearer, reach only as far as needed",
     },
 
     totals: {

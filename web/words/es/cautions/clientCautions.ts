@@ -98,6 +98,8 @@ export const alertTestFaults = (t: Tools) =>
       madeFor === null
         ? `Prueba de alergia con ${product}: hecha para otra visita. Aplique una nueva, o indique hasta cuándo la da por válida su fabricante.`
         : `Prueba de alergia con ${product}: hecha para la visita del ${t.date(madeFor)}. Aplique una nueva, o indique hasta cuándo la da por válida su fabricante.`,
+    "too-old": ({ product, appliedOn, mostDays }) =>
+      `Prueba de alergia con ${product}: aplicada el ${t.date(appliedOn)}, más de ${mostDays} días antes de la visita. Aplique una nueva, o indique hasta cuándo la da por válida su fabricante.`,
     "before-henna": ({ product, tattooOn }) =>
       `Prueba de alergia con ${product}: aplicada antes del tatuaje de henna negra del ${t.date(tattooOn)}. Aplique una nueva.`,
     "henna-undated": ({ product }) =>

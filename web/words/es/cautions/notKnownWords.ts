@@ -41,7 +41,7 @@ export const notAskedWords = (t: Tools, { strandParts, questions }: Shared) =>
         ? `${questions[question]} (respondido otro día: confirme)`
         : `${questions[question]} (respondido el ${t.date(before)}: confirme)`
     },
-    "which-allergy": "¿Qué alergia?",
+    "which-allergy": "¿Qué alergia, desde cuándo y cómo se manifestó?",
     "black-henna-date": "¿Cuándo fue el tatuaje de henna negra?",
     "changed-since": ({ product }) => `Prueba de alergia con ${product}: ¿ha cambiado algo desde entonces?`,
     history: hair(t, strandParts, "Historial del cabello"),

@@ -92,7 +92,7 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
           : `${name}: el producto empezaría a ${t.mm(told.startMm)} del cuero cabelludo y acabaría antes, en cabello de ${t.cm(told.lengthCm)}. No se cubre nada.`
       },
       cure: (code: SectionNote["code"]) =>
-        code === "deep-slice" ? "Hacerlo más fino" : "Empezar más cerca, cubrir hasta las puntas",
+        code === "deep-slice" ? "Hacerlo más fino" : "Empezar más cerca, solo hasta donde haga falta",
     },
 
     totals: {

@@ -96,6 +96,8 @@ export const alertTestFaults = (t: Tools) => {
       madeFor === null
         ? `${test(product)} : faite pour une autre séance. En faire une nouvelle, ou saisir combien de temps son fabricant la dit valable.`
         : `${test(product)} : faite pour la séance du ${t.date(madeFor)}. En faire une nouvelle, ou saisir combien de temps son fabricant la dit valable.`,
+    "too-old": ({ product, appliedOn, mostDays }) =>
+      `${test(product)} : faite le ${t.date(appliedOn)}, plus de ${mostDays} jours avant la séance. En faire une nouvelle, ou saisir combien de temps son fabricant la dit valable.`,
     "before-henna": ({ product, tattooOn }) =>
       `${test(product)} : faite avant le tatouage au henné noir du ${t.date(tattooOn)}. En faire une nouvelle.`,
     "henna-undated": ({ product }) =>

@@ -41,7 +41,7 @@ export const notAskedWords = (t: Tools, { strandParts, questions }: Shared) =>
         ? `${questions[question]} (réponse d’un autre jour : à confirmer)`
         : `${questions[question]} (réponse du ${t.date(before)} : à confirmer)`
     },
-    "which-allergy": "Quelle allergie ?",
+    "which-allergy": "Quelle allergie, depuis quand, et comment s’est-elle manifestée ?",
     "black-henna-date": "De quand date le tatouage au henné noir ?",
     "changed-since": ({ product }) => `Touche d’essai (${product}) : quelque chose a-t-il changé depuis ?`,
     history: hair(t, strandParts, "Historique des cheveux"),

@@ -1,5 +1,4 @@
-import type { RuleName } from "../../../core/cautions/cautions"
-import type { PublicStops } from "../../../core/cautions/publicStops"
+import type { PublicPass, PublicStops } from "../../../core/cautions/publicStops"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
 import { mixCautions } from "./mixCautions"
@@ -45,8 +44,8 @@ export function publicWords(t: Tools, named: (mix: string) => string) {
   }
 }
 
-/** A stop that tells an illness goes without its name. */
-const overridden = ({ rule, by, reason }: { rule: RuleName | null; by: string; reason: string }) =>
+/** A stop that tells an illness goes without its name and its reason. */
+const overridden = ({ rule, by, reason }: PublicPass) =>
   rule === null
-    ? `Dérogation de ${by} à un blocage : ${reason}`
+    ? `Dérogation de ${by} à un blocage.`
     : `Dérogation de ${by} à « ${ruleNames[rule]} » : ${reason}`

@@ -92,7 +92,7 @@ export const list = (t: Tools, names: CommonWords) => {
           : `${name} : le produit commencerait à ${t.mm(told.startMm)} du cuir chevelu et finirait avant, sur des cheveux de ${t.cm(told.lengthCm)}. Rien n’est enduit.`
       },
       cure: (code: SectionNote["code"]) =>
-        code === "deep-slice" ? "L’affiner" : "Commencer plus près, jusqu’aux pointes",
+        code === "deep-slice" ? "L’affiner" : "Commencer plus près, pas plus loin qu’il ne faut",
     },
 
     totals: {

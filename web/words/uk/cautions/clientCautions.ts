@@ -91,6 +91,8 @@ export const alertTestFaults = (t: Tools): CautionsWords["testFaults"] => ({
     madeFor === null
       ? `Шкірний тест із «${product}»: зроблено для іншого візиту. Нанести новий або вказати, скільки його зараховує виробник.`
       : `Шкірний тест із «${product}»: зроблено для візиту ${t.date(madeFor)}. Нанести новий або вказати, скільки його зараховує виробник.`,
+  "too-old": ({ product, appliedOn, mostDays }) =>
+    `Шкірний тест із «${product}»: нанесено ${t.date(appliedOn)}, більш ніж за ${mostDays} днів до візиту. Нанести новий або вказати, скільки його зараховує виробник.`,
   "before-henna": ({ product, tattooOn }) =>
     `Шкірний тест із «${product}»: нанесено до татуювання чорною хною від ${t.date(tattooOn)}. Нанести новий.`,
   "henna-undated": ({ product }) =>

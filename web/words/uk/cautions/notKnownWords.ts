@@ -36,7 +36,7 @@ export const notAskedWords = (t: Tools, { strandParts, questions }: Shared): Cau
       ? `${questions[question]} (відповідь іншого дня: підтвердити)`
       : `${questions[question]} (відповідь від ${t.date(before)}: підтвердити)`
   },
-  "which-allergy": "На що алергія?",
+  "which-allergy": "На що алергія, відколи і як проявилася?",
   "black-henna-date": "Коли було татуювання чорною хною?",
   "changed-since": ({ product }) => `Шкірний тест із «${product}»: чи щось відтоді змінилося?`,
   history: hair(t, strandParts, "Історія волосся"),

@@ -1,5 +1,4 @@
-import type { RuleName } from "../../../core/cautions/cautions"
-import type { PublicStops } from "../../../core/cautions/publicStops"
+import type { PublicPass, PublicStops } from "../../../core/cautions/publicStops"
 import type { CautionsWords } from "../../en/cautions/cautions"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
@@ -37,8 +36,6 @@ export function publicWords(t: Tools, named: (mix: string) => string): CautionsW
   }
 }
 
-/** A stop that tells an illness goes without its name. */
-const overridden = ({ rule, by, reason }: { rule: RuleName | null; by: string; reason: string }) =>
-  rule === null
-    ? `Заборону обійдено (${by}): ${reason}`
-    : `Заборону «${ruleNames[rule]}» обійдено (${by}): ${reason}`
+/** A stop that tells an illness goes without its name and its reason. */
+const overridden = ({ rule, by, reason }: PublicPass) =>
+  rule === null ? `Заборону обійдено (${by}).` : `Заборону «${ruleNames[rule]}» обійдено (${by}): ${reason}`

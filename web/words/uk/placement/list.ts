@@ -83,7 +83,8 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
           ? `${name}: товщина ${t.mm(told.depthMm)}; понад ${t.mm(told.mostMm)} середина суцільного слайса лишається темнішою.`
           : `${name}: засіб починався б за ${t.mm(told.startMm)} від шкіри голови й закінчувався раніше, за довжини волосся ${t.cm(told.lengthCm)}. Нічого не покрито.`
       },
-      cure: (code) => (code === "deep-slice" ? "Зробити тоншим" : "Почати ближче, покрити до кінців"),
+      cure: (code) =>
+        code === "deep-slice" ? "Зробити тоншим" : "Почати ближче, покрити лише скільки треба",
     },
 
     totals: {

@@ -126,6 +126,23 @@ describe("a test counts for the visit it was made for", () => {
     expect(wanting("2026-06-03T10:00", { ...forVisit, visit: null })).toMatch(/made for another visit/)
   })
 
+  test("and not when it was applied and read long before, although entered as made for this visit", () => {
+    const today = "2026-06-10T10:00"
+    const old = {
+      ...forVisit,
+      appliedAt: at("2019-06-01T10:00"),
+      result: clear("2019-06-03T10:00"),
+      visit: "2026-06-10",
+    }
+    expect(wanting(today, old)).toBe(
+      "Patch test with Toner: applied on 1 June 2019, more than 14 days before the visit. Apply a new one, or enter how long its maker lets it count.",
+    )
+    expect(wanting(today, { ...old, validUntil: "2026-06-30" })).toBeNull()
+    const appliedOn = (day: string) => ({ ...old, appliedAt: at(`${day}T10:00`), result: clear(today) })
+    expect(wanting(today, appliedOn("2026-05-26"))).toMatch(/more than 14 days/)
+    expect(wanting(today, appliedOn("2026-05-27"))).toBeNull()
+  })
+
   test("longer where its maker’s sheet says so, and never past that day", () => {
     expect(wanting("2026-06-10T10:00", { ...forVisit, validUntil: "2026-06-30" })).toBeNull()
     expect(wanting("2026-07-01T10:00", { ...forVisit, validUntil: "2026-06-30" })).toMatch(/valid until/)

@@ -63,6 +63,18 @@ describe("what stopped the plan once leaves a line", () => {
     ])
   })
 
+  it("not when what an allergy is to is put into words, and when its answer is changed", () => {
+    const allergy = (which: string) => ({ which, when: "", how: "" })
+    const allergic = askedAll(today, {
+      answers: answersOn(today, { otherAllergy: "yes" }),
+      otherAllergy: allergy("la"),
+    })
+    expect(withdrawn(allergic, { otherAllergy: allergy("latex") })).toEqual([])
+    expect(withdrawn(allergic, { otherAllergy: allergy("") })).toEqual([])
+    const denied = { ...allergic.answers, ...answersOn(today, { otherAllergy: "no" }) }
+    expect(withdrawn(allergic, { answers: denied })).toMatchObject([{ rule: "allergy", about: "la" }])
+  })
+
   it("never for what did not stop it", () => {
     expect(withdrawn(askedAll(today), { ageYears: 40, finish: "cool" })).toEqual([])
   })
