@@ -205,3 +205,17 @@ describe.each(sizes)("on a %s", (_, size) => {
     await close()
   })
 })
+
+it("starts no other service of the plan on a day that nothing was asked", async () => {
+  const { page, problems, close } = await visit()
+  await takeClock(page)
+  await sitDown(page)
+  await press(page, "End the service")
+  const again = page.getByRole("button", { name: "Start another service of this plan" })
+  await again.and(page.locator(":enabled")).waitFor()
+  await page.clock.fastForward(26 * 60 * minute)
+  await again.and(page.locator(":disabled")).waitFor()
+  await page.getByRole("button", { name: "Asked aloud: no to all of these" }).waitFor()
+  expect(problems).toEqual([])
+  await close()
+})
