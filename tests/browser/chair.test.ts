@@ -219,3 +219,20 @@ it("starts no other service of the plan on a day that nothing was asked", async 
   expect(problems).toEqual([])
   await close()
 })
+
+it("does nothing at a second touch on the spot of the red button, and says so on its page", async () => {
+  const { page, problems, close } = await visit()
+  await takeClock(page)
+  await sitDown(page)
+  await press(page, "Something is wrong")
+  const kind = page.getByRole("button", { name: "Burning scalp" })
+  const box = await kind.boundingBox()
+  if (!box) throw new Error("no button for burning")
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
+  await page.mouse.click(x, y)
+  await page.getByRole("heading", { name: "Burning scalp or skin" }).waitFor()
+  await page.mouse.click(x, y)
+  await page.locator(".said").getByText("Second tap in the same place within a second: ignored.").waitFor()
+  expect(problems).toEqual([])
+  await close()
+})
