@@ -54,10 +54,9 @@ function doneThenChanged(): Plan {
   }
 }
 
-const said = (name: SheetName, plan: Plan) =>
-  texts(layOutSheet(name, plan, sheetOptions(), sheetFonts).pages)
-    .map(({ text }) => text)
-    .join(" ")
+const lines = (name: SheetName, plan: Plan) =>
+  texts(layOutSheet(name, plan, sheetOptions(), sheetFonts).pages).map(({ text }) => text)
+const said = (name: SheetName, plan: Plan) => lines(name, plan).join(" ")
 
 describe("the sheets of a service that was done", () => {
   it.each(["placement", "record"] as const)(
@@ -84,6 +83,16 @@ describe("the sheets of a service that was done", () => {
     expect(said("take-home", doneThenChanged())).toBe(
       said("take-home", { ...doneThenChanged(), mixes: before.mixes, sections: before.sections }),
     )
+  })
+  it("heads the record's bowls as mixed only once the service has ended: until then they are planned", () => {
+    const { mixed, planned } = en.sheets.cards.record
+    const titles = (plan: Plan) => {
+      const written = lines("record", plan)
+      return [mixed, planned].filter((title) => written.includes(title))
+    }
+    expect(titles(doneThenChanged())).toEqual([mixed])
+    expect(titles(examplePlan())).toEqual([planned])
+    expect(titles(servedPlan())).toEqual([planned])
   })
   it("plans on where nothing was done", () => {
     expect(said("placement", examplePlan())).toContain(en.sheets.map.bowls.title)

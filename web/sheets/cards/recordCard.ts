@@ -1,7 +1,7 @@
 import { isFoil } from "../../../geometry/section/section"
 import { alarmsOfPlan, foilNumbers } from "../../core/chair/alarmsOfPlan"
 import type { Plan } from "../../core/document/schema"
-import { leftOf } from "../../core/record/asMixed"
+import { isMixed, leftOf } from "../../core/record/asMixed"
 import { type RecordFoil, recordFoils } from "../../core/record/recordFoils"
 import { clientLines } from "../../core/record/recordLines"
 import { mixesUsed } from "../../core/schedule/mixesUsed"
@@ -50,7 +50,7 @@ export function recordCard(plan: Plan, options: SheetOptions, fonts: Fonts): Pag
     ...(plan.consultation ? [paragraph(said.private, width, press, type.strong)] : []),
     paragraph(said.defers, width, press, type.small),
     ...titled(said.hair, client),
-    ...titled(said.mixed, mixed(plan, width, press)),
+    ...titled(isMixed(plan) ? said.mixed : said.planned, mixed(plan, width, press)),
     ...foilTable(recordFoils(plan), width, press),
     ...titled(said.alarms, alarms),
     ...titled(said.next, plan.note.trim() ? note : [writingLines(nextTimeLines, width)]),
