@@ -1,7 +1,7 @@
 import { isFoil } from "../../../geometry/section/section"
 import { alarmsOfPlan, foilNumbers } from "../../core/chair/alarmsOfPlan"
 import type { Plan } from "../../core/document/schema"
-import { isMixed, leftOf } from "../../core/record/asMixed"
+import { isMixed, leftOf, mixesMixed } from "../../core/record/asMixed"
 import { type RecordFoil, recordFoils } from "../../core/record/recordFoils"
 import { clientLines } from "../../core/record/recordLines"
 import { mixesUsed } from "../../core/schedule/mixesUsed"
@@ -82,10 +82,11 @@ function mixed(plan: Plan, width: number, press: Press): Block[] {
   const mixes = mixBlocks(plan, { width: half, scale: swatchScale, press })
   const toners = tonerBlocks(plan, { width: half, press })
   if (mixes.length + toners.length === 0) return []
-  const bowls = mixesUsed(plan.mixes, plan.sections.filter(isFoil))
+  const used = mixesUsed(plan.mixes, plan.sections.filter(isFoil)).map(({ id }) => id)
+  const bowls = [...new Set([...used, ...mixesMixed(plan)])]
   const said = press.words.sheets.cards.record
   const weighed = [
-    ...bowls.map(({ id }) => ({ name: said.mix(id), leftG: leftOf(plan, id) })),
+    ...bowls.map((id) => ({ name: said.mix(id), leftG: leftOf(plan, id) })),
     ...(toners.length > 0 ? [{ name: said.toner, leftG: null }] : []),
   ]
   return [
