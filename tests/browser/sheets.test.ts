@@ -1,6 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
+import { examplePlan } from "../../web/core/file/examplePlan"
 import { axeFaults } from "../support/axe"
 import { closeBrowser, openBrowser, sizes, visit } from "../support/browser"
+import { askedToday, openPlanText, takeClock } from "../support/chair"
 import { goTo, options } from "../support/screen"
 import { en } from "../support/words"
 
@@ -53,4 +55,23 @@ describe.each(sizes)("the sheets on a %s", (_, size) => {
     expect(problems).toEqual([])
     await close()
   })
+})
+
+it("prints no clearance of the day before: what a sheet says of the plan is of the hour it is printed", async () => {
+  const { page, problems, close } = await visit()
+  await options(page).first().waitFor()
+  const { toning: _, ...plan } = examplePlan()
+  const consultation = askedToday()
+  await openPlanText(page, { ...plan, date: consultation.scalp?.on ?? "", consultation })
+  await takeClock(page)
+  await goTo(page, "Sheets")
+  const alert = en.sheets.map.alerts.notAsked
+  await page.locator(".sheet svg").waitFor()
+  expect(await page.locator(".sheet svg").getByText(alert).count()).toBe(0)
+  // The clock alone goes on: no minute ticks before the page is printed.
+  await page.clock.setSystemTime(Date.now() + 26 * 3_600_000)
+  await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")))
+  expect(await page.locator(".printed").getByText(alert).count()).toBeGreaterThan(0)
+  expect(problems).toEqual([])
+  await close()
 })

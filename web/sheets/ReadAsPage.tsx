@@ -4,6 +4,7 @@ import { fileName } from "../core/file/fileName"
 import { announce } from "../session/announcements"
 import { saveFile } from "../session/saveFile"
 import { useWords } from "../session/words"
+import { renewed } from "./optionsOf"
 import type { SheetOptions } from "./setting/sheetOptions"
 import { sheetAsHtml } from "./sheetKinds"
 
@@ -13,7 +14,7 @@ type Props = { name: SheetName; plan: Plan; options: SheetOptions }
 export function ReadAsPage({ name, plan, options }: Props) {
   const { screen } = useWords().sheets
   const save = async () => {
-    const page = sheetAsHtml(name, plan, options)
+    const page = sheetAsHtml(name, plan, renewed(options, plan))
     const file = fileName(plan, `${name}.html`)
     if (page !== null && (await saveFile(page, file, "text/html"))) announce(screen.saved(file))
   }

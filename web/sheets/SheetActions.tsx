@@ -9,12 +9,19 @@ import { makePdf, usePdfAhead } from "./pdfAhead"
 import type { Fonts } from "./pens/fontFile"
 import type { Sheet } from "./pens/page"
 
-type Props = { name: SheetName; sheet: Sheet; plan: Plan; fonts: Fonts }
+type Props = {
+  name: SheetName
+  sheet: Sheet
+  /** The sheet as it is true at the tap: what it says of the plan ages while it is looked at. */
+  sheetNow: () => Sheet
+  plan: Plan
+  fonts: Fonts
+}
 
 const type = "application/pdf"
 
 /** Save the pages as a PDF, print them, or hand them to another app where the system does that. */
-export function SheetActions({ name, sheet, plan, fonts }: Props) {
+export function SheetActions({ name, sheet, sheetNow, plan, fonts }: Props) {
   const { screen } = useWords().sheets
   const [isBusy, setIsBusy] = useState(false)
   const file = fileName(plan, name === "placement" ? "pdf" : `${name}.pdf`)
@@ -24,7 +31,8 @@ export function SheetActions({ name, sheet, plan, fonts }: Props) {
   const withPdf = async (use: (bytes: Uint8Array<ArrayBuffer>) => void | Promise<void>) => {
     setIsBusy(true)
     try {
-      await use(ahead.bytes ?? (await makePdf({ sheet, fonts })))
+      const now = sheetNow()
+      await use((now === sheet && ahead.bytes) || (await makePdf({ sheet: now, fonts })))
     } catch (error) {
       if (!isCalledOff(error)) announceRefusal(screen.noPdf)
     } finally {

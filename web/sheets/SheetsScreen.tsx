@@ -4,14 +4,17 @@ import type { Plan } from "../core/document/schema"
 import { sessionStore } from "../session/sessionStore"
 import { usePlan, useSession } from "../session/usePlan"
 import { useWords } from "../session/words"
-import { optionsOf } from "./optionsOf"
+import { renewed } from "./optionsOf"
 import { PagePreview } from "./PagePreview"
 import type { Fonts } from "./pens/fontFile"
 import { loadFonts } from "./pens/loadFonts"
+import type { Sheet } from "./pens/page"
 import { ReadAsPage } from "./ReadAsPage"
 import { SheetActions } from "./SheetActions"
 import { SheetChoices } from "./SheetChoices"
+import type { SheetOptions } from "./setting/sheetOptions"
 import { layOutSheet, sheetKinds } from "./sheetKinds"
+import { useSheetOptions } from "./useSheetOptions"
 import { useSheetSettings } from "./useSheetSettings"
 
 /** A sheet as it will print: small pages beside a large one; `Note` is where what it says of next time is written. */
@@ -22,14 +25,15 @@ export function SheetsScreen({ Note }: { Note: ComponentType<{ plan: Plan }> }) 
   const { sheets: said, plans } = useWords()
   const { language, chooseLanguage, paper, choosePaper, words, hasFailed } = useSheetSettings()
   const { fonts, hasFailed: hasNoFont, again } = useFonts()
-  const options = useMemo(
-    () => words && optionsOf(plan, { paper, mirror, language, words }),
-    [plan, paper, mirror, language, words],
-  )
+  const options = useSheetOptions(plan, { paper, mirror, language, words })
   const sheet = useMemo(
     () => fonts && options && layOutSheet(name, plan, options, fonts),
     [plan, name, fonts, options],
   )
+  const sheetNow = (shown: Sheet, fonts: Fonts, options: SheetOptions) => {
+    const now = renewed(options, plan)
+    return now === options ? shown : layOutSheet(name, plan, now, fonts)
+  }
   const fault = hasNoFont ? said.screen.noFont : hasFailed ? said.screen.noWords : ""
   return (
     <main className="page sheets">
@@ -65,7 +69,13 @@ export function SheetsScreen({ Note }: { Note: ComponentType<{ plan: Plan }> }) 
       )}
       {sheet && fonts && options && (
         <PagePreview sheet={sheet} paper={paper}>
-          <SheetActions name={name} sheet={sheet} plan={plan} fonts={fonts} />
+          <SheetActions
+            name={name}
+            sheet={sheet}
+            sheetNow={() => sheetNow(sheet, fonts, options)}
+            plan={plan}
+            fonts={fonts}
+          />
           {sheetKinds[name].toHtml && <ReadAsPage name={name} plan={plan} options={options} />}
         </PagePreview>
       )}

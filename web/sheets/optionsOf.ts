@@ -11,3 +11,10 @@ export const optionsOf = (plan: Plan, { paper, ...chosen }: Chosen): SheetOption
   paper: papers[paper],
   ...stopsAtPrintTime(plan, chosen.words),
 })
+
+/** The options themselves while all they say of the hour is true still, else as it is now. */
+export function renewed(options: SheetOptions, plan: Plan): SheetOptions {
+  const now = stopsAtPrintTime(plan, options.words)
+  const isTrue = now.stops === options.stops && now.alert === options.alert && now.zone === options.zone
+  return isTrue ? options : { ...options, ...now }
+}

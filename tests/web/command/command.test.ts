@@ -72,14 +72,16 @@ describe("the command", () => {
   it("writes the sheet and says how many pages it has", async () => {
     const written = new Map<string, Uint8Array>()
     const { exit, out } = await run("sheet plan.json --kind placement --paper letter --out map.pdf", written)
-    expect([exit, JSON.parse(out)]).toEqual([0, { out: "map.pdf", pages: 2 }])
+    const clearance = expect.objectContaining({ state: "not-asked" })
+    expect([exit, JSON.parse(out)]).toEqual([0, { clearance, out: "map.pdf", pages: 2 }])
     expect(new TextDecoder().decode(written.get("map.pdf")?.slice(0, 5))).toBe("%PDF-")
   })
 
   it("writes the sheet to take home as a page for a browser where the file is to be one", async () => {
     const written = new Map<string, Uint8Array>()
     const { exit, out, err } = await run("sheet plan.json --kind take-home --out home.html", written)
-    expect([exit, err, JSON.parse(out)]).toEqual([0, "", { out: "home.html", pages: 1 }])
+    const { clearance, ...made } = JSON.parse(out)
+    expect([exit, err, made]).toEqual([0, `${clearance.words}\n`, { out: "home.html", pages: 1 }])
     const page = new TextDecoder().decode(written.get("home.html"))
     expect(page).toMatch(/^<!doctype html>\n<html lang="en-GB">[\s\S]*<h1 dir="auto">Face frame<\/h1>/)
     const language = "sheet plan.json --kind take-home --out heim.HTML --language en-US"

@@ -54,10 +54,30 @@ function doneThenChanged(): Plan {
   }
 }
 
-const said = (name: SheetName, plan: Plan) =>
-  texts(layOutSheet(name, plan, sheetOptions(), sheetFonts).pages)
-    .map(({ text }) => text)
-    .join(" ")
+/** Two bowls of mix A by two recipes, one of a mix that is gone, and a plan that says a third at the end. */
+function changedBetweenBowls(): Plan {
+  const { service, ...plan } = doneThenChanged()
+  if (!service?.drawn) throw new Error("no drawing")
+  const first = { ...bowl, product: "First powder (invented)" }
+  const second = {
+    ...bowl,
+    developerVolume: 30,
+    ratio: { lightener: 1, developer: 1.5 },
+    mixedAtMs: 20 * 60_000,
+  }
+  const dropped = { ...bowl, mix: "Z", product: "Dropped powder (invented)" }
+  const mixes = service.drawn.mixes.map((mix) =>
+    mix.id === "A" ? { ...mix, product: "Named at the end", developerVolume: 40 } : mix,
+  )
+  return {
+    ...plan,
+    service: { ...service, bowls: [first, second, dropped], drawn: { ...service.drawn, mixes } },
+  }
+}
+
+const lines = (name: SheetName, plan: Plan) =>
+  texts(layOutSheet(name, plan, sheetOptions(), sheetFonts).pages).map(({ text }) => text)
+const said = (name: SheetName, plan: Plan) => lines(name, plan).join(" ")
 
 describe("the sheets of a service that was done", () => {
   it.each(["placement", "record"] as const)(
@@ -76,6 +96,30 @@ describe("the sheets of a service that was done", () => {
     expect(said("placement", doneThenChanged())).toContain(en.sheets.map.bowls.doneTitle)
     expect(said("record", doneThenChanged())).toContain("mix A 6.5 g")
   })
+  it.each(["placement", "record"] as const)(
+    "%s: gives each bowl the product and strength it was weighed with, not those of the plan at the end",
+    (name) => {
+      const words = said(name, changedBetweenBowls())
+      for (const weighed of ["First powder (invented)", "20 vol (6 %), 1 : 2", "30 vol (9 %), 1 : 1.5"])
+        expect(words).toContain(weighed)
+      expect(words).toContain("House powder (invented)")
+      expect(words).not.toContain("40 vol")
+      // Foils of mix B went on, and nobody tapped its bowl.
+      expect(words).toContain(en.formula.onSheet.notRecorded)
+      // Mixed for a mix that no foil is left of.
+      expect(words).toContain("Dropped powder (invented)")
+    },
+  )
+  it("names to the client what was weighed", () => {
+    const { service, ...plan } = doneThenChanged()
+    if (!service?.drawn) throw new Error("no drawing")
+    const { drawn } = service
+    const bowls = drawn.mixes.map(({ id }) => ({ ...bowl, mix: id, product: "First powder (invented)" }))
+    const mixes = drawn.mixes.map((mix) => ({ ...mix, product: "Named at the end" }))
+    const words = said("take-home", { ...plan, service: { ...service, bowls, drawn: { ...drawn, mixes } } })
+    expect(words).toContain("First powder (invented)")
+    expect(words).not.toContain("Named at the end")
+  })
   it("tells the client of the toner that went on", () => {
     expect(said("take-home", doneThenChanged())).toContain("House gloss (invented)")
   })
@@ -84,6 +128,16 @@ describe("the sheets of a service that was done", () => {
     expect(said("take-home", doneThenChanged())).toBe(
       said("take-home", { ...doneThenChanged(), mixes: before.mixes, sections: before.sections }),
     )
+  })
+  it("heads the record's bowls as mixed only once the service has ended: until then they are planned", () => {
+    const { mixed, planned } = en.sheets.cards.record
+    const titles = (plan: Plan) => {
+      const written = lines("record", plan)
+      return [mixed, planned].filter((title) => written.includes(title))
+    }
+    expect(titles(doneThenChanged())).toEqual([mixed])
+    expect(titles(examplePlan())).toEqual([planned])
+    expect(titles(servedPlan())).toEqual([planned])
   })
   it("plans on where nothing was done", () => {
     expect(said("placement", examplePlan())).toContain(en.sheets.map.bowls.title)

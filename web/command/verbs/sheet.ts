@@ -1,7 +1,9 @@
 import { type PaperName, paperNames } from "../../../presets/sheets/papers"
 import { sheetNames } from "../../../presets/sheets/sheetNames"
+import { clearanceOf } from "../../core/cautions/clearance"
 import type { ArgumentProblem } from "../../core/command/argumentProblem"
 import type { Plan } from "../../core/document/schema"
+import { nowHere } from "../../session/nowHere"
 import { fontFiles } from "../../sheets/pens/loadFonts"
 import { layoutPlan, type PrintOptions, planAsHtml, toPdf } from "../../sheets/printPlan"
 import { sheetKinds } from "../../sheets/sheetKinds"
@@ -9,6 +11,7 @@ import { usualPaper } from "../../sheets/usualPaper"
 import { readPlan } from "../input/openFile"
 import { knownLanguage } from "../input/spokenLanguage"
 import { done, type Request, refuse, refuseTyped, type Verb } from "../input/verb"
+import { clearanceFields } from "./check"
 
 const fronts = ["facing", "mirror"] as const
 
@@ -29,7 +32,11 @@ export const sheet: Verb = {
     } catch {
       return refuseTyped(request, [{ code: "cannot-write", path: out }])
     }
-    return done({ out, pages: made.pages })
+    const told = clearanceOf(read.plan, nowHere())
+    return {
+      ...done({ ...clearanceFields(told, request.words), out, pages: made.pages }),
+      problems: [request.words.cautions.clearance.sentence(told)],
+    }
   },
 }
 

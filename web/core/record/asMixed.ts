@@ -17,6 +17,12 @@ export function bowlsMixed(plan: Plan, mix: string): MixedBowl[] | null {
   )
 }
 
+/** The letters of all that was mixed at the last service, also of a mix that no foil uses any more. */
+export const mixesMixed = (plan: Plan): string[] =>
+  isMixed(plan)
+    ? [...new Set(plan.service.bowls.flatMap(({ mix, mixedAtMs }) => (mixedAtMs === null ? [] : [mix])))]
+    : []
+
 /** What was left of a mix on the scale, g; null where nobody has weighed. */
 export function leftOf(plan: Plan, mix: string): number | null {
   const weighed = (bowlsMixed(plan, mix) ?? []).flatMap(({ leftG }) => leftG ?? [])

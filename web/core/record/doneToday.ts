@@ -2,13 +2,13 @@ import { type Foil, type FoilKind, isFoil } from "../../../geometry/section/sect
 import { tonersOfPlan } from "../bowls/toners"
 import { foilRecords } from "../chair/chairRecord"
 import { chairOfRecord } from "../chair/liveService"
-import type { Plan } from "../document/schema"
+import type { Mix, Plan } from "../document/schema"
 import { foilKinds } from "../document/serviceRecord"
 import { foilCount } from "../figures/foilCount"
 import { mixesUsed } from "../schedule/mixesUsed"
 import { type FoilPlace, placesOf } from "../schedule/placesOf"
 import { dayIn } from "../text/zonedTime"
-import { tonersUsed } from "./asMixed"
+import { bowlsMixed, tonersUsed } from "./asMixed"
 
 /** What is told to the client of the hair: as done, or, of a plan that was never carried out, as planned. */
 export type DoneCode =
@@ -27,7 +27,7 @@ export type DoneToday = { day: string; isDone: boolean; lines: readonly DoneCode
 export function doneToday(plan: Plan, zone: string): DoneToday {
   const foils = foilsDone(plan)
   const toners = namesOf(tonersUsed(plan) ?? tonersPlanned(plan))
-  const products = namesOf(mixesUsed(plan.mixes, foils))
+  const products = namesOf(mixesUsed(plan.mixes, foils).flatMap((mix) => asWeighed(mix, plan)))
   return {
     day: plan.service ? dayIn(zone, Date.parse(plan.service.startedAt)) : plan.date,
     isDone: plan.service !== undefined,
@@ -38,6 +38,12 @@ export function doneToday(plan: Plan, zone: string): DoneToday {
       ...(toners.length > 0 ? [{ code: "toned" as const, products: toners }] : []),
     ],
   }
+}
+
+/** The bowls that were mixed, whatever the plan calls the mix since; else the mix itself. */
+function asWeighed(mix: Mix, plan: Plan): readonly { product: string }[] {
+  const mixed = bowlsMixed(plan, mix.id) ?? []
+  return mixed.length > 0 ? mixed : [mix]
 }
 
 const tonersPlanned = (plan: Plan) =>

@@ -54,7 +54,7 @@ function UndoTap() {
 }
 
 /** What the clock had to say last, and whether it is on the disk. */
-function Said() {
+export function Said() {
   const w = useWords().chair
   const what = useChair(({ said }) => said?.what ?? null)
   const refused = useChair(({ said }) => said?.refused ?? false)

@@ -4,7 +4,7 @@ import { useWords } from "../../session/words"
 import { ChairLessons } from "../timing/ChairLessons"
 import { NextTime } from "../timing/NextTime"
 import { PlannedAndReal } from "../timing/PlannedAndReal"
-import { startService } from "./chairActions"
+import { BeginService } from "./BeginService"
 import { NextVisit } from "./NextVisit"
 import { WeighLeft } from "./WeighLeft"
 
@@ -23,10 +23,8 @@ export const ChairEnd = ({ plan, timed }: { plan: Plan; timed: TimedPlan }) => (
 function Again({ plan, timed }: { plan: Plan; timed: Extract<TimedPlan, { ok: true }> }) {
   const { again } = useWords().chair.floor
   return (
-    <p>
-      <button type="button" className="touch" onClick={() => startService(plan, timed)}>
-        {again}
-      </button>
-    </p>
+    <section className="again">
+      <BeginService plan={plan} timed={timed} words={again} className="touch" />
+    </section>
   )
 }

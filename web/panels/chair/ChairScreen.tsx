@@ -32,7 +32,7 @@ export function ChairScreen() {
   const guard = useTwiceGuard()
   const { title } = useWords().chair
   useEffect(() => followPlan(plan, timed), [plan, timed])
-  if (alarm) return <RedButton plan={plan} about={alarm.about} onBack={() => setAlarm(null)} />
+  if (alarm) return <RedButton plan={plan} about={alarm.about} onBack={() => setAlarm(null)} guard={guard} />
   if (isOther) return <OtherService onAlarm={() => setAlarm({ about: null })} />
   return (
     <main className="chair" onClickCapture={guard}>

@@ -3,18 +3,13 @@ import type { Plan } from "../../core/document/schema"
 import { foilCount } from "../../core/figures/foilCount"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
 import { deviceLacks, thisDevice } from "../../session/chair/deviceLacks"
-import { useChair } from "../../session/chair/useChair"
-import { useClearance } from "../../session/clearance/useClearance"
 import { useWords } from "../../session/words"
 import { say } from "../../words/say"
-import { ChairClearance } from "../clearance/ChairClearance"
-import { startService } from "./chairActions"
+import { BeginService } from "./BeginService"
 
 /** Before minute 0: what is to come, and what holds it. */
 export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
-  const hold = useChair((state) => state.hold)
   const { chair: w, timing } = useWords()
-  const clearance = useClearance()
   if (!timed.ok)
     return (
       <section className="chair-page">
@@ -35,15 +30,7 @@ export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
           span: timing.figures.span(timed.schedule.chairMin),
         })}
       </p>
-      <ChairClearance told={clearance} />
-      <button
-        type="button"
-        className="touch giant"
-        disabled={clearance.state !== "cleared" || hold !== "held"}
-        onClick={() => startService(plan, timed, plan.consultation?.signatures.at(-1)?.by ?? null)}
-      >
-        {w.start.begin}
-      </button>
+      <BeginService plan={plan} timed={timed} words={w.start.begin} className="touch giant" />
       <p>{w.start.clock}</p>
       <p>{w.start.reach}</p>
       {deviceLacks(thisDevice()).map((lack) => (

@@ -6,6 +6,7 @@ import type { Plan } from "../../core/document/schema"
 import { useService } from "../../session/chair/useChair"
 import { useWords } from "../../session/words"
 import { AlarmTimes } from "./AlarmTimes"
+import { Said } from "./ChairBar"
 import { logAlarm } from "./chairActions"
 
 type Props = {
@@ -13,10 +14,12 @@ type Props = {
   /** What was tapped already, and the foils it is about: its steps open at once. */
   about: { what: EmergencyName; foils: readonly string[] } | null
   onBack: () => void
+  /** Holds back a second tap on the spot of the first. */
+  guard: React.MouseEventHandler
 }
 
 /** One red button: what is wrong, the steps for it, and a log of the time of each. The clocks of the foils go on. */
-export function RedButton({ plan, about, onBack }: Props) {
+export function RedButton({ plan, about, onBack, guard }: Props) {
   const [chosen, choose] = useState<EmergencyName | null>(about?.what ?? null)
   const heading = useRef<HTMLHeadingElement>(null)
   const w = useWords().chair.emergencies
@@ -28,7 +31,7 @@ export function RedButton({ plan, about, onBack }: Props) {
     choose(what)
   }
   return (
-    <main className="chair alarm">
+    <main className="chair alarm" onClickCapture={guard}>
       <header className="chair-bar">
         <button type="button" className="touch" onClick={chosen ? () => choose(null) : onBack}>
           {chosen ? w.somethingElse : w.backToClock}
@@ -39,6 +42,7 @@ export function RedButton({ plan, about, onBack }: Props) {
           </button>
         )}
       </header>
+      <Said />
       <h1 ref={heading} tabIndex={-1}>
         {chosen ? w.names[chosen] : w.whatIsWrong}
       </h1>

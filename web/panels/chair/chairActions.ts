@@ -1,3 +1,4 @@
+import { askedAloudBy } from "../../core/chair/askedAloudBy"
 import { standingOf } from "../../core/chair/chairRecord"
 import { beginService, doneService, withFoilsOf } from "../../core/chair/liveService"
 import type { Plan } from "../../core/document/schema"
@@ -10,6 +11,7 @@ import { chairStore, isRunning, openChair, setLive, tap, tick } from "../../sess
 import { readClocks } from "../../session/chair/deviceClock"
 import { wakeSound } from "../../session/chair/signals"
 import { commit } from "../../session/commit"
+import { nowHere } from "../../session/nowHere"
 import { planStore } from "../../session/planStore"
 import { sessionStore } from "../../session/sessionStore"
 import { problemWords, words } from "../../session/words"
@@ -18,9 +20,9 @@ import { desk, openFromShelf } from "../plans/shelfActions"
 type Timed = Extract<TimedPlan, { ok: true }>
 
 /** Minute 0: the first parting is combed. */
-export function startService(plan: Plan, timed: Timed, askedBy: string | null = null) {
+export function startService(plan: Plan, timed: Timed) {
   wakeSound()
-  setLive(beginService(plan, timed, readClocks(), askedBy))
+  setLive(beginService(plan, timed, readClocks(), askedAloudBy(plan, nowHere())))
 }
 
 /** The running service with the foils as they are drawn now. */

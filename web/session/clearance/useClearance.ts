@@ -1,9 +1,8 @@
-import { useDeferredValue, useEffect, useMemo, useState } from "react"
+import { useDeferredValue, useMemo } from "react"
 import { type Clearance, clearanceOf } from "../../core/cautions/clearance"
 import { nowHere } from "../nowHere"
 import { usePlan } from "../usePlan"
-
-const everyMs = 60_000
+import { useMinute } from "./useMinute"
 
 /** Whether the open plan may be mixed, now: worked out anew by each change and by each minute, since answers age. */
 export function useClearance(): Clearance {
@@ -11,13 +10,4 @@ export function useClearance(): Clearance {
   const minute = useMinute()
   // biome-ignore lint/correctness/useExhaustiveDependencies: the minute is what makes now another one
   return useMemo(() => clearanceOf(plan, nowHere()), [plan, minute])
-}
-
-function useMinute(): number {
-  const [minute, setMinute] = useState(0)
-  useEffect(() => {
-    const timer = setInterval(() => setMinute((before) => before + 1), everyMs)
-    return () => clearInterval(timer)
-  }, [])
-  return minute
 }

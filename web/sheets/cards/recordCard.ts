@@ -1,7 +1,7 @@
 import { isFoil } from "../../../geometry/section/section"
 import { alarmsOfPlan, foilNumbers } from "../../core/chair/alarmsOfPlan"
 import type { Plan } from "../../core/document/schema"
-import { leftOf } from "../../core/record/asMixed"
+import { isMixed, leftOf, mixesMixed } from "../../core/record/asMixed"
 import { type RecordFoil, recordFoils } from "../../core/record/recordFoils"
 import { clientLines } from "../../core/record/recordLines"
 import { mixesUsed } from "../../core/schedule/mixesUsed"
@@ -15,6 +15,7 @@ import type { Page } from "../pens/page"
 import type { Block } from "../setting/block"
 import { type Flowing, flow } from "../setting/flow"
 import { bodyMm, headedPages } from "../setting/headedPages"
+import { alertBlock } from "../setting/heading"
 import { labelledRow, writingLines, writingMm } from "../setting/labelledRow"
 import { paragraph, underTitle } from "../setting/paragraph"
 import { type Press, pressOf } from "../setting/press"
@@ -29,7 +30,7 @@ const nextTimeLines = 4
 
 /** The salon's own record of a service: the hair, what was asked, mixed, planned and done, and what to do next time. */
 export function recordCard(plan: Plan, options: SheetOptions, fonts: Fonts): Page[] {
-  const { paper, zone } = options
+  const { paper, zone, stops, alert: held = "" } = options
   const press = pressOf(options, fonts)
   const width = paper.widthMm - 2 * paper.marginMm
   const row = (label: string | null, text: string) => labelledRow(label, text, width, press)
@@ -49,15 +50,21 @@ export function recordCard(plan: Plan, options: SheetOptions, fonts: Fonts): Pag
   const blocks: Flowing[] = [
     ...(plan.consultation ? [paragraph(said.private, width, press, type.strong)] : []),
     paragraph(said.defers, width, press, type.small),
+    ...(stops ? [paragraph(stops, width, press, type.smallStrong)] : []),
     ...titled(said.hair, client),
-    ...titled(said.mixed, mixed(plan, width, press)),
+    ...titled(isMixed(plan) ? said.mixed : said.planned, mixed(plan, width, press)),
     ...foilTable(recordFoils(plan), width, press),
     ...titled(said.alarms, alarms),
     ...titled(said.next, plan.note.trim() ? note : [writingLines(nextTimeLines, width)]),
   ]
-  const bodies = flow(blocks, bodyMm(paper))
-  if (plan.note.trim()) bodies.push(withLines(bodies.pop() ?? [], bodyMm(paper), width))
-  return headedPages(bodies, { plan, paper, press, about: said.about })
+  const alert = alertBlock(held)
+  const roomMm = bodyMm(paper) - alert.heightMm
+  const bodies = flow(blocks, roomMm)
+  if (plan.note.trim()) bodies.push(withLines(bodies.pop() ?? [], roomMm, width))
+  return headedPages(
+    bodies.map((body) => (held ? [alert, ...body] : body)),
+    { plan, paper, press, about: said.about },
+  )
 }
 
 /** Rules to write on under a note, as many as its page has room for: they never begin one of their own. */
@@ -75,10 +82,11 @@ function mixed(plan: Plan, width: number, press: Press): Block[] {
   const mixes = mixBlocks(plan, { width: half, scale: swatchScale, press })
   const toners = tonerBlocks(plan, { width: half, press })
   if (mixes.length + toners.length === 0) return []
-  const bowls = mixesUsed(plan.mixes, plan.sections.filter(isFoil))
+  const used = mixesUsed(plan.mixes, plan.sections.filter(isFoil)).map(({ id }) => id)
+  const bowls = [...new Set([...used, ...mixesMixed(plan)])]
   const said = press.words.sheets.cards.record
   const weighed = [
-    ...bowls.map(({ id }) => ({ name: said.mix(id), leftG: leftOf(plan, id) })),
+    ...bowls.map((id) => ({ name: said.mix(id), leftG: leftOf(plan, id) })),
     ...(toners.length > 0 ? [{ name: said.toner, leftG: null }] : []),
   ]
   return [

@@ -1,49 +1,88 @@
 import { isFoil, type Section } from "../../../geometry/section/section"
-import { mixesOfPlan } from "../../core/bowls/mixesOfPlan"
+import { type MixInPlan, mixesOfPlan } from "../../core/bowls/mixesOfPlan"
 import type { Mix, Plan } from "../../core/document/schema"
 import type { Bowl } from "../../core/mixing/bowls"
 import { pouringOf } from "../../core/mixing/pouring"
 import { labelPercent } from "../../core/mixing/strength"
-import { bowlsMixed, type MixedBowl } from "../../core/record/asMixed"
+import { bowlsMixed, type MixedBowl, mixesMixed } from "../../core/record/asMixed"
 import { say } from "../../words/say"
-import { moved } from "../pens/page"
+import { type Item, moved } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Press } from "../setting/press"
-import { letters, shorten, type, wrap } from "../setting/typesetting"
+import { letters, shorten, type Type, type, wrap } from "../setting/typesetting"
 import { swatch } from "../views/swatch"
 
 const textLeft = 17
 const lineMm = 4.6
 const swatchMm = [13, 4.6] as const
 
-/** One block for each mix that a foil uses: letter, hatch, product, strength, ratio, and its bowls with their minutes: as they were mixed where a service was done, else as they are planned. */
-export function mixBlocks(plan: Plan, page: { width: number; scale: number; press: Press }): Block[] {
-  return mixesOfPlan(plan).flatMap(({ mix, made }, index) => {
-    const sample = plan.sections.filter(isFoil).find((foil) => foil.mix === mix.id)
+type Setting = { width: number; scale: number; press: Press }
+type Line = { text: string; setting: Type }
+
+/** One block for each mix that a foil uses: letter, hatch, product, strength, ratio, and its bowls with their minutes: as they were mixed where a service was done, else as they are planned. What was mixed for no foil that is left has one too. */
+export function mixBlocks(plan: Plan, page: Setting): Block[] {
+  const used = mixesOfPlan(plan).flatMap((planned, index) => {
+    const sample = plan.sections.filter(isFoil).find((foil) => foil.mix === planned.mix.id)
     if (!sample) return []
-    const room = page.width - textLeft
-    const planned = made?.bowls ?? []
-    const mixed = bowlsMixed(plan, mix.id)
-    const words = mixed
-      ? mixedLines(mixed, page.press)
-      : [...bowlLines(planned, page.press), ...pouredLines(mix, planned, plan, page.press)]
-    const bowls = words.flatMap((line) => wrap(line, room, type.body, page.press))
     const slice: Section<"slice"> = { ...sample, kind: "slice" }
-    return {
-      heightMm: Math.max(15, 10.4 + bowls.length * lineMm),
-      items: [
-        letters(mix.id, [0, 4.4], type.number),
-        ...moved(swatch(slice, index, swatchMm, page.scale), 0, 7),
-        letters(shorten(mix.product, room, type.strong, page.press), [textLeft, 3.2], type.strong),
-        letters(strengthWords(mix, mixed ? [] : planned, page.press), [textLeft, 7.8], type.body),
-        ...bowls.map((words, line) => letters(words, [textLeft, 12.4 + line * lineMm], type.body)),
-      ],
-    }
+    const hatch = swatch(slice, index, swatchMm, page.scale)
+    return [{ id: planned.mix.id, hatch, lines: linesOf(planned, plan, page.press) }]
   })
+  const known = new Set(used.map(({ id }) => id))
+  const others = mixesMixed(plan).filter((id) => !known.has(id))
+  return [
+    ...used,
+    ...others.map((id) => ({ id, hatch: [], lines: mixedLines(bowlsMixed(plan, id) ?? [], page.press) })),
+  ].map((mix) => blockOf(mix, page))
 }
 
+function blockOf(
+  { id, hatch, lines }: { id: string; hatch: readonly Item[]; lines: readonly Line[] },
+  { width, press }: Setting,
+): Block {
+  const room = width - textLeft
+  const fitting = lines.flatMap(({ text, setting }) => {
+    // A product is known by how its name begins; of the rest no word may be lost.
+    const parts =
+      setting === type.strong ? [shorten(text, room, setting, press)] : wrap(text, room, setting, press)
+    return parts.map((part) => ({ part, setting }))
+  })
+  return {
+    heightMm: Math.max(15, 1.2 + fitting.length * lineMm),
+    items: [
+      letters(id, [0, 4.4], type.number),
+      ...moved(hatch, 0, 7),
+      ...fitting.map(({ part, setting }, i) => letters(part, [textLeft, 3.2 + i * lineMm], setting)),
+    ],
+  }
+}
+
+/** What is said of a mix: of each recipe that was weighed, else of what is planned. */
+function linesOf({ mix, made }: MixInPlan, plan: Plan, press: Press): Line[] {
+  const mixed = bowlsMixed(plan, mix.id)
+  if (mixed && mixed.length > 0) return mixedLines(mixed, press)
+  const planned = made?.bowls ?? []
+  const bowls = mixed
+    ? [press.words.formula.onSheet.notRecorded]
+    : [...bowlLines(planned, press), ...pouredLines(mix, planned, plan, press)]
+  return recipeLines(mix, strengthWords(mix, mixed ? [] : planned, press), bowls)
+}
+
+const recipeLines = (
+  { product }: { product: string },
+  strength: string,
+  bowls: readonly string[],
+): Line[] => [
+  { text: product, setting: type.strong },
+  ...[strength, ...bowls].map((text) => ({ text, setting: type.body })),
+]
+
 /** The trade's pair, the ratio, and for those who pour, the developer of each bowl in millilitres. */
-function strengthWords({ developerVolume, ratio }: Mix, bowls: readonly Bowl[], { words }: Press): string {
+function strengthWords(
+  { developerVolume, ratio }: Pick<Mix, "developerVolume" | "ratio">,
+  bowls: readonly Bowl[],
+  { words }: Press,
+): string {
   return words.formula.onSheet.strength({
     volume: developerVolume,
     percent: labelPercent(developerVolume),
@@ -63,14 +102,24 @@ function bowlLines(bowls: readonly Bowl[], { words }: Press): string[] {
   return Array.from(lines, ([bowl, minutes]) => w.bowlAt({ bowl, minutes }))
 }
 
-/** What was weighed for each bowl, and when. */
-const mixedLines = (bowls: readonly MixedBowl[], { words }: Press): string[] =>
-  bowls.map(({ additives = [], ...bowl }) =>
-    words.formula.onSheet.bowlMixed({
-      bowl: words.formula.onSheet.bowl({ ...bowl, additives }),
-      minute: bowl.atMin,
-    }),
-  )
+/** What was weighed for each bowl, and when, under the recipe it was weighed by: bowls of one mix may differ. */
+function mixedLines(bowls: readonly MixedBowl[], press: Press): Line[] {
+  const recipes = [...new Set(bowls.map(recipeOf))]
+  return recipes.flatMap((recipe) => {
+    const own = bowls.filter((bowl) => recipeOf(bowl) === recipe)
+    const said = own.map((bowl) => mixedWords(bowl, press))
+    return recipeLines(own[0], strengthWords(own[0], [], press), said)
+  })
+}
+
+const recipeOf = ({ product, developerVolume, ratio }: MixedBowl) =>
+  JSON.stringify([product, developerVolume, ratio.lightener, ratio.developer])
+
+const mixedWords = ({ additives = [], ...bowl }: MixedBowl, { words }: Press): string =>
+  words.formula.onSheet.bowlMixed({
+    bowl: words.formula.onSheet.bowl({ ...bowl, additives }),
+    minute: bowl.atMin,
+  })
 
 /** How the developer of a bowl is poured from the bottles in stock, once for bowls alike. */
 function pouredLines(

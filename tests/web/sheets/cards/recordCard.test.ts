@@ -3,6 +3,7 @@ import { papers } from "../../../../presets/sheets/papers"
 import { recordCard } from "../../../../web/sheets/cards/recordCard"
 import type { Page } from "../../../../web/sheets/pens/page"
 import { flow } from "../../../../web/sheets/setting/flow"
+import { type } from "../../../../web/sheets/setting/typesetting"
 import { busyPlan } from "../../../support/busyPlan"
 import { spanOf, texts } from "../../../support/pageTexts"
 import { servedPlan } from "../../../support/servedPlan"
@@ -31,6 +32,21 @@ describe("the record card", () => {
     for (const paper of Object.values(papers)) {
       // The served card is as long as a Letter page: its note still fits, its rules are cut short.
       expect(lay(servedPlan(), paper)).toHaveLength(1)
+    }
+  })
+  it("says on each page that the plan is held, in the type of the foil numbers, and why", () => {
+    const held = {
+      alert: en.sheets.map.alerts.stop,
+      stops: "Do not mix: 1 stop. Patch test missing (invented).",
+    }
+    for (const paper of Object.values(papers)) {
+      const pages = recordCard(busyPlan(60), sheetOptions({ paper, ...held }), sheetFonts)
+      for (const page of pages) {
+        const alert = texts([page]).find(({ text }) => text === held.alert)
+        expect(alert?.sizePt).toBeGreaterThanOrEqual(type.number.sizePt)
+        for (const { at } of texts([page])) expect(at[1]).toBeLessThanOrEqual(paper.heightMm - paper.marginMm)
+      }
+      expect(words([pages[0]]).join(" ")).toContain(held.stops)
     }
   })
   it("keeps inside the margins of either paper, over as many pages as it takes, with the table's head on each", () => {

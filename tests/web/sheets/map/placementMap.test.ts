@@ -41,6 +41,21 @@ describe("the placement map", () => {
     for (const number of ["1", "2", "3"]) expect(numbers.map(({ text }) => text)).toContain(number)
   })
 
+  it.each(["stop", "notAsked"] as const)(
+    "says in the head of each page that it is held, in type no smaller than the foil numbers: %s",
+    (state) => {
+      const alert = en.sheets.map.alerts[state]
+      const pages = lay(manyPlan(60), { alert })
+      expect(pages.length).toBeGreaterThan(2)
+      for (const page of pages) {
+        const [said, ...more] = texts([page]).filter(({ text }) => text === alert)
+        expect(more).toEqual([])
+        expect(said.sizePt).toBeGreaterThanOrEqual(18)
+        expect(said.at[1]).toBeLessThan(page.paper.marginMm + 30)
+      }
+    },
+  )
+
   it.each(Object.values(papers))("prints a head full of foils, each with its number, on $name", (paper) => {
     const pages = lay(busyPlan(60), { paper })
     const numbers = texts(pages).filter(({ sizePt }) => sizePt >= 18)

@@ -15,6 +15,7 @@ export const onSheet: typeof english = (t, names) => ({
     ].join(" + "),
   bowlAt: ({ bowl, minutes }) => `${bowl}, Minute ${minutes.map((minute) => t.whole(minute)).join(", ")}`,
   bowlMixed: ({ bowl, minute }) => `${bowl}, gemischt in Minute ${t.whole(minute)}`,
+  notRecorded: "Wie geplant: das Mischen wurde nicht erfasst",
   toner: ({ product, developerVolume, parts }) =>
     developerVolume === null
       ? product

@@ -44,6 +44,7 @@ export const onSheet = (t: Tools, names: Names) => ({
     `${bowl}, minute ${minutes.map((minute) => t.whole(minute)).join(", ")}`,
   bowlMixed: ({ bowl, minute }: { bowl: string; minute: number }) =>
     `${bowl}, mixed at minute ${t.whole(minute)}`,
+  notRecorded: "As planned: the mixing was not recorded",
   toner: ({ product, developerVolume, parts }: TonerChoice) =>
     developerVolume === null
       ? product

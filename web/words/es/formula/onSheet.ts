@@ -44,6 +44,7 @@ export const onSheet = (t: Tools, names: Names) => ({
     `${bowl}, minuto ${minutes.map((minute) => t.whole(minute)).join(", ")}`,
   bowlMixed: ({ bowl, minute }: { bowl: string; minute: number }) =>
     `${bowl}, mezclado en el minuto ${t.whole(minute)}`,
+  notRecorded: "Según lo previsto: la mezcla no quedó registrada",
   toner: ({ product, developerVolume, parts }: TonerChoice) =>
     developerVolume === null
       ? product

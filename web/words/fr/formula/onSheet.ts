@@ -44,6 +44,7 @@ export const onSheet = (t: Tools, names: Names) => ({
     `${bowl}, minute ${minutes.map((minute) => t.whole(minute)).join(", ")}`,
   bowlMixed: ({ bowl, minute }: { bowl: string; minute: number }) =>
     `${bowl}, mélangé minute ${t.whole(minute)}`,
+  notRecorded: "Comme prévu : le mélange n’a pas été enregistré",
   toner: ({ product, developerVolume, parts }: TonerChoice) =>
     developerVolume === null
       ? product

@@ -22,6 +22,7 @@ export const onSheet = (t: Tools, names: Names): FormulaWords["onSheet"] => ({
     ].join(" + "),
   bowlAt: ({ bowl, minutes }) => `${bowl}, хв\u00a0${minutes.map((minute) => t.whole(minute)).join(", ")}`,
   bowlMixed: ({ bowl, minute }) => `${bowl}, змішано на хвилині ${t.whole(minute)}`,
+  notRecorded: "За планом: змішування не записано",
   toner: ({ product, developerVolume, parts }) =>
     developerVolume === null
       ? product
