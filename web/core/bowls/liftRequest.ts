@@ -13,13 +13,25 @@ export function liftRequest(foils: readonly Foil[], plan: Plan): LiftWish {
   const states = foils.length > 0 ? foils.flatMap((foil) => hairOf(foil, plan)) : hairStates(consultation)
   const levels = states.flatMap(({ level }) => (level === null ? [] : [level]))
   return {
-    fromLevel: levels.length > 0 ? Math.min(...levels) : null,
-    liftToLevel: consultation.liftToLevel,
+    ...levelsWished(levels, plan),
     hairline: foils.some((foil) => takesAtHairline(foil, headOf(plan))),
     fine: isFine(plan),
     porous: states.some(({ porosity }) => porosity === "high"),
     lightened: states.some(({ history }) => history?.includes("lightened")),
   }
+}
+
+/**
+ * The levels said for the clock, else the darkest written down and the one it is to be lifted to. Where either was not
+ * written down it stays unknown: no strength follows from what the clock was told alone.
+ */
+function levelsWished(levels: readonly number[], { timing, consultation }: Plan) {
+  const fromLevel = levels.length > 0 ? Math.min(...levels) : null
+  const liftToLevel = consultation?.liftToLevel ?? null
+  const told = timing?.lift ?? null
+  return told === null || fromLevel === null || liftToLevel === null
+    ? { fromLevel, liftToLevel }
+    : { fromLevel: told.fromLevel, liftToLevel: told.toLevel }
 }
 
 /** The hair a foil coats, as far as it was written down for its zone; else all that was written down. */

@@ -44,7 +44,9 @@ export const differs = (t: Tools, under: Words): Differing<Words> => ({
     list: { deleted: (name) => `${name} was deleted. It stays in the trash for 30 days.` },
   },
   sheets: {
-    cards: { takeHome: { testBy: spelledMessage(under.sheets.cards.takeHome.testBy) } },
+    cards: {
+      takeHome: { breathing: takeHomeBreathing, testBy: spelledMessage(under.sheets.cards.takeHome.testBy) },
+    },
     map: { table: { kinds: { backcomb: "Teased" } } },
   },
   teaching: {
@@ -69,6 +71,9 @@ const headMeasures = ({ aroundMm, overMm, heightMm }: HeadMeasures): Differing<H
   overMm: { hint: spelledMessage(overMm.hint) },
   heightMm: { hint: spelledMessage(heightMm.hint) },
 })
+
+const takeHomeBreathing = (number: string) =>
+  `Trouble breathing, or swelling of face, lips, tongue or throat: use your own epinephrine auto-injector if you have one, call ${number || "your emergency number (_________)"} at once, and lie down unless breathing is hard.`
 
 const emergencySteps: Differing<Words["chair"]["emergencies"]["steps"]> = {
   breathing: {

@@ -7,6 +7,7 @@ import { regroupMixes } from "../../../../web/core/edits/plan/regroupMixes"
 import { setConsultation } from "../../../../web/core/edits/plan/setConsultation"
 import { setHair } from "../../../../web/core/edits/plan/setHair"
 import { setMix } from "../../../../web/core/edits/plan/setMix"
+import { setTiming } from "../../../../web/core/edits/plan/setTiming"
 import { figuresOf, measured } from "../../../../web/core/figures/measured"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { zoneOf } from "../../../../web/core/schedule/scheduleFromPlan"
@@ -119,6 +120,35 @@ describe("mixes proposed from the hair", () => {
     const plan: Plan = { ...examplePlan(), mixes: [{ ...mix, developerVolume: 10 }], sections: foils }
     expect(new Set(recipes(plan).map(({ developerVolume }) => developerVolume))).toEqual(new Set([10]))
     expect(mixesOfPlan(plan)[0].proposed).toEqual({ kind: "unknown", why: { code: "level-now-unknown" } })
+  })
+
+  describe("where levels were said for the clock", () => {
+    const asked = (from: number, to: number) =>
+      done(setConsultation({ hair: { top: { roots: state(from) } }, liftToLevel: to }), busyPlan(40))
+    const told = (fromLevel: number, toLevel: number, plan: Plan) =>
+      done(setTiming({ lift: { fromLevel, toLevel } }), plan)
+
+    it("go by them too, as if they had been asked, gentler or stronger", () => {
+      for (const [from, to] of [
+        [8, 9],
+        [5, 9],
+      ])
+        expect(recipes(told(from, to, asked(7, 10)))).toEqual(recipes(asked(from, to)))
+      expect(recipes(told(8, 9, asked(7, 10)))).not.toEqual(recipes(asked(7, 10)))
+    })
+
+    it("propose no strength by them alone: the hair's own level and the target are still unknown", () => {
+      const [mix] = busyPlan(40).mixes
+      const weak = done(setMix({ ...mix, developerVolume: 10 }), busyPlan(40))
+      expect(recipes(told(3, 9, weak))).toEqual(recipes(weak))
+      const { proposed } = mixesOfPlan(told(3, 9, weak))[0]
+      expect(proposed).toEqual({ kind: "unknown", why: { code: "level-now-unknown" } })
+      const aimless = done(setConsultation({ hair: { top: { roots: state(5) } } }), weak)
+      expect(mixesOfPlan(told(3, 9, aimless))[0].proposed).toEqual({
+        kind: "unknown",
+        why: { code: "target-unknown" },
+      })
+    })
   })
 
   it("are expected ready within the longest time of their product", () => {

@@ -17,7 +17,7 @@ export const cards: typeof english = (t) => ({
       "take-along": "Dieses Blatt mitnehmen: Es nennt die Produkte und das Datum.",
     },
     breathing: (number) =>
-      `Atemnot oder Schwellung von Gesicht, Lippen, Zunge oder Hals: sofort ${number || "Ihre Notrufnummer (_________)"} anrufen.`,
+      `Atemnot oder Schwellung von Gesicht, Lippen, Zunge oder Hals: eigenen Adrenalin-Pen anwenden, sofort ${number || "Ihre Notrufnummer (_________)"} anrufen, hinlegen; bei Atemnot sitzen.`,
     care: "Pflege zu Hause",
     careWhen: {
       "first-days": "Erste zwei Tage",
@@ -48,7 +48,7 @@ export const cards: typeof english = (t) => ({
     ask: (salon, phone) => [salon || "Salon ______________", phone || "Telefon ______________"].join(", "),
     mind: "Beachten",
     defers:
-      "Die Angaben auf jedem Produkt befolgen; sie und örtliche Regeln gehen diesem Blatt vor. Bitte aufbewahren.",
+      "Die Angaben auf jedem Produkt befolgen; sie, örtliches Recht und Zulassungsregeln gehen diesem Blatt vor. Bitte aufbewahren.",
   },
 
   record: {

@@ -18,7 +18,7 @@ export const cards = (t: Tools) => ({
       "take-along": "Take this sheet with you: it names the products and the date.",
     } satisfies Record<SkinSign, string>,
     breathing: (number: string) =>
-      `Trouble breathing, or swelling of face, lips, tongue or throat: call ${number || "your emergency number (_________)"} at once.`,
+      `Trouble breathing, or swelling of face, lips, tongue or throat: use your own adrenaline pen if you have one, call ${number || "your emergency number (_________)"} at once, and lie down unless breathing is hard.`,
     care: "Home care",
     careWhen: {
       "first-days": "First two days",
@@ -49,7 +49,8 @@ export const cards = (t: Tools) => ({
     ask: (salon: string, phone: string) =>
       [salon || "Salon ______________", phone || "phone ______________"].join(", "),
     mind: "Mind",
-    defers: "Follow the directions on every product; they and local rules come before this sheet. Keep it.",
+    defers:
+      "Follow the directions on every product; they, local law and licence rules come before this sheet. Keep it.",
   },
 
   record: {

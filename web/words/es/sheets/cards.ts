@@ -18,7 +18,7 @@ export const cards = (t: Tools) => ({
       "take-along": "Lleve esta hoja: nombra los productos y la fecha.",
     } satisfies Record<SkinSign, string>,
     breathing: (number: string) =>
-      `Dificultad para respirar, o hinchazón de la cara, los labios, la lengua o la garganta: llame de inmediato al ${number || "número de emergencias (_________)"}.`,
+      `Dificultad para respirar, o hinchazón de la cara, los labios, la lengua o la garganta: use su propio autoinyector de adrenalina si lo tiene, llame de inmediato al ${number || "número de emergencias (_________)"} y acuéstese, salvo si le cuesta respirar.`,
     care: "Cuidado en casa",
     careWhen: {
       "first-days": "Primeros 2 días",
@@ -50,7 +50,7 @@ export const cards = (t: Tools) => ({
       [salon || "Salón ______________", phone || "teléfono ______________"].join(", "),
     mind: "Atención",
     defers:
-      "Siga las instrucciones de cada producto; ellas y las normas locales van antes que esta hoja. Guárdela.",
+      "Siga las instrucciones de cada producto; ellas, la ley local y las normas de licencia van antes que esta hoja. Guárdela.",
   },
 
   record: {

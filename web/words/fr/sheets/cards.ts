@@ -12,15 +12,15 @@ export const cards = (t: Tools) => ({
     skin: "Surveillez votre peau et votre cuir chevelu aujourd’hui et pendant trois jours",
     signs: {
       irritation:
-        "Démangeaisons, rougeur ou éruption : rincez abondamment à l’eau tiède pendant 20 minutes, n’appliquez rien d’autre dessus et appelez-nous. Pas mieux en un jour : demandez à un pharmacien ou à un médecin.",
+        "Démangeaisons, rougeur ou éruption : rincez abondamment à l’eau tiède pendant 20 minutes, n’appliquez rien d’autre et appelez-nous. Pas mieux en un jour : pharmacien ou médecin.",
       burn: "Cloques, peau qui suinte ou douleur qui dure : voyez un médecin le jour même. Une brûlure peut apparaître plus tard.",
       breathing: "Gêne pour respirer, ou gonflement du visage, des lèvres, de la langue ou de la gorge :",
       "take-along": "Emportez cette fiche : elle nomme les produits et la date.",
     } satisfies Record<SkinSign, string>,
     breathing: (number: string) =>
       number
-        ? `Gêne pour respirer, ou gonflement du visage, des lèvres, de la langue ou de la gorge : appelez immédiatement le ${number}.`
-        : "Gêne pour respirer, ou gonflement du visage, des lèvres, de la langue ou de la gorge : appelez immédiatement votre numéro d’urgence (_________).",
+        ? `Gêne pour respirer, ou gonflement du visage, des lèvres, de la langue ou de la gorge : utilisez votre stylo d’adrénaline si vous en avez un, appelez immédiatement le ${number}, puis allongez-vous, sauf si respirer est difficile.`
+        : "Gêne pour respirer, ou gonflement du visage, des lèvres, de la langue ou de la gorge : utilisez votre stylo d’adrénaline si vous en avez un, appelez immédiatement votre numéro d’urgence (_________), puis allongez-vous, sauf si respirer est difficile.",
     care: "Soins à la maison",
     careWhen: {
       "first-days": "Les deux premiers jours",
@@ -52,7 +52,7 @@ export const cards = (t: Tools) => ({
       [salon || "Salon ______________", phone || "téléphone ______________"].join(", "),
     mind: "À retenir",
     defers:
-      "Suivez le mode d’emploi de chaque produit ; il passe, avec les règles locales, avant cette fiche. Gardez-la.",
+      "Suivez le mode d’emploi de chaque produit ; il passe, avec la loi locale et les règles d’exercice, avant cette fiche. Gardez-la.",
   },
 
   record: {
