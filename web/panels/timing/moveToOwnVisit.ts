@@ -1,7 +1,7 @@
-import { nameWithin } from "../../core/document/nameWithin"
 import type { Plan } from "../../core/document/schema"
 import { laterVisit } from "../../core/document/visits"
 import { letGoOf } from "../../core/edits/plan/keepForAnotherDay"
+import { nameWithin } from "../../core/fields/nameWithin"
 import type { NotKept } from "../../core/fields/notKept"
 import { announce } from "../../session/announcements"
 import { edit } from "../../session/planStore"

@@ -1,4 +1,4 @@
-import { letters } from "../fields/limits"
+import { letters } from "./limits"
 
 /** A name with words about it, cut so that the whole stays a name: what the words say is never cut. */
 export function nameWithin(name: string, named: (name: string) => string): string {
