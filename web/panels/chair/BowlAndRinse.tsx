@@ -1,4 +1,5 @@
 import { useState } from "react"
+import { holding } from "../../core/cautions/cautions"
 import { heatOf, mixedTimes, notReadyOf, standingOf } from "../../core/chair/chairRecord"
 import { stageOf } from "../../core/chair/tonerTimes"
 import { tap } from "../../session/chair/chairStore"
@@ -6,10 +7,12 @@ import { restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
 import { useRest } from "../../session/chair/useRest"
+import { useClearance } from "../../session/clearance/useClearance"
 import { useWords } from "../../session/words"
+import { HeldBy } from "../clearance/HeldBy"
 import { endService } from "./chairActions"
 
-/** The next bowl to mix, the common rinse, and the end when all is off. */
+/** The next bowl to mix, held by a stop that came up since; the common rinse, and the end when all is off. */
 export function BowlAndRinse() {
   const mixed = useService((chair) => mixedTimes(chair).length) ?? 0
   const onNow = useService((chair) => standingOf(chair).onNow.length) ?? 0
@@ -18,12 +21,21 @@ export function BowlAndRinse() {
   const isAllOn = useService((chair) => standingOf(chair).nextId === null)
   const bowls = useRest((rest) => rest.bowls.length) ?? 0
   const mix = useRest((rest) => rest.bowls.at(mixed)?.mix)
+  const { stops } = useClearance()
   const w = useWords().chair.floor
+  const toMix = isAllOn ? undefined : mix
+  const heldBy = toMix ? holding(stops, toMix) : []
   return (
     <div className="touches">
-      {!isAllOn && mix && (
-        <button type="button" className="touch" onClick={() => tap({ kind: "mixed" })}>
-          {w.mixNow(mix)}
+      <HeldBy stops={heldBy} />
+      {toMix && (
+        <button
+          type="button"
+          className="touch"
+          disabled={heldBy.length > 0}
+          onClick={() => tap({ kind: "mixed" })}
+        >
+          {w.mixNow(toMix)}
           <small>
             {w.bowlFor({ bowl: mixed + 1, of: bowls })}{" "}
             <Ticking of={restStore} words={({ rest }) => rest?.bowls.at(mixed)?.atMin ?? ""} />

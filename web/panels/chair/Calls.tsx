@@ -2,6 +2,7 @@ import { useEffect, useRef } from "react"
 import { useStore } from "zustand"
 import { useShallow } from "zustand/react/shallow"
 import { chairHabits } from "../../../presets/chair/emergencies"
+import { holding } from "../../core/cautions/cautions"
 import { callCode } from "../../core/chair/callCode"
 import type { Chair } from "../../core/chair/chair"
 import { callsShown, type DueCall, dueCalls, isDanger, isOff } from "../../core/chair/dueCalls"
@@ -9,8 +10,10 @@ import { announce } from "../../session/announcements"
 import { chairStore, tap } from "../../session/chair/chairStore"
 import { type Signal, sound } from "../../session/chair/signals"
 import { Ticking } from "../../session/chair/Ticking"
+import { useClearance } from "../../session/clearance/useClearance"
 import { useWords, words } from "../../session/words"
 import { say } from "../../words/say"
+import { HeldBy } from "../clearance/HeldBy"
 
 const ahead = {
   lookMs: chairHabits.callLookAheadMin * 60_000,
@@ -60,8 +63,10 @@ export function Calls({ onChoose }: { onChoose: (foil: string) => void }) {
 
 function Call({ callKey, onChoose }: { callKey: string; onChoose: (foil: string) => void }) {
   const w = useWords().chair.calls
+  const { stops } = useClearance()
   const call = callOf(callKey)
   if (!call) return null
+  const heldBy = call.bowl ? holding(stops, call.bowl.mix) : []
   const { stage, ids, bowl, zone } = call
   const look = isDanger(call) ? "danger" : stage === "ahead" ? "ahead" : "due"
   const answer = () =>
@@ -70,7 +75,7 @@ function Call({ callKey, onChoose }: { callKey: string; onChoose: (foil: string)
       : tap(bowl ? { kind: "mixed", bowl: bowl.at } : zone ? { kind: "toner-off", zone } : heatOff)
   return (
     <div className={`call ${look}`}>
-      <button type="button" className="touch call-words" onClick={answer}>
+      <button type="button" className="touch call-words" disabled={heldBy.length > 0} onClick={answer}>
         <Ticking
           of={chairStore}
           words={() => {
@@ -80,6 +85,7 @@ function Call({ callKey, onChoose }: { callKey: string; onChoose: (foil: string)
         />
         {bowl && <small>{w.freshBowl}</small>}
       </button>
+      <HeldBy stops={heldBy} />
       <Deeds call={call} />
     </div>
   )

@@ -1,25 +1,34 @@
+import { type Finding, holding } from "../../core/cautions/cautions"
+import { tonerIds } from "../../core/cautions/rules/rule"
 import { tonerTimes } from "../../core/chair/tonerTimes"
 import type { ToneZoneName } from "../../core/document/serviceRecord"
 import { chairStore, tap } from "../../session/chair/chairStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
+import { useClearance } from "../../session/clearance/useClearance"
 import { useWords } from "../../session/words"
+import { HeldBy } from "../clearance/HeldBy"
 
 /** After the rinse: each toner by its zone, on, checked and rinsed off, with a clock of its own. */
 export function Toners() {
+  const { stops } = useClearance()
   const zones = useService((chair) => (chair.toners ?? []).map(({ zone }) => zone)) ?? []
   const w = useWords().chair.floor
   return (
     <section className="toners" aria-label={w.after}>
       <h2>{w.after}</h2>
       {zones.map((zone) => (
-        <Toner key={zone} zone={zone} />
+        <Toner key={zone} zone={zone} heldBy={holding(stops, mixOf(zone))} />
       ))}
     </section>
   )
 }
 
-function Toner({ zone }: { zone: ToneZoneName }) {
+/** The name that stops know the toner of a zone by. */
+const mixOf = (zone: ToneZoneName) => (zone === "root-melt" ? tonerIds.rootShade : tonerIds.toner)
+
+/** One that is on goes on; one that is to come waits while a stop holds it. */
+function Toner({ zone, heldBy }: { zone: ToneZoneName; heldBy: readonly Finding[] }) {
   const [onAtMs, offAtMs, plannedMin, product] = useService((chair) => {
     const toner = tonerTimes(chair).find((each) => each.zone === zone)
     return [
@@ -39,10 +48,18 @@ function Toner({ zone }: { zone: ToneZoneName }) {
     )
   if (onAtMs === null)
     return (
-      <button type="button" className="touch giant" onClick={() => tap({ kind: "toner-on", zone })}>
-        {w.tonerOn(name)}
-        <small>{w.tonerPlan({ product, minutes: plannedMin })}</small>
-      </button>
+      <>
+        <HeldBy stops={heldBy} />
+        <button
+          type="button"
+          className="touch giant"
+          disabled={heldBy.length > 0}
+          onClick={() => tap({ kind: "toner-on", zone })}
+        >
+          {w.tonerOn(name)}
+          <small>{w.tonerPlan({ product, minutes: plannedMin })}</small>
+        </button>
+      </>
     )
   return (
     <fieldset className="touches toner-on">
