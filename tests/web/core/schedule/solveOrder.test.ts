@@ -223,6 +223,20 @@ function fourteenSections(seed: number): Service {
   return timedService(foils, { mixes, partingMin: always(1) })
 }
 
+describe("the annealer itself", { timeout: 120_000 }, () => {
+  it("comes on few foils to the closest of all, and never below it", () =>
+    fc.assert(
+      fc.property(anyService(5, 99), fc.integer({ min: 1, max: 1_000_000 }), (service, seed) => {
+        // Neither minds how long the client sits: the closest of all is what the solver may at best come near.
+        const closest = closestOfAll(service, () => true)
+        const annealed = annealedMin(service, { runs: 20, steps: 1_000, seed })
+        expect(annealed).toBeGreaterThanOrEqual(closest - 1e-9)
+        expect(annealed).toBeCloseTo(closest, 9)
+      }),
+      { numRuns: 20 },
+    ))
+})
+
 describe("14 working sections", { timeout: 3_600_000 }, () => {
   it("come within a minute of the best of twenty annealings, and the client sits no longer than in the plan that was given", () => {
     // The first two cases, twenty runs of 4,000 steps each. ANNEAL_CASES=10 asks ten of them, with runs of 10,000.
