@@ -6,6 +6,7 @@ import { areaElement } from "../../geometry/surface/surfacePatch"
 import type { Vec3 } from "../../geometry/surface/vec3"
 import { densityPerCm2, fibreUm } from "../../presets/client/hairTypes"
 import { tradeFigures } from "../../presets/formula/tradeFigures"
+import { regrowthMm } from "../../presets/placement/foils"
 import { groupBy } from "../support/groupBy"
 import { readCsv } from "../support/readCsv"
 import { evenHair } from "../support/sections"
@@ -84,6 +85,27 @@ describe("20 counted women (1977)", () => {
       expect(value).toBeGreaterThanOrEqual(range[0])
       expect(value).toBeLessThanOrEqual(range[1])
     }
+  })
+})
+
+/** Micrometres a day, the means of three groups of adults (Loussouarn, El Rawadi, Genain 2005, Int J Dermatol 44 Suppl 1:6-9). */
+describe("the new growth of ten weeks", () => {
+  const grownMm = (umPerDay: number) => (umPerDay / 1000) * 70
+
+  it("is what was measured, to half a millimetre: 367 um a day, from 280 to 411", () => {
+    const { value, range } = regrowthMm
+    expect(Math.abs(grownMm(367) - value)).toBeLessThan(0.5)
+    expect(Math.abs(grownMm(280) - range[0])).toBeLessThan(0.5)
+    expect(Math.abs(grownMm(411) - range[1])).toBeLessThan(0.5)
+  })
+})
+
+describe("how far a head may be from the word chosen for it", () => {
+  it("is 175 to 300 hairs a cm2 about the 223 of whole scalps (Barman 1965), to the last figure of the factor", () => {
+    const { low, mid, high } = tradeFigures.hairsFactor
+    expect(mid).toBe(1)
+    expect(Math.abs(low - 175 / 223)).toBeLessThan(0.005)
+    expect(Math.abs(high - 300 / 223)).toBeLessThan(0.005)
   })
 })
 

@@ -1,21 +1,34 @@
+import type { Service } from "./scheduleInput"
 import type { Arrangement, Choice, Puzzle } from "./solveBlocks"
 import { arranged, readySpread, spreadMin, timeOn } from "./solveBlocks"
 
 type Node = { made: Arrangement; left: readonly number[]; mayWeaken: boolean }
 
+/** Whether the order may change, which plans may be the answer, and arrangements worth trying first. */
+type Bounds = {
+  mayReorder: boolean
+  isAllowed: (service: Service) => boolean
+  first: readonly Arrangement[]
+}
+
 /**
- * The best arrangement of all, by trying every one and leaving off where it can no longer beat the best:
- * foils never go on sooner than the last one placed, and a weaker mix never makes one ready sooner.
+ * The closest arrangement of all that are allowed, or null where none is closer than the plan itself, by trying every
+ * one and leaving off where it can no longer beat the best: foils never go on sooner than the last one placed, and a
+ * weaker mix never makes one ready sooner.
  */
-export function exactOrder(puzzle: Puzzle, start: Arrangement, mayReorder: boolean): Arrangement {
-  let best = start
-  let bestMin = spreadMin(readySpread(arranged(puzzle, start)))
+export function exactOrder(puzzle: Puzzle, { mayReorder, isAllowed, first }: Bounds): Arrangement | null {
+  let best: Arrangement | null = null
+  let bestMin = spreadMin(readySpread(puzzle.service))
+  const keep = (arrangement: Arrangement) => {
+    const service = arranged(puzzle, arrangement)
+    const min = spreadMin(readySpread(service))
+    if (min >= bestMin - tolerance || !isAllowed(service)) return
+    best = arrangement
+    bestMin = min
+  }
+  for (const arrangement of first) keep(arrangement)
   const visit = (node: Node) => {
-    if (node.left.length === 0) {
-      best = node.made
-      bestMin = spreadMin(readySpread(arranged(puzzle, best)))
-      return
-    }
+    if (node.left.length === 0) return keep(node.made)
     for (const choice of choicesAt(puzzle, node, mayReorder)) {
       const next = after(node, choice)
       if (leastSpreadMin(puzzle, next) < bestMin - tolerance) visit(next)

@@ -10,15 +10,34 @@ const triesFor = ({ service }: Puzzle) =>
   Math.min(mostTries, Math.floor(triesOf120 * (120 / Math.max(1, service.foils.length)) ** 2))
 
 /**
- * A good arrangement for many blocks: from the better of the given order, slowest first, and slowest first with the first
- * so many weakened, take the best small change of the blocks that set the spread, until none helps; then once more from
- * the next best of the beginnings while tries are left. The best comes first, then what was best before it.
+ * A good arrangement for many blocks: what climbing comes to, and from there small changes by lot while tries are left.
+ * The best comes first, then what was best before it.
  */
 export function nearbyOrders(puzzle: Puzzle, start: Arrangement, mayReorder: boolean): Arrangement[] {
-  const look = (arrangement: Arrangement): Found => ({
+  const { best, tries } = climbed(puzzle, start, mayReorder)
+  return bestFirst(shaken(puzzle, best, { mayReorder, look: lookAt(puzzle), tries }))
+}
+
+/** The same without the changes by lot, where every arrangement is tried afterwards. */
+export const climbedOrders = (puzzle: Puzzle, start: Arrangement, mayReorder: boolean): Arrangement[] =>
+  bestFirst(climbed(puzzle, start, mayReorder).best)
+
+const bestFirst = (best: BestSoFar) => best.map(({ arrangement }) => arrangement).reverse()
+
+const lookAt =
+  (puzzle: Puzzle) =>
+  (arrangement: Arrangement): Found => ({
     arrangement,
     spread: readySpread(arranged(puzzle, arrangement)),
   })
+
+/**
+ * From the better of the given order, slowest first, and slowest first with the first so many weakened, take the best
+ * small change of the blocks that set the spread, until none helps; then once more from the next best of the beginnings
+ * while tries are left. What was best in its turn, and the tries that are left.
+ */
+function climbed(puzzle: Puzzle, start: Arrangement, mayReorder: boolean) {
+  const look = lookAt(puzzle)
   const beginnings = startsOf(puzzle, start, mayReorder)
     .map(look)
     .sort((a, b) => (a === b ? 0 : better(a, b) === a ? -1 : 1))
@@ -26,12 +45,11 @@ export function nearbyOrders(puzzle: Puzzle, start: Arrangement, mayReorder: boo
   let tries = triesFor(puzzle) - beginnings.length
   for (const begun of beginnings.slice(0, mostClimbs)) {
     if (tries <= 0) break
-    const climbed = climb(puzzle, begun, { mayReorder, look, tries })
-    tries -= climbed.tried
-    best = withTried(best, climbed.found)
+    const { found, tried } = climb(puzzle, begun, { mayReorder, look, tries })
+    tries -= tried
+    best = withTried(best, found)
   }
-  const found = shaken(puzzle, best, { mayReorder, look, tries })
-  return found.map(({ arrangement }) => arrangement).reverse()
+  return { best, tries }
 }
 
 /** As many of the beginnings are followed up, best first. */

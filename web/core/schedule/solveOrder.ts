@@ -1,38 +1,42 @@
 import type { Service } from "./scheduleInput"
 import { arranged, asGiven, puzzleOf, readySpread, spreadMin } from "./solveBlocks"
 import { exactOrder } from "./solveExact"
-import { nearbyOrders } from "./solveNearby"
-import { planService } from "./timing"
+import { climbedOrders, nearbyOrders } from "./solveNearby"
+import { chairMinAt } from "./timing"
 
-/** What may be changed. */
-export type Freedom = { reorder: boolean; weaken: boolean }
+/** What may be changed. `mayTakeLonger` is for a cure, whose price counts the minutes that the client sits longer. */
+export type Freedom = { reorder: boolean; weaken: boolean; mayTakeLonger?: boolean }
 
 /** So many blocks are solved for certain. */
 const exactBlocks = 7
 
 /**
  * The same foils in an order, and early ones in a weaker mix, such that all come to the goal closest together.
- * Working sections stay together, no mix is made stronger, only the first ones are made weaker, and never so weak
- * that the goal is not reached in time. The service itself comes back where nothing is better.
+ * Working sections stay together, no mix is made stronger, only the first ones are made weaker, never so weak that the
+ * goal is not reached in time, and the client sits no longer than before unless that is allowed. The service itself
+ * comes back where nothing is better.
  */
 export function solveOrder(service: Service, may: Freedom): Service {
   const puzzle = puzzleOf(service, may.weaken)
   if (puzzle.blocks.length === 0) return service
-  const nearby = nearbyOrders(puzzle, asGiven(puzzle), may.reorder)
+  const isNoLonger = noLongerThan(service)
+  const isAllowed = may.mayTakeLonger ? () => true : isNoLonger
   if (puzzle.blocks.length <= exactBlocks) {
-    const solved = arranged(puzzle, exactOrder(puzzle, nearby[0], may.reorder))
-    return isCloser(solved, service) ? solved : service
+    const first = climbedOrders(puzzle, asGiven(puzzle), may.reorder)
+    const exact = exactOrder(puzzle, { mayReorder: may.reorder, isAllowed, first })
+    return exact ? arranged(puzzle, exact) : service
   }
-  return notLonger(
-    service,
-    nearby.slice(0, mostTimed).map((arrangement) => arranged(puzzle, arrangement)),
-  )
+  const closer = nearbyOrders(puzzle, asGiven(puzzle), may.reorder)
+    .slice(0, mostTimed)
+    .map((arrangement) => arranged(puzzle, arrangement))
+    .filter((solved) => isCloser(solved, service))
+  return closer.find(isNoLonger) ?? closer.find(isAllowed) ?? service
 }
 
-/** The first of some that is closer and, being searched for and not proved, keeps the client no longer in the chair. */
-function notLonger(given: Service, found: readonly Service[]): Service {
-  const most = planService(given).chairMin.mid + 1e-9
-  return found.find((solved) => isCloser(solved, given) && planService(solved).chairMin.mid <= most) ?? given
+/** Whether the client sits no longer than in a plan. */
+function noLongerThan(given: Service) {
+  const mostMin = chairMinAt(given, "mid") + 1e-9
+  return (solved: Service) => chairMinAt(solved, "mid") <= mostMin
 }
 
 /** So many are timed in full before the plan is left as it was given. */

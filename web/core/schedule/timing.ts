@@ -68,9 +68,9 @@ export function planService(service: Service): Schedule {
     offOrder: [...foils].sort((a, b) => a.offAtMin - b.offAtMin).map(({ foil }) => foil.id),
     steps,
     chairMin: {
-      low: chairMin(service, "low"),
+      low: chairMinAt(service, "low"),
       mid: lastStep(steps, rinseMin),
-      high: chairMin(service, "high"),
+      high: chairMinAt(service, "high"),
     },
   }
 }
@@ -104,7 +104,8 @@ function bowlTimes(
   return { mix: mix.id, foils: ids, atMin, mixedAtMin, lastUseMin: Math.max(...uses), useByMin }
 }
 
-function chairMin(service: Service, end: End): number {
+/** How long the client sits, from the first parting to dry hair, at one end of every range. */
+export function chairMinAt(service: Service, end: End): number {
   const rinseMin = lastOff(schedulePlacing(service, end).foils)
   return lastStep(scheduleFinish(service, rinseMin, end), rinseMin)
 }
