@@ -149,7 +149,7 @@ describe("any service", { timeout: 120_000 }, () => {
         }),
         { numRuns: 3 },
       ),
-    120_000,
+    300_000,
   )
   it("of 6 and 7 foils of our choosing too", () => {
     for (const count of [6, 7]) {
