@@ -1,14 +1,17 @@
 import { problemAt } from "../../core/checks/problem"
+import type { Edit } from "../../core/document/edit"
 import { copyOf, newPlan } from "../../core/document/newPlan"
 import type { Plan } from "../../core/document/schema"
 import { setPlanDetails } from "../../core/edits/plan/setPlanDetails"
 import { nameWithin } from "../../core/fields/nameWithin"
+import type { NotKept } from "../../core/fields/notKept"
 import { mostPlanMb, type Opened, openPlan } from "../../core/file/planFile"
 import { isEmptySalon, salonForPlans } from "../../core/weighing/salonOfPlan"
+import { announce } from "../../session/announcements"
 import { commit } from "../../session/commit"
-import { openInto, type PlanStore, planStore } from "../../session/planStore"
+import { edit, openInto, type PlanStore, planStore } from "../../session/planStore"
 import { readSalon } from "../../session/salon/salonShelf"
-import { words } from "../../session/words"
+import { type Done, doneWords, words } from "../../session/words"
 import { removePlan } from "../../storage/bin"
 import { browserShelf } from "../../storage/browserShelf"
 import { type Kept, keepPlan, openKept, type Shelf, takeIn } from "../../storage/shelf"
@@ -49,6 +52,24 @@ const tooLarge = ({ size }: Blob): Opened => ({
     }),
   ],
 })
+
+/**
+ * Puts a plan on the shelf beside the one on the screen, and then changes that one, which stays where it is. Nothing is
+ * changed before the other plan is on the disk.
+ */
+export async function putBeside(
+  desk: Desk,
+  plan: Plan,
+  beside: Plan,
+  { label, change }: { label: Done; change: Edit },
+): Promise<{ ok: true; plan: Plan } | { ok: false; why: NotKept }> {
+  const { plan: put, kept } = await takeIn(desk.shelf, beside)
+  if (kept.state !== "saved") return { ok: false, why: kept.why }
+  const { present } = desk.store.getState()
+  await keepAsLast(desk)
+  if (present.id === plan.id && edit(label, change, null, desk.store) === null) announce(doneWords(label))
+  return { ok: true, plan: put }
+}
 
 /** Puts a copy beside a plan of the shelf; the plan on the screen stays there. */
 export async function duplicate(desk: Desk, id: string): Promise<Kept> {

@@ -3,12 +3,8 @@ import { laterVisit } from "../../core/document/visits"
 import { letGoOf } from "../../core/edits/plan/keepForAnotherDay"
 import { nameWithin } from "../../core/fields/nameWithin"
 import type { NotKept } from "../../core/fields/notKept"
-import { announce } from "../../session/announcements"
-import { edit } from "../../session/planStore"
-import { type Done, doneWords, words } from "../../session/words"
-import { takeIn } from "../../storage/shelf"
-import { keepSetting } from "../../storage/shelfList"
-import { type Desk, planTitle } from "../plans/shelfActions"
+import { type Done, words } from "../../session/words"
+import { type Desk, planTitle, putBeside } from "../plans/shelfActions"
 
 const label = { chapter: "timing", code: "own-visit" } satisfies Done
 
@@ -22,12 +18,9 @@ export type OwnVisit = { ok: true; id: string; name: string } | { ok: false; why
  * Puts the foils kept for another day on the shelf as a plan of their own, and takes them out of today's: that one stays
  * on the screen, where one undo brings them back. Nothing leaves it before the other plan is on the disk.
  */
-export async function moveToOwnVisit({ store, shelf }: Desk, plan: Plan): Promise<OwnVisit> {
-  const { plan: visit, kept } = await takeIn(shelf, laterVisit(plan, anotherDayName(plan)))
-  if (kept.state !== "saved") return { ok: false, why: kept.why }
-  const { present } = store.getState()
-  await keepSetting(shelf, "lastPlan", present.id)
-  const ids = visit.sections.map(({ id }) => id)
-  if (present.id === plan.id && edit(label, letGoOf(ids), null, store) === null) announce(doneWords(label))
-  return { ok: true, id: visit.id, name: planTitle(visit) }
+export async function moveToOwnVisit(desk: Desk, plan: Plan): Promise<OwnVisit> {
+  const visit = laterVisit(plan, anotherDayName(plan))
+  const change = letGoOf(visit.sections.map(({ id }) => id))
+  const put = await putBeside(desk, plan, visit, { label, change })
+  return put.ok ? { ok: true, id: put.plan.id, name: planTitle(put.plan) } : put
 }

@@ -21,7 +21,7 @@ export function takeHomePage(plan: Plan, options: SheetOptions): string {
     `<p>${markup(about)}</p>`,
     ...(initials ? [`<p>${markup(words.sheets.heading.client(initials))}</p>`] : []),
     ...(day
-      ? [`<p><time datetime="${markup(day)}">${markup(words.sheets.heading.day(day))}</time></p>`]
+      ? [`<p><time datetime="${markup(day)}">${markup(words.common.figures.date(day))}</time></p>`]
       : []),
     "</header>",
     section(done, figure(plan, picture)),

@@ -6,14 +6,14 @@ import {
 } from "../../../../geometry/parting/parting"
 import type { Head } from "../../../../geometry/scalp/head"
 import { bandEdges } from "../../../../geometry/section/bandEdges"
-import type { Section } from "../../../../geometry/section/section"
+import { isFoil, type Section } from "../../../../geometry/section/section"
 import type { SurfacePoint } from "../../../../geometry/surface/frames"
 import { leftOutDepthMm, veilDepthMm } from "../../../../presets/plans/startingPlan"
 import { type Edit, refuse } from "../../document/edit"
 import { newSection, usualSection } from "../../document/newSection"
 import type { Refusal, RefusalCode } from "../../document/refusal"
 import type { Plan } from "../../document/schema"
-import { type SectionNameCode, sectionNameOf } from "../../document/sectionNameCode"
+import { sectionNameOf } from "../../document/sectionNameCode"
 import { limits } from "../../fields/limits"
 import { headOf } from "../../figures/measured"
 import { addSections } from "../sections/addSections"
@@ -66,7 +66,7 @@ export const leaveBabyHairs =
 
 /** Leaves the hair between two sections out, called by the two. */
 export const leaveBetween =
-  (ids: readonly string[], nameOf: (front: SectionNameCode, back: SectionNameCode) => string): Edit =>
+  (ids: readonly string[], nameOf: (front: string, back: string) => string): Edit =>
   (plan) => {
     const head = headOf(plan)
     const sections = sectionsOf(plan, ids)
@@ -74,7 +74,7 @@ export const leaveBetween =
     const [front, back] = sections.toSorted((a, b) => behindOf(a, head) - behindOf(b, head))
     const space = spaceBetween(front, back, head)
     if ("refused" in space) return refuse(spaceRefusal(space.refused, [front, back]))
-    const name = nameOf(sectionNameOf(front), sectionNameOf(back))
+    const name = nameOf(shortName(front), shortName(back))
     return leave(plan, cleanParting(head, space.line), { name, taken: "front", depthMm: space.depthMm })
   }
 
@@ -92,6 +92,9 @@ function leave(plan: Plan, made: Parted, { name, taken, depthMm }: LeftOutBand):
 }
 
 const even = (depthMm: number) => ({ start: depthMm, end: depthMm })
+
+/** By its number on the map, or by the name of hair left out. */
+const shortName = (section: Section) => (isFoil(section) ? `${section.mapNumber}` : section.name)
 
 const sectionsOf = ({ sections }: Plan, ids: readonly string[]) =>
   sections.filter(({ id }) => ids.includes(id))

@@ -6,7 +6,8 @@ import { useWords } from "../../../session/words"
 
 /** What the head and the hair come to. */
 export function WholeHeadFigures() {
-  const { head: said } = useWords().client
+  const { client, common } = useWords()
+  const said = client.head
   const head = usePlan(headOf)
   const hair = usePlan((plan) => plan.hair)
   const { areaCm2, hairs } = useMemo(() => wholeHead(head, hair), [head, hair])
@@ -16,11 +17,11 @@ export function WholeHeadFigures() {
       <dl className="large-figures">
         <div>
           <dt>{said.area}</dt>
-          <dd>{said.areaFigure(areaCm2)}</dd>
+          <dd>{common.figures.area(areaCm2)}</dd>
         </div>
         <div>
           <dt>{said.hairs}</dt>
-          <dd>{said.hairsFigure(hairs)}</dd>
+          <dd>{common.figures.hairsRange(hairs)}</dd>
         </div>
       </dl>
     </section>

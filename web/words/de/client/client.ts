@@ -193,8 +193,6 @@ export const client: typeof english = (t, places) => {
       others: "Andere Produkte",
     },
     head: {
-      areaFigure: t.area,
-      hairsFigure: t.hairsRange,
       /** A tape that the two others contradict; it is taken all the same. */
       contradicts: ({ name, byMm }) =>
         `${name}: ${t.mm(Math.abs(byMm))} ${byMm > 0 ? "mehr" : "weniger"}, als die beiden anderen erwarten lassen. Noch einmal messen; bis dahin zählt dieses Maß weniger.`,

@@ -1,4 +1,3 @@
-import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { actions as english } from "../../en/placement/actions"
 
 /** What one tap does to the sections in hand, or with none in hand to the head. */
@@ -22,8 +21,6 @@ export const actions: typeof english = () => ({
   names: {
     veil: "Schleier",
     babyHairs: "Babyhaare",
-    between: (front, back) => `Haar zwischen ${called(front)} und ${called(back)}`,
+    between: (front, back) => `Haar zwischen ${front} und ${back}`,
   },
 })
-
-const called = (code: SectionNameCode) => (code.code === "foil" ? `${code.number}` : code.name)

@@ -33,7 +33,6 @@ export const sheets: typeof english = (t, common) => ({
     unnamed: "Plan ohne Namen",
     client: (initials) => `Gast ${initials}`,
     page: (number, count) => `Seite ${t.whole(number)} von ${t.whole(count)}`,
-    day: t.date,
     datedPage: (day, number, count) => `${t.date(day)}, Seite ${t.whole(number)} von ${t.whole(count)}`,
   },
 

@@ -197,8 +197,6 @@ export const client = (t: Tools, places: HairPlaces) => {
       others: "Other products",
     },
     head: {
-      areaFigure: t.area,
-      hairsFigure: t.hairsRange,
       /** A tape that the two others contradict; it is taken all the same. */
       contradicts: ({ name, byMm }: { name: string; byMm: number }) =>
         `${name} reads ${t.mm(Math.abs(byMm))} ${byMm > 0 ? "more" : "less"} than the other two foretell. Measure it again; until then it counts with less weight.`,

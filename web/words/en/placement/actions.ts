@@ -1,4 +1,3 @@
-import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 /** What one tap does to the sections in hand, or with none in hand to the head. */
 export const actions = () => ({
   title: "What to do",
@@ -20,9 +19,6 @@ export const actions = () => ({
   names: {
     veil: "Veil",
     babyHairs: "Baby hairs",
-    between: (front: SectionNameCode, back: SectionNameCode) =>
-      `Space between ${called(front)} and ${called(back)}`,
+    between: (front: string, back: string) => `Space between ${front} and ${back}`,
   },
 })
-
-const called = (code: SectionNameCode) => (code.code === "foil" ? `${code.number}` : code.name)

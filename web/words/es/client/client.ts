@@ -198,8 +198,6 @@ export const client = (t: Tools, places: HairPlaces) => {
       others: "Otros productos",
     },
     head: {
-      areaFigure: t.area,
-      hairsFigure: t.hairsRange,
       /** A tape that the two others contradict; it is taken all the same. */
       contradicts: ({ name, byMm }: { name: string; byMm: number }) =>
         `${name}: ${t.mm(Math.abs(byMm))} ${byMm > 0 ? "más" : "menos"} de lo que hacen esperar las otras dos. Vuelva a medir; hasta entonces esta medida cuenta menos.`,

@@ -1,4 +1,3 @@
-import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 /** What one tap does to the sections in hand, or with none in hand to the head. */
 export const actions = () => ({
   title: "Qué hacer",
@@ -20,9 +19,6 @@ export const actions = () => ({
   names: {
     veil: "Capa superior",
     babyHairs: "Pelitos de bebé",
-    between: (front: SectionNameCode, back: SectionNameCode) =>
-      `Espacio entre ${called(front)} y ${called(back)}`,
+    between: (front: string, back: string) => `Espacio entre ${front} y ${back}`,
   },
 })
-
-const called = (code: SectionNameCode) => (code.code === "foil" ? `${code.number}` : code.name)

@@ -36,7 +36,6 @@ export const sheets = (t: Tools, common: Names) => ({
     unnamed: "Plan sin nombre",
     client: (initials: string) => `Cliente ${initials}`,
     page: (number: number, count: number) => `página ${t.whole(number)} de ${t.whole(count)}`,
-    day: t.date,
     datedPage: (day: string, number: number, count: number) =>
       `${t.date(day)}, página ${t.whole(number)} de ${t.whole(count)}`,
   },

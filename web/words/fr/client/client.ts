@@ -198,8 +198,6 @@ export const client = (t: Tools, places: HairPlaces) => {
       others: "Autres produits",
     },
     head: {
-      areaFigure: t.area,
-      hairsFigure: t.hairsRange,
       /** A tape that the two others contradict; it is taken all the same. */
       contradicts: ({ name, byMm }: { name: string; byMm: number }) =>
         `${name} : ${t.mm(Math.abs(byMm))} de ${byMm > 0 ? "plus" : "moins"} que ne le laissent attendre les deux autres. Mesurez de nouveau ; d’ici là, cette mesure compte moins.`,

@@ -1,4 +1,3 @@
-import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 /** What one tap does to the sections in hand, or with none in hand to the head. */
 export const actions = () => ({
   title: "Que faire",
@@ -20,9 +19,6 @@ export const actions = () => ({
   names: {
     veil: "Voile",
     babyHairs: "Follets",
-    between: (front: SectionNameCode, back: SectionNameCode) =>
-      `Espace entre ${called(front)} et ${called(back)}`,
+    between: (front: string, back: string) => `Espace entre ${front} et ${back}`,
   },
 })
-
-const called = (code: SectionNameCode) => (code.code === "foil" ? `${code.number}` : code.name)

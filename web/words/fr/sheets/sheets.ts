@@ -36,7 +36,6 @@ export const sheets = (t: Tools, common: Names) => ({
     unnamed: "Plan sans nom",
     client: (initials: string) => `Initiales ${initials}`,
     page: (number: number, count: number) => `page ${t.whole(number)} sur ${t.whole(count)}`,
-    day: t.date,
     datedPage: (day: string, number: number, count: number) =>
       `${t.date(day)}, page ${t.whole(number)} sur ${t.whole(count)}`,
   },

@@ -184,8 +184,6 @@ export const client = (t: Tools, places: HairPlaces): ClientWords => {
       others: "Інші засоби",
     },
     head: {
-      areaFigure: t.area,
-      hairsFigure: t.hairsRange,
       /** A tape that the two others contradict; it is taken all the same. */
       contradicts: ({ name, byMm }) =>
         `${name}: на ${t.mm(Math.abs(byMm))} ${byMm > 0 ? "більше" : "менше"}, ніж можна чекати за двома іншими. Виміряйте ще раз; доти цей розмір важить менше.`,

@@ -1,4 +1,3 @@
-import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { PlacementWords } from "../../en/placement/placement"
 
 /** What one tap does to the sections in hand, or with none in hand to the head. */
@@ -22,8 +21,6 @@ export const actions = (): PlacementWords["actions"] => ({
   names: {
     veil: "Вуаль",
     babyHairs: "Пушок",
-    between: (front, back) => `Волосся між ${called(front)} і ${called(back)}`,
+    between: (front, back) => `Волосся між ${front} і ${back}`,
   },
 })
-
-const called = (code: SectionNameCode) => (code.code === "foil" ? `${code.number}` : code.name)

@@ -32,7 +32,6 @@ export const sheets = (t: Tools, common: Names): SheetsWords => ({
     unnamed: "План без назви",
     client: (initials) => `Клієнт ${initials}`,
     page: (number, count) => `сторінка ${t.whole(number)} з ${t.whole(count)}`,
-    day: t.date,
     datedPage: (day, number, count) => `${t.date(day)}, сторінка ${t.whole(number)} з ${t.whole(count)}`,
   },
 

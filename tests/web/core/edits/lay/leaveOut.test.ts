@@ -10,7 +10,6 @@ import { type Edit, isRefusal } from "../../../../../web/core/document/edit"
 import { newPlan } from "../../../../../web/core/document/newPlan"
 import { newSection } from "../../../../../web/core/document/newSection"
 import type { Plan } from "../../../../../web/core/document/schema"
-import type { SectionNameCode } from "../../../../../web/core/document/sectionNameCode"
 import { leaveBabyHairs, leaveBetween, leaveVeil } from "../../../../../web/core/edits/lay/leaveOut"
 import { headOf } from "../../../../../web/core/figures/measured"
 
@@ -37,8 +36,7 @@ const middleMm = (section: Section) =>
 const touches = (section: Section, plan: Plan) =>
   plan.sections.some((other) => overlapCm2(section, other, head) > 0.01)
 
-const between = (...codes: SectionNameCode[]) =>
-  `Space between ${codes.map((code) => (code.code === "foil" ? code.number : code.name)).join(" and ")}`
+const between = (front: string, back: string) => `Space between ${front} and ${back}`
 
 describe("a veil", () => {
   it("lies behind the section it falls over, and takes none of its hair", () => {
