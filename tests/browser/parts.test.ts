@@ -1,4 +1,4 @@
-import { readdirSync, statSync } from "node:fs"
+import { readdirSync, readFileSync } from "node:fs"
 import { afterAll, beforeAll, describe, expect, test } from "vitest"
 import {
   appAddress,
@@ -49,10 +49,11 @@ test("the part that saves: says that nothing is saved, and offers the file", asy
   await context.close()
 })
 
-/** The words of British English: the largest of the files of that name. */
-const catalogue = readdirSync("dist/assets")
-  .filter((file) => /^words-.*\.js$/.test(file))
-  .sort((a, b) => statSync(`dist/assets/${b}`).size - statSync(`dist/assets/${a}`).size)[0]
+/** The words of British English: of the files of that name, the one that names the service's chapters so. */
+const catalogue = readdirSync("dist/assets").find(
+  (file) =>
+    /^words-.*\.js$/.test(file) && readFileSync(`dist/assets/${file}`, "utf8").includes("The service"),
+)
 
 test("the words: signs stand for them, and the words come when they are asked for again", async () => {
   const context = await newVisitor()
