@@ -29,7 +29,7 @@ export function doneToday(plan: Plan, zone: string): DoneToday {
   const toners = namesOf(tonersUsed(plan) ?? tonersPlanned(plan))
   const products = namesOf(mixesUsed(plan.mixes, foils).flatMap((mix) => asWeighed(mix, plan)))
   return {
-    day: plan.service ? dayIn(zone, Date.parse(plan.service.startedAt)) : plan.date,
+    day: dayOfService(plan, zone),
     isDone: plan.service !== undefined,
     isToned: toners.length > 0,
     lines: [
@@ -39,6 +39,10 @@ export function doneToday(plan: Plan, zone: string): DoneToday {
     ],
   }
 }
+
+/** The day of the last service as the wall calendar of `zone` has it; of a plan that was never carried out, its own. */
+export const dayOfService = ({ service, date }: Pick<Plan, "service" | "date">, zone: string): string =>
+  service ? dayIn(zone, Date.parse(service.startedAt)) : date
 
 /** The bowls that were mixed, whatever the plan calls the mix since; else the mix itself. */
 function asWeighed(mix: Mix, plan: Plan): readonly { product: string }[] {
