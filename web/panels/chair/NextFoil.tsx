@@ -1,5 +1,6 @@
 import { memo, useMemo, useState } from "react"
 import { type Foil, isFoil } from "../../../geometry/section/section"
+import { type Finding, holding } from "../../core/cautions/cautions"
 import { standingOf } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
 import { foilsIn } from "../../core/figures/foilCount"
@@ -17,23 +18,33 @@ import { type FoilView, foilViews } from "../heads/foilViews"
 import { HeadFigure } from "../heads/HeadFigure"
 
 /** The foil to place next in each lane: one for a colourist alone, one a side where two work. */
-export function NextFoil({ plan }: { plan: Plan }) {
+export function NextFoil({ plan, stops }: { plan: Plan; stops: readonly Finding[] }) {
   const isTwo = useService((chair) => chair.foils.some(({ lane }) => lane !== undefined)) ?? false
   const w = useWords().chair.floor
   const [first, second] = plan.timing?.people ?? []
-  if (!isTwo) return <Lane plan={plan} lane={1} by={undefined} who={null} />
+  const given = { plan, stops }
+  if (!isTwo) return <Lane {...given} lane={1} by={undefined} who={null} />
   return (
     <div className="lanes">
-      <Lane plan={plan} lane={1} by={1} who={first?.trim() || w.colourist} />
-      <Lane plan={plan} lane={2} by={2} who={second?.trim() || w.assistant} />
+      <Lane {...given} lane={1} by={1} who={first?.trim() || w.colourist} />
+      <Lane {...given} lane={2} by={2} who={second?.trim() || w.assistant} />
     </div>
   )
 }
 
-type LaneProps = { plan: Plan; lane: 1 | 2; by: 1 | 2 | undefined; who: string | null }
+type LaneProps = {
+  plan: Plan
+  stops: readonly Finding[]
+  lane: 1 | 2
+  by: 1 | 2 | undefined
+  who: string | null
+}
 
-/** The next foil of a lane, where it is on the head, the one tap for it, and the others of its queue. */
-function Lane({ plan, lane, by, who }: LaneProps) {
+/**
+ * The next foil of a lane, where it is on the head, the one tap for it, and the others of its queue. A stop holds the
+ * tap; that a foil went on before it came up may always be said.
+ */
+function Lane({ plan, stops, lane, by, who }: LaneProps) {
   const queue = useService((chair) => standingOf(chair).queues[lane].map(({ id }) => id)) ?? []
   const [chosen, choose] = useState<string | null>(null)
   const foils = plan.sections.filter(isFoil)
@@ -68,6 +79,7 @@ function Lane({ plan, lane, by, who }: LaneProps) {
       <button
         type="button"
         className={by ? "touch giant half" : "touch giant"}
+        disabled={holding(stops, foil.mix).length > 0}
         onClick={() => tap({ kind: "on", foil: foil.id, ...(by && { by }), ...outOfTurn })}
       >
         {w.isOn(foil.mapNumber)}
