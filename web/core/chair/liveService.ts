@@ -142,7 +142,12 @@ const bowlsDone = (chair: Chair): RecordedBowl[] =>
   )
 
 const tonersDone = (chair: Chair): RecordedToner[] =>
-  tonerTimes(chair).map((toner) => ({ ...toner, onAtMs: whole(toner.onAtMs), offAtMs: whole(toner.offAtMs) }))
+  tonerTimes(chair).map((toner) => ({
+    ...toner,
+    onAtMs: whole(toner.onAtMs),
+    offAtMs: whole(toner.offAtMs),
+    leftG: null,
+  }))
 
 const whole = (ms: number | null) => (ms === null ? null : Math.round(ms))
 

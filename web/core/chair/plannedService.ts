@@ -78,6 +78,7 @@ const tonersOn = ({ tones, choice, bowl }: TonerInPlan, plan: Plan): ChairToner[
     developerVolume: choice?.developerVolume ?? null,
     productG: at === 0 && bowl ? bowl.lightenerG : null,
     developerG: at === 0 && bowl ? bowl.developerG : null,
+    ...(at === 0 && bowl && { clearG: bowl.clearG }),
     plannedMin: minutes.mid,
     limitMin: (choice && sheetOf(choice.product, plan)?.longestMin) ?? null,
   }))

@@ -64,11 +64,15 @@ export type RecordedToner = {
   developerVolume: number | null
   productG: number | null
   developerG: number | null
+  /** Of the maker's clear, which lets the shade down; not kept before it was weighed apart. */
+  clearG?: number | undefined
   plannedMin: number
   /** The maximum time of its own sheet. */
   limitMin: number | null
   onAtMs: number | null
   offAtMs: number | null
+  /** What was left of its bowl on the scale, told at the zone that tells its grams; null while nobody has weighed. */
+  leftG?: number | null | undefined
 }
 
 /** "Asked aloud, no to all": by whom, and the day and time. */

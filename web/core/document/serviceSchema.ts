@@ -142,10 +142,12 @@ const toner = z.strictObject({
   developerVolume: maybe(number(limits.developerVolume)),
   productG: maybe(grams),
   developerG: maybe(grams),
+  clearG: z.optional(grams),
   plannedMin: minute,
   limitMin: maybe(minute),
   onAtMs: maybe(milliseconds),
   offAtMs: maybe(milliseconds),
+  leftG: z.optional(maybe(grams)),
 })
 
 export const serviceSchema = z.strictObject({

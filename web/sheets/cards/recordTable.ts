@@ -58,9 +58,9 @@ export function recordRow(foil: RecordFoil, width: number, press: Press): Block 
   }
 }
 
-function looksOf({ real, looks }: RecordFoil, { words: { record } }: Press): string[] {
+function looksOf({ real, by, looks }: RecordFoil, { words: { record } }: Press): string[] {
   const onMin = real && real.offMin !== null ? [record.minutesOn(real.offMin - real.onMin)] : []
-  return [...onMin, ...looks.map((look) => say(record.looks, look))]
+  return [...onMin, ...(by ? [record.placedBy(by)] : []), ...looks.map((look) => say(record.looks, look))]
 }
 
 function times(

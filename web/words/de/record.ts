@@ -23,6 +23,9 @@ export const record: typeof english = (t, common, client) => ({
     override: "Übergangen",
     letter: "Ärztl. Schreiben",
     withdrawn: "Stopp zurück",
+    people: "Von wem",
+    "asked-by": "Gefragt von",
+    "asked-aloud": "Laut gefragt",
   },
   lines: recordLines(t, client),
   foil: ({ kind, place, foils }) => {
@@ -31,6 +34,7 @@ export const record: typeof english = (t, common, client) => ({
   },
   looks: looks(t),
   minutesOn: (minutes) => `${t.minutes(minutes)} im Haar`,
+  placedBy: ({ who, initials }) => (initials === "" ? `gelegt: ${roles[who]}` : `gelegt von ${initials}`),
 })
 
 const places: Record<FoilPlace, string> = {
@@ -77,6 +81,7 @@ const scalps = {
   irritated: "Kopfhaut gereizt",
   broken: "Kopfhaut verletzt",
 }
+const roles = { 1: "Fachkraft", 2: "Assistenz" }
 const finishes = { cool: "Endton kühl", neutral: "Endton neutral", warm: "Endton warm" }
 
 const recordLines = (t: Tools, client: ClientWords): RecordWords["lines"] => {
@@ -121,6 +126,17 @@ const recordLines = (t: Tools, client: ClientWords): RecordWords["lines"] => {
     letter: ({ rule, from, dated }) => `${stopName(rule)}: ${from}, ${t.date(dated)}`,
     withdrawn: ({ rule, about, at, by }) =>
       `${[stopName(rule), ...(about ? [about] : [])].join(", ")}: geändert oder entfernt ${when(at)}, ${by === "" ? "Name nicht angegeben" : `von ${by}`}`,
+    people: ({ people }) =>
+      t.capital(
+        people
+          .map(({ who, name, initials }) =>
+            name === "" ? roles[who] : `${roles[who]} ${name} (${initials})`,
+          )
+          .join(", "),
+      ),
+    "asked-by": ({ by }) => by,
+    "asked-aloud": ({ by, at, questions }) =>
+      `${by}, ${when(at)}: ${t.count(questions, { one: "Nein auf # Frage", other: "Nein auf # Fragen" })}`,
   }
 }
 

@@ -3,6 +3,7 @@ import type { Question } from "../../core/document/consultation"
 import type { DoneCode } from "../../core/record/doneToday"
 import type { LookCode, RecordFoil } from "../../core/record/recordFoils"
 import type { DayTime, RecordLine } from "../../core/record/recordLines"
+import type { RecordPerson } from "../../core/record/recordPeople"
 import type { FoilPlace } from "../../core/schedule/placesOf"
 import { type Sentences, say } from "../say"
 import type { Tools } from "../tools"
@@ -30,6 +31,9 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
     override: "Override",
     letter: "Doctor’s letter",
     withdrawn: "Stop taken back",
+    people: "By whom",
+    "asked-by": "Asked by",
+    "asked-aloud": "Asked aloud",
   } satisfies Record<Exclude<RecordLine["code"], "hair">, string>,
   lines: recordLines(t, client),
 
@@ -40,6 +44,9 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
   looks: looks(t),
   /** How long a foil was on. */
   minutesOn: (minutes: number) => `${t.minutes(minutes)} on`,
+  /** Who placed a foil: initials, else what they are. */
+  placedBy: ({ who, initials }: Pick<RecordPerson, "who" | "initials">) =>
+    initials === "" ? `placed by the ${roles[who]}` : `placed by ${initials}`,
 })
 
 const places: Record<FoilPlace, string> = {
@@ -85,6 +92,7 @@ const scalps = {
   irritated: "Scalp irritated",
   broken: "Scalp broken",
 } satisfies Record<NonNullable<Extract<RecordLine, { code: "health" }>["scalp"]>, string>
+const roles = { 1: "colourist", 2: "assistant" }
 const finishes = { cool: "finish cool", neutral: "finish neutral", warm: "finish warm" }
 
 const recordLines = (t: Tools, client: ClientWords) => {
@@ -127,6 +135,17 @@ const recordLines = (t: Tools, client: ClientWords) => {
     letter: ({ rule, from, dated }) => `${stopName(t, rule)}: ${from}, ${t.date(dated)}`,
     withdrawn: ({ rule, about, at, by }) =>
       `${[stopName(t, rule), ...(about ? [about] : [])].join(", ")}: changed or removed ${when(at)}, ${by === "" ? "name not given" : `by ${by}`}`,
+    people: ({ people }) =>
+      t.capital(
+        people
+          .map(({ who, name, initials }) =>
+            name === "" ? roles[who] : `${roles[who]} ${name} (${initials})`,
+          )
+          .join(", "),
+      ),
+    "asked-by": ({ by }) => by,
+    "asked-aloud": ({ by, at, questions }) =>
+      `${by}, ${when(at)}: ${t.count(questions, { one: "no to # question", other: "no to # questions" })}`,
   } satisfies Sentences<RecordLine>
 }
 

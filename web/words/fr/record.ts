@@ -3,6 +3,7 @@ import type { Question } from "../../core/document/consultation"
 import type { DoneCode } from "../../core/record/doneToday"
 import type { LookCode, RecordFoil } from "../../core/record/recordFoils"
 import type { DayTime, RecordLine } from "../../core/record/recordLines"
+import type { RecordPerson } from "../../core/record/recordPeople"
 import type { FoilPlace } from "../../core/schedule/placesOf"
 import { type Sentences, say } from "../say"
 import type { Tools } from "../tools"
@@ -30,6 +31,9 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
     override: "Dérogation",
     letter: "Courrier de médecin",
     withdrawn: "Blocage levé",
+    people: "Par qui",
+    "asked-by": "Demandé par",
+    "asked-aloud": "À voix haute",
   } satisfies Record<Exclude<RecordLine["code"], "hair">, string>,
   lines: recordLines(t, client),
 
@@ -40,6 +44,9 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
   looks: looks(t),
   /** How long a foil was on. */
   minutesOn: (minutes: number) => `${t.minutes(minutes)} de pose`,
+  /** Who placed a foil: initials, else what they are. */
+  placedBy: ({ who, initials }: Pick<RecordPerson, "who" | "initials">) =>
+    initials === "" ? `posée : ${roles[who]}` : `posée par ${initials}`,
 })
 
 const places: Record<FoilPlace, string> = {
@@ -86,6 +93,7 @@ const scalps = {
   irritated: "Cuir chevelu irrité",
   broken: "Cuir chevelu lésé",
 } satisfies Record<NonNullable<Extract<RecordLine, { code: "health" }>["scalp"]>, string>
+const roles = { 1: "coloriste", 2: "renfort" }
 const finishes = { cool: "reflet froid", neutral: "reflet neutre", warm: "reflet chaud" }
 
 const recordLines = (t: Tools, client: ClientWords) => {
@@ -133,6 +141,17 @@ const recordLines = (t: Tools, client: ClientWords) => {
     letter: ({ rule, from, dated }) => `${stopName(rule)} : ${from}, ${t.date(dated)}`,
     withdrawn: ({ rule, about, at, by }) =>
       `${[stopName(rule), ...(about ? [about] : [])].join(", ")} : modifié ou retiré ${when(at)}, ${by === "" ? "nom non donné" : `par ${by}`}`,
+    people: ({ people }) =>
+      t.capital(
+        people
+          .map(({ who, name, initials }) =>
+            name === "" ? roles[who] : `${roles[who]} ${name} (${initials})`,
+          )
+          .join(", "),
+      ),
+    "asked-by": ({ by }) => by,
+    "asked-aloud": ({ by, at, questions }) =>
+      `${by}, ${when(at)} : ${t.count(questions, { one: "non à # question", other: "non à # questions" })}`,
   } satisfies Sentences<RecordLine>
 }
 

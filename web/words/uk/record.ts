@@ -29,6 +29,9 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords): Reco
     override: "Обхід заборони",
     letter: "Лист лікаря",
     withdrawn: "Відкликана заборона",
+    people: "Хто",
+    "asked-by": "Хто питав",
+    "asked-aloud": "Запитано вголос",
   },
   lines: recordLines(t, client),
 
@@ -64,6 +67,7 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords): Reco
           }),
   },
   minutesOn: (minutes) => `витримка ${t.minutes(minutes)}`,
+  placedBy: ({ who, initials }) => `накладено: ${initials === "" ? roles[who] : initials}`,
 })
 
 const places: Record<FoilPlace, string> = {
@@ -122,6 +126,7 @@ const scalps = {
   irritated: "Шкіра голови подразнена",
   broken: "Шкіра голови ушкоджена",
 }
+const roles = { 1: "колорист", 2: "асистент" }
 const finishes = {
   cool: "кінцевий тон холодний",
   neutral: "кінцевий тон нейтральний",
@@ -184,6 +189,22 @@ const recordLines = (t: Tools, client: ClientWords): RecordWords["lines"] => {
     letter: ({ rule, from, dated }) => `${stopName(rule)}: ${from}, ${t.date(dated)}`,
     withdrawn: ({ rule, about, at, by }) =>
       `${[stopName(rule), ...(about ? [about] : [])].join(", ")}: змінено або прибрано ${when(at)}, ${by === "" ? "ім’я не вказано" : by}`,
+    people: ({ people }) =>
+      t.capital(
+        people
+          .map(({ who, name, initials }) =>
+            name === "" ? roles[who] : `${roles[who]} ${name} (${initials})`,
+          )
+          .join(", "),
+      ),
+    "asked-by": ({ by }) => by,
+    "asked-aloud": ({ by, at, questions }) =>
+      `${by}, ${when(at)}: ${t.count(questions, {
+        one: "«ні» на # питання",
+        few: "«ні» на # питання",
+        many: "«ні» на # питань",
+        other: "«ні» на # питання",
+      })}`,
   }
 }
 

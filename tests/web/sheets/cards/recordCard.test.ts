@@ -28,6 +28,27 @@ describe("the record card", () => {
     ])
       expect(said).toContain(part)
   })
+  it("says who worked, who placed each foil, and who asked", () => {
+    const plan = servedPlan()
+    if (!plan.service || !plan.consultation) throw new Error("no service")
+    const { foils, log } = plan.service
+    const said = words(
+      lay({
+        ...plan,
+        consultation: { ...plan.consultation, askedBy: "Cleo D." },
+        service: {
+          ...plan.service,
+          people: ["Ana Berg", "Mia"],
+          foils: foils.map((foil, at) => ({ ...foil, lane: at === 1 ? 2 : 1 })),
+          log: log.map((entry, at) =>
+            entry.tap.kind === "on" ? { ...entry, tap: { ...entry.tap, by: at === 0 ? 1 : 2 } } : entry,
+          ),
+        },
+      }),
+    )
+    for (const part of ["Cleo D.", "Colourist Ana Berg (AB), assistant Mia (M)"]) expect(said).toContain(part)
+    expect(said.filter((part) => part.startsWith("placed by"))).toEqual(["placed by AB", "placed by M"])
+  })
   it("leaves rules to write on without beginning a page for them", () => {
     for (const paper of Object.values(papers)) {
       // The served card is as long as a Letter page: its note still fits, its rules are cut short.
