@@ -23,7 +23,15 @@ async function withClient(meet: (page: Page, hand: Hand) => Promise<void>) {
   await close()
 }
 
-const alone = [/^Ever had wheezing/, /^Allergic to/, /^Any other allergy/, /^A rash/, /^Pregnant/]
+const alone = [
+  /^Ever had wheezing/,
+  /^Asthma/,
+  /^Allergic to/,
+  /^Any other allergy/,
+  /^A rash/,
+  /^Pregnant/,
+  /^Does the person mixing/,
+]
 
 /** Every question of the list: "Yes" to these, "No" to the rest. */
 async function ask({ chip, type, button }: Hand, yes: readonly RegExp[] = []) {
@@ -43,10 +51,9 @@ async function describeHair({ chip }: Hand, level: string, wanted: string, histo
   await chip("Target level, before toner", wanted)
 }
 
-async function test(page: Page, { chip, type, choose, button }: Hand) {
+async function test(page: Page, { chip, type, button }: Hand) {
   await chip("House powder (invented)", "Passed")
-  await choose("Product to test", "House toner (invented)")
-  await button("Apply test now")
+  await button("Apply test now: House toner (invented)")
   await page.getByLabel("Applied", { exact: true }).fill(threeDaysAgo())
   await chip("Result", "Clear")
   await type("Read by", "J")

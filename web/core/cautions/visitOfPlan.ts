@@ -15,10 +15,13 @@ import { type PlannedMix, tonerIds, type Visit } from "./rules/rule"
 /** A plan as the rules of the visit see it. */
 export const visitOf = (plan: Plan, now: Now): Visit => ({
   consultation: plan.consultation ?? newConsultation(),
-  mixes: [...mixesPlanned(plan), ...tonersPlanned(plan)],
+  mixes: mixesAndToners(plan),
   now,
   days: daysOf(plan, now),
 })
+
+/** All that is mixed in a plan, lightener and toner. */
+export const mixesAndToners = (plan: Plan): PlannedMix[] => [...mixesPlanned(plan), ...tonersPlanned(plan)]
 
 /** The mixes as the rules see them. */
 export function mixesPlanned(plan: Plan): PlannedMix[] {
