@@ -32,18 +32,19 @@ export type RecordFoil = {
   looks: readonly LookCode[]
 }
 
-/** Every foil of a plan in order of application, beside what was tapped at its last service. */
+/** Every foil of a plan in order of application, beside what it was coated with and what was tapped at its last service. */
 export function recordFoils(plan: Plan): RecordFoil[] {
   const head = headOf(plan)
   const planned = plannedTimes(plan)
   const records = plan.service ? foilRecords(chairOfRecord(plan.service)) : new Map<string, FoilRecord>()
   const personOf = placedBy(plan)
+  const asCoated = new Map(plan.service?.foils.map(({ id, mix }) => [id, mix]))
   return plan.sections.filter(isFoil).map((foil) => ({
     number: foil.mapNumber,
     kind: foil.kind,
     foils: foilsIn(foil, plan),
     place: placeOf(foil, head),
-    mix: foil.mix,
+    mix: asCoated.get(foil.id) ?? foil.mix,
     planned: planned.get(foil.id) ?? null,
     ...realOf(records.get(foil.id), () => personOf(foil.id)),
   }))
