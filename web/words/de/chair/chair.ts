@@ -99,6 +99,8 @@ export const chair: typeof english = (t) => ({
       one: `Folie ${t.and(foils.map(String))} liegt noch. Zuerst „Ab“ oder „Jetzt ausspülen“ antippen.`,
       other: `Folien ${t.and(foils.map(String))} liegen noch. Zuerst „Ab“ oder „Jetzt ausspülen“ antippen.`,
     }),
+  tonerStillOn: (zones) =>
+    `${t.and(zones.map((zone) => toners[zone]))}: noch im Haar. Zuerst „Ausgespült“ antippen.`,
 
   calls: calls(t),
   floor: floor(t),

@@ -1,5 +1,5 @@
 import type { ChairRefusal } from "../../../core/chair/chairClock"
-import type { ClockNote, TapNote } from "../../../core/document/serviceRecord"
+import type { ClockNote, TapNote, ToneZoneName } from "../../../core/document/serviceRecord"
 import type { Sentences } from "../../say"
 import type { Tools } from "../../tools"
 import { calls, toners } from "./calls"
@@ -106,6 +106,8 @@ export const chair = (t: Tools) => ({
   /** Ending with foils on. */
   stillOn: (foils: readonly number[]) =>
     `${t.count(foils.length, { one: "Foil", other: "Foils" })} ${t.and(foils.map(String))} still on. Tap “Off” or “Rinse now” first.`,
+  tonerStillOn: (zones: readonly ToneZoneName[]) =>
+    `${t.and(zones.map((zone) => toners[zone]))} still on. Tap “Rinsed off” first.`,
 
   calls: calls(t),
   floor: floor(t),

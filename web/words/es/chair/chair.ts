@@ -1,5 +1,5 @@
 import type { ChairRefusal } from "../../../core/chair/chairClock"
-import type { ClockNote, TapNote } from "../../../core/document/serviceRecord"
+import type { ClockNote, TapNote, ToneZoneName } from "../../../core/document/serviceRecord"
 import type { Sentences } from "../../say"
 import type { Tools } from "../../tools"
 import { calls, toners } from "./calls"
@@ -112,6 +112,8 @@ export const chair = (t: Tools) => ({
       one: `Papel ${t.and(foils.map(String))} aún puesto. Toque antes «Retirado» o «Enjuagar ya».`,
       other: `Papeles ${t.and(foils.map(String))} aún puestos. Toque antes «Retirado» o «Enjuagar ya».`,
     }),
+  tonerStillOn: (zones: readonly ToneZoneName[]) =>
+    `${t.and(zones.map((zone) => toners[zone]))}: aún en el pelo. Toque antes «Enjuagado».`,
 
   calls: calls(t),
   floor: floor(t),

@@ -1,5 +1,5 @@
 import type { ChairRefusal } from "../../../core/chair/chairClock"
-import type { ClockNote, TapNote } from "../../../core/document/serviceRecord"
+import type { ClockNote, TapNote, ToneZoneName } from "../../../core/document/serviceRecord"
 import type { Sentences } from "../../say"
 import type { Tools } from "../../tools"
 import { calls, toners } from "./calls"
@@ -111,6 +111,8 @@ export const chair = (t: Tools) => ({
   /** Ending with foils on. */
   stillOn: (foils: readonly number[]) =>
     `${t.count(foils.length, { one: "Papillote", other: "Papillotes" })} ${t.and(foils.map(String))} encore en pose. Appuyez d’abord sur « Retirer » ou « Rincer maintenant ».`,
+  tonerStillOn: (zones: readonly ToneZoneName[]) =>
+    `${t.and(zones.map((zone) => toners[zone]))} : encore en pose. Appuyez d’abord sur « Rincé ».`,
 
   calls: calls(t),
   floor: floor(t),

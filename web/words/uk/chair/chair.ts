@@ -98,6 +98,8 @@ export const chair = (t: Tools): ChairWords => ({
     foils.length === 1
       ? `Фольга ${t.and(foils.map(String))} ще на волоссі. Спочатку торкніться «Знято» або «Змити зараз».`
       : `Фольги ${t.and(foils.map(String))} ще на волоссі. Спочатку торкніться «Знято» або «Змити зараз».`,
+  tonerStillOn: (zones) =>
+    `${t.and(zones.map((zone) => toners[zone]))}: ще на волоссі. Спочатку торкніться «Змито».`,
 
   calls: calls(t),
   floor: floor(t),
