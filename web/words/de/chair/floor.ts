@@ -1,4 +1,5 @@
 import type { floor as english } from "../../en/chair/floor"
+import { buttons } from "./buttons"
 import { foilsWords } from "./calls"
 
 /** The service while it goes on: what is next, what is on, and what is done with each foil. */
@@ -15,7 +16,7 @@ export const floor: typeof english = (t) => ({
   by: (who) => `von: ${who}`,
   colourist: "Fachkraft",
   assistant: "Assistenz",
-  wentOnEarlier: "Lag schon früher",
+  wentOnEarlier: buttons.wentOnEarlier,
   lane: (who) => t.capital(who),
   laneDone: "Auf dieser Seite liegen alle.",
   otherFoil: "Andere Folie zuerst",
@@ -36,27 +37,27 @@ export const floor: typeof english = (t) => ({
   tapFoil: "Folie antippen: kontrolliert, ab, nachgetragen.",
   burning: "Brennt",
   checked: "Kontrolliert",
-  off: "Ab",
+  off: buttons.off,
   reCoated: "Nachgetragen",
 
   mixNow: (mix) => `Mischung ${mix} jetzt mischen`,
   bowlFor: ({ bowl, of }) => `Schale ${bowl} von ${of}, für Minute`,
-  rinseNow: "Jetzt ausspülen",
+  rinseNow: buttons.rinseNow,
   allOfThem: (count) => t.count(count, { one: "die #, die liegt", other: "alle #, die liegen" }),
   notReady: (foils) => `${foilsWords(t, foils)}: geplante Zeit noch nicht erreicht. Trotzdem ausspülen?`,
   rinseAll: "Alle ausspülen",
   notYet: "Noch nicht",
   end: "Behandlung beenden",
-  tonerOn: (toner) => `${toner} auf`,
+  tonerOn: buttons.tonerOn,
   tonerChecked: "Kontrolliert",
-  tonerOff: "Ausgespült",
+  tonerOff: buttons.tonerOff,
   tonerPlan: ({ product, minutes }) =>
     product === null ? `${t.minutes(minutes)}; Toner wählen` : `${product}, ${t.minutes(minutes)}`,
   tonerTime: ({ onMs, plannedMin }) => `${t.clock(onMs)} von ${t.minutes(plannedMin)}`,
   tonerDone: "ausgespült",
   skipToners: "Ohne Toner",
   after: "Nach dem Ausspülen",
-  heatOn: "Wärme an",
+  heatOn: buttons.heatOn,
   heatFor: (minutes) => `${t.minutes(minutes)}, dann kontrollieren`,
   heatOff: "Wärme aus",
   thenCheck: "dann kontrollieren, abkühlen",

@@ -16,7 +16,7 @@ export const list: typeof english = (t, { kinds, place, sectionName, onSide, zon
     inOrder: "in der Reihenfolge des Legens",
     label: "Folien in der Reihenfolge des Legens",
     empty:
-      "Noch keine Folien. Slice wählen und an der Haarlinie entlangziehen, eine Technik wählen oder eine Folie eintippen.",
+      "Noch keine Folien. „Slice“ wählen und an der Haarlinie entlangziehen, eine Technik wählen oder eine Folie eintippen.",
     ordinal,
     dragHint: "Ziehen, um früher oder später zu legen",
     whatAndWhere: ({ kind, at, rank }) => {

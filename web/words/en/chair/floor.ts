@@ -1,4 +1,5 @@
 import type { Tools } from "../../tools"
+import { buttons } from "./buttons"
 import { foilsWords } from "./calls"
 
 /** The service while it goes on: what is next, what is on, and what is done with each foil. */
@@ -16,7 +17,7 @@ export const floor = (t: Tools) => ({
   by: (who: string) => `by ${who}`,
   colourist: "colourist",
   assistant: "assistant",
-  wentOnEarlier: "It went on earlier",
+  wentOnEarlier: buttons.wentOnEarlier,
   /** A lane: who works in it, and on which side. */
   lane: (who: string) => t.capital(who),
   laneDone: "All of this side are on.",
@@ -40,22 +41,22 @@ export const floor = (t: Tools) => ({
   tapFoil: "Tap a foil: checked, off, re-coated.",
   burning: "Burning",
   checked: "Checked",
-  off: "Off",
+  off: buttons.off,
   reCoated: "Re-coated",
 
   mixNow: (mix: string) => `Mix ${mix} now`,
   /** The minute is written apart: it changes by itself. */
   bowlFor: ({ bowl, of }: { bowl: number; of: number }) => `bowl ${bowl} of ${of}, for minute`,
-  rinseNow: "Rinse now",
+  rinseNow: buttons.rinseNow,
   allOfThem: (count: number) => t.count(count, { one: "the # that is on", other: "all # that are on" }),
   notReady: (foils: readonly number[]) =>
     `${foilsWords(t, foils)}: not at the planned time yet. Rinse all the same?`,
   rinseAll: "Rinse all",
   notYet: "Not yet",
   end: "End the service",
-  tonerOn: (toner: string) => `${toner} on`,
+  tonerOn: buttons.tonerOn,
   tonerChecked: "Checked",
-  tonerOff: "Rinsed off",
+  tonerOff: buttons.tonerOff,
   tonerPlan: ({ product, minutes }: { product: string | null; minutes: number }) =>
     product === null ? `${t.minutes(minutes)}; choose the toner` : `${product}, ${t.minutes(minutes)}`,
   tonerTime: ({ onMs, plannedMin }: { onMs: number; plannedMin: number }) =>
@@ -63,7 +64,7 @@ export const floor = (t: Tools) => ({
   tonerDone: "rinsed off",
   skipToners: "Without toner",
   after: "After the rinse",
-  heatOn: "Heat on",
+  heatOn: buttons.heatOn,
   heatFor: (minutes: number) => `${t.minutes(minutes)}, then check`,
   heatOff: "Heat off",
   thenCheck: "then check and let cool",

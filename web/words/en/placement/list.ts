@@ -22,7 +22,8 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
     title: (foils: number) => (foils === 0 ? "Foils" : t.count(foils, { one: "# foil", other: "# foils" })),
     inOrder: "in order of application",
     label: "Foils in order of application",
-    empty: "No foils yet. Choose Slice and drag along the hairline, pick a technique, or add one by typing.",
+    empty:
+      "No foils yet. Choose “Slice” and drag along the hairline, pick a technique, or add one by typing.",
     /** 1st, 2nd, 3rd: a place in the order of application, never a number on the map. */
     ordinal,
     dragHint: "Drag to apply earlier or later",

@@ -1,4 +1,5 @@
 import type { Tools } from "../../tools"
+import { buttons } from "./buttons"
 import { foilsWords } from "./calls"
 
 /** The service while it goes on: what is next, what is on, and what is done with each foil. */
@@ -18,7 +19,7 @@ export const floor = (t: Tools) => ({
   by: (who: string) => `por ${who}`,
   colourist: "colorista",
   assistant: "asistente",
-  wentOnEarlier: "Se puso antes",
+  wentOnEarlier: buttons.wentOnEarlier,
   /** A lane: who works in it, and on which side. */
   lane: (who: string) => t.capital(who),
   laneDone: "Este lado, todo puesto.",
@@ -42,13 +43,13 @@ export const floor = (t: Tools) => ({
   tapFoil: "Toque un papel: revisado, retirado, reaplicado.",
   burning: "Arde",
   checked: "Revisado",
-  off: "Retirado",
+  off: buttons.off,
   reCoated: "Reaplicado",
 
   mixNow: (mix: string) => `Mezclar ${mix} ahora`,
   /** The minute is written apart: it changes by itself. */
   bowlFor: ({ bowl, of }: { bowl: number; of: number }) => `bol ${bowl} de ${of}, para el minuto`,
-  rinseNow: "Enjuagar ya",
+  rinseNow: buttons.rinseNow,
   allOfThem: (count: number) => t.count(count, { one: "el # puesto", other: "los # puestos" }),
   notReady: (foils: readonly number[]) =>
     t.count(foils.length, {
@@ -58,9 +59,9 @@ export const floor = (t: Tools) => ({
   rinseAll: "Enjuagar todos",
   notYet: "Aún no",
   end: "Terminar el servicio",
-  tonerOn: (toner: string) => `${toner}: puesto`,
+  tonerOn: buttons.tonerOn,
   tonerChecked: "Revisado",
-  tonerOff: "Enjuagado",
+  tonerOff: buttons.tonerOff,
   tonerPlan: ({ product, minutes }: { product: string | null; minutes: number }) =>
     product === null ? `${t.minutes(minutes)}; elija el matizador` : `${product}, ${t.minutes(minutes)}`,
   tonerTime: ({ onMs, plannedMin }: { onMs: number; plannedMin: number }) =>
@@ -68,7 +69,7 @@ export const floor = (t: Tools) => ({
   tonerDone: "enjuagado",
   skipToners: "Sin matizador",
   after: "Tras el enjuague",
-  heatOn: "Calor puesto",
+  heatOn: buttons.heatOn,
   heatFor: (minutes: number) => `${t.minutes(minutes)}, luego revisar`,
   heatOff: "Calor quitado",
   thenCheck: "luego revisar y dejar enfriar",

@@ -23,7 +23,7 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
     inOrder: "en orden de aplicación",
     label: "Papeles en orden de aplicación",
     empty:
-      "Aún no hay papeles. Elija Velo y arrastre a lo largo del contorno, tome una técnica o añada uno escribiendo.",
+      "Aún no hay papeles. Elija «Velo» y arrastre a lo largo del contorno, tome una técnica o añada uno escribiendo.",
     /** 1st, 2nd, 3rd: a place in the order of application, never a number on the map. */
     ordinal,
     dragHint: "Arrastre para aplicar antes o después",

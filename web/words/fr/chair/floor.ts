@@ -1,4 +1,5 @@
 import type { Tools } from "../../tools"
+import { buttons } from "./buttons"
 import { foilsWords } from "./calls"
 
 /** The service while it goes on: what is next, what is on, and what is done with each foil. */
@@ -18,7 +19,7 @@ export const floor = (t: Tools) => ({
   by: (who: string) => `(${who})`,
   colourist: "coloriste",
   assistant: "renfort",
-  wentOnEarlier: "Posée plus tôt",
+  wentOnEarlier: buttons.wentOnEarlier,
   /** A lane: who works in it, and on which side. */
   lane: (who: string) => t.capital(who),
   laneDone: "Tout ce côté est posé.",
@@ -42,22 +43,22 @@ export const floor = (t: Tools) => ({
   tapFoil: "Appuyez sur une papillote : contrôlée, retirer, réappliquée.",
   burning: "Brûle",
   checked: "Contrôlée",
-  off: "Retirer",
+  off: buttons.off,
   reCoated: "Réappliquée",
 
   mixNow: (mix: string) => `Mélanger ${mix} maintenant`,
   /** The minute is written apart: it changes by itself. */
   bowlFor: ({ bowl, of }: { bowl: number; of: number }) => `bol ${bowl} sur ${of}, pour la minute`,
-  rinseNow: "Rincer maintenant",
+  rinseNow: buttons.rinseNow,
   allOfThem: (count: number) => t.count(count, { one: "la seule en pose (#)", other: "les # en pose" }),
   notReady: (foils: readonly number[]) =>
     `${foilsWords(t, foils)} : pas encore à l’heure prévue. Rincer quand même ?`,
   rinseAll: "Tout rincer",
   notYet: "Pas encore",
   end: "Finir la prestation",
-  tonerOn: (toner: string) => `Appliquer : ${toner}`,
+  tonerOn: buttons.tonerOn,
   tonerChecked: "Contrôlé",
-  tonerOff: "Rincé",
+  tonerOff: buttons.tonerOff,
   tonerPlan: ({ product, minutes }: { product: string | null; minutes: number }) =>
     product === null ? `${t.minutes(minutes)} ; choisir la patine` : `${product}, ${t.minutes(minutes)}`,
   tonerTime: ({ onMs, plannedMin }: { onMs: number; plannedMin: number }) =>
@@ -65,7 +66,7 @@ export const floor = (t: Tools) => ({
   tonerDone: "rincé",
   skipToners: "Sans patine",
   after: "Après le rinçage",
-  heatOn: "Chaleur mise",
+  heatOn: buttons.heatOn,
   heatFor: (minutes: number) => `${t.minutes(minutes)}, puis contrôler`,
   heatOff: "Chaleur ôtée",
   thenCheck: "puis contrôler, refroidir",

@@ -26,7 +26,7 @@ export const list = (t: Tools, names: CommonWords) => {
     inOrder: "dans l’ordre de pose",
     label: "Papillotes dans l’ordre de pose",
     empty:
-      "Pas encore de papillotes. Choisissez Tranche et tracez le long de la lisière, prenez une technique, ou ajoutez-en une par saisie.",
+      "Pas encore de papillotes. Choisissez « Tranche » et tracez le long de la lisière, prenez une technique, ou ajoutez-en une par saisie.",
     /** 1st, 2nd, 3rd: a place in the order of application, never a number on the map. */
     ordinal,
     dragHint: "Glisser pour poser plus tôt ou plus tard",

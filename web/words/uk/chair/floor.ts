@@ -1,6 +1,7 @@
 import type { ChairWords } from "../../en/chair/chair"
 import type { Tools } from "../../tools"
 import { foilCount } from "../placement/counted"
+import { buttons } from "./buttons"
 import { foilsWords } from "./calls"
 
 /** The service while it goes on: what is next, what is on, and what is done with each foil. */
@@ -17,7 +18,7 @@ export const floor = (t: Tools): ChairWords["floor"] => ({
   by: (who) => `виконує: ${who}`,
   colourist: "колорист",
   assistant: "асистент",
-  wentOnEarlier: "Накладено раніше",
+  wentOnEarlier: buttons.wentOnEarlier,
   lane: (who) => t.capital(who),
   laneDone: "Цей бік накладено повністю.",
   otherFoil: "Спочатку інша фольга",
@@ -38,27 +39,27 @@ export const floor = (t: Tools): ChairWords["floor"] => ({
   tapFoil: "Торкніться фольги: перевірено, знято, оновлено.",
   burning: "Пече",
   checked: "Перевірено",
-  off: "Знято",
+  off: buttons.off,
   reCoated: "Оновлено",
 
   mixNow: (mix) => `Змішати зараз: суміш ${mix}`,
   bowlFor: ({ bowl, of }) => `миска ${bowl} з ${of}, на хвилину`,
-  rinseNow: "Змити зараз",
+  rinseNow: buttons.rinseNow,
   allOfThem: (count) => (count === 1 ? "ту, що на волоссі" : `усі на волоссі: ${t.whole(count)}`),
   notReady: (foils) => `${foilsWords(t, foils)}: запланований час ще не настав. Усе одно змити?`,
   rinseAll: "Змити все",
   notYet: "Ще ні",
   end: "Завершити процедуру",
-  tonerOn: (toner) => `${toner}: нанесено`,
+  tonerOn: buttons.tonerOn,
   tonerChecked: "Перевірено",
-  tonerOff: "Змито",
+  tonerOff: buttons.tonerOff,
   tonerPlan: ({ product, minutes }) =>
     product === null ? `${t.minutes(minutes)}; виберіть тонер` : `${product}, ${t.minutes(minutes)}`,
   tonerTime: ({ onMs, plannedMin }) => `${t.clock(onMs)} з ${t.minutes(plannedMin)}`,
   tonerDone: "змито",
   skipToners: "Без тонера",
   after: "Після змивання",
-  heatOn: "Тепло увімкнено",
+  heatOn: buttons.heatOn,
   heatFor: (minutes) => `${t.minutes(minutes)}, потім перевірити`,
   heatOff: "Тепло вимкнено",
   thenCheck: "потім перевірити й дати охолонути",
