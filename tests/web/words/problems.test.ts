@@ -117,6 +117,8 @@ const refusals: Samples<RefusalCode> = {
 const notKept: Samples<NotKept> = {
   "changed-elsewhere": { code: "changed-elsewhere" },
   "removed-elsewhere": { code: "removed-elsewhere" },
+  "card-changed-elsewhere": { code: "card-changed-elsewhere" },
+  "merged-too-long": { code: "merged-too-long" },
   "service-running": { code: "service-running" },
   "keeper-missing": { code: "keeper-missing" },
   blocked: { code: "blocked", what: "plan" },

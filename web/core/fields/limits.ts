@@ -59,6 +59,7 @@ export type ListedThing =
   | "weighings"
   | "steps"
   | "spots"
+  | "allergies"
 
 const limit = (low: number, high: number, unit: LimitUnit = "none"): Limit => ({ low, high, unit })
 
@@ -179,9 +180,10 @@ export const counts = {
   weighings: { low: 0, high: 5000 },
   steps: { low: 0, high: 40 },
   techniqueSections: { low: 1, high: 200 },
+  allergies: { low: 0, high: 20 },
 }
 
 /** The least share of a strand that can be coated, so that from and to stay apart when rounded. */
 export const leastStrandShare = 0.01
 
-export const letters = { moment: 40, initials: 6, name: 80, aim: 200, step: 500, note: 2000 }
+export const letters = { moment: 40, tag: 35, initials: 6, name: 80, aim: 200, step: 500, note: 2000 }

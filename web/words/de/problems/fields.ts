@@ -160,6 +160,7 @@ export const listed: typeof english.listed = {
   weighings: "Wägungen",
   steps: "Schritte",
   spots: "Stellen",
+  allergies: "Allergien",
 }
 
 /** A group that says its own kind, before the kinds it may be. */
@@ -176,4 +177,5 @@ export const documents: typeof english.documents = {
   technique: "Technik",
   backup: "Datensicherung",
   start: "Datei zusammengeführter Werte",
+  card: "Kundenkarte",
 }

@@ -161,6 +161,7 @@ export const listed: Record<ListedThing, string> = {
   weighings: "weighings",
   steps: "steps",
   spots: "places",
+  allergies: "allergies",
 }
 
 /** A group that says its own kind, before the kinds it may be. */
@@ -177,4 +178,5 @@ export const documents: Record<DocumentName, string> = {
   technique: "technique",
   backup: "backup",
   start: "file of joined figures",
+  card: "client card",
 }

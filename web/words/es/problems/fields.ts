@@ -161,6 +161,7 @@ export const listed: Record<ListedThing, string> = {
   weighings: "pesadas",
   steps: "pasos",
   spots: "lugares",
+  allergies: "alergias",
 }
 
 /** A group that says its own kind, with the kinds it may be. */
@@ -178,4 +179,5 @@ export const documents: Record<DocumentName, string> = {
   technique: "una técnica",
   backup: "una copia de respaldo",
   start: "un archivo de cifras reunidas",
+  card: "una ficha de cliente",
 }

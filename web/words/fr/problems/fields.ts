@@ -161,6 +161,7 @@ export const listed: Record<ListedThing, string> = {
   weighings: "pesées",
   steps: "étapes",
   spots: "endroits",
+  allergies: "allergies",
 }
 
 /** A group that says its own kind, with the kinds it may be. */
@@ -177,6 +178,7 @@ export const documents: Record<DocumentName, string> = {
   technique: "une technique",
   backup: "une sauvegarde",
   start: "un fichier de chiffres réunis",
+  card: "une carte de suivi",
 }
 
 /** The same after a thing that is part of it. */
@@ -185,4 +187,5 @@ export const ofDocuments: Record<DocumentName, string> = {
   technique: "d’une technique",
   backup: "d’une sauvegarde",
   start: "d’un fichier de chiffres réunis",
+  card: "d’une carte de suivi",
 }

@@ -162,6 +162,7 @@ export const listed: Record<ListedThing, string> = {
   weighings: "зважування",
   steps: "кроки",
   spots: "місця",
+  allergies: "алергії",
 }
 
 /** A group that says its own kind, with the kinds it may be. */
@@ -178,4 +179,5 @@ export const documents: Record<DocumentName, string> = {
   technique: "техніка",
   backup: "резервна копія",
   start: "файл об’єднаних цифр",
+  card: "картка клієнта",
 }
