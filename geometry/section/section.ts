@@ -40,11 +40,16 @@ export type FoilLie = "down" | "up" | "toward-face" | "away-from-face"
 /** A row of stitches picked out of the band: their width, the gap between, how deep the tail of the comb dips. */
 export type Stitching = { stitchMm: number; gapMm: number; dipMm: number }
 
+/** A slice or a weave of which a share is pushed to the root, where it makes a cushion and stays uncoated. */
+export type Backcombing = { base: "slice" | "weave"; pushedShare: number; cushionMm: number }
+
+/** What some kinds have beside their band and treatment, by group. */
+export type KindValues = { stitching: Stitching; backcombing: Backcombing }
+
 type Kinds = {
   slice: Treatment
   weave: Treatment & Stitching
-  /** A slice or a weave of which a share is pushed to the root, where it makes a cushion and stays uncoated. */
-  backcomb: Treatment & Stitching & { base: "slice" | "weave"; pushedShare: number; cushionMm: number }
+  backcomb: Treatment & Stitching & Backcombing
   /** Hair left alone on purpose. */
   "left-out": { name: string }
 }

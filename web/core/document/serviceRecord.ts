@@ -106,7 +106,6 @@ export type ClockNote =
 /** As an earlier Partline wrote it, in words. */
 export type WrittenNote = { code: "in-words"; words: string }
 
-export const foilKinds = ["slice", "weave", "backcomb"] as const satisfies readonly FoilKind[]
 export const foilTaps = ["on", "missed-on", "re-coated", "off"] as const
 /** What is done to the whole head: all that is on rinsed, heat put on and taken away, the end of the toning. */
 export const wholeTaps = ["rinsed", "heat-on", "heat-off"] as const

@@ -1,4 +1,10 @@
-import type { CarrierKind, FoilLie, Section, SectionKind } from "../../../geometry/section/section"
+import type {
+  CarrierKind,
+  FoilLie,
+  KindValues,
+  Section,
+  SectionKind,
+} from "../../../geometry/section/section"
 import { expected } from "../fields/expected"
 import { choice, group, id, line, lines, list, mixLetter, number, point, wholeNumber } from "../fields/fields"
 import { counts, leastStrandShare, letters, limits } from "../fields/limits"
@@ -44,17 +50,23 @@ export const treatment = {
   mix: mixLetter,
 }
 
-export const stitching = {
+const stitching = {
   stitchMm: number(limits.stitchMm),
   gapMm: number(limits.stitchMm),
   dipMm: number(limits.stitchMm),
 }
 
-export const backcombing = {
+const backcombing = {
   base: choice(["slice", "weave"]),
   pushedShare: number(limits.pushedShare),
   cushionMm: number(limits.cushionMm),
 }
+
+/** What some kinds have beside their band and treatment, each group whole or not at all. */
+export const kindValues = {
+  stitching: z.optional(group(stitching)),
+  backcombing: z.optional(group(backcombing)),
+} satisfies { [Group in keyof KindValues]: z.ZodMiniType<KindValues[Group] | undefined> }
 
 /** One schema a kind: a kind without its schema does not compile. */
 const schemas = {

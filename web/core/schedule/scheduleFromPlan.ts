@@ -160,12 +160,11 @@ const offAtFirstLook = (mixes: readonly Mix[], lookMin: number): TimedFoil["read
 function handsOf(foils: readonly TimedFoil[], choices: ServiceChoices): Person[] {
   const { hands, breaks, secondPace } = choices
   const restsOf = (pair: 1 | 2) => breaks.filter(({ of }) => of === undefined || of === pair)
+  const firstOf = (kind: FoilKind) => placing(kind, 1, choices)
   const sum = (minutes: (kind: FoilKind) => Range) =>
     foils.reduce((total, { kind }) => total + minutes(kind).mid, 0)
   const secondShare =
-    secondPace && foils.length > 0
-      ? sum((kind) => secondPace[kind]) / sum((kind) => placing(kind, 1, choices))
-      : 1
+    secondPace && foils.length > 0 ? sum((kind) => secondPace[kind] ?? firstOf(kind)) / sum(firstOf) : 1
   const first: Person = { paceShare: 1, breaks: restsOf(1) }
   return hands === 1 ? [first] : [first, { paceShare: secondShare, breaks: restsOf(2) }]
 }

@@ -19,6 +19,7 @@ import type { Plan } from "../document/schema"
 import { foilsIn } from "../figures/foilCount"
 import { figuresOf, headOf } from "../figures/measured"
 import { stitchesOf } from "../figures/stitchesOf"
+import { traitsOf, valuesOf } from "../kinds/kindRecords"
 import { directionIn, type Side, sideOf } from "../placement/places"
 import type { TeachingStep } from "./teachingSteps"
 
@@ -145,16 +146,16 @@ function spotOf(at: SurfacePoint, { hairline }: Head) {
 }
 
 function takeLine(foil: Foil): StepLineCode {
-  const { kind, depthMm } = foil
+  const { depthMm } = foil
+  const pushed = valuesOf(foil).backcombing
   const [leastStrokes, mostStrokes] = strokes.range
   return {
     code: "take",
     stitching: stitchesOf(foil),
     isSeenThrough: Math.max(depthMm.start, depthMm.end) <= seeThroughMm,
-    pushed:
-      kind === "backcomb"
-        ? { share: foil.pushedShare, leastStrokes, mostStrokes, cushionMm: foil.cushionMm }
-        : null,
+    pushed: pushed
+      ? { share: pushed.pushedShare, leastStrokes, mostStrokes, cushionMm: pushed.cushionMm }
+      : null,
   }
 }
 
@@ -177,7 +178,7 @@ function productLine(foil: Foil): StepLineCode {
     code: "product",
     mix: foil.mix,
     startMm,
-    isPastCushion: foil.kind === "backcomb",
+    isPastCushion: traitsOf(foil).hasCushion,
     fromShare: foil.strand.from,
     toShare: foil.strand.to,
     faces: foil.faces,

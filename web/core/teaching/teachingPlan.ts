@@ -14,6 +14,7 @@ import type { Mix, Plan } from "../document/schema"
 import { foilCount } from "../figures/foilCount"
 import { headOf, measured } from "../figures/measured"
 import { workingSectionsOf } from "../figures/workingSections"
+import { traitsOf, valuesOf } from "../kinds/kindRecords"
 import { directionIn } from "../placement/places"
 import { mixesUsed } from "../schedule/mixesUsed"
 import { type FoilPlace, placesOf } from "../schedule/placesOf"
@@ -168,20 +169,22 @@ const mostChecks = 8
 export function selfChecks(plan: Plan): SelfCheckCode[] {
   const foils = foilsOf(plan)
   const thin = foils.filter(
-    ({ kind, depthMm }) => kind === "slice" && Math.max(depthMm.start, depthMm.end) <= seeThroughMm,
+    (foil) => traitsOf(foil).isSolid && Math.max(foil.depthMm.start, foil.depthMm.end) <= seeThroughMm,
   )
-  const woven = foils.find((foil) => foil.kind === "weave")
+  const woven = foils.find((foil) => traitsOf(foil).isWoven)
+  const stitching = woven && valuesOf(woven).stitching
   const names = leftOutOf(plan)
   const rootMm = Math.min(...foils.map(({ rootDistanceMm }) => rootDistanceMm))
   const checks: (SelfCheckCode | false)[] = [
     thin.length > 0 && { code: "see-through", slices: thin.map(({ mapNumber }) => mapNumber) },
-    woven?.kind === "weave" && {
-      code: "even-stitches",
-      stitchMm: woven.stitchMm,
-      gapMm: woven.gapMm,
-      weave: woven.mapNumber,
-    },
-    foils.some(({ kind }) => kind === "backcomb") && { code: "cushion-dry" },
+    woven !== undefined &&
+      stitching !== undefined && {
+        code: "even-stitches",
+        stitchMm: stitching.stitchMm,
+        gapMm: stitching.gapMm,
+        weave: woven.mapNumber,
+      },
+    foils.some((foil) => traitsOf(foil).hasCushion) && { code: "cushion-dry" },
     foils.length > 0 && { code: "product-start", rootMm },
     foils.some(({ faces }) => faces === 2) && { code: "both-faces" },
     names.length > 0 && { code: "left-out-dry", names },
@@ -198,6 +201,6 @@ export function faultsOf(plan: Plan): FaultName[] {
   return [
     ...usualFaults,
     ...(foils.some(({ carrier }) => carrier.kind === "foil") ? (["foil-slipping"] as const) : []),
-    ...(foils.some(({ kind }) => kind === "backcomb") ? (["cushion-wet"] as const) : []),
+    ...(foils.some((foil) => traitsOf(foil).hasCushion) ? (["cushion-wet"] as const) : []),
   ]
 }

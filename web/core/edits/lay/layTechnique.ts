@@ -1,5 +1,5 @@
 import { fitParting, otherSide, type TechniqueParting } from "../../../../geometry/placing/technique"
-import type { Section } from "../../../../geometry/section/section"
+import { isFoil, type Section } from "../../../../geometry/section/section"
 import { lengthMm } from "../../../../geometry/surface/surfacePath"
 import type { Technique, TechniqueSection } from "../../../../presets/techniques/technique"
 import { type Edit, refuse } from "../../document/edit"
@@ -7,6 +7,7 @@ import { newSection } from "../../document/newSection"
 import type { Plan } from "../../document/schema"
 import { headOf } from "../../figures/measured"
 import { addSections } from "../sections/addSections"
+import { patched } from "../sections/changeSections"
 import { fromWornParting, piecesOnSides } from "./wornSides"
 
 /** Lays a technique on the plan's head, the right side first and then its twin on the left. */
@@ -101,17 +102,8 @@ function pairUp(made: Section[], first: number, second: number) {
 }
 
 function sectionFrom(row: Row, parting: Section["parting"], plan: Plan): Section {
-  const { taken, depthMm, treatment, stitching, backcombing, name } = row
-  const band = { taken, depthMm }
-  const section = newSection(row.kind, parting, plan)
-  switch (section.kind) {
-    case "left-out":
-      return { ...section, ...band, name: name ?? section.name }
-    case "slice":
-      return { ...section, ...band, ...treatment }
-    case "weave":
-      return { ...section, ...band, ...treatment, ...stitching }
-    case "backcomb":
-      return { ...section, ...band, ...treatment, ...stitching, ...backcombing }
-  }
+  const { kind, taken, depthMm, name, treatment, ...values } = row
+  const section = newSection(kind, parting, plan)
+  const made = patched(section, { band: { taken, depthMm }, ...(treatment && { treatment }), ...values })
+  return isFoil(made) ? made : { ...made, name: name ?? made.name }
 }
