@@ -109,7 +109,7 @@ function carriersOf(plan: Plan): ToolCode[] {
   for (const { section, figures } of measured(plan).sections) {
     if (!isFoil(section)) continue
     const { kind, widthMm, lengthMm } = section.carrier
-    const key = kind === "open-air" ? kind : `${kind} ${widthMm} ${lengthMm}`
+    const key = kind === "open-air" || kind === "film" ? kind : `${kind} ${widthMm} ${lengthMm}`
     const more = kind === "foil" ? Math.max(1, figures.foils) : 1
     const count = (counts.get(key)?.count ?? 0) + more
     counts.set(key, { code: "carriers", carrier: kind, count, widthMm, lengthMm })
