@@ -153,8 +153,8 @@ it("a client who was asked nothing: drawn and printed, but told as not cleared, 
     expect(await start(page).isEnabled()).toBe(false)
     await hand.type("Your name", "J")
     await hand.button("Asked aloud: no to all of these")
-    // Breathing, allergies, a rash, pregnancy, age, the scalp and what the hair can take are asked one by one.
-    await page.getByText("Not asked yet: 9.").waitFor()
+    // Breathing, the mixer's too, asthma, allergies, a rash, pregnancy, age, the scalp and what the hair can take: one by one.
+    await page.getByText("Not asked yet: 11.").waitFor()
     expect(await start(page).isEnabled()).toBe(false)
     told("Signed as asked aloud", hand)
   }))

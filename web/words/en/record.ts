@@ -47,7 +47,7 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
   minutesOn: (minutes: number) => `${t.minutes(minutes)} on`,
   /** Who placed a foil: initials, else what they are. */
   placedBy: ({ who, initials }: Pick<RecordPerson, "who" | "initials">) =>
-    initials === "" ? `placed by the ${roles[who]}` : `placed by ${initials}`,
+    initials === "" ? `placed by the ${t.spelled(roles)[who]}` : `placed by ${initials}`,
 })
 
 const places: Record<FoilPlace, string> = {
@@ -138,7 +138,7 @@ const recordLines = (t: Tools, client: ClientWords) => {
       t.capital(
         people
           .map(({ who, name, initials }) =>
-            name === "" ? roles[who] : `${roles[who]} ${name} (${initials})`,
+            name === "" ? t.spelled(roles)[who] : `${t.spelled(roles)[who]} ${name} (${initials})`,
           )
           .join(", "),
       ),
