@@ -1,4 +1,5 @@
 import { isFoil } from "../../../geometry/section/section"
+import { kindOf } from "../../../geometry/section/sectionKinds"
 import type { Plan } from "../../core/document/schema"
 import { stitchesOf } from "../../core/figures/stitchesOf"
 import { isMixed } from "../../core/record/asMixed"
@@ -9,13 +10,14 @@ import { stack } from "../setting/stack"
 import { letters, type } from "../setting/typesetting"
 import { combStrip, type Depth } from "./combStrip"
 import { mixBlocks } from "./mixBlock"
+import { type Start, startStrips } from "./startStrip"
 import { type Stitches, stitchStrips } from "./stitchStrip"
 import { tonerBlocks } from "./tonerBlock"
 import { workingBlocks } from "./workingBlock"
 
 type Column = { width: number; scale: number; press: Press }
 
-/** What stands beside the front view: the mixes, the comb and the stitches of the plan. */
+/** What stands beside the front view: the mixes, the comb, the starts and the stitches of the plan. */
 export function sideColumn(plan: Plan, { width, scale, press }: Column): Block[] {
   const depths = depthsOf(plan)
   const said = press.words.sheets.map
@@ -27,6 +29,7 @@ export function sideColumn(plan: Plan, { width, scale, press }: Column): Block[]
     ...under(said.toner.title, tonerBlocks(plan, { width, press })),
     ...under(said.working.title, workingBlocks(plan, { width, press })),
     ...(depths.length > 0 ? [{ ...combStrip(depths, width, press), startsGroup: true }] : []),
+    ...together(said.ruler.starts, startStrips(startsIn(plan), width, press)),
     ...under(said.ruler.stitches, stitchStrips(stitchesIn(plan), width, press)),
   ]
 }
@@ -36,6 +39,22 @@ function under(title: string, [first, ...rest]: readonly Block[]): Block[] {
   if (!first) return []
   const head: Block = { heightMm: 6.2, items: [letters(title, [0, 3.6], type.heading)] }
   return [{ ...stack([head, first]), startsGroup: true }, ...rest]
+}
+
+/** The same as one block, which no page breaks. */
+const together = (title: string, blocks: readonly Block[]): Block[] =>
+  under(title, blocks.length > 0 ? [stack(blocks)] : [])
+
+/** Where product starts and to where, each with its foils, the nearest first. */
+export function startsIn({ sections }: Plan): Start[] {
+  const starts = new Map<string, Start>()
+  for (const foil of sections.filter(isFoil)) {
+    const startMm = kindOf(foil).productStartMm(foil)
+    const key = [millimetres(startMm), foil.strand.from, foil.strand.to].join(" ")
+    const foils = [...(starts.get(key)?.foils ?? []), foil.mapNumber]
+    starts.set(key, { startMm, strand: foil.strand, foils: ascending(foils) })
+  }
+  return [...starts.values()].sort((a, b) => a.strand.from - b.strand.from || a.startMm - b.startMm)
 }
 
 /** The different depths of the foils, the shallow ones first. */
