@@ -68,9 +68,9 @@ const tools = (t: Tools, common: CommonWords): TeachingWords["tools"] => {
   return {
     comb: "Stielkamm, Wassersprüher, ein Pinsel pro Schale",
     "section-clips": ({ count }) =>
-      `Klammern: ${t.whole(count)}, eine pro Abteilung; kein Metall nahe am Produkt`,
+      `Klammern: ${t.whole(count)}, eine pro Abteilung; am Produkt keine aus Metall`,
     clips: ({ low, high }) =>
-      `Klammern: ${t.spread(t.whole(low), t.whole(high))}; kein Metall nahe am Produkt`,
+      `Klammern: ${t.spread(t.whole(low), t.whole(high))}; am Produkt keine aus Metall`,
     carriers: ({ carrier, count, widthMm, lengthMm }) =>
       carrier === "open-air" || carrier === "film"
         ? carriers[carrier](count)
@@ -81,8 +81,8 @@ const tools = (t: Tools, common: CommonWords): TeachingWords["tools"] => {
       ),
     bowls: ({ count }) =>
       t.count(count, {
-        one: "# Schale mit lockerem Deckel, kein Metall; Waage",
-        other: "# Schalen mit lockeren Deckeln, kein Metall; Waage",
+        one: "# Schale mit lockerem Deckel, nicht aus Metall; Waage",
+        other: "# Schalen mit lockeren Deckeln, nicht aus Metall; Waage",
       }),
     keeping: "Handschuhe, Augenschutz, Schürze, Handtuch, feuchte Watte für die Haarlinie",
     minding: "Timer; Stift, um zu notieren, wann jede Folie gelegt wird",

@@ -80,9 +80,9 @@ const tools = (t: Tools, common: CommonWords) => {
   return {
     comb: "Peigne à queue, vaporisateur d’eau, un pinceau par bol",
     "section-clips": ({ count }) =>
-      `Pinces : ${t.whole(count)}, une par section de la tête ; pas de métal près du produit`,
+      `Pinces : ${t.whole(count)}, une par section de la tête ; non métalliques près du produit`,
     clips: ({ low, high }) =>
-      `Pinces : ${t.spread(t.whole(low), t.whole(high))} ; pas de métal près du produit`,
+      `Pinces : ${t.spread(t.whole(low), t.whole(high))} ; non métalliques près du produit`,
     carriers: ({ carrier, count, widthMm, lengthMm }) =>
       carrier === "open-air" || carrier === "film"
         ? carriers[carrier](count)

@@ -42,6 +42,7 @@ export const map: typeof english = (t, common) => ({
     depth: (mm) => t.mm(mm, 1),
     foils: common.foils,
     foilCount: common.foilCount,
+    starts: "Beginn des Produkts, Originalgröße",
     stitches: "Stich/Abstand, mm, Originalgröße",
     stitch: ({ stitchMm, gapMm, dipMm }) => `${half(t, stitchMm)}/${half(t, gapMm)}, Tiefe ${half(t, dipMm)}`,
     scale: "50 mm auf dem Kopf, in jeder Ansicht",

@@ -66,6 +66,8 @@ const ruler = (t: Tools, common: Names) => ({
   depth: (mm: number) => t.mm(mm, 1),
   foils: common.foils,
   foilCount: common.foilCount,
+  /** How far off the scalp, drawn. */
+  starts: "Product start, true size",
   stitches: "Stitch/gap, mm, true size",
   stitch: ({ stitchMm, gapMm, dipMm }: { stitchMm: number; gapMm: number; dipMm: number }) =>
     `${half(t, stitchMm)}/${half(t, gapMm)}, dip ${half(t, dipMm)}`,

@@ -66,6 +66,7 @@ const ruler = (t: Tools, common: Names) => ({
   depth: (mm: number) => t.mm(mm, 1),
   foils: common.foils,
   foilCount: common.foilCount,
+  starts: "Inicio del producto, tamaño real",
   stitches: "Puntada/espacio, mm, tamaño real",
   stitch: ({ stitchMm, gapMm, dipMm }: { stitchMm: number; gapMm: number; dipMm: number }) =>
     `${half(t, stitchMm)}/${half(t, gapMm)}, prof. ${half(t, dipMm)}`,

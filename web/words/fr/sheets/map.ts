@@ -66,6 +66,7 @@ const ruler = (t: Tools, common: Names) => ({
   depth: (mm: number) => t.mm(mm, 1),
   foils: common.foils,
   foilCount: common.foilCount,
+  starts: "Début du produit, taille réelle",
   stitches: "Maille/écart réels, mm",
   stitch: ({ stitchMm, gapMm, dipMm }: { stitchMm: number; gapMm: number; dipMm: number }) =>
     `${half(t, stitchMm)}/${half(t, gapMm)}, prof. ${half(t, dipMm)}`,

@@ -44,6 +44,7 @@ export const map = (t: Tools, common: Names): MapWords => ({
     depth: (mm) => t.mm(mm, 1),
     foils: common.foils,
     foilCount: common.foilCount,
+    starts: "Початок засобу, 1:1",
     stitches: "Стібок/проміжок, мм, 1:1",
     stitch: ({ stitchMm, gapMm, dipMm }) => `${half(t, stitchMm)}/${half(t, gapMm)}, гл. ${half(t, dipMm)}`,
     scale: "50 мм на голові, у кожному виді",
