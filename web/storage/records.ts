@@ -10,8 +10,11 @@ export type PlanRecord = {
   text: string
 }
 
-/** What a list of plans shows of each, and whether a service has been recorded at its chair. */
-export type ShelfEntry = Pick<PlanRecord, "id" | "name" | "initials" | "savedAt"> & { served: boolean }
+/** What a list of plans shows of each, whether a service has been recorded at its chair, and when it was opened since it was written. */
+export type ShelfEntry = Pick<PlanRecord, "id" | "name" | "initials" | "savedAt"> & {
+  served: boolean
+  openedAt?: string
+}
 
 /** A plan that was deleted. */
 export type BinRecord = { id: string; record: PlanRecord; service: KeptService | undefined }
