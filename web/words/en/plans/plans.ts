@@ -62,6 +62,7 @@ export const plans = (t: Tools, names: CommonWords) => ({
   list: {
     title: "Saved in this browser",
     none: "None yet. A plan is saved as soon as something is drawn.",
+    numbered: (title: string, number: number) => `${title} (${t.whole(number)})`,
     openNow: "open now",
     moment: (iso: string) => t.dayAndTime(Date.parse(iso)),
     details: (items: readonly string[]) => items.join(", "),

@@ -61,6 +61,7 @@ export const plans = (t: Tools) => ({
   list: {
     title: "Guardados en este navegador",
     none: "Ninguno aún. Un plan se guarda en cuanto se dibuja algo.",
+    numbered: (title: string, number: number) => `${title} (${t.whole(number)})`,
     openNow: "abierto ahora",
     moment: (iso: string) => t.dayAndTime(Date.parse(iso)),
     details: (items: readonly string[]) => items.join(", "),

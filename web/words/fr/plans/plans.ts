@@ -61,6 +61,7 @@ export const plans = (t: Tools) => ({
   list: {
     title: "Enregistrés ici",
     none: "Aucun pour l’instant. Un plan s’enregistre dès que quelque chose est tracé.",
+    numbered: (title: string, number: number) => `${title} (${t.whole(number)})`,
     openNow: "ouvert",
     moment: (iso: string) => t.dayAndTime(Date.parse(iso)),
     details: (items: readonly string[]) => items.join(", "),

@@ -57,6 +57,7 @@ export const plans = (t: Tools): PlansWords => ({
   list: {
     title: "Збережено в цьому браузері",
     none: "Ще немає. План зберігається, щойно щось намальовано.",
+    numbered: (title, number) => `${title} (${t.whole(number)})`,
     openNow: "відкрито зараз",
     moment: (iso) => t.dayAndTime(Date.parse(iso)),
     details: (items) => items.join(", "),
