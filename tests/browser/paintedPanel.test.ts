@@ -1,10 +1,11 @@
 import { readFileSync } from "node:fs"
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
-import { closeBrowser, openBrowser, portrait, visit } from "../support/browser"
-import { startClock, takeClock } from "../support/chair"
+import { closeBrowser, handsReady, openBrowser, portrait, visit } from "../support/browser"
+import { askedToday, openPlanText, startClock, takeClock } from "../support/chair"
 import { fingerOn } from "../support/finger"
 import { readPdfText } from "../support/pdfText"
+import { emptyPlan } from "../support/samples"
 import { atRest, goTo, onLargeView, options, startNewPlan, tabTo } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -25,7 +26,8 @@ async function stroke(page: Page, places: readonly (readonly [number, number])[]
 it("is drawn and painted by finger, mixed, timed and printed, and is nowhere called a foil", async () => {
   const { page, problems, close } = await visit(touchTablet)
   await takeClock(page)
-  await startNewPlan(page)
+  await openPlanText(page, { ...emptyPlan, consultation: askedToday() })
+  await handsReady(page)
   await page.locator(".tools").getByRole("radio", { name: "Paint", exact: true }).check()
   const places = [
     [-12, 88],
@@ -74,7 +76,9 @@ it("is drawn and painted by finger, mixed, timed and printed, and is nowhere cal
   await page.getByText(/1 panel uses mix A/).waitFor()
   await goTo(page, "Timing")
   await page.clock.runFor(1000)
+  await page.getByRole("button", { name: "Start at the chair" }).waitFor()
   await page.getByRole("button", { name: "Start at the chair" }).tap()
+  await page.getByText(/^1 panel, 1 bowl/).waitFor()
   await startClock(page)
   await page.clock.runFor(4 * minute)
   await page.getByRole("button", { name: "Panel 1 is on" }).tap()

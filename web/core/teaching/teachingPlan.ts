@@ -128,6 +128,7 @@ export type TeachingTimeCode =
 export function timingOf(plan: Plan): TeachingTimeCode[] {
   const used = mixesUsed(plan.mixes, foilsOf(plan))
   const { low, high } = foilMin.learner
+  const laid = measured(plan).totals.foils
   return [
     {
       code: "first-check",
@@ -137,7 +138,7 @@ export function timingOf(plan: Plan): TeachingTimeCode[] {
     },
     ...used.map((mix) => maxTime(mix, plan)),
     { code: "each-foil" },
-    { code: "learner-pace", lowMin: low, highMin: high, foils: measured(plan).totals.foils },
+    ...(laid > 0 ? [{ code: "learner-pace" as const, lowMin: low, highMin: high, foils: laid }] : []),
   ]
 }
 

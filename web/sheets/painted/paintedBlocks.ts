@@ -49,7 +49,7 @@ function panelCell(panel: FlatPanel, number: number, width: number, press: Press
       }),
     ),
     strokes([rectangle(0, 0, wide, high)], rulePt.medium, true),
-    letters(press.words.common.foil(number, "panel"), [left, 3], type.strong),
+    letters(press.figures.capital(press.words.common.foil(number, "panel")), [left, 3], type.strong),
     ...lines.map((line, i) => letters(line, [left, 3 + lineMm * (i + 1)], type.small)),
   ]
   return { heightMm: Math.max(high, lineMm * (lines.length + 1)) + 3, items }

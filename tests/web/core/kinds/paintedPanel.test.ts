@@ -16,6 +16,7 @@ import { choicesOfPlan } from "../../../../web/core/schedule/choicesOfPlan"
 import { placing } from "../../../../web/core/schedule/scheduleFromPlan"
 import { timedPlan } from "../../../../web/core/schedule/timedPlan"
 import { stepLines } from "../../../../web/core/teaching/stepLines"
+import { timingOf } from "../../../../web/core/teaching/teachingPlan"
 import { teachingSteps } from "../../../../web/core/teaching/teachingSteps"
 import { say } from "../../../../web/words/say"
 import { crownParting, done, emptyPlan, rightParting } from "../../../support/samples"
@@ -100,6 +101,11 @@ describe("the steps of a painted panel", () => {
 
   it("are its own: no foil is placed", () => {
     expect(codesOf(panel)).toEqual(["part", "hold", "paint", "keep-moist"])
+  })
+
+  it("tell a class no pace of foils where there are none", () => {
+    expect(timingOf(plan).map(({ code }) => code)).not.toContain("learner-pace")
+    expect(timingOf({ ...plan, sections: [slice] }).map(({ code }) => code)).toContain("learner-pace")
   })
 
   it("leave those of a slice as they were", () => {

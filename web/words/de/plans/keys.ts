@@ -6,7 +6,7 @@ export const keys: typeof english = {
   rows: {
     tools: {
       keys: "V  S  W  B  P  L  D  H",
-      does: "Auswählen, Slice, Weaving, Toupage, gemalte Partie, Auslassen, Abteilen, Haarlinie",
+      does: "Auswählen, Slice, Weaving, Toupage, Malen, Auslassen, Abteilen, Haarlinie",
     },
     free: { keys: "Alt beim Zeichnen", does: "zeichnet frei, ohne Einrasten" },
     nudge: {

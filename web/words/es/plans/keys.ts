@@ -4,7 +4,7 @@ export const keys = {
   rows: {
     tools: {
       keys: "V  S  W  B  P  L  D  H",
-      does: "seleccionar, velo, tejido, cardado, panel pintado, dejar fuera, dividir, contorno",
+      does: "seleccionar, velo, tejido, cardado, pintar, dejar fuera, dividir, contorno",
     },
     free: { keys: "Alt al dibujar", does: "dibuja libre, sin ajustar" },
     nudge: { keys: "← → ↑ ↓ en el mapa", does: "mueve lo seleccionado 1 mm; con Mayús, 5" },

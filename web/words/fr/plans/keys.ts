@@ -4,7 +4,7 @@ export const keys = {
   rows: {
     tools: {
       keys: "V  S  W  B  P  L  D  H",
-      does: "choisir, tranche, tricotage, crêpage, mèche peinte, laisser, diviser, lisière",
+      does: "choisir, tranche, tricotage, crêpage, peindre, laisser, diviser, lisière",
     },
     free: { keys: "Alt en traçant", does: "trace librement, sans calage" },
     nudge: { keys: "← → ↑ ↓ sur le schéma", does: "déplace la sélection de 1 mm, avec Maj de 5" },
