@@ -7,7 +7,13 @@ import { isSentence, type SamplesOf, samplesOf } from "../../support/sentences"
 import { en, everyLanguage } from "../../support/words"
 
 const told: SamplesOf<DoneCode> = {
-  foils: { code: "foils", count: 2, places: ["hairline", "sides"], kinds: [{ kind: "backcomb", count: 2 }] },
+  foils: {
+    code: "foils",
+    count: 2,
+    piece: "foil",
+    places: ["hairline", "sides"],
+    kinds: [{ kind: "backcomb", count: 2 }],
+  },
   lightened: { code: "lightened", products: ["A", "B"] },
   toned: { code: "toned", products: ["C"] },
 }

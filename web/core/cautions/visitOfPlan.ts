@@ -32,6 +32,7 @@ export function mixesPlanned(plan: Plan): PlannedMix[] {
       developerVolume,
       ratio,
       heatMin: plan.timing?.heatMin ?? 0,
+      isOpen: own.some(({ carrier }) => carrier.kind === "open-air"),
       near: {
         hairline: own.some((foil) => takesAtHairline(foil, headOf(plan))),
         scalp: own.some((foil) => foil.rootDistanceMm < rootDistanceMm.tight.range[0]),

@@ -49,6 +49,9 @@ export type KindRecord<K extends SectionKind> = {
   traits: K extends FoilKind ? FoilTraits : null
 }
 
+/** What sections are called together: what lies in foil, what is painted, or some of each. */
+export type Piece = "foil" | "panel" | "both"
+
 /** How hair of a kind behaves once it is coated. */
 export type FoilTraits = {
   /** All hair of the band is taken side by side, so that it can be too deep for product to reach the middle. */
@@ -63,10 +66,13 @@ export type FoilTraits = {
   carriers: readonly CarrierKind[]
   /** What of its treatment goes by the kind, so that it stays behind when the hair is taken up another way. */
   ownTreatment: readonly (keyof Treatment)[]
+  /** What one of it is called where it is counted. */
+  piece: Exclude<Piece, "both">
 }
 
 /** What lies in foil as a rule. */
 export const foiled = {
   carriers: ["foil", "board", "open-air"],
   ownTreatment: [],
+  piece: "foil",
 } as const satisfies Partial<FoilTraits>

@@ -1,7 +1,8 @@
 import type { Foil, FoilKind, Section, SectionKind } from "../../../geometry/section/section"
 import { backcomb } from "./backcomb"
-import type { FoilTraits, KindRecord, ValuesGiven, ValuesHad } from "./kindRecord"
+import type { FoilTraits, KindRecord, Piece, ValuesGiven, ValuesHad } from "./kindRecord"
 import { leftOut } from "./leftOut"
+import { painted } from "./painted"
 import { slice } from "./slice"
 import { weave } from "./weave"
 
@@ -10,6 +11,7 @@ export const kindRecords: { readonly [K in SectionKind]: KindRecord<K> } = {
   slice,
   weave,
   backcomb,
+  painted,
   "left-out": leftOut,
 }
 
@@ -37,3 +39,10 @@ export const valuesOf = <K extends SectionKind>(section: Section<K>): ValuesHad 
 /** A section with new values, of which it takes those of its kind. */
 export const withValues = <K extends SectionKind>(section: Section<K>, given: ValuesGiven): Section<K> =>
   recordOf(section).take(section, given)
+
+/** What some foils are called together; what was written down without its kind lay in foil. */
+export function pieceOf(foils: readonly { kind?: FoilKind | undefined }[]): Piece {
+  const pieces = new Set(foils.map(({ kind }) => (kind ? traitsOf({ kind }).piece : "foil")))
+  const [first = "foil"] = pieces
+  return pieces.size > 1 ? "both" : first
+}

@@ -4,7 +4,8 @@ import { foilRecords } from "../chair/chairRecord"
 import { chairOfRecord } from "../chair/liveService"
 import type { Mix, Plan } from "../document/schema"
 import { foilCount } from "../figures/foilCount"
-import { foilKinds } from "../kinds/kindRecords"
+import type { Piece } from "../kinds/kindRecord"
+import { foilKinds, pieceOf } from "../kinds/kindRecords"
 import { mixesUsed } from "../schedule/mixesUsed"
 import { type FoilPlace, placesOf } from "../schedule/placesOf"
 import { dayIn } from "../text/zonedTime"
@@ -15,6 +16,7 @@ export type DoneCode =
   | {
       code: "foils"
       count: number
+      piece: Piece
       places: readonly FoilPlace[]
       kinds: readonly { kind: FoilKind; count: number }[]
     }
@@ -64,6 +66,7 @@ export function foilsDone({ sections, service }: Plan): Foil[] {
 const foilsLine = (foils: readonly Foil[], plan: Plan): DoneCode => ({
   code: "foils",
   count: foilCount(foils, plan),
+  piece: pieceOf(foils),
   places: placesOf(foils, plan),
   kinds: foilKinds.flatMap((kind) => {
     const count = foils.filter((foil) => foil.kind === kind).length

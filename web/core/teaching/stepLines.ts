@@ -1,3 +1,5 @@
+import { edgeBends } from "../../../geometry/painted/edge"
+import type { EdgeShape } from "../../../geometry/painted/painting"
 import { type Direction, plainDirection } from "../../../geometry/parting/direction"
 import type { LandmarkName } from "../../../geometry/scalp/hairlineLandmarks"
 import type { Head } from "../../../geometry/scalp/head"
@@ -79,6 +81,18 @@ export type StepLineCode =
       toShare: number
       faces: 1 | 2
     }
+  /** On the panel laid flat: from a share of the length at the edge's highest to one at its lowest. */
+  | {
+      code: "paint"
+      mix: string
+      edge: EdgeShape
+      highShare: number
+      lowShare: number
+      toShare: number
+      featherMm: number
+      faces: 1 | 2
+    }
+  | { code: "keep-moist"; isUnderFilm: boolean }
   | { code: "other-side"; isEachRow: boolean }
 
 export function stepTitle({ rows: [first], sections, isPair }: TeachingStep): StepTitleCode {
@@ -97,9 +111,7 @@ export function stepLines(step: TeachingStep, plan: Plan): StepLineCode[] {
   return [
     part,
     { code: "hold", elevationDeg, overDirectionDeg },
-    takeLine(first),
-    placeLine(first, plan),
-    productLine(first),
+    ...(paintLines(first) ?? [takeLine(first), placeLine(first, plan), productLine(first)]),
     ...(step.isPair
       ? [{ code: "other-side" as const, isEachRow: step.isEachRow && step.rows.length > 1 }]
       : []),
@@ -143,6 +155,27 @@ function runOf(section: Section, head: Head): RunCode {
 function spotOf(at: SurfacePoint, { hairline }: Head) {
   const { alongMm, behindMm } = hairline.coordinates(at)
   return { behindMm, landmark: nearestLandmark(hairline, alongMm).name }
+}
+
+/** What is painted is laid on no foil; null for all else. */
+function paintLines(foil: Foil): StepLineCode[] | null {
+  const { painting } = valuesOf(foil)
+  if (!painting) return null
+  const { mix, faces, strand, carrier } = foil
+  const shares = edgeBends(painting, strand.from).map(([, share]) => share)
+  return [
+    {
+      code: "paint",
+      mix,
+      edge: painting.edge,
+      highShare: Math.min(...shares),
+      lowShare: Math.max(...shares),
+      toShare: strand.to,
+      featherMm: painting.featherMm,
+      faces,
+    },
+    { code: "keep-moist", isUnderFilm: carrier.kind === "film" },
+  ]
 }
 
 function takeLine(foil: Foil): StepLineCode {

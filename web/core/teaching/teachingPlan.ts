@@ -109,7 +109,7 @@ function carriersOf(plan: Plan): ToolCode[] {
   for (const { section, figures } of measured(plan).sections) {
     if (!isFoil(section)) continue
     const { kind, widthMm, lengthMm } = section.carrier
-    const key = kind === "open-air" ? kind : `${kind} ${widthMm} ${lengthMm}`
+    const key = kind === "open-air" || kind === "film" ? kind : `${kind} ${widthMm} ${lengthMm}`
     const more = kind === "foil" ? Math.max(1, figures.foils) : 1
     const count = (counts.get(key)?.count ?? 0) + more
     counts.set(key, { code: "carriers", carrier: kind, count, widthMm, lengthMm })
@@ -128,6 +128,7 @@ export type TeachingTimeCode =
 export function timingOf(plan: Plan): TeachingTimeCode[] {
   const used = mixesUsed(plan.mixes, foilsOf(plan))
   const { low, high } = foilMin.learner
+  const laid = measured(plan).totals.foils
   return [
     {
       code: "first-check",
@@ -137,7 +138,7 @@ export function timingOf(plan: Plan): TeachingTimeCode[] {
     },
     ...used.map((mix) => maxTime(mix, plan)),
     { code: "each-foil" },
-    { code: "learner-pace", lowMin: low, highMin: high, foils: measured(plan).totals.foils },
+    ...(laid > 0 ? [{ code: "learner-pace" as const, lowMin: low, highMin: high, foils: laid }] : []),
   ]
 }
 

@@ -2,6 +2,7 @@ import { useState } from "react"
 import { holding } from "../../core/cautions/cautions"
 import { heatOf, mixedTimes, notReadyOf, standingOf } from "../../core/chair/chairRecord"
 import { stageOf } from "../../core/chair/tonerTimes"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import { tap } from "../../session/chair/chairStore"
 import { restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
@@ -58,6 +59,8 @@ function Rinse({ onNow }: { onNow: number }) {
   const w = useWords().chair.floor
   const [asks, ask] = useState(false)
   const early = useService((chair) => notReadyOf(chair)) ?? []
+  const piece =
+    useService((chair) => pieceOf(chair.foils.filter(({ mapNumber }) => early.includes(mapNumber)))) ?? "foil"
   const rinse = () => {
     ask(false)
     tap({ kind: "rinsed" })
@@ -71,7 +74,7 @@ function Rinse({ onNow }: { onNow: number }) {
     )
   return (
     <div className="asks" role="alert">
-      <p className="large">{w.notReady(early)}</p>
+      <p className="large">{w.notReady(early, piece)}</p>
       <div className="touches">
         <button type="button" className="touch" onClick={() => ask(false)}>
           {w.notYet}

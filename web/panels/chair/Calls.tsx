@@ -100,7 +100,7 @@ function Deeds({ call }: { call: DueCall }) {
   if (kind === "look")
     return (
       <button type="button" className="touch" onClick={() => tap({ kind: "carried-on", foils: ids })}>
-        {w.carryOn(foils)}
+        {w.carryOn(foils, call.piece)}
       </button>
     )
   if (!isOff(call)) return null

@@ -1,5 +1,6 @@
 import { onNow } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import { tap } from "../../session/chair/chairStore"
 import { useService } from "../../session/chair/useChair"
 import { useWords } from "../../session/words"
@@ -18,9 +19,10 @@ type Props = {
 /** What can be done with the foil that is chosen. */
 export function FoilActions({ foil, plan, isLooking, onLook, onDone, onBurning }: Props) {
   const number = useService((chair) => onNow(chair, foil)?.mapNumber)
+  const piece = useService((chair) => pieceOf(chair.foils.filter(({ id }) => id === foil)))
   const w = useWords().chair.floor
   if (!foil || !number) return <p className="large hint">{w.tapFoil}</p>
-  const name = w.foilName(number)
+  const name = w.foilName(number, piece ?? "foil")
   if (isLooking)
     return (
       <LookPad

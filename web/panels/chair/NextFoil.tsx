@@ -4,6 +4,7 @@ import { standingOf } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
 import { foilsIn } from "../../core/figures/foilCount"
 import { headOf } from "../../core/figures/measured"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import { placeOf } from "../../core/placement/places"
 import { black } from "../../drawing/inks"
 import { type ChairState, chairStore, tap } from "../../session/chair/chairStore"
@@ -44,12 +45,13 @@ function Lane({ plan, lane, by, who }: LaneProps) {
   const w = chair.floor
   if (!foil || !place) return <p className="large">{who ? `${w.lane(who)}: ${w.laneDone}` : w.allOn}</p>
   const outOfTurn = id !== queue[0] && { outOfTurn: true as const }
+  const piece = pieceOf([foil])
   const others = foils.filter((each) => queue.includes(each.id) && each.id !== id)
   return (
-    <section className="lane" aria-label={who ? w.lane(who) : w.nextFoil}>
+    <section className="lane" aria-label={who ? w.lane(who) : w.nextFoil(piece)}>
       <div className="next-foil">
         <div>
-          <p className="label">{who ? w.lane(who) : w.nextFoil}</p>
+          <p className="label">{who ? w.lane(who) : w.nextFoil(piece)}</p>
           <p className="next-number">{foil.mapNumber}</p>
           <p className="large">
             {w.what({
@@ -70,7 +72,7 @@ function Lane({ plan, lane, by, who }: LaneProps) {
         className={by ? "touch giant half" : "touch giant"}
         onClick={() => tap({ kind: "on", foil: foil.id, ...(by && { by }), ...outOfTurn })}
       >
-        {w.isOn(foil.mapNumber)}
+        {w.isOn(foil.mapNumber, piece)}
       </button>
       <button
         type="button"
@@ -89,14 +91,14 @@ function Queue({ foils, onChoose }: { foils: readonly Foil[]; onChoose: (id: str
   const w = useWords().chair.floor
   return (
     <details className="queue">
-      <summary>{w.otherFoil}</summary>
+      <summary>{w.otherFoil(pieceOf(foils))}</summary>
       <div className="touches">
-        {foils.map(({ id, mapNumber }) => (
+        {foils.map(({ id, kind, mapNumber }) => (
           <button
             key={id}
             type="button"
             className="touch"
-            aria-label={w.foilName(mapNumber)}
+            aria-label={w.foilName(mapNumber, pieceOf([{ kind }]))}
             onClick={() => onChoose(id)}
           >
             {mapNumber}

@@ -1,19 +1,24 @@
-import type { ComponentType } from "react"
+import { type ComponentType, lazy, Suspense } from "react"
 import { type Foil, isFoil, type Section } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
-import { changeSection, type SectionPatch } from "../../core/edits/sections/changeSections"
+import { changeSection } from "../../core/edits/sections/changeSections"
 import { setMapNumber } from "../../core/edits/sections/renumberSections"
 import { letters, limits } from "../../core/fields/limits"
 import type { FieldGroup } from "../../core/kinds/kindRecord"
 import { kindRecords, traitsOf, valuesOf } from "../../core/kinds/kindRecords"
 import { commit } from "../../session/commit"
-import { type Done, useWords } from "../../session/words"
+import { useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
+import type { GroupProps } from "../fields/fieldGroup"
 import { NumberField } from "../fields/NumberField"
 import { labelledOptions, namedOptions } from "../fields/options"
 import { TextField } from "../fields/TextField"
 
-type Change = (done: Done, patch: SectionPatch) => void
+type Change = GroupProps["change"]
+const PaintedFields = lazy(async () => ({
+  default: (await import("./painted/PaintedFields")).PaintedFields,
+}))
+
 type TreatmentDone =
   | "set-start"
   | "set-coated"
@@ -33,7 +38,11 @@ export function FoilDetails({ section, plan }: { section: Section; plan: Plan })
       <div className="editor">
         {kindRecords[section.kind].fields.map((group) => {
           const Fields = groups[group]
-          return <Fields key={group} section={section} change={change} />
+          return (
+            <Suspense key={group}>
+              <Fields section={section} change={change} />
+            </Suspense>
+          )
         })}
         {isFoil(section) && <FoilFields foil={section} plan={plan} change={change} />}
         <TextField
@@ -46,8 +55,6 @@ export function FoilDetails({ section, plan }: { section: Section; plan: Plan })
     </details>
   )
 }
-
-type GroupProps = { section: Section; change: Change }
 
 function StitchFields({ section, change }: GroupProps) {
   const { common, placement } = useWords()
@@ -120,6 +127,7 @@ function BackcombFields({ section, change }: GroupProps) {
 const groups: Record<FieldGroup, ComponentType<GroupProps>> = {
   stitching: StitchFields,
   backcombing: BackcombFields,
+  painting: PaintedFields,
 }
 
 function FoilFields({ foil, plan, change }: { foil: Foil; plan: Plan; change: Change }) {

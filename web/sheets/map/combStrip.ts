@@ -1,12 +1,12 @@
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
-import { foilsText } from "../setting/foilsText"
+import { type Called, foilsText } from "../setting/foilsText"
 import type { Press } from "../setting/press"
 import { spreadAlong } from "../setting/spreadAlong"
 import { ink, letters, rectangle, rulePt, strokes, type, widthMm } from "../setting/typesetting"
 
 /** A depth of the plan, mm, and the foils that have it. */
-export type Depth = { depthMm: number; foils: readonly number[] }
+export type Depth = { depthMm: number } & Called
 
 /** The comb is also the measure of the printer: 50 mm long on paper that is printed at full size. */
 export const combMm = 50
@@ -64,8 +64,8 @@ const everyMillimetre = () =>
 const tooth = (x: number, length: number) => [[x, spineMm] as const, [x, length] as const]
 
 /** The depth, and under it the foils that have it, or their count where the room is too narrow. */
-function depthLabel({ depthMm, foils }: Depth, room: number, press: Press) {
-  const under = foilsText(foils, room - 3, type.small, press)
+function depthLabel({ depthMm, foils, piece }: Depth, room: number, press: Press) {
+  const under = foilsText({ foils, piece }, room - 3, type.small, press)
   const lines = [press.words.sheets.map.ruler.depth(depthMm), under]
   return {
     lines,

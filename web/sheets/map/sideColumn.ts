@@ -1,7 +1,9 @@
-import { isFoil } from "../../../geometry/section/section"
+import { type Foil, isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import { stitchesOf } from "../../core/figures/stitchesOf"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import { isMixed } from "../../core/record/asMixed"
+import { paintedBlocks } from "../painted/paintedBlocks"
 import type { Block } from "../setting/block"
 import { millimetres } from "../setting/numbers"
 import type { Press } from "../setting/press"
@@ -26,6 +28,7 @@ export function sideColumn(plan: Plan, { width, scale, press }: Column): Block[]
     ),
     ...under(said.toner.title, tonerBlocks(plan, { width, press })),
     ...under(said.working.title, workingBlocks(plan, { width, press })),
+    ...under(said.painted.title, paintedBlocks(plan, { width, press })),
     ...(depths.length > 0 ? [{ ...combStrip(depths, width, press), startsGroup: true }] : []),
     ...under(said.ruler.stitches, stitchStrips(stitchesIn(plan), width, press)),
   ]
@@ -40,15 +43,17 @@ function under(title: string, [first, ...rest]: readonly Block[]): Block[] {
 
 /** The different depths of the foils, the shallow ones first. */
 export function depthsOf({ sections }: Plan): Depth[] {
-  const foilsOf = new Map<string, Set<number>>()
+  const foilsOf = new Map<string, Set<Foil>>()
   for (const section of sections.filter(isFoil))
     for (const depth of [section.depthMm.start, section.depthMm.end]) {
       const key = millimetres(depth)
-      foilsOf.set(key, (foilsOf.get(key) ?? new Set()).add(section.mapNumber))
+      foilsOf.set(key, (foilsOf.get(key) ?? new Set()).add(section))
     }
-  return Array.from(foilsOf, ([depth, foils]) => ({ depthMm: Number(depth), foils: ascending(foils) })).sort(
-    (a, b) => a.depthMm - b.depthMm,
-  )
+  return Array.from(foilsOf, ([depth, foils]): Depth => {
+    const piece = pieceOf([...foils])
+    const numbers = ascending([...foils].map(({ mapNumber }) => mapNumber))
+    return { depthMm: Number(depth), foils: numbers, ...(piece !== "foil" && { piece }) }
+  }).sort((a, b) => a.depthMm - b.depthMm)
 }
 
 /** The different rows of stitches of the foils, in the order in which they are first needed. */

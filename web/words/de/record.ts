@@ -8,6 +8,7 @@ import type { record as english, RecordWords } from "../en/record"
 import { say } from "../say"
 import type { Tools } from "../tools"
 import { ruleNames } from "./cautions/ruleNames"
+import { pieces as counted } from "./common/pieces"
 
 /** What is kept of a service: said to the client of what was done, and to the salon of all that was seen. */
 export const record: typeof english = (t, common, client) => ({
@@ -46,16 +47,15 @@ const told = (t: Tools): RecordWords["told"] => {
     weave: (count) => t.count(count, { one: "# gewebte Strähne", other: "# gewebte Strähnen" }),
     backcomb: (count) =>
       t.count(count, { one: "# Strähne mit weichem Verlauf", other: "# Strähnen mit weichem Verlauf" }),
+    painted: (count) =>
+      t.count(count, { one: "# freihändig gemalte Strähne", other: "# freihändig gemalte Strähnen" }),
   }
-  const foils = ({ count, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
+  const foils = ({ count, piece, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
     const [all, place] = [
       kinds.map((each) => pieces[each.kind](each.count)),
       where.map((each) => places[each]),
     ]
-    return t.count(count, {
-      one: `# Folie ${t.and(place)}: ${t.and(all)}.`,
-      other: `# Folien ${t.and(place)}: ${t.and(all)}.`,
-    })
+    return `${counted(t).count(count, piece)} ${t.and(place)}: ${t.and(all)}.`
   }
   return {
     done: {

@@ -9,6 +9,7 @@ import type { Tools } from "../tools"
 import { ruleNames } from "./cautions/ruleNames"
 import type { ClientWords } from "./client/client"
 import type { CommonWords } from "./common/common"
+import { pieces as counted } from "./common/pieces"
 
 /** What is kept of a service: said to the client of what was done, and to the salon of all that was seen. */
 export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
@@ -54,16 +55,14 @@ const told = (t: Tools) => {
     slice: (count) => t.count(count, { one: "# fine slice", other: "# fine slices" }),
     weave: (count) => t.count(count, { one: "# woven piece", other: "# woven pieces" }),
     backcomb: (count) => t.count(count, { one: "# soft, blended piece", other: "# soft, blended pieces" }),
+    painted: (count) => t.count(count, { one: "# painted panel", other: "# painted panels" }),
   }
-  const foils = ({ count, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
+  const foils = ({ count, piece, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
     const [all, place] = [
       kinds.map((each) => pieces[each.kind](each.count)),
       where.map((each) => places[each]),
     ]
-    return t.count(count, {
-      one: `# foil ${t.and(place)}: ${t.and(all)}.`,
-      other: `# foils ${t.and(place)}: ${t.and(all)}.`,
-    })
+    return `${counted(t).count(count, piece)} ${t.and(place)}: ${t.and(all)}.`
   }
   return {
     done: {

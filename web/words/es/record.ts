@@ -9,6 +9,7 @@ import type { Tools } from "../tools"
 import { ruleNames } from "./cautions/ruleNames"
 import type { ClientWords } from "./client/client"
 import type { CommonWords } from "./common/common"
+import { pieces as counted } from "./common/pieces"
 
 /** What is kept of a service: said to the client of what was done, and to the salon of all that was seen. */
 export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
@@ -55,16 +56,15 @@ const told = (t: Tools) => {
     weave: (count) => t.count(count, { one: "# mecha tejida", other: "# mechas tejidas" }),
     backcomb: (count) =>
       t.count(count, { one: "# mecha suave y difuminada", other: "# mechas suaves y difuminadas" }),
+    painted: (count) =>
+      t.count(count, { one: "# mecha pintada a mano alzada", other: "# mechas pintadas a mano alzada" }),
   }
-  const foils = ({ count, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
+  const foils = ({ count, piece, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
     const [all, place] = [
       kinds.map((each) => pieces[each.kind](each.count)),
       where.map((each) => places[each]),
     ]
-    return t.count(count, {
-      one: `# papel ${t.and(place)}: ${t.and(all)}.`,
-      other: `# papeles ${t.and(place)}: ${t.and(all)}.`,
-    })
+    return `${counted(t).count(count, piece)} ${t.and(place)}: ${t.and(all)}.`
   }
   return {
     done: {

@@ -9,6 +9,7 @@ import type { Tools } from "../tools"
 import { ruleNames } from "./cautions/ruleNames"
 import type { ClientWords } from "./client/client"
 import type { CommonWords } from "./common/common"
+import { pieces as counted } from "./common/pieces"
 
 /** What is kept of a service: said to the client of what was done, and to the salon of all that was seen. */
 export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
@@ -55,16 +56,15 @@ const told = (t: Tools) => {
     weave: (count) => t.count(count, { one: "# mèche tricotée", other: "# mèches tricotées" }),
     backcomb: (count) =>
       t.count(count, { one: "# mèche douce et fondue", other: "# mèches douces et fondues" }),
+    painted: (count) =>
+      t.count(count, { one: "# mèche peinte à main levée", other: "# mèches peintes à main levée" }),
   }
-  const foils = ({ count, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
+  const foils = ({ count, piece, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
     const [all, place] = [
       kinds.map((each) => pieces[each.kind](each.count)),
       where.map((each) => places[each]),
     ]
-    return t.count(count, {
-      one: `# papillote ${t.and(place)} : ${t.and(all)}.`,
-      other: `# papillotes ${t.and(place)} : ${t.and(all)}.`,
-    })
+    return `${counted(t).count(count, piece)} ${t.and(place)} : ${t.and(all)}.`
   }
   return {
     done: {

@@ -9,6 +9,7 @@ import type { RecordWords } from "../en/record"
 import { say } from "../say"
 import type { Tools } from "../tools"
 import { ruleNames } from "./cautions/ruleNames"
+import { pieces as counted } from "./common/pieces"
 import { foilCount } from "./placement/counted"
 
 /** What is kept of a service: said to the client of what was done, and to the salon of all that was seen. */
@@ -96,11 +97,18 @@ const told = (t: Tools): RecordWords["told"] => {
         many: "# м’яких розмитих пасом",
         other: "# м’якого розмитого пасма",
       }),
+    painted: (count) =>
+      t.count(count, {
+        one: "# пасмо, мальоване від руки",
+        few: "# пасма, мальовані від руки",
+        many: "# пасом, мальованих від руки",
+        other: "# пасма, мальованого від руки",
+      }),
   }
-  const foils = ({ count, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
+  const foils = ({ count, piece, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
     const all = t.and(kinds.map((each) => pieces[each.kind](each.count)))
     const place = t.and(where.map((each) => places[each]))
-    return `${t.count(count, { one: "# фольга", few: "# фольги", many: "# фольг", other: "# фольги" })} ${place}: ${all}.`
+    return `${counted(t).count(count, piece)} ${place}: ${all}.`
   }
   return {
     done: {

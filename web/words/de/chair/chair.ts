@@ -1,4 +1,5 @@
 import type { chair as english } from "../../en/chair/chair"
+import { pieces } from "../common/pieces"
 import { calls, toners } from "./calls"
 import { emergencies } from "./emergencies"
 import { floor } from "./floor"
@@ -13,8 +14,8 @@ export const chair: typeof english = (t) => ({
   },
 
   start: {
-    ahead: ({ foils, bowls, span }) =>
-      `${t.count(foils, { one: "# Folie", other: "# Folien" })}, ${t.count(bowls, { one: "# Schale", other: "# Schalen" })}, ${span} am Stuhl.`,
+    ahead: ({ foils, piece, bowls, span }) =>
+      `${pieces(t).count(foils, piece)}, ${t.count(bowls, { one: "# Schale", other: "# Schalen" })}, ${span} am Stuhl.`,
     begin: "Uhr starten",
     clock:
       "Die Uhr läuft bei Neuladen und Ruhezustand weiter. Jede Folie antippen, wenn das Produkt das Haar zuerst berührt.",

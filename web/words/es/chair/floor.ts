@@ -1,10 +1,12 @@
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 import { foilsWords } from "./calls"
 
 /** The service while it goes on: what is next, what is on, and what is done with each foil. */
 export const floor = (t: Tools) => ({
   next: "Siguiente",
-  nextFoil: "Papel siguiente",
+  nextFoil: (piece: Piece) => (piece === "panel" ? "Panel siguiente" : "Papel siguiente"),
   allOn: "Todos los papeles, puestos.",
   what: ({ kind, place, foils }: { kind: string; place: string; foils: number }) =>
     foils === 1
@@ -13,7 +15,7 @@ export const floor = (t: Tools) => ({
   mix: (letter: string) => `mezcla ${letter}`,
   now: "Ahora",
   atMinute: (min: number) => `En el minuto ${t.whole(min)}`,
-  isOn: (foil: number) => `Papel ${foil} puesto`,
+  isOn: (foil: number, piece?: Piece) => `${t.capital(pieces(t).names([foil], piece))} puesto`,
   /** Who placed it, by name, else by what they are. */
   by: (who: string) => `por ${who}`,
   colourist: "colorista",
@@ -23,14 +25,15 @@ export const floor = (t: Tools) => ({
   lane: (who: string) => t.capital(who),
   laneDone: "Este lado, todo puesto.",
   /** Foils of a lane that may be taken before their turn. */
-  otherFoil: "Antes otro papel",
+  otherFoil: (piece: Piece) =>
+    ({ foil: "Antes otro papel", panel: "Antes otro panel", both: "Antes otro" })[piece],
 
   onNow: "Puestos ahora",
   foilsOn: "Papeles puestos",
   noneOn: "Ningún papel puesto.",
-  foil: "Papel",
-  foilName: (foil: number) => `Papel ${foil}`,
-  foilNames: (foils: readonly number[]) => foilsWords(t, foils),
+  foil: (piece: Piece) => t.capital(pieces(t).word(1, piece)),
+  foilName: (foil: number, piece?: Piece) => t.capital(pieces(t).names([foil], piece)),
+  foilNames: (foils: readonly number[], piece?: Piece) => foilsWords(t, foils, piece),
   minutes: "min",
   /** Time left to the planned minute, and past it: it never slides ahead. */
   offIn: (ms: number) => `retirada en ${t.clock(ms)}`,
@@ -50,10 +53,10 @@ export const floor = (t: Tools) => ({
   bowlFor: ({ bowl, of }: { bowl: number; of: number }) => `bol ${bowl} de ${of}, para el minuto`,
   rinseNow: "Enjuagar ya",
   allOfThem: (count: number) => t.count(count, { one: "el # puesto", other: "los # puestos" }),
-  notReady: (foils: readonly number[]) =>
+  notReady: (foils: readonly number[], piece?: Piece) =>
     t.count(foils.length, {
-      one: `${foilsWords(t, foils)}: aún no llega a su tiempo previsto. ¿Enjuagar igualmente?`,
-      other: `${foilsWords(t, foils)}: aún no llegan a su tiempo previsto. ¿Enjuagar igualmente?`,
+      one: `${foilsWords(t, foils, piece)}: aún no llega a su tiempo previsto. ¿Enjuagar igualmente?`,
+      other: `${foilsWords(t, foils, piece)}: aún no llegan a su tiempo previsto. ¿Enjuagar igualmente?`,
     }),
   rinseAll: "Enjuagar todos",
   notYet: "Aún no",

@@ -2,11 +2,13 @@ import type { SectionKind } from "../../../../geometry/section/section"
 import type { SectionNote } from "../../../core/checks/sectionNotes"
 import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { TakenTwiceCode } from "../../../core/figures/takenTwice"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { PairCode } from "../../../core/placement/pairCode"
 import type { PlaceCode } from "../../../core/placement/places"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
 import { type CommonWords, ofSection, theSection } from "../common/common"
+import { pieces } from "../common/pieces"
 
 /** The foils in the order they are applied, and the totals of them. */
 export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: CommonWords) => {
@@ -18,8 +20,7 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
   const ordinal = (n: number) => t.ordinal(n, { other: "#.º" })
   return {
     panel: "Papeles",
-    title: (foils: number) =>
-      foils === 0 ? "Papeles" : t.count(foils, { one: "# papel", other: "# papeles" }),
+    title: (foils: number, piece: Piece) => (foils === 0 ? "Papeles" : pieces(t).count(foils, piece)),
     inOrder: "en orden de aplicación",
     label: "Papeles en orden de aplicación",
     empty:
@@ -119,6 +120,6 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
   }
 
   function nameOf(code: SectionNameCode) {
-    return code.code === "foil" ? t.whole(code.number) : say<SectionNameCode>(sectionName, code)
+    return "number" in code ? t.whole(code.number) : say<SectionNameCode>(sectionName, code)
   }
 }

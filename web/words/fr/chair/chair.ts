@@ -1,7 +1,9 @@
 import type { ChairRefusal } from "../../../core/chair/chairClock"
 import type { ClockNote, TapNote } from "../../../core/document/serviceRecord"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Sentences } from "../../say"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 import { calls, toners } from "./calls"
 import { emergencies } from "./emergencies"
 import { floor } from "./floor"
@@ -19,8 +21,8 @@ export const chair = (t: Tools) => ({
   /** Before minute 0. */
   start: {
     /** What is to come; the span is two lengths of time. */
-    ahead: ({ foils, bowls, span }: { foils: number; bowls: number; span: string }) =>
-      `${t.count(foils, { one: "# papillote", other: "# papillotes" })}, ${t.count(bowls, { one: "# bol", other: "# bols" })}, ${span} au fauteuil.`,
+    ahead: ({ foils, piece, bowls, span }: { foils: number; piece: Piece; bowls: number; span: string }) =>
+      `${pieces(t).count(foils, piece)}, ${t.count(bowls, { one: "# bol", other: "# bols" })}, ${span} au fauteuil.`,
     begin: "Lancer l’horloge",
     clock:
       "L’horloge continue pendant un rechargement ou une mise en veille. Appuyez pour chaque papillote au moment où le produit touche les cheveux.",

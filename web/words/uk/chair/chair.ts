@@ -1,5 +1,6 @@
 import type { ChairWords } from "../../en/chair/chair"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 import { calls, toners } from "./calls"
 import { emergencies } from "./emergencies"
 import { floor } from "./floor"
@@ -14,8 +15,8 @@ export const chair = (t: Tools): ChairWords => ({
   },
 
   start: {
-    ahead: ({ foils, bowls, span }) =>
-      `${t.count(foils, { one: "# фольга", few: "# фольги", many: "# фольг", other: "# фольги" })}, ${t.count(bowls, { one: "# миска", few: "# миски", many: "# мисок", other: "# миски" })}, у кріслі ${span}.`,
+    ahead: ({ foils, piece, bowls, span }) =>
+      `${pieces(t).count(foils, piece)}, ${t.count(bowls, { one: "# миска", few: "# миски", many: "# мисок", other: "# миски" })}, у кріслі ${span}.`,
     begin: "Запустити годинник",
     clock:
       "Годинник іде далі й після перезавантаження чи сну. Торкніться кожної фольги, щойно засіб уперше торкнеться волосся.",
