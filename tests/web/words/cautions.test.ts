@@ -42,6 +42,8 @@ const found: { [C in CautionCode["code"]]: Extract<CautionCode, { code: C }> } =
   "mixer-breathing": { code: "mixer-breathing" },
   "dye-allergy": { code: "dye-allergy" },
   "other-allergy": { code: "other-allergy" },
+  "card-dye-allergy": { code: "card-dye-allergy", to: ["PPD", ""] },
+  "card-allergy": { code: "card-allergy", to: ["nickel"] },
   "scalp-today": { code: "scalp-today" },
   "unknown-content": { code: "unknown-content" },
   extensions: { code: "extensions" },

@@ -110,6 +110,7 @@ const refusals: Samples<RefusalCode> = {
   "no-room-for-technique": { code: "no-room-for-technique", name: "Halo" },
   "no-room-for-start": { code: "no-room-for-start", start: "four-section" },
   "start-is-there": { code: "start-is-there", start: "four-section" },
+  "no-new-growth": { code: "no-new-growth", foil: 3 },
   "mix-in-use": { code: "mix-in-use", mix: "A", foils: [1, 3] },
   "foil-without-mix": { code: "foil-without-mix", foil: 4 },
 }

@@ -1,3 +1,5 @@
+import type { StandingAllergy } from "../document/consultation"
+
 /**
  * The card of one client: what stands from visit to visit. Plans belong to it from outside: a plan's file names no card.
  */
@@ -14,13 +16,6 @@ export type ClientCard = {
   /** What the client said to this card being kept, and on which day; null where nobody asked. */
   consent: Consent | null
 }
-
-/** To what, and since when, in the words of whoever wrote it down. */
-export type StandingAllergy = { kind: AllergyKind; to: string; since: string }
-
-/** What an allergy is to decides who may clear it: what nobody knows is held like hair dye. */
-export const allergyKinds = ["dye", "other", "not-known"] as const
-export type AllergyKind = (typeof allergyKinds)[number]
 
 export type Consent = { said: "yes" | "no"; on: string }
 

@@ -1,6 +1,7 @@
+import type { StandingAllergy } from "../document/consultation"
 import { counts, letters } from "../fields/limits"
-import type { ClientCard, Consent, StandingAllergy } from "./card"
-import { plainLetters } from "./searchCards"
+import { plainLetters } from "../text/plainLetters"
+import type { ClientCard, Consent } from "./card"
 
 /**
  * Two cards of one person as one: `kept` gives its name and what both have, and nothing that stands on the other is lost.

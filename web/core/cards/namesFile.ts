@@ -1,6 +1,6 @@
 import { letters } from "../fields/limits"
 import { nameWithin } from "../fields/nameWithin"
-import { plainLetters } from "./searchCards"
+import { plainLetters } from "../text/plainLetters"
 
 /** A row of a list of clients. */
 export type NamedClient = { name: string; phone: string; note: string }

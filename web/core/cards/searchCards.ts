@@ -1,8 +1,5 @@
+import { plainLetters } from "../text/plainLetters"
 import type { CardEntry } from "./cardList"
-
-/** Letters as they are typed in haste: small, without accents, without the signs between figures of a phone number. */
-export const plainLetters = (text: string) =>
-  text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase().replace(/\s+/gu, " ").trim()
 
 const digitsOf = (text: string) => text.replace(/\D/g, "")
 

@@ -15,6 +15,7 @@ import { type PlannedMix, tonerIds, type Visit } from "./rules/rule"
 /** A plan as the rules of the visit see it. */
 export const visitOf = (plan: Plan, now: Now): Visit => ({
   consultation: plan.consultation ?? newConsultation(),
+  standing: plan.client.allergies ?? [],
   mixes: mixesAndToners(plan),
   now,
   days: daysOf(plan, now),

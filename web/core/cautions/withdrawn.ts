@@ -44,6 +44,9 @@ const keyOf = ({ rule, about }: Stopped) => JSON.stringify(rule === "allergy" ? 
 function stopsOfClient(plan: Plan, now: Now): Stopped[] {
   const { stops, cautions } = checkVisit(visitOf(plan, now))
   return [...stops, ...cautions]
-    .filter(({ severity, rule }) => severity === "stop" && rule !== "alert-test" && !(rule in mixRules))
+    .filter(({ severity, rule }) => severity === "stop" && !isElsewhere(rule) && !(rule in mixRules))
     .map(({ rule, about }) => ({ rule, ...(about ? { about } : {}) }))
 }
+
+/** A test's stop ends with time; what stands on the card is only told by another stop once it is answered. */
+const isElsewhere = (rule: string) => ["alert-test", "card-allergy", "card-dye-allergy"].includes(rule)

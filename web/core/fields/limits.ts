@@ -87,6 +87,8 @@ export const limits = {
   // A comb parts no less; no more goes round the whole head.
   partingMm: limit(4, 600, "mm"),
   rootDistanceMm: limit(0, 300, "mm"),
+  // Two years at the fastest growth measured.
+  regrowthMm: limit(0, 400, "mm"),
   strandShare: limit(0, 1),
   carrierWidthMm: limit(20, 600, "mm"),
   carrierLengthMm: limit(20, 1500, "mm"),
@@ -186,6 +188,8 @@ export const counts = {
   steps: { low: 0, high: 40 },
   techniqueSections: { low: 1, high: 200 },
   allergies: { low: 0, high: 20 },
+  /** Ten services of a hundred foils each: of more, the oldest have long grown out. */
+  lightened: { low: 0, high: 1000 },
 }
 
 /** The least share of a strand that can be coated, so that from and to stay apart when rounded. */

@@ -24,6 +24,9 @@ export type CautionCode =
   | { code: "asthma" }
   | { code: "medicines" }
   | { code: "other-allergy" }
+  /** What stands on the client's card, in the words written there. */
+  | { code: "card-dye-allergy"; to: readonly string[] }
+  | { code: "card-allergy"; to: readonly string[] }
   | { code: "black-henna" }
   | { code: "hairline-loss" }
   | { code: "eyes" }

@@ -19,6 +19,8 @@ export const ruleNames: typeof english = {
   medicines: "Medikament oder Krankheit",
   asthma: "Asthma",
   allergy: "Andere Allergie",
+  "card-dye-allergy": "Allergie auf der Karte: Haarfarbe oder unbekannt",
+  "card-allergy": "Allergie auf der Karte: andere",
   "black-henna": "Tattoo mit schwarzem Henna",
   "hairline-loss": "Haarausfall an der Haarlinie",
   eyes: "Augen",

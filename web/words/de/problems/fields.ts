@@ -73,6 +73,9 @@ export const fieldNames: typeof english.fieldNames = {
   alarms: "Notfälle",
   later: "Folien für einen anderen Tag",
   earlier: "frühere Behandlungen",
+  lightened: "früher aufgehelltes Haar",
+  regrowth: "Nachwuchs",
+  measuredMm: "gemessenes Wachstum",
 }
 
 /** Fields of lists, before the number of a row: "Partie 3". */
@@ -88,6 +91,7 @@ export const rowNames: typeof english.rowNames = {
   steps: "Schritt",
   moves: "Verschiebung",
   spots: "Stelle",
+  lightened: "früher aufgehellte Folie",
   passes: "übergangener Stopp",
   letters: "ärztliches Schreiben",
   signatures: "Unterschrift",

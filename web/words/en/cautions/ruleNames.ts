@@ -19,6 +19,8 @@ export const ruleNames = {
   medicines: "Medicine or illness",
   asthma: "Asthma",
   allergy: "Other allergy",
+  "card-dye-allergy": "Allergy on the card: hair dye or unknown",
+  "card-allergy": "Allergy on the card: other",
   "black-henna": "Black henna tattoo",
   "hairline-loss": "Hair loss along the hairline",
   eyes: "Eyes",

@@ -74,6 +74,9 @@ export const fieldNames: Readonly<Record<string, string>> = {
   alarms: "emergencies",
   later: "foils kept for another day",
   earlier: "earlier services",
+  lightened: "hair lightened before",
+  regrowth: "regrowth",
+  measuredMm: "measured growth",
 }
 
 /** Fields of lists, before the number of a row: "section 3". */
@@ -89,6 +92,7 @@ export const rowNames: Readonly<Record<string, string>> = {
   steps: "step",
   moves: "move",
   spots: "spot",
+  lightened: "foil lightened before",
   passes: "override",
   letters: "doctor’s letter",
   signatures: "signature",

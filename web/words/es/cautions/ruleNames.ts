@@ -19,6 +19,8 @@ export const ruleNames = {
   medicines: "Medicamento o enfermedad",
   asthma: "Asma",
   allergy: "Otra alergia",
+  "card-dye-allergy": "Alergia en la ficha: tinte o desconocida",
+  "card-allergy": "Alergia en la ficha: otra",
   "black-henna": "Tatuaje de henna negra",
   "hairline-loss": "Caída del cabello en el contorno",
   eyes: "Ojos",

@@ -74,6 +74,9 @@ export const fieldNames: Readonly<Record<string, string>> = {
   alarms: "emergencias",
   later: "papeles dejados para otro día",
   earlier: "servicios anteriores",
+  lightened: "cabello aclarado antes",
+  regrowth: "crecimiento",
+  measuredMm: "crecimiento medido",
 }
 
 /** Fields of lists, before the number of a row: "section 3". */
@@ -89,6 +92,7 @@ export const rowNames: Readonly<Record<string, string>> = {
   steps: "paso",
   moves: "movimiento",
   spots: "lugar",
+  lightened: "papel aclarado antes",
   passes: "anulación",
   letters: "carta médica",
   signatures: "firma",

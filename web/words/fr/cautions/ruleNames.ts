@@ -19,6 +19,8 @@ export const ruleNames = {
   medicines: "Médicament ou maladie",
   asthma: "Asthme",
   allergy: "Autre allergie",
+  "card-dye-allergy": "Allergie sur la carte : coloration ou inconnue",
+  "card-allergy": "Allergie sur la carte : autre",
   "black-henna": "Tatouage au henné noir",
   "hairline-loss": "Perte de cheveux à la lisière",
   eyes: "Yeux",

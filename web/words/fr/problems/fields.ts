@@ -74,6 +74,9 @@ export const fieldNames: Readonly<Record<string, string>> = {
   alarms: "urgences",
   later: "papillotes gardées pour un autre jour",
   earlier: "prestations précédentes",
+  lightened: "cheveux éclaircis auparavant",
+  regrowth: "repousse",
+  measuredMm: "repousse mesurée",
 }
 
 /** Fields of lists, before the number of a row: "section 3". */
@@ -89,6 +92,7 @@ export const rowNames: Readonly<Record<string, string>> = {
   steps: "étape",
   moves: "déplacement",
   spots: "endroit",
+  lightened: "papillote éclaircie auparavant",
   passes: "dérogation",
   letters: "courrier de médecin",
   signatures: "signature",

@@ -74,6 +74,9 @@ export const fieldNames: Readonly<Record<string, string>> = {
   alarms: "екстрені випадки",
   later: "фольги на інший день",
   earlier: "попередні процедури",
+  lightened: "раніше освітлене волосся",
+  regrowth: "відросле",
+  measuredMm: "виміряний відріст",
 }
 
 /** Fields of lists, before the number of a row: "пасмо 3". */
@@ -89,6 +92,7 @@ export const rowNames: Readonly<Record<string, string>> = {
   steps: "крок",
   moves: "зсув",
   spots: "місце",
+  lightened: "раніше освітлена фольга",
   passes: "обхід заборони",
   letters: "лист лікаря",
   signatures: "підпис",
