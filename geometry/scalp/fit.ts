@@ -1,7 +1,7 @@
 import type { Vec3 } from "../surface/vec3"
 import { caliperAxes } from "./caliperAxes"
 import { fitTapes, type TapeContradiction } from "./fitTapes"
-import { type HeadFigures, type HeadSize, headSizeFault } from "./headSize"
+import { type HeadFigures, type HeadSize, headSizeFault, measuresOfNoHead } from "./headSize"
 
 /**
  * The factors on x, y and z that give the unscaled head the measures of a size: exactly for a caliper, those of greatest
@@ -16,13 +16,9 @@ export function fitAxes(size: HeadSize, figures: HeadFigures): Vec3 {
 
 type TapeSize = Extract<HeadSize, { kind: "tape" }>
 
-function tapeAxes(size: TapeSize, figures: HeadFigures): Vec3 | null {
-  const fit = fitTapes(size, figures)
-  const isOne = fit?.strays.every(
-    ({ standardDeviations }) => standardDeviations <= figures.tapeStray.refusedBeyond,
-  )
-  return fit && isOne ? fit.axes : null
-}
+/** Tapes that contradict each other are all taken, each with its weight; only what is no tape of any head is not. */
+const tapeAxes = (size: TapeSize, figures: HeadFigures): Vec3 | null =>
+  measuresOfNoHead(size, figures).length > 0 ? null : (fitTapes(size, figures)?.axes ?? null)
 
 /** The tape of a size that most contradicts the other two, where one does; it has been taken with its weight all the same. */
 export function tapeContradiction(size: HeadSize, figures: HeadFigures): TapeContradiction | null {
@@ -31,5 +27,5 @@ export function tapeContradiction(size: HeadSize, figures: HeadFigures): TapeCon
   const { which, byMm, standardDeviations } = fit.strays.reduce((a, b) =>
     b.standardDeviations > a.standardDeviations ? b : a,
   )
-  return standardDeviations > figures.tapeStray.toldBeyond ? { code: "tape-contradicts", which, byMm } : null
+  return standardDeviations > figures.tapeToldBeyond ? { code: "tape-contradicts", which, byMm } : null
 }

@@ -23,8 +23,8 @@ export type TapeFigures = {
 
 /** What the fit is told of heads and tapes; presets/client/headSizes.ts says where each figure is from. */
 export type HeadFigures = TapeFigures & {
-  /** A tape so many standard deviations from what the other two foretell is told, and past the second no head has it. */
-  tapeStray: { toldBeyond: number; refusedBeyond: number }
+  /** A tape so many standard deviations from what the other two foretell is told. */
+  tapeToldBeyond: number
   /** Usual least and greatest of each measure as it is taken, mm. */
   usualMm: Record<HeadMeasureName, readonly [least: number, greatest: number]>
   /** Least and greatest factor on an axis of the unscaled head that still makes a head. */
@@ -53,17 +53,31 @@ export class HeadSizeError extends RangeError {
   }
 }
 
-/** Why no head has this size: names the measure most out of proportion with the other two, and its usual span. */
-export function headSizeFault(size: HeadSize, { usualMm }: HeadFigures): HeadSizeError {
-  const measures = measuresOf(size).map(([name, mm]) => {
-    const [least, greatest] = usualMm[name]
-    return { name, mm, least, greatest, share: mm / (least + greatest) }
-  })
+/** Why no head has this size: names the measure that no head has, else the one most out of proportion with the other two, and its usual span. */
+export function headSizeFault(size: HeadSize, figures: HeadFigures): HeadSizeError {
+  const measures = measuresOf(size).map((measure) => againstUsual(measure, figures))
   const middle = measures.map(({ share }) => share).sort((a, b) => a - b)[1]
-  const stray = ({ share }: { share: number }) => Math.abs(Math.log(share / middle))
+  const alone = measuresOfNoHead(size, figures)
+  const stray = ({ share }: { share: number }) => Math.abs(Math.log(share / (alone.length > 0 ? 1 : middle)))
   const { name, mm, least, greatest } =
     measures.find(({ mm }) => !(mm > 0)) ?? measures.reduce((a, b) => (stray(b) > stray(a) ? b : a))
   return new HeadSizeError({ measure: name, mm, least, greatest })
+}
+
+/**
+ * The measures that are not of a head whatever the others are: shorter or longer than the middle of the usual span by more
+ * than a head may be stretched. Inches written for centimetres are, and a digit too many or too few.
+ */
+export const measuresOfNoHead = (size: HeadSize, figures: HeadFigures): readonly HeadMeasureName[] =>
+  measuresOf(size)
+    .map((measure) => againstUsual(measure, figures))
+    .filter(({ share }) => !(share >= figures.axisFactor[0] && share <= figures.axisFactor[1]))
+    .map(({ name }) => name)
+
+/** A measure as a share of the middle of its usual span. */
+function againstUsual([name, mm]: readonly [HeadMeasureName, number], { usualMm }: HeadFigures) {
+  const [least, greatest] = usualMm[name]
+  return { name, mm, least, greatest, share: (2 * mm) / (least + greatest) }
 }
 
 const measuresOf = (size: HeadSize): readonly (readonly [HeadMeasureName, number])[] =>

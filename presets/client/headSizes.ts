@@ -74,17 +74,17 @@ export const tapeErrorMm = {
   ),
 }
 
-/** A tape is told from so many standard deviations: 3 in 1000. Past eight it is a slip of the pen. Assumptions. */
-const tapeStray = { toldBeyond: 3, refusedBeyond: 8 }
+/** A tape is told from so many standard deviations: 3 in 1000. Assumption. */
+const tapeToldBeyond = 3
 
-/** How far an axis of the unscaled head, the mean woman, may be stretched: EN 960 headforms run from 445 to 645 mm around. */
+/** How far an axis of the unscaled head, the mean woman, may be stretched, and how far a tape may be from the usual: EN 960 headforms run from 445 to 645 mm around. */
 export const axisFactor = figure(1, [0.75, 1.3], `${assumption}, a little beyond the spans of EN 960`)
 
 /** The figures geometry takes as its argument. */
 export const headFigures: HeadFigures = {
   priors: [surveyedHeads.women, surveyedHeads.men],
   tapeErrorMm: valuesOf(tapeErrorMm),
-  tapeStray,
+  tapeToldBeyond,
   usualMm: {
     lengthMm: headMeasureSources.lengthMm.range,
     breadthMm: headMeasureSources.breadthMm.range,

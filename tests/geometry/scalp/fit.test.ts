@@ -16,7 +16,7 @@ const figures: HeadFigures = {
     },
   ],
   tapeErrorMm: { aroundMm: 6, overMm: 8, frontToNapeMm: 10 },
-  tapeStray: { toldBeyond: 3, refusedBeyond: 8 },
+  tapeToldBeyond: 3,
   usualMm: {
     lengthMm: [176, 208],
     breadthMm: [137, 161],
@@ -117,6 +117,20 @@ describe("a tape that contradicts the other two", () => {
     expect(tapeFit(long)[0]).toBeGreaterThan(tapeFit(mean)[0])
   })
 
+  it("is taken with its weight and told by name, however far it stands off, as long as a head has such a tape", () => {
+    const spans = { aroundMm: [425, 720], overMm: [265, 445], frontToNapeMm: [280, 475] } as const
+    for (const which of ["aroundMm", "overMm", "frontToNapeMm"] as const)
+      for (const mm of spans[which]) {
+        const tapes = { ...mean, [which]: mm }
+        expect(contradiction(tapes)).toMatchObject({ code: "tape-contradicts", which })
+        // Toward the reading, and by less than it asks for.
+        const [fitted, before] = [measure(tapeFit(tapes))[which], measure(tapeFit(mean))[which]]
+        const asked = mm / 1.02 - before
+        expect((fitted - before) / asked).toBeGreaterThan(0.05)
+        expect((fitted - before) / asked).toBeLessThan(0.9)
+      }
+  })
+
   it("is not, where tapes go together, nor of a caliper", () => {
     expect(contradiction(mean)).toBeNull()
     expect(contradiction({ ...mean, frontToNapeMm: mean.frontToNapeMm + 20 })).toBeNull()
@@ -135,6 +149,19 @@ describe("a size no head has", () => {
     expect(tape(546, 190, 361)).toThrow(/^Ear to ear over the top, 190 mm, .* 315 to 375 mm\.$/)
     const flat = { kind: "caliper", lengthMm: 187, breadthMm: 144, heightMm: 20 } as const
     expect(() => fitAxes(flat, figures)).toThrow(/^Height from ear to top, 20 mm, .* 114 to 140 mm\.$/)
+  })
+
+  it("is refused for inches written as centimetres and for a digit too many or too few, by the tape that was", () => {
+    const usual = [546, 336, 361] as const
+    const names = [/^Around the head/, /^Ear to ear/, /^Front hairline/]
+    for (const slip of [1 / 2.54, 2.54, 10, 0.1])
+      for (let i = 0; i < 3; i++) {
+        const [around, over, nape] = usual.map((mm, j) => (i === j ? mm * slip : mm))
+        expect(tape(around, over, nape)).toThrow(names[i])
+      }
+    // Two of three in inches: one of the two is named, not the good one.
+    expect(tape(546, 132, 142)).toThrow(/^(Ear to ear|Front hairline)/)
+    expect(tape(215, 132, 142)).toThrow(RangeError)
   })
 
   it("is refused when a measure is no length", () => {
