@@ -11,7 +11,7 @@ export type Start = Called & { startMm: number; strand: Foil["strand"] }
 const rowMm = 5.6
 const strandMm = 42
 const middleMm = 2.4
-const coatMm = 1.8
+const coatMm = 1.4
 const tailMm = 6
 const textLeft = strandMm + 3
 
