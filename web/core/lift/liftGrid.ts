@@ -23,8 +23,8 @@ export function priorTraits(
   for (const half of halfTimes(halfTimeMin))
     for (const levels of printedLevels(printed))
       for (const lag of bell(liftPriors.lagMin, { steps: 5, least: 0 }))
-        for (const power of bell(liftPriors.strengthPower, { steps: 3 }))
-          for (const activation of bell(liftPriors.activationKJ, { steps: 3 }))
+        for (const power of threeOf(liftPriors.strengthPower))
+          for (const activation of threeOf(liftPriors.activationKJ))
             grid.push({
               of: {
                 printedLevels: levels.of,
@@ -94,6 +94,15 @@ function printedLevels({ low, high }: Span): Weighted<number>[] {
   const middle = (low + high) / 2
   const half = Math.max((high - low) / 2, 0.5)
   return bell({ low: middle - half, high: middle + half }, { steps: 9, least: high / 9, most: high })
+}
+
+/** Three stand for a normal spread whose middle two thirds are the span, with its variance (Gauss and Hermite; Abramowitz, Stegun 25.4.46). */
+function threeOf({ low, high }: Span): Weighted<number>[] {
+  const [middle, sd] = [(low + high) / 2, (high - low) / 2]
+  return [-1, 0, 1].map((step) => ({
+    of: middle + step * Math.sqrt(3) * sd,
+    weight: step === 0 ? 2 / 3 : 1 / 6,
+  }))
 }
 
 /** Even steps over a normal spread whose middle two thirds are the span; the two ends stand for half a step each (trapezium rule). */
