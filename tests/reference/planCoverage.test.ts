@@ -1,13 +1,13 @@
 import { describe, expect, test } from "vitest"
-import { productG } from "../../../../geometry/hair/product"
-import { isFoil } from "../../../../geometry/section/section"
-import { tradeFigures } from "../../../../presets/formula/tradeFigures"
-import { newSalon } from "../../../../web/core/document/salon"
-import { figuresFor } from "../../../../web/core/figures/figuresFor"
-import { gramsFor, learn, priorBelief } from "../../../../web/core/grams/calibration"
-import { learntOf } from "../../../../web/core/weighing/learnt"
-import { drawNeed, drawSalon, salonDice, weigh } from "../../../support/drawnSalon"
-import { samplePlan } from "../../../support/samples"
+import { productG } from "../../geometry/hair/product"
+import { isFoil } from "../../geometry/section/section"
+import { tradeFigures } from "../../presets/formula/tradeFigures"
+import { newSalon } from "../../web/core/document/salon"
+import { figuresFor } from "../../web/core/figures/figuresFor"
+import { gramsFor, learn, priorBelief } from "../../web/core/grams/calibration"
+import { learntOf } from "../../web/core/weighing/learnt"
+import { drawNeed, drawSalon, salonDice, weigh } from "../support/drawnSalon"
+import { samplePlan } from "../support/samples"
 
 /**
  * The range that a plan itself prints, by what its salon has learnt, or by the starting figures until there is enough:

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest"
-import type { Range } from "../../../../geometry/hair/tradeFigures"
-import { tradeFigures } from "../../../../presets/formula/tradeFigures"
-import { gramsFor, learn, learntFigures, priorBelief } from "../../../../web/core/grams/calibration"
-import { drawNeed, drawSalon, salonDice, trueGrams, weigh } from "../../../support/drawnSalon"
+import type { Range } from "../../geometry/hair/tradeFigures"
+import { tradeFigures } from "../../presets/formula/tradeFigures"
+import { gramsFor, learn, learntFigures, priorBelief } from "../../web/core/grams/calibration"
+import { drawNeed, drawSalon, salonDice, trueGrams, weigh } from "../support/drawnSalon"
 
 /**
  * Salons drawn from the prior itself: scatter and figures as believed before weighing, and bowls of 4 to 12 foils
