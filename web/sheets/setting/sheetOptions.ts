@@ -15,4 +15,6 @@ export type SheetOptions = {
   zone: string
   language: Language
   words: Words
+  /** Hears how many of the steps of a long sheet are laid out. */
+  onStep?: (done: number, count: number) => void
 }
