@@ -1,32 +1,44 @@
 import { type ReactNode, useState } from "react"
 import type { PaperName } from "../../presets/sheets/papers"
 import { useWords } from "../session/words"
-import { PagesToPrint } from "./PagesToPrint"
-import type { Sheet } from "./pens/page"
-import { svgPage } from "./pens/svgPages"
+import { type PagesNow, PagesToPrint } from "./PagesToPrint"
 import { SmallPage } from "./SmallPage"
+import type { LaidSheet } from "./sheetMaker"
+import { useMarkup } from "./useMarkup"
 
-type Props = { sheet: Sheet; paper: PaperName; children: ReactNode }
+type Props = {
+  sheet: LaidSheet
+  paper: PaperName
+  pagesNow: PagesNow
+  children: ReactNode
+}
 
 /** A column of small pages, and one at its side as large as the screen allows: the very items that the PDF prints. */
-export function PagePreview({ sheet: { pages }, paper, children }: Props) {
+export function PagePreview({ sheet, paper, pagesNow, children }: Props) {
   const { screen } = useWords().sheets
   const [wanted, setWanted] = useState(0)
-  const current = Math.min(wanted, pages.length - 1)
-  const markup = svgPage(pages[current], "page", screen.asPrinted)
+  const { papers } = sheet
+  const current = Math.min(wanted, papers.length - 1)
+  const markup = useMarkup(sheet, {
+    page: current,
+    prefix: "page",
+    label: screen.asPrinted,
+    isWanted: true,
+  })
   return (
     <section className="preview" aria-label={screen.pages}>
       <div className="sheet-actions">
         {children}
-        <span aria-live="polite">{screen.pageOf(current + 1, pages.length)}</span>
+        <span aria-live="polite">{screen.pageOf(current + 1, papers.length)}</span>
       </div>
-      {pages.length > 1 && (
+      {papers.length > 1 && (
         <nav className="small-pages" aria-label={screen.pages}>
-          {pages.map((page, i) => (
+          {papers.map((size, i) => (
             <SmallPage
               // biome-ignore lint/suspicious/noArrayIndexKey: a page is known by its place alone
               key={i}
-              page={page}
+              sheet={sheet}
+              size={size}
               number={i + 1}
               isCurrent={i === current}
               onChoose={() => setWanted(i)}
@@ -36,7 +48,7 @@ export function PagePreview({ sheet: { pages }, paper, children }: Props) {
       )}
       {/* biome-ignore lint/security/noDangerouslySetInnerHtml: our own pen writes it and escapes every word of the plan */}
       <div className="sheet" dangerouslySetInnerHTML={{ __html: markup }} />
-      <PagesToPrint pages={pages} paper={paper} />
+      <PagesToPrint sheet={sheet} paper={paper} pagesNow={pagesNow} />
     </section>
   )
 }

@@ -1,13 +1,17 @@
-import { useEffect, useState } from "react"
+import { useEffect, useRef, useState } from "react"
 import { createPortal, flushSync } from "react-dom"
 import type { PaperName } from "../../presets/sheets/papers"
-import type { Page } from "./pens/page"
-import { svgPage } from "./pens/svgPages"
+import type { LaidSheet } from "./sheetMaker"
+
+type Props = { sheet: LaidSheet; paper: PaperName; pagesNow: PagesNow }
+/** The pages as they are true at this moment: those that have been drawn, where they still are. */
+export type PagesNow = (drawn: readonly string[] | null) => readonly string[]
 
 /** All pages at life size, in place of the screen while the browser prints it; nothing at other times. */
-export function PagesToPrint({ pages, paper }: { pages: readonly Page[]; paper: PaperName }) {
-  const isPrinting = useIsPrinting()
-  if (!isPrinting) return null
+export function PagesToPrint({ sheet, paper, pagesNow }: Props) {
+  useDrawnAhead(sheet)
+  const pages = usePrinted(() => pagesNow(sheet.drawn()))
+  if (!pages) return null
   return createPortal(
     <div className={`printed ${paper}`}>
       {pages.map((page, i) => (
@@ -16,7 +20,7 @@ export function PagesToPrint({ pages, paper }: { pages: readonly Page[]; paper: 
           key={i}
           className="printed-page"
           // biome-ignore lint/security/noDangerouslySetInnerHtml: our own pen writes it and escapes every word of the plan
-          dangerouslySetInnerHTML={{ __html: svgPage(page, `print-${i + 1}`, "") }}
+          dangerouslySetInnerHTML={{ __html: page }}
         />
       ))}
     </div>,
@@ -24,12 +28,32 @@ export function PagesToPrint({ pages, paper }: { pages: readonly Page[]; paper: 
   )
 }
 
-function useIsPrinting(): boolean {
-  const [isPrinting, setIsPrinting] = useState(false)
+/** More pages than this are drawn when they are asked for: until then whoever draws them has no time for the screen. */
+const mostAhead = 30
+/** What is in sight is drawn first. */
+const aheadMs = 500
+
+/** A browser that prints by its own menu does not wait for pages to be drawn. */
+function useDrawnAhead(sheet: LaidSheet) {
+  useEffect(() => {
+    if (sheet.papers.length > mostAhead) return
+    // One that is overtaken by a newer sheet is drawn with that.
+    const wait = setTimeout(() => sheet.pages().catch(() => {}), aheadMs)
+    return () => clearTimeout(wait)
+  }, [sheet])
+}
+
+/** The pages while the browser prints, null at other times. */
+function usePrinted(pagesNow: () => readonly string[]): readonly string[] | null {
+  const [printed, setPrinted] = useState<readonly string[] | null>(null)
+  const latest = useRef(pagesNow)
+  useEffect(() => {
+    latest.current = pagesNow
+  })
   useEffect(() => {
     // The browser photographs the page as soon as its listeners return.
-    const begin = () => flushSync(() => setIsPrinting(true))
-    const end = () => setIsPrinting(false)
+    const begin = () => flushSync(() => setPrinted(latest.current()))
+    const end = () => setPrinted(null)
     window.addEventListener("beforeprint", begin)
     window.addEventListener("afterprint", end)
     return () => {
@@ -37,5 +61,5 @@ function useIsPrinting(): boolean {
       window.removeEventListener("afterprint", end)
     }
   }, [])
-  return isPrinting
+  return printed
 }

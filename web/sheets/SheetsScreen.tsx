@@ -4,16 +4,15 @@ import type { Plan } from "../core/document/schema"
 import { sessionStore } from "../session/sessionStore"
 import { usePlan, useSession } from "../session/usePlan"
 import { useWords } from "../session/words"
-import { renewed } from "./optionsOf"
 import { PagePreview } from "./PagePreview"
 import type { Fonts } from "./pens/fontFile"
 import { loadFonts } from "./pens/loadFonts"
-import type { Sheet } from "./pens/page"
 import { ReadAsPage } from "./ReadAsPage"
 import { SheetActions } from "./SheetActions"
 import { SheetChoices } from "./SheetChoices"
-import type { SheetOptions } from "./setting/sheetOptions"
-import { layOutSheet, sheetKinds } from "./sheetKinds"
+import { SheetProgress } from "./SheetProgress"
+import { sheetKinds } from "./sheetKinds"
+import { type Laying, useLaidSheet } from "./useLaidSheet"
 import { useSheetOptions } from "./useSheetOptions"
 import { useSheetSettings } from "./useSheetSettings"
 
@@ -26,14 +25,11 @@ export function SheetsScreen({ Note }: { Note: ComponentType<{ plan: Plan }> }) 
   const { language, chooseLanguage, paper, choosePaper, words, hasFailed } = useSheetSettings()
   const { fonts, hasFailed: hasNoFont, again } = useFonts()
   const options = useSheetOptions(plan, { paper, mirror, language, words })
-  const sheet = useMemo(
-    () => fonts && options && layOutSheet(name, plan, options, fonts),
+  const asked = useMemo(
+    () => fonts && options && { name, plan, options, fonts },
     [plan, name, fonts, options],
   )
-  const sheetNow = (shown: Sheet, fonts: Fonts, options: SheetOptions) => {
-    const now = renewed(options, plan)
-    return now === options ? shown : layOutSheet(name, plan, now, fonts)
-  }
+  const { sheet, laying, end, endPdf, again: layOutAgain, sheetNow, pagesNow } = useLaidSheet(asked)
   const fault = hasNoFont ? said.screen.noFont : hasFailed ? said.screen.noWords : ""
   return (
     <main className="page sheets">
@@ -61,25 +57,42 @@ export function SheetsScreen({ Note }: { Note: ComponentType<{ plan: Plan }> }) 
           )}
         </p>
       )}
-      {!sheet && !fault && <p>{said.screen.working}</p>}
+      {!fault && <LayingOut laying={laying} hasSheet={sheet !== null} onEnd={end} onAgain={layOutAgain} />}
       {sheetKinds[name].hasNote && (
         <Suspense>
           <Note plan={plan} />
         </Suspense>
       )}
-      {sheet && fonts && options && (
-        <PagePreview sheet={sheet} paper={paper}>
-          <SheetActions
-            name={name}
-            sheet={sheet}
-            sheetNow={() => sheetNow(sheet, fonts, options)}
-            plan={plan}
-            fonts={fonts}
-          />
+      {sheet && options && (
+        <PagePreview sheet={sheet} paper={paper} pagesNow={pagesNow}>
+          <SheetActions name={name} sheet={sheet} sheetNow={sheetNow} plan={plan} onEnd={endPdf} />
           {sheetKinds[name].toHtml && <ReadAsPage name={name} plan={plan} options={options} />}
         </PagePreview>
       )}
     </main>
+  )
+}
+
+type LayingProps = { laying: Laying; hasSheet: boolean; onEnd: () => void; onAgain: () => void }
+
+/** Where the laying out takes time, or did not end well. What is in sight is not moved for a short one. */
+function LayingOut({ laying, hasSheet, onEnd, onAgain }: LayingProps) {
+  const { screen } = useWords().sheets
+  if (laying.state === "here") return null
+  if (laying.state === "coming") {
+    const { step } = laying
+    if (hasSheet && !step) return null
+    const { done, count } = step ?? { done: 0, count: 0 }
+    const text = step ? screen.workingOn(done, count) : screen.working
+    return <SheetProgress text={text} done={done} count={count} onEnd={onEnd} />
+  }
+  return (
+    <p className="fault" role="alert">
+      {screen.stopped}{" "}
+      <button type="button" className="button" onClick={onAgain}>
+        {screen.again}
+      </button>
+    </p>
   )
 }
 

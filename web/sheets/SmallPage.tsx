@@ -1,16 +1,23 @@
 import { useEffect, useRef, useState } from "react"
 import { useWords } from "../session/words"
-import type { Page } from "./pens/page"
-import { svgPage } from "./pens/svgPages"
+import type { Paper } from "./pens/page"
+import type { LaidSheet } from "./sheetMaker"
+import { useMarkup } from "./useMarkup"
 
-type Props = { page: Page; number: number; isCurrent: boolean; onChoose: () => void }
+type Props = { sheet: LaidSheet; size: Paper; number: number; isCurrent: boolean; onChoose: () => void }
 
 /** A page in the column, drawn once it has come into sight: a long handout has more than the eye sees at once. */
-export function SmallPage({ page, number, isCurrent, onChoose }: Props) {
+export function SmallPage({ sheet, size, number, isCurrent, onChoose }: Props) {
   const { screen } = useWords().sheets
   const ref = useRef<HTMLButtonElement>(null)
   const isSeen = useSeen(ref)
-  const { widthMm, heightMm } = page.paper
+  const { widthMm, heightMm } = size
+  const markup = useMarkup(sheet, {
+    page: number - 1,
+    prefix: `small-${number}`,
+    label: "",
+    isWanted: isSeen,
+  })
   return (
     <button
       ref={ref}
@@ -20,11 +27,11 @@ export function SmallPage({ page, number, isCurrent, onChoose }: Props) {
       aria-current={isCurrent ? "page" : undefined}
       onClick={onChoose}
     >
-      {isSeen ? (
+      {markup ? (
         <span
           aria-hidden="true"
           // biome-ignore lint/security/noDangerouslySetInnerHtml: our own pen writes it and escapes every word of the plan
-          dangerouslySetInnerHTML={{ __html: svgPage(page, `small-${number}`, "") }}
+          dangerouslySetInnerHTML={{ __html: markup }}
         />
       ) : (
         <svg viewBox={`0 0 ${widthMm} ${heightMm}`} aria-hidden="true" />

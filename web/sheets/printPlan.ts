@@ -1,6 +1,7 @@
 import type { PaperName } from "../../presets/sheets/papers"
 import type { SheetName } from "../../presets/sheets/sheetNames"
 import type { Plan } from "../core/document/schema"
+import type { Progress } from "../session/askBeside"
 import { type Language, loadWords } from "../words/every/languages"
 import { optionsOf } from "./optionsOf"
 import { drawPage } from "./pens/drawPage"
@@ -36,11 +37,12 @@ export async function planAsHtml(plan: Plan, { sheet, ...print }: PrintOptions):
   return sheetAsHtml(sheet, plan, optionsOf(plan, { ...print, words }))
 }
 
-export function toPdf(sheet: Sheet, fonts: Fonts): Uint8Array {
+export function toPdf(sheet: Sheet, fonts: Fonts, onPage?: Progress): Uint8Array {
   const pdf = openPdf(sheet, fingerprint(sheet.pages), fonts)
   for (const [i, page] of sheet.pages.entries()) {
     if (i > 0) pdf.nextPage(page)
     drawPage(page, pdf.pen)
+    onPage?.(i + 1, sheet.pages.length)
   }
   return pdf.bytes()
 }

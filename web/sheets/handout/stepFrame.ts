@@ -37,9 +37,10 @@ const underMm = 3
 /** One frame a step, two in a row: the working sections first where the head is divided. */
 export function stepRows(plan: Plan, setting: FrameSetting): Block[] {
   const widthMm = (setting.widthMm - gutterMm) / 2
-  const blocks = framesOf(plan, setting.press).map((frame, i) =>
-    frameBlock(frame, i + 1, { ...setting, widthMm }),
-  )
+  const blocks = framesOf(plan, setting.press).map((frame, i, { length }) => {
+    setting.press.onStep?.(i + 1, length)
+    return frameBlock(frame, i + 1, { ...setting, widthMm })
+  })
   const rows = blocks.flatMap((_, i) => (i % 2 === 0 ? [blocks.slice(i, i + 2)] : []))
   return rows.map((row) => beside(...row.map((block, i) => ({ block, leftMm: i * (widthMm + gutterMm) }))))
 }

@@ -18,4 +18,6 @@ export type SheetOptions = {
   contact?: Contact | undefined
   language: Language
   words: Words
+  /** Hears how many of the steps of a long sheet are laid out. */
+  onStep?: (done: number, count: number) => void
 }

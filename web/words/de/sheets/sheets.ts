@@ -74,6 +74,7 @@ const screen = (t: Tools): Sheets["screen"] => ({
   asPrinted: "Seite wie gedruckt",
   working: "Seiten werden gesetzt…",
   workingOn: (done, count) => `Schritt ${t.whole(done)} von ${t.whole(count)} wird gesetzt…`,
+  printing: (done: number, count: number) => `Seite ${t.whole(done)} von ${t.whole(count)} wird gedruckt…`,
   stopped: "Die Seiten wurden nicht gesetzt.",
   again: "Seiten setzen",
   noFont: "Die Schrift für die Blätter wurde nicht geladen. Die Verbindung prüfen und neu laden.",

@@ -79,6 +79,7 @@ const screen = (t: Tools) => ({
   asPrinted: "Page as printed",
   working: "Laying out the pages…",
   workingOn: (done: number, count: number) => `Laying out step ${t.whole(done)} of ${t.whole(count)}…`,
+  printing: (done: number, count: number) => `Printing page ${t.whole(done)} of ${t.whole(count)}…`,
   stopped: "The pages were not laid out.",
   again: "Lay out the pages",
   noFont: "The font for the sheets did not load. Check the connection and reload.",

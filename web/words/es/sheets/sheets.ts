@@ -79,6 +79,7 @@ const screen = (t: Tools) => ({
   asPrinted: "Página impresa",
   working: "Componiendo las páginas…",
   workingOn: (done: number, count: number) => `Componiendo, paso ${t.whole(done)} de ${t.whole(count)}…`,
+  printing: (done: number, count: number) => `Imprimiendo la página ${t.whole(done)} de ${t.whole(count)}…`,
   stopped: "Las páginas no se compusieron.",
   again: "Componer las páginas",
   noFont: "No se cargó la letra de las hojas. Compruebe la conexión y recargue.",

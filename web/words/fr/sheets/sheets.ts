@@ -79,6 +79,7 @@ const screen = (t: Tools) => ({
   asPrinted: "Page imprimée",
   working: "Mise en page…",
   workingOn: (done: number, count: number) => `Mise en page, étape ${t.whole(done)} sur ${t.whole(count)}…`,
+  printing: (done: number, count: number) => `Impression de la page ${t.whole(done)} sur ${t.whole(count)}…`,
   stopped: "Les pages n’ont pas été mises en page.",
   again: "Mettre en page",
   noFont: "La police des fiches ne s’est pas chargée. Vérifiez la connexion et rechargez.",

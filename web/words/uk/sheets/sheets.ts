@@ -86,6 +86,7 @@ const screen = (t: Tools): SheetsWords["screen"] => ({
   asPrinted: "Сторінка як у друці",
   working: "Верстка сторінок…",
   workingOn: (done, count) => `Верстка: крок ${t.whole(done)} з ${t.whole(count)}…`,
+  printing: (done: number, count: number) => `Друкується сторінка ${t.whole(done)} з ${t.whole(count)}…`,
   stopped: "Сторінки не зверстано.",
   again: "Зверстати сторінки",
   noFont: "Шрифт для аркушів не завантажився. Перевірте з’єднання й перезавантажте.",
