@@ -10,7 +10,7 @@ export const mixes = [
   timedMix("B", { onHeadPercent: 4, mixingMin: always(1) }),
   timedMix("C", { onHeadPercent: 2 }),
 ]
-const strength: Readonly<Record<string, number>> = { A: 6, B: 4, C: 2 }
+export const strength: Readonly<Record<string, number>> = { A: 6, B: 4, C: 2 }
 
 /** Any service: foils of their own pace and of their own time in each mix, a weaker one being slower. */
 export const anyService = (most: number, groups: number, least = 1) =>
@@ -44,7 +44,7 @@ export const anyService = (most: number, groups: number, least = 1) =>
     )
 
 /** Whether the client sits no longer than in a plan. */
-const isNoLonger = (given: Service) => {
+export const isNoLonger = (given: Service) => {
   const mostMin = planService(given).chairMin.mid + 1e-9
   return (other: Service) => planService(other).chairMin.mid <= mostMin
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest"
 import type { Service } from "../../../../web/core/schedule/scheduleInput"
 import { readySpreadMin, solveOrder } from "../../../../web/core/schedule/solveOrder"
 import { planService } from "../../../../web/core/schedule/timing"
-import { anyService, closestOfAll, mixes } from "../../../support/orderServices"
+import { anyService, closestOfAll, isNoLonger, mixes, strength } from "../../../support/orderServices"
 import { processorMs } from "../../../support/processorMs"
 import { always, timedFoil, timedService } from "../../../support/timedService"
 
