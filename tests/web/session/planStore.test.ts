@@ -4,12 +4,19 @@ import { moveSections } from "../../../web/core/edits/parting/moveSections"
 import { setPlanDetails } from "../../../web/core/edits/plan/setPlanDetails"
 import { removeSections } from "../../../web/core/edits/sections/removeSections"
 import { createPlanStore, edit, openInto, redo, undo } from "../../../web/session/planStore"
+import { sessionStore } from "../../../web/session/sessionStore"
 import { emptyPlan, samplePlan } from "../../support/samples"
 
 const deleted = { chapter: "placement", code: "delete", count: 1 } as const
 const renamed = { chapter: "plans", code: "rename" } as const
 
 describe("the open plan", () => {
+  it("is drawn on the map as it opens, whatever hair lay over the one before", () => {
+    sessionStore.setState({ isFalling: true })
+    openInto(emptyPlan, createPlanStore(samplePlan))
+    expect(sessionStore.getState().isFalling).toBe(false)
+  })
+
   it("changes by edits under the words of the menu, back and forth", () => {
     const store = createPlanStore(samplePlan)
     expect(edit(deleted, removeSections("s2"), null, store)).toBeNull()
