@@ -4,6 +4,7 @@ import * as history from "../core/document/history"
 import { newPlan } from "../core/document/newPlan"
 import type { Refusal } from "../core/document/refusal"
 import type { Plan } from "../core/document/schema"
+import { sessionStore } from "./sessionStore"
 import type { Done } from "./words"
 
 /** The open plan with its history, and nothing else. */
@@ -49,5 +50,8 @@ export const keepAcrossSteps = (keeping: Keep) => {
   keep = keeping
 }
 
-/** Puts another plan on the screen, with a history of its own. */
-export const openInto = (plan: Plan, store = planStore) => store.setState(history.startHistory(plan))
+/** Puts another plan on the screen, with a history of its own; the map shows its drawing again. */
+export function openInto(plan: Plan, store = planStore) {
+  store.setState(history.startHistory(plan))
+  sessionStore.setState({ isFalling: false })
+}

@@ -8,12 +8,19 @@ import { removeSections } from "../../../web/core/edits/sections/removeSections"
 import { keepStops } from "../../../web/session/clearance/keepStops"
 import { nowHere } from "../../../web/session/nowHere"
 import { createPlanStore, edit, openInto, redo, undo } from "../../../web/session/planStore"
+import { sessionStore } from "../../../web/session/sessionStore"
 import { emptyPlan, samplePlan } from "../../support/samples"
 
 const deleted = { chapter: "placement", code: "delete", count: 1 } as const
 const renamed = { chapter: "plans", code: "rename" } as const
 
 describe("the open plan", () => {
+  it("is drawn on the map as it opens, whatever hair lay over the one before", () => {
+    sessionStore.setState({ isFalling: true })
+    openInto(emptyPlan, createPlanStore(samplePlan))
+    expect(sessionStore.getState().isFalling).toBe(false)
+  })
+
   it("changes by edits under the words of the menu, back and forth", () => {
     const store = createPlanStore(samplePlan)
     expect(edit(deleted, removeSections("s2"), null, store)).toBeNull()

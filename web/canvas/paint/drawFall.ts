@@ -1,18 +1,43 @@
 import { pointsEach } from "../../../geometry/strands/grow"
-import type { OrthographicView } from "../../../geometry/surface/views"
 import type { Fall } from "../../core/fall/fall"
+import type { Shown } from "../../core/fall/strandColours"
+import { colourOf, type HairShade } from "../../core/pigment/hairColour"
+import { screenBytes } from "../../core/pigment/screenColour"
 import { paper } from "../../drawing/inks"
+import { drawBust } from "./drawBust"
 import { drawMarks } from "./drawMarks"
 import { drawOverShade, drawShade, penOf } from "./drawPane"
 import { headSilhouette } from "./headSilhouette"
 import type { PaneState } from "./paneState"
 import { type Layer, type Pieces, strandPieces } from "./strandPieces"
 
-/** Ink tones, never colours: what is left as it is in darks, what is lightened in the light of the paper. */
-const darks = ["#1d1814", "#2a231d", "#3a3129", "#4c4238", "#615548", "#7b6e5e"]
-const lights = ["#b9a888", "#cfc0a3", "#e0d3ba", "#ede3cf", "#f7f0e2", "#fefbf3"]
-const underDark = "#241d18"
-const underLight = "#4a3f33"
+/** How brightly the light falls on the six tones of a colour, and on what shows between strands. */
+const darkLights = [0.42, 0.58, 0.78, 1, 1.25, 1.55]
+const lightLights = [0.62, 0.76, 0.9, 1.02, 1.14, 1.26]
+const underLight = 0.3
+
+type Inks = { dark: readonly string[]; light: readonly string[]; underDark: string; underLight: string }
+
+/** The tones of the hair as it is about the face, and of what is lifted. */
+function inksOf({ shades }: Shown): Inks {
+  const dark: HairShade = {
+    kind: "natural",
+    level: shades.now.hairline.midLengths,
+    whiteShare: shades.whiteShare,
+  }
+  const light: HairShade = { kind: "lifted", level: shades.aimed, toned: shades.finish }
+  return {
+    dark: darkLights.map((share) => lit(dark, share)),
+    light: lightLights.map((share) => lit(light, share)),
+    underDark: lit(dark, underLight),
+    underLight: lit(light, underLight),
+  }
+}
+
+function lit(shade: HairShade, share: number) {
+  const [red, green, blue] = colourOf(shade)
+  return `rgb(${screenBytes([red * share, green * share, blue * share]).join(" ")})`
+}
 
 /** How broad a stroke is, mm, how it ends, and which share of a step it starts past the root; before it, as a lock is broader than a strand. */
 type Stroke = { mm: number; cap: CanvasLineCap; root: number }
@@ -22,16 +47,18 @@ const tapered: Stroke = { ...fine, mm: 0.75 }
 const bright: Stroke = { mm: 1.15, cap: "round", root: -0.2 }
 
 /** The head with its hair: what falls behind it, the head itself as paper, and what falls before it. */
-export function drawFall(context: CanvasRenderingContext2D, pane: PaneState, fall: Fall) {
+export function drawFall(context: CanvasRenderingContext2D, pane: PaneState, fall: Fall, shown: Shown) {
   const { view } = pane.picture.scene
   if (view.kind !== "orthographic") return
-  const pieces = strandPieces(pane, view, fall)
+  const pieces = strandPieces(pane, view, fall, shown.grownMm)
+  const inks = inksOf(shown)
   context.fillStyle = paper
   context.fillRect(0, 0, pane.camera.width, pane.camera.height)
   context.lineJoin = "round"
-  for (const layer of pieces.behind) drawLayer(context, layer, pieces, pane.camera.pxPerMm)
-  drawBody(context, pane, view)
-  for (const layer of pieces.before) drawLayer(context, layer, pieces, pane.camera.pxPerMm)
+  for (const layer of pieces.behind) drawLayer(context, layer, pieces, { inks, pxPerMm: pane.camera.pxPerMm })
+  drawBust(context, { camera: pane.camera, axes: pane.head.axes, view })
+  drawBody(context, pane)
+  for (const layer of pieces.before) drawLayer(context, layer, pieces, { inks, pxPerMm: pane.camera.pxPerMm })
 }
 
 /** Each layer darkens what lies under it before its own strands are drawn, so that locks stand apart. */
@@ -39,7 +66,7 @@ function drawLayer(
   context: CanvasRenderingContext2D,
   { dark, tip, light }: Layer,
   { xy }: Pieces,
-  pxPerMm: number,
+  { inks, pxPerMm }: { inks: Inks; pxPerMm: number },
 ) {
   const stroke = (tones: readonly (readonly number[])[], color: string, { mm, cap, root }: Stroke) => {
     if (!tones.some(({ length }) => length > 0)) return
@@ -50,11 +77,11 @@ function drawLayer(
     for (const stretches of tones) trace(context, stretches, xy, root)
     context.stroke()
   }
-  stroke(dark, underDark, under)
-  for (const [tone, stretches] of dark.entries()) stroke([stretches], darks[tone], fine)
-  for (const [tone, stretches] of tip.entries()) stroke([stretches], darks[tone], tapered)
-  stroke(light, underLight, under)
-  for (const [tone, stretches] of light.entries()) stroke([stretches], lights[tone], bright)
+  stroke(dark, inks.underDark, under)
+  for (const [tone, stretches] of dark.entries()) stroke([stretches], inks.dark[tone], fine)
+  for (const [tone, stretches] of tip.entries()) stroke([stretches], inks.dark[tone], tapered)
+  stroke(light, inks.underLight, under)
+  for (const [tone, stretches] of light.entries()) stroke([stretches], inks.light[tone], bright)
 }
 
 function trace(
@@ -75,10 +102,11 @@ function trace(
 }
 
 /** The head as paper, its shade and its lines. */
-function drawBody(context: CanvasRenderingContext2D, pane: PaneState, view: OrthographicView) {
+export function drawBody(context: CanvasRenderingContext2D, pane: PaneState) {
   const { picture, camera } = pane
-  const { shade } = picture
-  if (!shade) return
+  const { shade, scene } = picture
+  const { view } = scene
+  if (!shade || view.kind !== "orthographic") return
   drawOverShade(context, headSilhouette(picture, view), shade, camera)
   drawShade(context, picture, camera)
   drawMarks(

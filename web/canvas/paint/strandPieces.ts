@@ -16,7 +16,12 @@ const stretchSteps = 5
 const layerCount = 44
 
 /** Sorts the hair into layers, each piece with the tone that light from above gives it; leaves out what other hair covers. */
-export function strandPieces(pane: PaneState, view: OrthographicView, { strands, light }: Fall): Pieces {
+export function strandPieces(
+  pane: PaneState,
+  view: OrthographicView,
+  { strands, light }: Fall,
+  grownMm: number,
+): Pieces {
   const page = layOnPage(pane, view, strands.points)
   const isCovered = coverOf(page)
   const [behind, before] = [emptyLayers(), emptyLayers()]
@@ -31,18 +36,35 @@ export function strandPieces(pane: PaneState, view: OrthographicView, { strands,
       const last = Math.min(first + stretchSteps, (strand + 1) * pointsEach - 1)
       const middle = (first + last) >> 1
       if (isCovered(middle)) continue
-      const runMm = (k + stretchSteps / 2) * stepMm
-      const isLight = light.by[strand] >= 0 && runMm >= light.fromMm[strand] && runMm <= light.toMm[strand]
-      const tone = toneOf(0.32 + 0.5 * (lightOn(points, first, last, view) - 0.5) + 0.42 * own, isLight)
+      const shine = 0.32 + 0.5 * (lightOn(points, first, last, view) - 0.5) + 0.42 * own
       // What has gone behind the head comes out behind it.
       isBehind = isBehind && k >= hangsFrom
       isBehind ||= [first, middle, last].some((point) => scene.hides(placeOf(points, point), earMm))
       const layer = (isBehind ? behind : before)[page.layerOf(depthAbout(page.depth, strand, middle))]
       const isTip = k + stretchSteps >= pointsEach - 1
-      layer[isLight ? "light" : isTip ? "tip" : "dark"][tone].push(first, last)
+      const [from, to] = lightBetween(light, strand, { stepMm, grownMm })
+      const natural = (a: number, b: number) => {
+        if (b > a) layer[isTip ? "tip" : "dark"][toneOf(shine, false)].push(a, b)
+      }
+      const begins = Math.min(last, Math.max(first, strand * pointsEach + from))
+      const ends = Math.min(last, Math.max(begins, strand * pointsEach + to))
+      natural(first, begins)
+      if (ends > begins) layer.light[toneOf(shine, true)].push(begins, ends)
+      natural(ends, last)
     }
   }
   return { xy: page.xy, behind, before }
+}
+
+/** The points of a strand that its light begins and ends nearest to: none where it has no light. */
+function lightBetween(
+  { by, fromMm, toMm }: Fall["light"],
+  strand: number,
+  { stepMm, grownMm }: { stepMm: number; grownMm: number },
+): [number, number] {
+  if (by[strand] < 0) return [0, 0]
+  const place = (mm: number) => Math.min(pointsEach - 1, Math.round((mm + grownMm) / stepMm))
+  return [place(fromMm[strand]), place(toMm[strand])]
 }
 
 /** Hair that lies this near behind a part of the head is drawn over it: it covers the ears. */

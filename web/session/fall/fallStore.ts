@@ -12,11 +12,11 @@ let worker: Worker | null = null
 let asked: FallQuestion = { number: 0, plan: null }
 
 /** Lets the hair of a plan fall in a worker, which keeps what it has grown for the next plan like it. */
-export function letFall({ head, hair, sections }: FallingPlan) {
+export function letFall({ head, hair, sections, front = "cheek" }: FallingPlan) {
   const before = asked.plan
-  if (before?.head === head && before.hair === hair && before.sections === sections) return
-  asked = { number: asked.number + 1, plan: { head, hair, sections } }
-  const isSameHair = before?.head === head && before.hair === hair
+  const isSameHair = before?.head === head && before.hair === hair && before.front === front
+  if (isSameHair && before.sections === sections) return
+  asked = { number: asked.number + 1, plan: { head, hair, sections, front } }
   fallStore.setState(isSameHair ? { isOfPlan: false } : { fall: null, isOfPlan: false })
   worker ??= startWorker()
   worker.postMessage(asked)

@@ -1,4 +1,5 @@
 import type { WornParting } from "../../../../geometry/parting/wornParting"
+import type { WornFront } from "../../../../geometry/strands/gather"
 import type { foot as english } from "../../en/placement/foot"
 import { pieces } from "../common/pieces"
 
@@ -10,6 +11,17 @@ export const foot: typeof english = (t, { kinds, clientSide, landmark }) => {
     zigzag: "mit Zickzackscheitel",
     none: "zurückgekämmt",
     unknown: "Mittelscheitel angenommen (keiner gesetzt)",
+  }
+  const fronts: Record<WornFront, string> = {
+    cheek: "an der Wange",
+    tucked: "hinters Ohr",
+    tied: "zurückgebunden",
+  }
+  const toned = {
+    cool: "kühl abgemattet",
+    neutral: "neutral abgemattet",
+    warm: "warm getönt",
+    none: "vor dem Toner",
   }
   return {
     empty: "Noch nichts gezeichnet. Hier stehen dann Haare, Auftragsfläche und Gramm.",
@@ -34,14 +46,31 @@ export const foot: typeof english = (t, { kinds, clientSide, landmark }) => {
 
     fall: {
       label: "Haar offen",
-      title: "Zeigt, wo aufgehellt wird, nicht die Farbe",
+      title: "Eine Skizze aus Pigmentwerten",
       calculating: "Wird berechnet…",
       side: (side) => t.capital(clientSide[side]),
       range: (low, high) => `(${t.percent(low)} bis ${t.percent(high)})`,
-      told: ({ withinCm, heads, kind }) =>
+      told: ({ withinCm, heads, kind, front }) =>
         `des von vorn sichtbaren Haars, bis ${t.cm(withinCm)} vom Gesicht, sind aufgehellt. ` +
         `Spanne: ${t.count(heads, { one: "# simulierter Kopf", other: "# simulierte Köpfe" })}. ` +
-        `Trocken und glatt gezeichnet, ${worn[kind]}. Eine Skizze, keine Farbe.`,
+        `Trocken und glatt gezeichnet, ${worn[kind]}, vorn ${fronts[front]}, am Tag selbst. Die Farbe zeigt die Probesträhne.`,
+      /** What is drawn, and how far its colour may be out. */
+      drawn: ({ now, aimed, finish }) =>
+        `Gezeichnet von Tonhöhe ${t.number(now)} auf ${t.number(aimed)}, ${toned[finish ?? "none"]}; die Muster reichen von einer Tonhöhe dunkler bis zu einer heller.`,
+      nowAssumed: (level) => `Tonhöhe jetzt nicht angegeben: gezeichnet als ${t.number(level)}.`,
+      aimedAssumed: (level) => `Ziel-Tonhöhe nicht angegeben: gezeichnet als ${t.number(level)}.`,
+      front: "Vorn",
+      fronts,
+      swatches: "Farbe, als Spanne",
+      weeks: "Wochen später",
+      weeksOn: ({ weeks, lowMm, highMm }) =>
+        weeks === 0
+          ? "am Tag selbst"
+          : `${t.count(weeks, { one: "# Woche", other: "# Wochen" })}: Ansatz ${t.spread(t.whole(lowMm), t.whole(highMm))} mm nachgewachsen (Spanne)`,
+      withToner: "Mit Toner",
+      showToClient: "Groß zeigen",
+      backToFigures: "Zurück zu den Zahlen",
+      clientSentence: "Eine Skizze, wo das Licht liegt. Die Farbe zeigt die Probesträhne.",
     },
 
     minutes: {

@@ -1,5 +1,6 @@
 import type { WornParting } from "../../../../geometry/parting/wornParting"
 import type { SectionKind } from "../../../../geometry/section/section"
+import type { WornFront } from "../../../../geometry/strands/gather"
 import type { Piece } from "../../../core/kinds/kindRecord"
 import type { LandmarkCode, Side } from "../../../core/placement/places"
 import type { FoilAt } from "../../../core/schedule/foilsAt"
@@ -16,6 +17,13 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
     none: "combed back",
     unknown: "centre parting assumed (none set)",
   })
+  const fronts: Record<WornFront, string> = { cheek: "on the cheek", tucked: "tucked", tied: "tied back" }
+  const toned = {
+    cool: "toned cool",
+    neutral: "toned neutral",
+    warm: "toned warm",
+    none: "before toner",
+  }
   return {
     empty: "Nothing drawn yet. Hairs, hair to coat and grams will show here.",
     totals: "Totals",
@@ -39,14 +47,41 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
 
     fall: {
       label: "Hair down",
-      title: "Shows where it is lightened, not the colour",
+      title: "A sketch from pigment figures",
       calculating: "Calculating…",
       side: (side: Exclude<Side, "centre">) => t.capital(clientSide[side]),
       range: (low: number, high: number) => `(${t.percent(low)} to ${t.percent(high)})`,
-      told: ({ withinCm, heads, kind }: { withinCm: number; heads: number; kind: keyof typeof worn }) =>
+      told: ({
+        withinCm,
+        heads,
+        kind,
+        front,
+      }: {
+        withinCm: number
+        heads: number
+        kind: keyof typeof worn
+        front: WornFront
+      }) =>
         `of the hair visible from the front, within ${t.told.cm(withinCm)} of the face, is lightened. ` +
         `Range: ${t.count(heads, { one: "# simulated head", other: "# simulated heads" })}. ` +
-        `Drawn dry and straight, ${worn[kind]}. A sketch, not a colour.`,
+        `Drawn dry and straight, ${worn[kind]}, front ${fronts[front]}, on the day. The strand test shows the colour.`,
+      /** What is drawn, and how far its colour may be out. */
+      drawn: ({ now, aimed, finish }: { now: number; aimed: number; finish: keyof typeof toned | null }) =>
+        `Drawn from level ${t.number(now)} to level ${t.number(aimed)}, ${toned[finish ?? "none"]}; the swatches run from a level darker to a level lighter.`,
+      nowAssumed: (level: number) => `Level now not set: drawn as level ${t.number(level)}.`,
+      aimedAssumed: (level: number) => `Target level not set: drawn as level ${t.number(level)}.`,
+      front: "Front",
+      fronts,
+      swatches: "Colour, as a range",
+      weeks: "Weeks later",
+      weeksOn: ({ weeks, lowMm, highMm }: { weeks: number; lowMm: number; highMm: number }) =>
+        weeks === 0
+          ? "on the day"
+          : `${t.count(weeks, { one: "# week", other: "# weeks" })}: roots grown ${t.spread(t.whole(lowMm), t.whole(highMm))} mm (range)`,
+      withToner: "With toner",
+      showToClient: "Show to the client",
+      backToFigures: "Back to the figures",
+      clientSentence: "A sketch of where the light falls. The strand test shows the colour.",
     },
 
     minutes: {

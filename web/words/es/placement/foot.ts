@@ -1,5 +1,6 @@
 import type { WornParting } from "../../../../geometry/parting/wornParting"
 import type { SectionKind } from "../../../../geometry/section/section"
+import type { WornFront } from "../../../../geometry/strands/gather"
 import type { Piece } from "../../../core/kinds/kindRecord"
 import type { LandmarkCode, Side } from "../../../core/placement/places"
 import type { FoilAt } from "../../../core/schedule/foilsAt"
@@ -15,6 +16,17 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
     zigzag: "con raya en zigzag",
     none: "peinado hacia atrás",
     unknown: "con raya al medio supuesta (sin definir)",
+  }
+  const fronts: Record<WornFront, string> = {
+    cheek: "sobre la mejilla",
+    tucked: "tras la oreja",
+    tied: "recogido",
+  }
+  const toned = {
+    cool: "matizado frío",
+    neutral: "matizado neutro",
+    warm: "matizado cálido",
+    none: "antes del matizador",
   }
   return {
     empty: "Aún no hay nada dibujado. Aquí saldrán cabellos, cabello a cubrir y gramos.",
@@ -39,14 +51,41 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
 
     fall: {
       label: "Cabello suelto",
-      title: "Muestra dónde se aclara, no el color",
+      title: "Un boceto a partir de cifras de pigmento",
       calculating: "Calculando…",
       side: (side: Exclude<Side, "centre">) => t.capital(clientSide[side]),
       range: (low: number, high: number) => `(de ${t.percent(low)} a ${t.percent(high)})`,
-      told: ({ withinCm, heads, kind }: { withinCm: number; heads: number; kind: keyof typeof worn }) =>
+      told: ({
+        withinCm,
+        heads,
+        kind,
+        front,
+      }: {
+        withinCm: number
+        heads: number
+        kind: keyof typeof worn
+        front: WornFront
+      }) =>
         `del cabello visible de frente, a ${t.cm(withinCm)} o menos de la cara, se aclara. ` +
         `Margen: ${t.count(heads, { one: "# cabeza simulada", other: "# cabezas simuladas" })}. ` +
-        `Dibujado seco y liso, ${worn[kind]}. Un boceto, no un color.`,
+        `Dibujado seco y liso, ${worn[kind]}, delante ${fronts[front]}, el mismo día. El color lo muestra la prueba de mechón.`,
+      /** What is drawn, and how far its colour may be out. */
+      drawn: ({ now, aimed, finish }: { now: number; aimed: number; finish: keyof typeof toned | null }) =>
+        `Dibujado del nivel ${t.number(now)} al ${t.number(aimed)}, ${toned[finish ?? "none"]}; las muestras van de un nivel más oscuro a uno más claro.`,
+      nowAssumed: (level: number) => `Nivel actual sin indicar: dibujado como ${t.number(level)}.`,
+      aimedAssumed: (level: number) => `Nivel deseado sin indicar: dibujado como ${t.number(level)}.`,
+      front: "Delante",
+      fronts,
+      swatches: "Color, como margen",
+      weeks: "Semanas después",
+      weeksOn: ({ weeks, lowMm, highMm }: { weeks: number; lowMm: number; highMm: number }) =>
+        weeks === 0
+          ? "el mismo día"
+          : `${t.count(weeks, { one: "# semana", other: "# semanas" })}: raíz crecida ${t.spread(t.whole(lowMm), t.whole(highMm))} mm (margen)`,
+      withToner: "Con matizador",
+      showToClient: "Mostrar a su cliente",
+      backToFigures: "Volver a las cifras",
+      clientSentence: "Un boceto de dónde cae la luz. El color lo muestra la prueba de mechón.",
     },
 
     minutes: {

@@ -1,5 +1,6 @@
 import type { WornParting } from "../../../../geometry/parting/wornParting"
 import type { SectionKind } from "../../../../geometry/section/section"
+import type { WornFront } from "../../../../geometry/strands/gather"
 import type { Piece } from "../../../core/kinds/kindRecord"
 import type { LandmarkCode, Side } from "../../../core/placement/places"
 import type { FoilAt } from "../../../core/schedule/foilsAt"
@@ -15,6 +16,17 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
     zigzag: "raie en zigzag",
     none: "peignés vers l’arrière",
     unknown: "raie au milieu supposée (non réglée)",
+  }
+  const fronts: Record<WornFront, string> = {
+    cheek: "sur la joue",
+    tucked: "derrière l’oreille",
+    tied: "attachés",
+  }
+  const toned = {
+    cool: "patiné froid",
+    neutral: "patiné neutre",
+    warm: "patiné chaud",
+    none: "avant la patine",
   }
   return {
     empty: "Rien de tracé encore. Cheveux, surface à enduire et grammes s’afficheront ici.",
@@ -39,14 +51,42 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
 
     fall: {
       label: "Cheveux lâchés",
-      title: "Montre où c’est éclairci, pas la couleur",
+      title: "Un croquis d’après des valeurs de pigment",
       calculating: "Calcul…",
       side: (side: Exclude<Side, "centre">) => t.capital(clientSide[side]),
       range: (low: number, high: number) => `(de ${t.percent(low)} à ${t.percent(high)})`,
-      told: ({ withinCm, heads, kind }: { withinCm: number; heads: number; kind: keyof typeof worn }) =>
+      told: ({
+        withinCm,
+        heads,
+        kind,
+        front,
+      }: {
+        withinCm: number
+        heads: number
+        kind: keyof typeof worn
+        front: WornFront
+      }) =>
         `des cheveux visibles de face, à moins de ${t.cm(withinCm)} du visage, sont éclaircis. ` +
         `Fourchette : ${t.count(heads, { one: "# tête simulée", other: "# têtes simulées" })}. ` +
-        `Dessinés secs et lisses, ${worn[kind]}. Un croquis, pas une couleur.`,
+        `Dessinés secs et lisses, ${worn[kind]}, devant ${fronts[front]}, le jour même. C’est le test mèche qui montre la couleur.`,
+      /** What is drawn, and how far its colour may be out. */
+      drawn: ({ now, aimed, finish }: { now: number; aimed: number; finish: keyof typeof toned | null }) =>
+        `Dessiné de la hauteur ${t.number(now)} à ${t.number(aimed)}, ${toned[finish ?? "none"]} ; les nuances vont d’une hauteur plus foncée à une plus claire.`,
+      nowAssumed: (level: number) => `Hauteur actuelle non indiquée : dessinée à ${t.number(level)}.`,
+      aimedAssumed: (level: number) => `Hauteur visée non indiquée : dessinée à ${t.number(level)}.`,
+      front: "Devant",
+      fronts,
+      swatches: "Couleur, en fourchette",
+      weeks: "Semaines après",
+      weeksOn: ({ weeks, lowMm, highMm }: { weeks: number; lowMm: number; highMm: number }) =>
+        weeks === 0
+          ? "le jour même"
+          : `${t.count(weeks, { one: "# semaine", other: "# semaines" })}: repousse de ${t.spread(t.whole(lowMm), t.whole(highMm))} mm (fourchette)`,
+      withToner: "Avec patine",
+      showToClient: "Montrer en grand",
+      backToFigures: "Revenir aux chiffres",
+      clientSentence:
+        "Un croquis de l’endroit où tombe la lumière. C’est le test mèche qui montre la couleur.",
     },
 
     minutes: {

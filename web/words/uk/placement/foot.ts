@@ -1,4 +1,5 @@
 import type { WornParting } from "../../../../geometry/parting/wornParting"
+import type { WornFront } from "../../../../geometry/strands/gather"
 import type { CommonWords } from "../../en/common/common"
 import type { PlacementWords } from "../../en/placement/placement"
 import type { Tools } from "../../tools"
@@ -13,6 +14,13 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords): Pl
     zigzag: "із зигзагоподібним проділом",
     none: "зачесано назад",
     unknown: "проділ посередині (припущення, не вказано)",
+  }
+  const fronts: Record<WornFront, string> = { cheek: "на щоці", tucked: "за вухом", tied: "зібрано" }
+  const toned = {
+    cool: "тонування холодне",
+    neutral: "тонування нейтральне",
+    warm: "тонування тепле",
+    none: "до тонера",
   }
   return {
     empty: "Ще нічого не намальовано. Тут будуть волосини, площа під нанесення та грами.",
@@ -37,11 +45,11 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords): Pl
 
     fall: {
       label: "Розпущене",
-      title: "Показує, де освітлено, а не колір",
+      title: "Ескіз за показниками пігменту",
       calculating: "Обчислення…",
       side: (side) => t.capital(clientSide[side]),
       range: (low, high) => `(від ${t.percent(low)} до ${t.percent(high)})`,
-      told: ({ withinCm, heads, kind }) =>
+      told: ({ withinCm, heads, kind, front }) =>
         `волосся, видимого спереду в межах ${t.cm(withinCm)} від обличчя, освітлено. ` +
         `Діапазон: ${t.count(heads, {
           one: "# змодельована голова",
@@ -49,7 +57,24 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords): Pl
           many: "# змодельованих голів",
           other: "# змодельованої голови",
         })}. ` +
-        `Намальовано сухим і прямим, ${worn[kind]}. Ескіз, а не колір.`,
+        `Намальовано сухим і прямим, ${worn[kind]}, спереду ${fronts[front]}, того ж дня. Колір показує тест на пасмі.`,
+      /** What is drawn, and how far its colour may be out. */
+      drawn: ({ now, aimed, finish }) =>
+        `Намальовано від рівня ${t.number(now)} до рівня ${t.number(aimed)}, ${toned[finish ?? "none"]}; зразки — від рівня темніше до рівня світліше.`,
+      nowAssumed: (level) => `Поточний рівень не вказано: намальовано як рівень ${t.number(level)}.`,
+      aimedAssumed: (level) => `Цільовий рівень не вказано: намальовано як рівень ${t.number(level)}.`,
+      front: "Спереду",
+      fronts,
+      swatches: "Колір, як діапазон",
+      weeks: "Тижнів потому",
+      weeksOn: ({ weeks, lowMm, highMm }) =>
+        weeks === 0
+          ? "того ж дня"
+          : `${t.count(weeks, { one: "# тиждень", few: "# тижні", many: "# тижнів", other: "# тижня" })}: корені відросли на ${t.spread(t.whole(lowMm), t.whole(highMm))} мм (діапазон)`,
+      withToner: "З тонером",
+      showToClient: "Показати клієнту",
+      backToFigures: "Назад до цифр",
+      clientSentence: "Ескіз того, де лежить світло. Колір показує тест на пасмі.",
     },
 
     minutes: {
