@@ -13,7 +13,8 @@ export type LandmarkPlace = SidedLandmark & { at: SurfacePoint; page: ViewPoint 
 
 /** The landmarks that a page shows and where, and the one in a hand wherever it is; those of the middle once, as the right's. */
 export function landmarksSeen(scene: Scene, inHand: SidedLandmark | null = null): LandmarkPlace[] {
-  const isHeld = (name: LandmarkName, side: HeadSide) => inHand?.name === name && inHand.side === side
+  const isHeld = (name: LandmarkName, side: HeadSide) =>
+    inHand?.name === name && (inHand.side === side || isOnMidline(name))
   return headSides.flatMap((side) =>
     landmarkNames.flatMap((name) => {
       const at = scene.head.hairline.sides[side].landmarks.get(name)

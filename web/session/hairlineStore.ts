@@ -22,3 +22,9 @@ export const hairlineStore = createStore<HairlineSession>(() => ({
 /** The sides that a change of a landmark is for. */
 export const sidesInHand = ({ name, side }: SidedLandmark, together: boolean): Sides =>
   together || isOnMidline(name) ? "both" : side
+
+/** Takes a landmark in hand. One in the middle is on no side: the side that is worked on stays as it was. */
+export const chooseLandmark = ({ name, side }: SidedLandmark) =>
+  hairlineStore.setState(({ selected }) => ({
+    selected: { name, side: isOnMidline(name) ? selected.side : side },
+  }))

@@ -11,11 +11,12 @@ export type PlanRecord = {
 }
 
 /**
- * What a list of plans shows of each, and whether a service has been recorded at its chair. The day of the plan and the
- * weeks between visits are null where its file does not say.
+ * What a list of plans shows of each, whether a service has been recorded at its chair, and when it was opened since it
+ * was written. The day of the plan and the weeks between visits are null where its file does not say.
  */
 export type ShelfEntry = Pick<PlanRecord, "id" | "name" | "initials" | "savedAt"> & {
   served: boolean
+  openedAt?: string
   day: string | null
   upkeepWeeks: number | null
 }

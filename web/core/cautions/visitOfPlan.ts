@@ -16,10 +16,13 @@ import { type PlannedMix, tonerIds, type Visit } from "./rules/rule"
 export const visitOf = (plan: Plan, now: Now): Visit => ({
   consultation: plan.consultation ?? newConsultation(),
   standing: plan.client.allergies ?? [],
-  mixes: [...mixesPlanned(plan), ...tonersPlanned(plan)],
+  mixes: mixesAndToners(plan),
   now,
   days: daysOf(plan, now),
 })
+
+/** All that is mixed in a plan, lightener and toner. */
+export const mixesAndToners = (plan: Plan): PlannedMix[] => [...mixesPlanned(plan), ...tonersPlanned(plan)]
 
 /** The mixes as the rules see them. */
 export function mixesPlanned(plan: Plan): PlannedMix[] {
@@ -33,6 +36,7 @@ export function mixesPlanned(plan: Plan): PlannedMix[] {
       developerVolume,
       ratio,
       heatMin: plan.timing?.heatMin ?? 0,
+      isOpen: own.some(({ carrier }) => carrier.kind === "open-air"),
       near: {
         hairline: own.some((foil) => takesAtHairline(foil, headOf(plan))),
         scalp: own.some((foil) => foil.rootDistanceMm < rootDistanceMm.tight.range[0]),

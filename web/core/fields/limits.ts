@@ -98,6 +98,9 @@ export const limits = {
   // Something must be left to coat.
   pushedShare: limit(0, 0.95),
   cushionMm: limit(0, 200, "mm"),
+  featherMm: limit(0, 300, "mm"),
+  // A band that holds nothing is none.
+  saturation: limit(0.05, 1),
   mapNumber: limit(1, 999),
   // Half of the sections a technique may hold.
   pair: limit(1, 100),
@@ -153,6 +156,8 @@ export const limits = {
 export const counts = {
   /** A parting is a short line: a point every 2 mm round the whole hairline is well under 200. */
   partingPoints: { low: 2, high: 200 },
+  /** A finger draws no finer. */
+  drawnSteps: { low: 2, high: 33 },
   /** The finest work places under 200 foils. */
   sections: { low: 0, high: 1000 },
   mixes: { low: 1, high: 26 },

@@ -10,7 +10,7 @@ export function ranksBehind(sections: readonly Section[], head: Head): ReadonlyM
   const alike = new Map<string, { id: string; behindMm: number }[]>()
   for (const section of sections) {
     const { behindMm } = head.hairline.coordinates(section.parting[section.parting.length >> 1])
-    const name = JSON.stringify([section.kind, "name" in section && section.name, placeOf(section, head)])
+    const name = JSON.stringify([section.kind, section.name ?? "", placeOf(section, head)])
     const others = alike.get(name) ?? []
     others.push({ id: section.id, behindMm })
     alike.set(name, others)

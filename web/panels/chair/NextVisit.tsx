@@ -1,14 +1,16 @@
 import type { Plan } from "../../core/document/schema"
+import { dayOfService } from "../../core/record/doneToday"
 import { returnDates } from "../../core/record/returnDates"
 import { announceRefusal } from "../../session/announcements"
 import { openNextVisit } from "../../session/cards/nextVisit"
+import { nowHere } from "../../session/nowHere"
 import { notKeptWords, useWords } from "../../session/words"
 import { whyNotKept } from "../../storage/notKept"
 
 /** When the client comes back, and a plan for it. */
 export function NextVisit({ plan }: { plan: Plan }) {
   const w = useWords().chair.floor.nextVisit
-  const day = plan.service?.startedAt.slice(0, 10) ?? plan.date
+  const day = dayOfService(plan, nowHere().zone)
   const isToned = plan.service?.toners?.some(({ onAtMs }) => onAtMs !== null) ?? false
   const { frame, toner, testBy } = returnDates(day, isToned)
   const planIt = () =>

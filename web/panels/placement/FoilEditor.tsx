@@ -5,6 +5,7 @@ import { changeKind } from "../../core/edits/sections/changeKind"
 import { changeSection, type SectionPatch } from "../../core/edits/sections/changeSections"
 import { limits } from "../../core/fields/limits"
 import { figuresOf, headOf } from "../../core/figures/measured"
+import { traitsOf } from "../../core/kinds/kindRecords"
 import { directionIn, placeOf } from "../../core/placement/places"
 import { commit } from "../../session/commit"
 import { sessionStore } from "../../session/sessionStore"
@@ -73,7 +74,9 @@ function OneSection({ section, plan }: { section: Section; plan: Plan }) {
       />
       <PlaceFields section={section} plan={plan} />
       <Shape section={section} />
-      {isFoil(section) && <Coating foil={section} plan={plan} />}
+      {isFoil(section) && !traitsOf(section).ownTreatment.includes("strand") && (
+        <Coating foil={section} plan={plan} />
+      )}
       <FoilDetails section={section} plan={plan} />
     </>
   )

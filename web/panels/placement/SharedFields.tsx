@@ -4,6 +4,7 @@ import type { Plan } from "../../core/document/schema"
 import { changeSections } from "../../core/edits/sections/changeSections"
 import { replaceSections } from "../../core/edits/sections/replaceSections"
 import { figuresOf } from "../../core/figures/measured"
+import { traitsOf } from "../../core/kinds/kindRecords"
 import { commit } from "../../session/commit"
 import { useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
@@ -98,6 +99,15 @@ function shared<Each, Value>(all: readonly Each[], read: (each: Each) => Value |
 const startAll = (foils: readonly Foil[], word: RootWord, plan: Plan) =>
   replaceSections(
     foils.map(({ id }) => id),
-    (section) =>
-      isFoil(section) ? { ...section, ...rootPatch(word, figuresOf(section, plan).lengthCm) } : section,
+    (section) => (isFoil(section) ? { ...section, ...rootOf(section, word, plan) } : section),
   )
+
+/** What is painted goes on from its own edge, however near the scalp product may come. */
+function rootOf(
+  foil: Foil,
+  word: RootWord,
+  plan: Plan,
+): Pick<Foil, "rootDistanceMm"> & Partial<Pick<Foil, "strand">> {
+  const { rootDistanceMm, strand } = rootPatch(word, figuresOf(foil, plan).lengthCm)
+  return traitsOf(foil).ownTreatment.includes("strand") ? { rootDistanceMm } : { rootDistanceMm, strand }
+}

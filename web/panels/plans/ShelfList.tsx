@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "react"
 import { useWords } from "../../session/words"
 import type { ShelfEntry } from "../../storage/records"
+import { alikeEntries } from "./alikeEntries"
 import { ShelfRow } from "./ShelfRow"
 import type { ShelfOnScreen } from "./useShelf"
 
@@ -8,8 +9,8 @@ type Props = { shelf: ShelfOnScreen; openId: string; onOpened: () => void }
 
 /** So many rows are drawn at once: a list of thousands stands as soon as a list of ten. */
 const rowsAtOnce = 100
-/** From so many plans on they can be looked for by name. */
-const findFrom = 12
+/** From so many plans on they can be looked for by name: no more of them stand on a screen. */
+const findFrom = 6
 
 /** The plans kept in this browser, the latest first, and the last one deleted. */
 export function ShelfList({ shelf, openId, onOpened }: Props) {
@@ -18,6 +19,7 @@ export function ShelfList({ shelf, openId, onOpened }: Props) {
   const [shown, setShown] = useState(rowsAtOnce)
   const title = useRef<HTMLHeadingElement>(null)
   const found = entriesFor(shelf.entries, sought)
+  const alike = alikeEntries(shelf.entries)
   const rest = found.length - shown
   return (
     <section aria-labelledby="shelf-title">
@@ -39,6 +41,7 @@ export function ShelfList({ shelf, openId, onOpened }: Props) {
           <ShelfRow
             key={entry.id}
             entry={entry}
+            alike={alike.get(entry.id) ?? null}
             isOpen={entry.id === openId}
             shelf={shelf}
             onOpened={onOpened}

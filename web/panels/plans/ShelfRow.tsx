@@ -2,16 +2,24 @@ import { useEffect, useRef, useState } from "react"
 import { letters } from "../../core/fields/limits"
 import { useWords } from "../../session/words"
 import type { ShelfEntry } from "../../storage/records"
+import { ShelfPicture } from "./ShelfPicture"
 import { planTitle } from "./shelfActions"
 import type { ShelfOnScreen } from "./useShelf"
 
-type Props = { entry: ShelfEntry; isOpen: boolean; shelf: ShelfOnScreen; onOpened: () => void }
+type Props = {
+  entry: ShelfEntry
+  /** Which of those of its name and initials it is; null where no other is called the same. */
+  alike: number | null
+  isOpen: boolean
+  shelf: ShelfOnScreen
+  onOpened: () => void
+}
 
 /** One plan of the shelf and what can be done with it. */
-export function ShelfRow({ entry, isOpen, shelf, onOpened }: Props) {
+export function ShelfRow({ entry, alike, isOpen, shelf, onOpened }: Props) {
   const w = useWords().plans.list
   const [renaming, setRenaming] = useState(false)
-  const title = planTitle(entry)
+  const title = alike === null ? planTitle(entry) : w.numbered(planTitle(entry), alike)
   const renameButton = useRef<HTMLButtonElement>(null)
   const stopRenaming = () => {
     setRenaming(false)
@@ -35,6 +43,7 @@ export function ShelfRow({ entry, isOpen, shelf, onOpened }: Props) {
           aria-current={isOpen}
           onClick={async () => (isOpen || (await shelf.open(entry.id))) && onOpened()}
         >
+          <ShelfPicture entry={entry} />
           <b>{title}</b>
           <span className="aside">
             {w.details([
@@ -59,7 +68,7 @@ export function ShelfRow({ entry, isOpen, shelf, onOpened }: Props) {
           type="button"
           className="button quiet"
           aria-label={w.duplicateNamed(title)}
-          onClick={() => shelf.duplicate(entry.id)}
+          onClick={async () => (await shelf.duplicate(entry.id)) && onOpened()}
         >
           {w.duplicate}
         </button>

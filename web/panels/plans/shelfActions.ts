@@ -15,7 +15,7 @@ import { type Done, doneWords, words } from "../../session/words"
 import { removePlan } from "../../storage/bin"
 import { browserShelf } from "../../storage/browserShelf"
 import { type Kept, keepPlan, openKept, type Shelf, takeIn } from "../../storage/shelf"
-import { keepSetting, listPlans, renamePlan } from "../../storage/shelfList"
+import { keepSetting, listPlans, noteOpened, renamePlan } from "../../storage/shelfList"
 
 /** What the plan on the screen and the plans on the shelf do to each other. */
 export type Desk = { store: PlanStore; shelf: Shelf }
@@ -27,7 +27,11 @@ const mostBytes = 20 * 1024 * 1024
 /** Puts a plan of the shelf on the screen; one that cannot be read leaves the screen as it was. */
 export async function openFromShelf({ store, shelf }: Desk, id: string): Promise<Opened> {
   const opened = await openKept(shelf, id)
-  if (opened.ok) openInto(opened.plan, store)
+  if (opened.ok) {
+    openInto(opened.plan, store)
+    // A full disk keeps no plan from being opened.
+    await noteOpened(shelf, id).catch(() => {})
+  }
   return opened
 }
 
@@ -71,13 +75,14 @@ export async function putBeside(
   return { ok: true, plan: put }
 }
 
-/** Puts a copy beside a plan of the shelf; the plan on the screen stays there. */
+/** Puts a copy beside a plan of the shelf, and the copy on the screen once it is on the disk. */
 export async function duplicate(desk: Desk, id: string): Promise<Kept> {
   const opened = await openKept(desk.shelf, id)
   if (!opened.ok) return { state: "not-saved", why: { code: "unreadable", problem: opened.problems[0] } }
-  const { plan } = opened
-  const kept = await keepPlan(desk.shelf, { ...copyOf(plan), name: copyName(plan.name) })
-  await keepAsLast(desk)
+  const copy = { ...copyOf(opened.plan), name: copyName(opened.plan.name) }
+  const kept = await keepPlan(desk.shelf, copy)
+  if (kept.state === "saved") await openFromShelf(desk, copy.id)
+  else await keepAsLast(desk)
   return kept
 }
 

@@ -26,11 +26,11 @@ export type ShelfOnScreen = {
   fault: string
   /** The plan taken off last, and the way to put it back. */
   removed: { title: string; putBack: () => void } | null
-  /** Both give whether the plan is on the screen now. */
+  /** Each gives whether its plan is on the screen now. */
   openFile(file: File): Promise<boolean>
   open(id: string): Promise<boolean>
+  duplicate(id: string): Promise<boolean>
   rename(id: string, name: string): void
-  duplicate(id: string): void
   remove(id: string, title: string): Promise<void>
   putBack(id: string): void
   retryAside(): void
@@ -85,6 +85,7 @@ export function useShelf(desk: Desk): ShelfOnScreen {
   const keeping = async (work: Promise<Kept>) => {
     const kept = await attempt(work)
     if (kept?.state === "not-saved") setFault(notKeptWords(kept.why))
+    return kept?.state === "saved"
   }
   const removing = async (id: string, title: string) => {
     const putBack = await attempt(remove(desk, id))
@@ -98,7 +99,7 @@ export function useShelf(desk: Desk): ShelfOnScreen {
     openFile: (file) => opening(openFromFile(desk, file)),
     open: (id) => opening(openFromShelf(desk, id)),
     rename: (id, name) => void keeping(rename(desk, id, name)),
-    duplicate: (id) => void keeping(duplicate(desk, id)),
+    duplicate: (id) => keeping(duplicate(desk, id)),
     remove: removing,
     putBack: (id) => void attempt(putBack(desk.shelf, id)),
     retryAside: () => void attempt(retryAside(desk.shelf)),

@@ -27,3 +27,12 @@ it("tells sections of one kind at one place apart, from the hairline back, and l
     ["near", 1],
   ])
 })
+
+it("tells apart what is called the same, whether its name was never given or taken back", () => {
+  const { name: _, ...neverNamed } = sectionAt("near", "slice", 20, 4)
+  const unnamed = { ...sectionAt("far", "slice", 20, 12), name: undefined }
+  expect([...ranksBehind([neverNamed, unnamed], head)].sort()).toEqual([
+    ["far", 2],
+    ["near", 1],
+  ])
+})

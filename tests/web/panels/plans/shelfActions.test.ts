@@ -17,17 +17,21 @@ import {
 import { createPlanStore, openInto } from "../../../../web/session/planStore"
 import { wordsHere } from "../../../../web/session/words"
 import { keepPlan, openLast, openShelf } from "../../../../web/storage/shelf"
-import { listPlans } from "../../../../web/storage/shelfList"
+import { listPlans, lookAtPlan } from "../../../../web/storage/shelfList"
 
 const named = (name: string): Plan => ({ ...newPlan(new Date()), name })
 const [halo, frame] = [named("Halo"), named("Frame")]
 
 await wordsHere()
 
+/** The clock of the shelf goes on by a millisecond at least. */
+const later = () => new Promise((done) => setTimeout(done, 3))
+
 let desk: Desk
 beforeEach(async () => {
   desk = { store: createPlanStore(halo), shelf: openShelf(`desk ${newId()}`) }
   await keepPlan(desk.shelf, frame)
+  await later()
   await keepPlan(desk.shelf, halo)
 })
 
@@ -49,9 +53,24 @@ describe("a plan of the shelf", () => {
     expect((await openFromShelf(desk, "nowhere")).ok).toBe(false)
     expect(onScreen()).toBe(halo)
   })
-  it("gets a twin, and the plan on the screen stays the one to come back to", async () => {
+  it("gets a twin, which comes to the screen and is the one to come back to", async () => {
     expect(await duplicate(desk, frame.id)).toEqual({ state: "saved" })
     expect(await namesOnShelf()).toEqual(["Frame", "Frame copy", "Halo"])
+    expect(onScreen().name).toBe("Frame copy")
+    expect(await lastName()).toBe("Frame copy")
+  })
+  it("stands first in the list once it is opened, without being written again", async () => {
+    const before = await listPlans(desk.shelf)
+    expect(before.map(({ name }) => name)).toEqual(["Halo", "Frame"])
+    await later()
+    await openFromShelf(desk, frame.id)
+    const after = await listPlans(desk.shelf)
+    expect(after.map(({ name }) => name)).toEqual(["Frame", "Halo"])
+    expect(after[0].savedAt).toBe(before[1].savedAt)
+  })
+  it("is looked at without becoming the last one", async () => {
+    expect(await lookAtPlan(desk.shelf, frame.id)).toEqual(frame)
+    expect(await lookAtPlan(desk.shelf, "nowhere")).toBeNull()
     expect(await lastName()).toBe("Halo")
   })
   it("takes another name where it lies", async () => {

@@ -57,6 +57,7 @@ export type CautionCode =
   | { code: "heat-place"; mix: string; forbiddenVolume: number }
   /** Longer than is usual, though the sheet allows it. */
   | { code: "heat-time"; mix: string; heatMin: number; usualMostMin: number }
+  | { code: "open-air-dries"; mix: string }
   | { code: "no-sheet"; mix: string; product: string }
   | { code: "sheet-silent"; mix: string; product: string; gaps: readonly SheetGap[] }
 

@@ -26,6 +26,8 @@ export type PlannedMix = {
   heatMin: number
   /** What the hair taken for this mix comes near. */
   near: { hairline: boolean; scalp: boolean; cushion: boolean }
+  /** Some of its hair lies in the open air, where product dries. */
+  isOpen?: boolean
 }
 
 /** What the toners go by among the mixes, which have a letter. */

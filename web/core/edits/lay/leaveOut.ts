@@ -5,7 +5,6 @@ import {
   partingBehind,
 } from "../../../../geometry/parting/parting"
 import type { Head } from "../../../../geometry/scalp/head"
-import { bandEdges } from "../../../../geometry/section/bandEdges"
 import { isFoil, type Section } from "../../../../geometry/section/section"
 import type { SurfacePoint } from "../../../../geometry/surface/frames"
 import { leftOutDepthMm, veilDepthMm } from "../../../../presets/plans/startingPlan"
@@ -17,6 +16,7 @@ import { sectionNameOf } from "../../document/sectionNameCode"
 import { limits } from "../../fields/limits"
 import { headOf } from "../../figures/measured"
 import { addSections } from "../sections/addSections"
+import { type Fronted, frontOf, overlaps, type Run, runsBeside } from "./hairlineRuns"
 import { spaceBetween } from "./spaceBetween"
 import { veilOverParting } from "./veilOverParting"
 
@@ -42,27 +42,53 @@ export const leaveVeil =
     return leave(plan, made, band)
   }
 
-/** Leaves the edge of the hairline out in front of these sections, or from temple to temple when there are none. */
+/** A run of the hairline shorter than this is left to the sections beside it, mm. */
+const shortestRunMm = 8
+
+/**
+ * Leaves the edge of the hairline out in front of these sections, or from temple to temple when there are none: beside
+ * whatever lies at the hairline already, and no deeper than the sections behind it leave.
+ */
 export const leaveBabyHairs =
   (ids: readonly string[], name: string): Edit =>
   (plan) => {
     const head = headOf(plan)
-    const sections = sectionsOf(plan, ids)
-    const places = sections.flatMap((section) =>
-      bandEdges(section, head).front.map(head.hairline.coordinates),
+    const all = plan.sections.map((section) => frontOf(section, head))
+    const isAtHairline = ({ roomMm }: Fronted) => roomToLeaveMm(roomMm) < limits.depthMm.low
+    const chosen = all.filter(({ section }) => ids.includes(section.id))
+    const roomy = chosen.filter((each) => !isAtHairline(each))
+    const wanted = chosen.length > 0 ? spanOf(roomy) : templesOf(head)
+    const taken = all.filter(isAtHairline)
+    const runs = wanted ? runsBeside(wanted, taken, shortestRunMm) : []
+    if (runs.length === 0) {
+      const inTheWay = wanted ? taken.filter((each) => overlaps(each, wanted)) : chosen
+      return refuse({
+        code: "up-to-hairline",
+        sections: inTheWay.map(({ section }) => sectionNameOf(section)),
+      })
+    }
+    return leaveAll(
+      plan,
+      runs.map((run) => {
+        const behind = all.filter((each) => !isAtHairline(each) && overlaps(each, run))
+        const depthMm = Math.min(leftOutDepthMm.value, ...behind.map(({ roomMm }) => roomToLeaveMm(roomMm)))
+        const { fromMm, toMm } = run
+        const made = hairlineParting(head, { fromAlongMm: fromMm, toAlongMm: toMm, behindMm: depthMm })
+        return [made, { name, taken: "front", depthMm: even(depthMm) }]
+      }),
     )
-    const roomMm = Math.min(...places.map(({ behindMm }) => behindMm)) - hairsbreadthMm
-    const depthMm = Math.min(leftOutDepthMm.value, Math.floor(roomMm * 2) / 2)
-    if (depthMm < limits.depthMm.low)
-      return refuse({ code: "up-to-hairline", sections: sections.map(sectionNameOf) })
-    const alongMm = sections.length > 0 ? places.map((place) => place.alongMm) : templesMm(head)
-    const made = hairlineParting(head, {
-      fromAlongMm: Math.min(...alongMm),
-      toAlongMm: Math.max(...alongMm),
-      behindMm: depthMm,
-    })
-    return leave(plan, made, { name, taken: "front", depthMm: even(depthMm) })
   }
+
+/** What may be left out in front of a section that leaves so much, less a hair's breadth, in half millimetres. */
+const roomToLeaveMm = (roomMm: number) => Math.floor((roomMm - hairsbreadthMm) * 2) / 2
+
+const spanOf = (fronts: readonly Fronted[]): Run | null =>
+  fronts.length === 0
+    ? null
+    : {
+        fromMm: Math.min(...fronts.map(({ fromMm }) => fromMm)),
+        toMm: Math.max(...fronts.map(({ toMm }) => toMm)),
+      }
 
 /** Leaves the hair between two sections out, called by the two. */
 export const leaveBetween =
@@ -85,10 +111,18 @@ function spaceRefusal(why: "none" | "wide", between: readonly Section[]): Refusa
     : { code: "wide-between", mostMm: limits.depthMm.high, sections }
 }
 
-function leave(plan: Plan, made: Parted, { name, taken, depthMm }: LeftOutBand): Plan | Refusal {
-  if ("refused" in made) return refuse({ code: "no-room-for", name })
-  const section = newSection("left-out", made.parting, plan, { ...usualSection, leftOutName: name })
-  return addSections({ ...section, taken, depthMm })(plan)
+const leave = (plan: Plan, made: Parted, band: LeftOutBand) => leaveAll(plan, [[made, band]])
+
+/** All of them in one change. */
+function leaveAll(plan: Plan, bands: readonly (readonly [Parted, LeftOutBand])[]): Plan | Refusal {
+  const sections: Section[] = []
+  for (const [made, { name, taken, depthMm }] of bands) {
+    if ("refused" in made) return refuse({ code: "no-room-for", name })
+    const before = { ...plan, sections: [...plan.sections, ...sections] }
+    const section = newSection("left-out", made.parting, before, { ...usualSection, leftOutName: name })
+    sections.push({ ...section, taken, depthMm })
+  }
+  return addSections(...sections)(plan)
 }
 
 const even = (depthMm: number) => ({ start: depthMm, end: depthMm })
@@ -105,7 +139,7 @@ const behindOf = (section: Section, head: Head) => head.hairline.coordinates(mid
 const rearmost = (sections: readonly Section[], head: Head) =>
   sections.toSorted((a, b) => behindOf(b, head) - behindOf(a, head)).at(0)
 
-const templesMm = ({ hairline: { sides } }: Head): readonly number[] => [
-  -sides.left.landmarkAlongMm("temple"),
-  sides.right.landmarkAlongMm("temple"),
-]
+const templesOf = ({ hairline: { sides } }: Head): Run => ({
+  fromMm: -sides.left.landmarkAlongMm("temple"),
+  toMm: sides.right.landmarkAlongMm("temple"),
+})

@@ -2,7 +2,7 @@ import { useStore } from "zustand"
 import { isOnMidline } from "../../../../geometry/scalp/landmarkMoves"
 import { type LandmarkPlace, landmarksSeen } from "../../../drawing/landmarkPlaces"
 import type { OverlaidPane } from "../../../drawing/paneOverlay"
-import { hairlineStore } from "../../../session/hairlineStore"
+import { chooseLandmark, hairlineStore } from "../../../session/hairlineStore"
 import { useWords } from "../../../session/words"
 import { Handle } from "./Handle"
 import { dropLandmark, forgetLandmark, nudgeLandmark, showLandmarkAt } from "./landmarkHand"
@@ -32,7 +32,7 @@ export function LandmarkHandles({ pane }: { pane: OverlaidPane }) {
         }
         isChosen={isChosen(place)}
         isNamed={isHeld}
-        onChoose={() => hairlineStore.setState({ selected: landmark })}
+        onChoose={() => chooseLandmark(landmark)}
         onNudge={(at) => nudgeLandmark(landmark, at)}
         drag={{
           move: (at) => showLandmarkAt(landmark, at),

@@ -2,8 +2,8 @@ import { type ReactNode, useMemo, useState } from "react"
 import type { Technique } from "../../../../presets/techniques/technique"
 import { usePlan } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
+import { PlanDrawing } from "../../heads/PlanDrawing"
 import { HeadTried, planHead, withHead } from "./HeadTried"
-import { TechniqueDrawing } from "./TechniqueDrawing"
 import { TechniqueReading } from "./TechniqueReading"
 import { techniqueFigures } from "./techniqueFigures"
 import { techniquePicture } from "./techniquePicture"
@@ -21,7 +21,7 @@ export function TechniqueOnHead({ technique, children }: Props) {
   return (
     <div className="technique-large">
       <div className="technique-side">
-        <TechniqueDrawing picture={picture} />
+        <PlanDrawing picture={picture} />
         <p className="technique-figures" aria-live="polite">
           {techniques.panel.comesTo(figures)}
         </p>

@@ -8,9 +8,9 @@ import { commit } from "../../../session/commit"
 import { usePlan } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
 import { houseTechnique } from "../../../words/every/houseTechnique"
+import { PlanDrawing } from "../../heads/PlanDrawing"
 import { FilesAndFaults } from "./FilesAndFaults"
 import { TechniqueDialog } from "./TechniqueDialog"
-import { TechniqueDrawing } from "./TechniqueDrawing"
 import { techniqueFigures } from "./techniqueFigures"
 import { techniquePicture } from "./techniquePicture"
 import { useTechniques } from "./useTechniques"
@@ -55,7 +55,7 @@ function Tile({ technique, house, plan, onRead }: TileProps) {
           )
         }
       >
-        <TechniqueDrawing picture={picture} />
+        <PlanDrawing picture={picture} />
         <span className="technique-name">{technique.name}</span>
         {!house && <span className="technique-own">{w.own}</span>}
         <span className="aside">{w.comesTo(figures)}</span>

@@ -43,6 +43,7 @@ export const ruleNames: typeof english = {
   heat: "Wärme",
   "heat-place": "Wärme an falscher Stelle",
   "heat-time": "Wärme länger als üblich",
+  "open-air-dries": "Produkt trocknet an der Luft",
   "no-sheet": "Kein Produktblatt",
   "sheet-silent": "Produktblatt unvollständig",
 }

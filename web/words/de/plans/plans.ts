@@ -56,6 +56,7 @@ export const plans: typeof english = (t, names) => ({
   list: {
     title: "In diesem Browser gesichert",
     none: "Noch keiner. Ein Plan wird gesichert, sobald etwas gezeichnet ist.",
+    numbered: (title, number) => `${title} (${t.whole(number)})`,
     openNow: "jetzt offen",
     moment: (iso) => t.dayAndTime(Date.parse(iso)),
     details: (items) => items.join(", "),

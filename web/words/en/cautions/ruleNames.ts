@@ -43,6 +43,7 @@ export const ruleNames = {
   heat: "Heat",
   "heat-place": "Heat in the wrong place",
   "heat-time": "Heat for longer than usual",
+  "open-air-dries": "Product drying in the open air",
   "no-sheet": "No product sheet",
   "sheet-silent": "Product sheet incomplete",
 } satisfies Record<RuleName, string>

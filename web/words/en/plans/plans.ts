@@ -56,12 +56,13 @@ export const plans = (t: Tools, names: CommonWords) => ({
     saveEverything: "Save everything to a file",
     saveForColleague: "Save for a colleague",
     fileHolds:
-      "“Save everything” holds the client’s health answers, patch tests and overrides, readable by anyone who has the file. “Save for a colleague” leaves them out.",
+      "“Save everything to a file” holds the client’s health answers, patch tests and overrides, readable by anyone who has the file. “Save for a colleague” leaves them out.",
     stay: "Plans stay in this browser and leave it only as files. Save one to a file to take it with you, or to have a second copy.",
   },
   list: {
     title: "Saved in this browser",
     none: "None yet. A plan is saved as soon as something is drawn.",
+    numbered: (title: string, number: number) => `${title} (${t.whole(number)})`,
     openNow: "open now",
     moment: (iso: string) => t.dayAndTime(Date.parse(iso)),
     details: (items: readonly string[]) => items.join(", "),

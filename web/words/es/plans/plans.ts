@@ -55,12 +55,13 @@ export const plans = (t: Tools) => ({
     saveEverything: "Guardar todo en un archivo",
     saveForColleague: "Guardar para otra persona",
     fileHolds:
-      "«Guardar todo» contiene las respuestas de salud de su cliente, las pruebas de alergia y las anulaciones, legibles para quien tenga el archivo. «Guardar para otra persona» las deja fuera.",
+      "«Guardar todo en un archivo» contiene las respuestas de salud de su cliente, las pruebas de alergia y las anulaciones, legibles para quien tenga el archivo. «Guardar para otra persona» las deja fuera.",
     stay: "Los planes se quedan en este navegador y solo salen como archivos. Guarde uno en un archivo para llevárselo o tener una segunda copia.",
   },
   list: {
     title: "Guardados en este navegador",
     none: "Ninguno aún. Un plan se guarda en cuanto se dibuja algo.",
+    numbered: (title: string, number: number) => `${title} (${t.whole(number)})`,
     openNow: "abierto ahora",
     moment: (iso: string) => t.dayAndTime(Date.parse(iso)),
     details: (items: readonly string[]) => items.join(", "),

@@ -43,6 +43,7 @@ export const ruleNames = {
   heat: "Chaleur",
   "heat-place": "Chaleur au mauvais endroit",
   "heat-time": "Chaleur plus longue que d’habitude",
+  "open-air-dries": "Produit qui sèche à l’air libre",
   "no-sheet": "Pas de fiche produit",
   "sheet-silent": "Fiche produit incomplète",
 } satisfies Record<RuleName, string>

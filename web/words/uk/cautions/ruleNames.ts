@@ -43,6 +43,7 @@ export const ruleNames: Record<RuleName, string> = {
   heat: "Тепло",
   "heat-place": "Тепло не там, де можна",
   "heat-time": "Тепло довше, ніж звичайно",
+  "open-air-dries": "Засіб висихає на повітрі",
   "no-sheet": "Немає картки засобу",
   "sheet-silent": "Картка засобу неповна",
 }

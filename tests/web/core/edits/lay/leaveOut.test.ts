@@ -22,6 +22,16 @@ function withSection(plan: Plan, behindMm: number, kind: SectionKind = "slice", 
   const section = { ...newSection(kind, made.parting, plan), depthMm: { start: depthMm, end: depthMm } }
   return { ...plan, sections: [...plan.sections, section as Section] }
 }
+function withSpan(plan: Plan, span: Parameters<typeof hairlineParting>[1]): Plan {
+  const made = hairlineParting(head, span)
+  if ("refused" in made) throw new Error(made.refused)
+  return { ...plan, sections: [...plan.sections, newSection("slice", made.parting, plan)] }
+}
+const alongOf = ({ parting }: Section) =>
+  parting
+    .map((at) => head.hairline.coordinates(at).alongMm)
+    .sort((a, b) => a - b)
+    .filter((_, i, all) => i === 0 || i === all.length - 1)
 const ids = (plan: Plan) => plan.sections.map(({ id }) => id)
 
 function left(plan: Plan, edit: Edit): Section<"left-out"> {
@@ -93,6 +103,34 @@ describe("baby hairs", () => {
     expect(leaveBabyHairs(ids(plan), "Baby hairs")(plan)).toEqual({
       refused: { code: "up-to-hairline", sections: [{ code: "foil", number: 1 }] },
     })
+  })
+
+  it("are left out in front of the others where one of several lies up to the hairline", () => {
+    const atHairline = withSpan(empty, { fromAlongMm: 40, toAlongMm: 60, behindMm: 3 })
+    const plan = withSpan(atHairline, { fromAlongMm: 10, toAlongMm: 90, behindMm: 12 })
+    const after = leaveBabyHairs(ids(plan), "Baby hairs")(plan)
+    if (isRefusal(after)) throw new Error(after.refused.code)
+    const made = after.sections.slice(2)
+    // To 2 mm: a front runs a little wider than its parting where the hairline bends.
+    const ends = made.map((edge) => alongOf(edge).map((mm) => 2 * Math.round(mm / 2)))
+    expect(ends).toEqual([
+      [10, 40],
+      [60, 90],
+    ])
+    expect(new Set(ids(after)).size).toBe(4)
+    for (const edge of made) expect(touches(edge, { ...after, sections: plan.sections })).toBe(false)
+  })
+
+  it("are not laid again over those that are there, for all or for nothing chosen", () => {
+    const plan = withSection(empty, 12)
+    for (const chosen of [ids(plan), []]) {
+      const once = leaveBabyHairs(chosen, "Baby hairs")(plan)
+      if (isRefusal(once)) throw new Error(once.refused.code)
+      for (const again of [chosen, ids(once)])
+        expect(leaveBabyHairs(again, "Baby hairs")(once)).toEqual({
+          refused: { code: "up-to-hairline", sections: [expect.objectContaining({ name: "Baby hairs" })] },
+        })
+    }
   })
 
   it("run from temple to temple when nothing is chosen", () => {

@@ -1,7 +1,7 @@
-import type { TechniquePicture } from "./techniquePicture"
+import type { PlanPicture } from "./planPicture"
 
-/** The picture of a technique. Its words stand beside it. */
-export function TechniqueDrawing({ picture: { viewBox, paths } }: { picture: TechniquePicture }) {
+/** The picture of a plan or a technique. Its words stand beside it. */
+export function PlanDrawing({ picture: { viewBox, paths } }: { picture: PlanPicture }) {
   return (
     <svg viewBox={viewBox} aria-hidden="true">
       {paths.map((path, i) => (
