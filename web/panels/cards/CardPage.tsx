@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from "react"
+import type { ClientCard } from "../../core/cards/card"
 import { type CardVisit, inOrder } from "../../core/cards/cardList"
 import { problemWords, useWords } from "../../session/words"
 import { browserShelf } from "../../storage/browserShelf"
@@ -36,14 +37,21 @@ export function CardPage(props: CardPageProps) {
   useEffect(() => {
     line.current = line.current.then(readAgain).catch(() => {})
   }, [id, cards.rows])
+  /** What was touched and is not written yet stands on the screen all the same. */
+  const [unwritten, setUnwritten] = useState<readonly CardEdit[]>([])
   const change = (edit: CardEdit) => {
-    line.current = line.current.then(() =>
-      cards.attempt(async () => {
+    setUnwritten((edits) => [...edits, edit])
+    const write = async () => {
+      try {
         const before = latest.current
-        if (before) show(await keepCard(browserShelf, { ...before.card, ...edit(before.card) }, before.rev))
-      }),
-    )
+        if (before) show(await keepCard(browserShelf, edited(before.card, edit), before.rev))
+      } finally {
+        setUnwritten((edits) => edits.slice(1))
+      }
+    }
+    line.current = line.current.then(() => cards.attempt(write))
   }
+  const card = kept && unwritten.reduce(edited, kept.card)
   return (
     <>
       <p>
@@ -56,16 +64,18 @@ export function CardPage(props: CardPageProps) {
           {unread}
         </p>
       )}
-      {kept && (
+      {kept && card && (
         <>
-          <h3 className={`card-mark ${kept.card.colour}`}>{kept.card.name}</h3>
-          <StandingAllergies allergies={kept.card.allergies} onChange={change} />
-          <CardVisits {...props} card={kept.card} visits={visits} />
-          <CardFields card={kept.card} onChange={change} />
+          <h3 className={`card-mark ${card.colour}`}>{card.name}</h3>
+          <StandingAllergies allergies={card.allergies} onChange={change} />
+          <CardVisits {...props} card={card} visits={visits} />
+          <CardFields card={card} onChange={change} />
           <MergeCard {...props} kept={kept} />
-          <DeleteCard {...props} name={kept.card.name} plans={visits.length} />
+          <DeleteCard {...props} name={card.name} plans={visits.length} />
         </>
       )}
     </>
   )
 }
+
+const edited = (card: ClientCard, edit: CardEdit): ClientCard => ({ ...card, ...edit(card) })
