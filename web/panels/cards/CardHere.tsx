@@ -1,3 +1,4 @@
+import "./cards.css"
 import { useState } from "react"
 import { useStore } from "zustand"
 import { cardHere } from "../../session/cards/cardHere"

@@ -65,14 +65,14 @@ export function CardPage(props: CardPageProps) {
         </p>
       )}
       {kept && card && (
-        <>
+        <div className="card-page">
           <h3 className={`card-mark ${card.colour}`}>{card.name}</h3>
           <StandingAllergies allergies={card.allergies} onChange={change} />
           <CardVisits {...props} card={card} visits={visits} />
           <CardFields card={card} onChange={change} />
           <MergeCard {...props} kept={kept} />
           <DeleteCard {...props} name={card.name} plans={visits.length} />
-        </>
+        </div>
       )}
     </>
   )

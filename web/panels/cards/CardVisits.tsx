@@ -36,7 +36,7 @@ export function CardVisits({ card, cards, visits, onClose }: Props) {
     else if (kept) cards.setFault(notKeptWords(kept.why))
   }
   return (
-    <section aria-labelledby="visits-title">
+    <section className="card-visits" aria-labelledby="visits-title">
       <h4 id="visits-title">{w.title}</h4>
       {visits.length > 0 && (
         <>

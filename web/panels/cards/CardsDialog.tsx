@@ -1,3 +1,4 @@
+import "../plans/plans.css"
 import "./cards.css"
 import { useState } from "react"
 import { newCard } from "../../core/cards/card"
@@ -24,7 +25,7 @@ export function CardsDialog({ onClose, openId = null }: Props) {
     if (made) setShownId(made.card.id)
   }
   return (
-    <Modal title={w.title} onClose={onClose} wide writing={shownId !== null}>
+    <Modal title={w.title} onClose={onClose} writing={shownId !== null}>
       {cards.fault && (
         <p className="fault" role="alert">
           {cards.fault}
