@@ -1,4 +1,3 @@
-import "../plans/plans.css"
 import "./cards.css"
 import { useState } from "react"
 import { newCard } from "../../core/cards/card"
