@@ -1,4 +1,3 @@
-import "./plans.css"
 import { useState } from "react"
 import { copyOf } from "../../core/document/newPlan"
 import type { Plan } from "../../core/document/schema"
