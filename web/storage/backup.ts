@@ -1,3 +1,5 @@
+import type { ClientCard } from "../core/cards/card"
+import { openCard } from "../core/cards/cardFile"
 import { isGroup } from "../core/checks/problem"
 import { newId } from "../core/document/newId"
 import { copyOf } from "../core/document/newPlan"
@@ -5,18 +7,27 @@ import type { Backup } from "../core/file/backup"
 import { openPlan } from "../core/file/planFile"
 import { openTechnique } from "../core/file/techniqueFile"
 import { allAtOnce, allOrNothing } from "./allOrNothing"
+import { cardRecord, entryOfCard } from "./cards"
 import { entryOf, isRecord, toRecord } from "./planRecord"
-import type { PlanRecord, TechniqueRecord } from "./records"
+import type { CardRecord, PlanRecord, TechniqueRecord, VisitRecord } from "./records"
 import type { Shelf } from "./shelf"
 
 /** What a backup is made of, as it stands on the shelf now. A service that runs at a chair is not in it. */
 export async function partsForBackup({ connection }: Shelf): Promise<Omit<Backup, "madeAt">> {
-  const [plans, techniques, salon] = await connection.run((database) =>
-    Promise.all([database.getAll("plans"), database.getAll("techniques"), database.get("settings", "salon")]),
+  const [plans, techniques, cards, visits, salon] = await connection.run((database) =>
+    Promise.all([
+      database.getAll("plans"),
+      database.getAll("techniques"),
+      database.getAll("cards"),
+      database.getAll("visits"),
+      database.get("settings", "salon"),
+    ]),
   )
   return {
     plans: plans.filter(isRecord).map(({ savedAt, text }) => ({ savedAt, text })),
     techniques: techniques.map(({ text }) => text),
+    cards: cards.map(({ text }) => text),
+    visits,
     salon: salon ?? null,
   }
 }
@@ -31,15 +42,25 @@ export type Restoring = {
   /** Plans that cannot be read: set aside as they are. */
   unread: readonly PlanRecord[]
   techniques: readonly TechniqueRecord[]
+  /** Cards that are not here, or stand here otherwise: those come beside, under an id of their own. */
+  cards: readonly ClientCard[]
+  visits: readonly VisitRecord[]
 }
 
 /** Holds a backup against what stands on the shelf. */
 export async function compareBackup({ connection }: Shelf, backup: Backup): Promise<Restoring> {
-  const [records, techniques] = await connection.run((database) =>
-    Promise.all([database.getAll("plans"), database.getAll("techniques")]),
+  const [records, techniques, cards, visits] = await connection.run((database) =>
+    Promise.all([
+      database.getAll("plans"),
+      database.getAll("techniques"),
+      database.getAll("cards"),
+      database.getAll("visits"),
+    ]),
   )
   const here = new Map(records.filter(isRecord).map((record) => [record.id, record.text]))
   const found = { added: [] as PlanRecord[], beside: [] as PlanRecord[], same: 0, unread: [] as PlanRecord[] }
+  /** What a plan of the backup goes by here. */
+  const planIds = new Map<string, string>()
   for (const { savedAt, text } of backup.plans) {
     const opened = openPlan(text, () => [])
     if (!opened.ok) {
@@ -51,9 +72,42 @@ export async function compareBackup({ connection }: Shelf, backup: Backup): Prom
     if (stands === record.text) found.same += 1
     else if (stands === undefined) found.added.push(record)
     else found.beside.push({ ...toRecord(copyOf(opened.plan)), savedAt })
+    const isBeside = stands !== undefined && stands !== record.text
+    planIds.set(record.id, isBeside ? (found.beside.at(-1)?.id ?? record.id) : record.id)
     here.set(record.id, stands ?? record.text)
   }
-  return { ...found, techniques: newTechniques(backup.techniques, techniques) }
+  const { made, unread, cardIds } = newCards(backup.cards, cards)
+  const linked = new Set(visits.map(({ planId }) => planId))
+  return {
+    ...found,
+    unread: [...found.unread, ...unread],
+    techniques: newTechniques(backup.techniques, techniques),
+    cards: made,
+    visits: backup.visits.flatMap((visit) => {
+      const [planId, cardId] = [planIds.get(visit.planId), cardIds.get(visit.cardId)]
+      return planId === undefined || cardId === undefined || linked.has(planId) ? [] : [{ planId, cardId }]
+    }),
+  }
+}
+
+/** The cards that are not here just so, and what each card of the backup goes by here. */
+function newCards(texts: readonly string[], here: readonly CardRecord[]) {
+  const known = new Map(here.map(({ id, text }) => [id, text]))
+  const cardIds = new Map<string, string>()
+  const [made, unread]: [ClientCard[], PlanRecord[]] = [[], []]
+  for (const text of texts) {
+    const opened = openCard(text)
+    if (!opened.ok) {
+      unread.push(asWritten(text, new Date(0).toISOString()))
+      continue
+    }
+    const { card } = opened
+    const stands = known.get(card.id)
+    const id = stands === undefined || stands === text ? card.id : newId()
+    cardIds.set(card.id, id)
+    if (stands !== text) made.push({ ...card, id })
+  }
+  return { made, unread, cardIds }
 }
 
 /** A plan that cannot be read, as far as it can be: a newer Partline may read it by what it calls itself. */
@@ -85,11 +139,16 @@ function newTechniques(texts: readonly string[], here: readonly TechniqueRecord[
 }
 
 /** Puts all of it on the shelf, or nothing of it. */
-export const takeInBackup = ({ connection }: Shelf, { added, beside, unread, techniques }: Restoring) =>
+export const takeInBackup = (
+  { connection }: Shelf,
+  { added, beside, unread, techniques, cards, visits }: Restoring,
+) =>
   connection.run(async (database) => {
-    const transaction = database.transaction(["plans", "entries", "aside", "techniques"], "readwrite", {
-      durability: "strict",
-    })
+    const transaction = database.transaction(
+      ["plans", "entries", "aside", "techniques", "cards", "cardEntries", "visits"],
+      "readwrite",
+      { durability: "strict" },
+    )
     const store = transaction.objectStore.bind(transaction)
     await allOrNothing(transaction, () =>
       allAtOnce(
@@ -100,6 +159,11 @@ export const takeInBackup = ({ connection }: Shelf, { added, beside, unread, tec
         ]),
         ...unread.map((record) => () => store("aside").put(record, `${record.id} ${newId()}`)),
         ...techniques.map((record) => () => store("techniques").add(record)),
+        ...cards.flatMap((card) => [
+          () => store("cards").add(cardRecord(card)),
+          () => store("cardEntries").add(entryOfCard(card)),
+        ]),
+        ...visits.map((visit) => () => store("visits").add(visit)),
       ),
     )
   })

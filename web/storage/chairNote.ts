@@ -22,6 +22,13 @@ export function forget({ planId, rev }: Pick<KeptService, "planId" | "rev">) {
   } catch {}
 }
 
+/** Nothing of a plan's service stays noted down, whatever was being written. */
+export function forgetNote(planId: string) {
+  try {
+    localStorage.removeItem(nameOf(planId))
+  } catch {}
+}
+
 /** A service that was still being written when its page went away. */
 export function noted(planId: string): { rev: string; value: LiveService } | null {
   const service = read(planId)

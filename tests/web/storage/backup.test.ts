@@ -1,5 +1,6 @@
 import "fake-indexeddb/auto"
 import { beforeEach, describe, expect, it } from "vitest"
+import { newCard } from "../../../web/core/cards/card"
 import { newId } from "../../../web/core/document/newId"
 import { readBackup, writeBackup } from "../../../web/core/file/backup"
 import { savePlan } from "../../../web/core/file/planFile"
@@ -10,6 +11,8 @@ import { changeSalon, readSalon } from "../../../web/session/salon/salonShelf"
 import { keepTechnique, techniqueStore } from "../../../web/session/techniqueShelf"
 import { listAside } from "../../../web/storage/aside"
 import { partsForBackup } from "../../../web/storage/backup"
+import { keepCard, listCards, readCard } from "../../../web/storage/cards"
+import { putOnCard, visitsOf } from "../../../web/storage/cardVisits"
 import { keepPlan, openKept, openShelf, type Shelf } from "../../../web/storage/shelf"
 import { listPlans } from "../../../web/storage/shelfList"
 import { emptyPlan, samplePlan } from "../../support/samples"
@@ -80,6 +83,8 @@ describe("a backup", () => {
         { savedAt: madeAt, text: "{ cut short" },
       ],
       techniques: ["no technique", saveTechnique(usualTechnique("bright-frame"))],
+      cards: [],
+      visits: [],
       salon: { bottles: ["thirty"] },
     })
     const looked = await look(text, there)
@@ -99,5 +104,48 @@ describe("a backup", () => {
     expect(codeOf('{"kind":"partline-backup","version":1,"plans":7,"techniques":[]}')).toBe("not-json")
     expect(codeOf(savePlan(samplePlan))).toBe("another-kind")
     expect(codeOf('{"kind":"partline-backup","version":2}')).toBe("newer-version")
+  })
+})
+
+describe("cards of clients in a backup", () => {
+  const ada = { ...newCard("ada", "Ada"), note: "Tea." }
+  const fill = async (shelf: Shelf) => {
+    await keepPlan(shelf, samplePlan)
+    const kept = await keepCard(shelf, ada, null)
+    await putOnCard(shelf, samplePlan.id, "ada")
+    return kept
+  }
+
+  it("come with their visits to an empty device", async () => {
+    await fill(here)
+    await restore(await look(await backupOf(here), there), there)
+    expect(await readCard(there, "ada")).toMatchObject({ kept: { card: ada } })
+    expect((await visitsOf(there, "ada")).map(({ planId }) => planId)).toEqual([samplePlan.id])
+    expect((await look(await backupOf(here), there)).restoring).toMatchObject({
+      cards: [],
+      visits: [],
+      same: 1,
+    })
+  })
+
+  it("come beside a card that stands otherwise, with the plans that come beside too", async () => {
+    const { rev } = await fill(here)
+    const text = await backupOf(here)
+    await keepCard(here, { ...ada, note: "Coffee." }, rev)
+    await keepPlan(here, { ...samplePlan, name: "Drawn since" })
+    await restore(await look(text, here), here)
+    const others = (await listCards(here)).filter(({ id }) => id !== "ada")
+    expect(others).toHaveLength(1)
+    expect((await visitsOf(here, others[0].id)).map(({ name }) => name)).toEqual([samplePlan.name])
+    expect((await visitsOf(here, "ada")).map(({ name }) => name)).toEqual(["Drawn since"])
+  })
+
+  it("are set aside where they cannot be read, and a backup from before there were cards has none", async () => {
+    const looked = await look(writeBackup({ ...(await partsForBackup(here)), madeAt, cards: ["{"] }), here)
+    expect([looked.restoring.cards, looked.restoring.unread.length]).toEqual([[], 1])
+    const old = readBackup(
+      '{"kind":"partline-backup","version":1,"madeAt":"","plans":[],"techniques":[],"salon":null}',
+    )
+    expect(old.ok && [old.backup.cards, old.backup.visits]).toEqual([[], []])
   })
 })

@@ -8,6 +8,9 @@ export type Backup = {
   madeAt: string
   plans: readonly { savedAt: string; text: string }[]
   techniques: readonly string[]
+  /** The cards of clients as their texts, and which plan is on which of them. */
+  cards: readonly string[]
+  visits: readonly { planId: string; cardId: string }[]
   salon: unknown
 }
 
@@ -21,7 +24,7 @@ export const writeBackup = (backup: Backup): string =>
 export function readBackup(text: string): { ok: true; backup: Backup } | { ok: false; problem: Problem } {
   const read = readDocument(text, backupDocument)
   if (!read.ok) return read
-  const { madeAt, plans, techniques, salon } = read.raw as Record<string, unknown>
+  const { madeAt, plans, techniques, cards, visits, salon } = read.raw as Record<string, unknown>
   if (!Array.isArray(plans) || !Array.isArray(techniques))
     return { ok: false, problem: problemAt([], { code: "not-json", document: "backup" }) }
   return {
@@ -30,9 +33,19 @@ export function readBackup(text: string): { ok: true; backup: Backup } | { ok: f
       madeAt: typeof madeAt === "string" ? madeAt : "",
       plans: plans.map(planIn),
       techniques: techniques.map((each) => (typeof each === "string" ? each : "")),
+      // There were none before there were cards.
+      cards: Array.isArray(cards)
+        ? cards.map((each) => (typeof each === "string" ? each : JSON.stringify(each)))
+        : [],
+      visits: Array.isArray(visits) ? visits.flatMap(visitIn) : [],
       salon,
     },
   }
+}
+
+const visitIn = (value: unknown): Backup["visits"][number][] => {
+  const { planId, cardId } = isGroup(value) ? value : {}
+  return typeof planId === "string" && typeof cardId === "string" ? [{ planId, cardId }] : []
 }
 
 /** What is no plan is kept as it is written, for whoever may read it later. */

@@ -1,14 +1,11 @@
 import type { Plan } from "../../core/document/schema"
-import { nextVisit } from "../../core/document/visits"
 import { dayOfService } from "../../core/record/doneToday"
 import { returnDates } from "../../core/record/returnDates"
 import { announceRefusal } from "../../session/announcements"
+import { openNextVisit } from "../../session/cards/nextVisit"
 import { nowHere } from "../../session/nowHere"
-import { sessionStore } from "../../session/sessionStore"
 import { notKeptWords, useWords } from "../../session/words"
 import { whyNotKept } from "../../storage/notKept"
-import { takeIn } from "../../storage/shelf"
-import { desk, openFromShelf } from "../plans/shelfActions"
 
 /** When the client comes back, and a plan for it. */
 export function NextVisit({ plan }: { plan: Plan }) {
@@ -34,8 +31,6 @@ export function NextVisit({ plan }: { plan: Plan }) {
 
 /** The next visit stands beside this one among the plans, and is opened where the questions are asked. */
 async function planNext(plan: Plan, day: string) {
-  const { plan: next, kept } = await takeIn(desk.shelf, nextVisit(plan, day))
-  if (kept.state !== "saved") return announceRefusal(notKeptWords(kept.why))
-  const opened = await openFromShelf(desk, next.id)
-  if (opened.ok) sessionStore.setState({ screen: "client" })
+  const kept = await openNextVisit(plan, day)
+  if (kept.state !== "saved") announceRefusal(notKeptWords(kept.why))
 }

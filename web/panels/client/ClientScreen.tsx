@@ -1,5 +1,7 @@
 import "./client.css"
 import { useWords } from "../../session/words"
+import { CardHere } from "../cards/CardHere"
+import { LastVisit } from "../cards/LastVisit"
 import { Consultation } from "./consultation/Consultation"
 import { PlanFields } from "./PlanFields"
 import { useFieldWanted } from "./useFieldWanted"
@@ -13,7 +15,9 @@ export function ClientScreen() {
       <h1>{said.title}</h1>
       <div className="plan-row">
         <PlanFields />
+        <CardHere />
       </div>
+      <LastVisit />
       <Consultation />
       <p className="aside">{said.caution}</p>
     </main>

@@ -1,4 +1,4 @@
-import { setPlanDetails } from "../../core/edits/plan/setPlanDetails"
+import { setInitials, setPlanDetails } from "../../core/edits/plan/setPlanDetails"
 import { letters } from "../../core/fields/limits"
 import { commit } from "../../session/commit"
 import { usePlan } from "../../session/usePlan"
@@ -32,9 +32,7 @@ export function PlanFields() {
           value={initials}
           most={letters.initials}
           hint={said.initialsHint}
-          onCommit={(initials) =>
-            commit({ chapter: "client", code: "set-initials" }, setPlanDetails({ client: { initials } }))
-          }
+          onCommit={(initials) => commit({ chapter: "client", code: "set-initials" }, setInitials(initials))}
         />
       </div>
     </section>

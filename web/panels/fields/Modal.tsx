@@ -1,3 +1,4 @@
+import "./modal.css"
 import { type ReactNode, useId, useLayoutEffect, useRef } from "react"
 
 import { useWords } from "../../session/words"

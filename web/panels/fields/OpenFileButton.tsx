@@ -2,10 +2,10 @@ import { useRef } from "react"
 
 import { useWords } from "../../session/words"
 
-type Props = { words?: string; name?: string; onOpen: (file: File) => void }
+type Props = { words?: string; name?: string; accept?: string; onOpen: (file: File) => void }
 
 /** Asks for a file. The same file may be chosen twice, once it has been mended. */
-export function OpenFileButton({ words, name, onOpen }: Props) {
+export function OpenFileButton({ words, name, accept = ".json,application/json", onOpen }: Props) {
   const { fields } = useWords().common
   const input = useRef<HTMLInputElement>(null)
   return (
@@ -18,7 +18,7 @@ export function OpenFileButton({ words, name, onOpen }: Props) {
         type="file"
         hidden
         aria-label={name ?? fields.planFile}
-        accept=".json,application/json"
+        accept={accept}
         onChange={({ target }) => {
           const file = target.files?.[0]
           target.value = ""

@@ -16,6 +16,7 @@ const HairlinePanel = lazy(async () => ({
 const OverlapList = lazy(async () => ({ default: (await import("./OverlapList")).OverlapList }))
 const SectionNotes = lazy(async () => ({ default: (await import("./SectionNotes")).SectionNotes }))
 const WorkingPart = lazy(async () => ({ default: (await import("./working/WorkingPart")).WorkingPart }))
+const Regrowth = lazy(async () => ({ default: (await import("../cards/Regrowth")).Regrowth }))
 const ZoneTotals = lazy(async () => ({ default: (await import("./ZoneTotals")).ZoneTotals }))
 
 /** What stands beside the map: the foils in order, the one in hand, and drawing without a pointer. */
@@ -26,6 +27,7 @@ export function FoilPanel() {
       <Suspense>{shapes && <HairlinePanel />}</Suspense>
       <FoilList />
       <Suspense>
+        <Regrowth />
         <OverlapList />
         <SectionNotes />
         <SelectedActions />

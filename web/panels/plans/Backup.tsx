@@ -76,11 +76,15 @@ function ageWords(madeAt: string, w: BackupWords) {
   return days < 1 ? w.today : w.days({ days })
 }
 
-const found = ({ restoring: { added, beside, same, unread, techniques } }: LookedThrough, w: BackupWords) =>
+const found = (
+  { restoring: { added, beside, same, unread, techniques, cards } }: LookedThrough,
+  w: BackupWords,
+) =>
   w.found({
     added: added.length,
     beside: beside.length,
     same,
     unread: unread.length,
     techniques: techniques.length,
+    cards: cards.length,
   })

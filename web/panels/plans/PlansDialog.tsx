@@ -1,4 +1,4 @@
-import "./plans.css"
+import { useState } from "react"
 import { copyOf } from "../../core/document/newPlan"
 import type { Plan } from "../../core/document/schema"
 import { exampleVisit } from "../../core/file/exampleVisit"
@@ -10,6 +10,8 @@ import { useWords } from "../../session/words"
 import { FileProblems } from "../fields/FileProblems"
 import { Modal } from "../fields/Modal"
 import { OpenFileButton } from "../fields/OpenFileButton"
+import { Late } from "../parts/Late"
+import { latePart } from "../parts/latePart"
 import { AsideList } from "./AsideList"
 import { Backup } from "./Backup"
 import { BinList } from "./BinList"
@@ -27,9 +29,11 @@ export function PlansDialog({ onClose }: { onClose: () => void }) {
   const w = useWords().plans.dialog
   const plan = usePlan((open) => open)
   const shelf = useShelf(desk)
+  const [areClients, setClients] = useState(false)
+  if (areClients) return <Late part={cardsDialog} shape="line" given={{ onClose }} />
   return (
     <Modal title={w.title} onClose={onClose}>
-      <Begin shelf={shelf} plan={plan} onClose={onClose} />
+      <Begin shelf={shelf} plan={plan} onClose={onClose} onClients={() => setClients(true)} />
       {shelf.problems.length > 0 && <FileProblems problems={shelf.problems} />}
       {shelf.fault && (
         <p className="fault" role="alert">
@@ -51,10 +55,13 @@ export function PlansDialog({ onClose }: { onClose: () => void }) {
   )
 }
 
-type BeginProps = { shelf: ShelfOnScreen; plan: Plan; onClose: () => void }
+const cardsDialog = latePart(async () => (await import("../cards/CardsDialog")).CardsDialog)
 
-function Begin({ shelf, plan, onClose }: BeginProps) {
-  const w = useWords().plans.dialog
+type BeginProps = { shelf: ShelfOnScreen; plan: Plan; onClose: () => void; onClients: () => void }
+
+function Begin({ shelf, plan, onClose, onClients }: BeginProps) {
+  const { plans, cards } = useWords()
+  const w = plans.dialog
   return (
     <>
       <div className="actions">
@@ -79,6 +86,9 @@ function Begin({ shelf, plan, onClose }: BeginProps) {
           }}
         >
           {w.fromExample}
+        </button>
+        <button type="button" className="button" onClick={onClients}>
+          {cards.open}
         </button>
         <OpenFileButton onOpen={async (file) => (await shelf.openFile(file)) && onClose()} />
         <button type="button" className="button" onClick={() => saveForColleague(plan)}>

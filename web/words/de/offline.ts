@@ -1,7 +1,14 @@
 import type { offline as english } from "../en/offline"
 
 /** How many plans and techniques of a backup there are, by what becomes of them here. */
-type BackupFound = { added: number; beside: number; same: number; unread: number; techniques: number }
+type BackupFound = {
+  added: number
+  beside: number
+  same: number
+  unread: number
+  techniques: number
+  cards: number
+}
 
 /** The app on this device, the plans kept in it, and newer versions. */
 export const offline: typeof english = (t) => ({
@@ -36,9 +43,9 @@ export const offline: typeof english = (t) => ({
     open: "Kopie öffnen …",
     file: "Datei der Sicherungskopie",
     holds:
-      "Eine Datei mit allen Plänen, Techniken und dem, was Ihr Salon führt. Sie enthält alle Gesundheitsangaben und ist nicht verschlossen: Bewahren Sie sie dort auf, wo nur Sie sie lesen können. Ein Service, der am Stuhl läuft, ist nicht darin.",
+      "Eine Datei mit allen Plänen, Kundenkarten, Techniken und dem, was Ihr Salon führt. Sie enthält alle Gesundheitsangaben und ist nicht verschlossen: Bewahren Sie sie dort auf, wo nur Sie sie lesen können. Ein Service, der am Stuhl läuft, ist nicht darin.",
     /** What is in a backup that was opened, before it is taken in. */
-    found: ({ added, beside, same, unread, techniques }: BackupFound) =>
+    found: ({ added, beside, same, unread, techniques, cards }: BackupFound) =>
       [
         `${t.count(added, { one: "# Plan ist hier neu", other: "# Pläne sind hier neu" })}.`,
         ...(same > 0
@@ -55,6 +62,9 @@ export const offline: typeof english = (t) => ({
             ]
           : []),
         `${t.count(techniques, { one: "# Technik ist neu", other: "# Techniken sind neu" })}.`,
+        ...(cards > 0
+          ? [`${t.count(cards, { one: "# Kundenkarte ist neu", other: "# Kundenkarten sind neu" })}.`]
+          : []),
         "Was hier ist, wird nicht ersetzt.",
       ].join(" "),
     takeIn: "Übernehmen",

@@ -1,7 +1,14 @@
 import type { Tools } from "../tools"
 
 /** How many plans and techniques of a backup there are, by what becomes of them here. */
-type BackupFound = { added: number; beside: number; same: number; unread: number; techniques: number }
+type BackupFound = {
+  added: number
+  beside: number
+  same: number
+  unread: number
+  techniques: number
+  cards: number
+}
 
 /** The app on this device, the plans kept in it, and newer versions. */
 export const offline = (t: Tools) => ({
@@ -35,9 +42,9 @@ export const offline = (t: Tools) => ({
     open: "Open a backup…",
     file: "Backup file",
     holds:
-      "One file with every plan, technique and what your salon keeps. It holds every client’s health answers and is not locked: keep it where only you can read it. A service that runs at the chair is not in it.",
+      "One file with every plan, client card, technique and what your salon keeps. It holds every client’s health answers and is not locked: keep it where only you can read it. A service that runs at the chair is not in it.",
     /** What is in a backup that was opened, before it is taken in. */
-    found: ({ added, beside, same, unread, techniques }: BackupFound) =>
+    found: ({ added, beside, same, unread, techniques, cards }: BackupFound) =>
       [
         `${t.count(added, { one: "# plan is new here", other: "# plans are new here" })}.`,
         ...(same > 0
@@ -54,6 +61,9 @@ export const offline = (t: Tools) => ({
             ]
           : []),
         `${t.count(techniques, { one: "# technique is new", other: "# techniques are new" })}.`,
+        ...(cards > 0
+          ? [`${t.count(cards, { one: "# client card is new", other: "# client cards are new" })}.`]
+          : []),
         "Nothing here is replaced.",
       ].join(" "),
     takeIn: "Take them in",

@@ -1,7 +1,14 @@
 import type { Tools } from "../tools"
 
 /** How many plans and techniques of a backup there are, by what becomes of them here. */
-type BackupFound = { added: number; beside: number; same: number; unread: number; techniques: number }
+type BackupFound = {
+  added: number
+  beside: number
+  same: number
+  unread: number
+  techniques: number
+  cards: number
+}
 
 /** The app on this device, the plans kept in it, and newer versions. */
 export const offline = (t: Tools) => ({
@@ -36,9 +43,9 @@ export const offline = (t: Tools) => ({
     open: "Abrir copia de respaldo…",
     file: "Archivo de la copia de respaldo",
     holds:
-      "Un archivo con todos los planes, las técnicas y lo que guarda su salón. Contiene las respuestas de salud de toda la clientela y no está cifrado: guárdelo donde solo usted pueda leerlo. Un servicio en curso en el sillón no está incluido.",
+      "Un archivo con todos los planes, las fichas, las técnicas y lo que guarda su salón. Contiene las respuestas de salud de toda la clientela y no está cifrado: guárdelo donde solo usted pueda leerlo. Un servicio en curso en el sillón no está incluido.",
     /** What is in a backup that was opened, before it is taken in. */
-    found: ({ added, beside, same, unread, techniques }: BackupFound) =>
+    found: ({ added, beside, same, unread, techniques, cards }: BackupFound) =>
       [
         `${t.count(added, { one: "# plan es nuevo aquí", other: "# planes son nuevos aquí" })}.`,
         ...(same > 0
@@ -55,6 +62,9 @@ export const offline = (t: Tools) => ({
             ]
           : []),
         `${t.count(techniques, { one: "# técnica es nueva", other: "# técnicas son nuevas" })}.`,
+        ...(cards > 0
+          ? [`${t.count(cards, { one: "# ficha es nueva", other: "# fichas son nuevas" })}.`]
+          : []),
         "Nada de lo que hay aquí se sustituye.",
       ].join(" "),
     takeIn: "Incorporar",

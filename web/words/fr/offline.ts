@@ -1,7 +1,14 @@
 import type { Tools } from "../tools"
 
 /** How many plans and techniques of a backup there are, by what becomes of them here. */
-type BackupFound = { added: number; beside: number; same: number; unread: number; techniques: number }
+type BackupFound = {
+  added: number
+  beside: number
+  same: number
+  unread: number
+  techniques: number
+  cards: number
+}
 
 /** The app on this device, the plans kept in it, and newer versions. */
 export const offline = (t: Tools) => ({
@@ -37,9 +44,9 @@ export const offline = (t: Tools) => ({
     open: "Ouvrir une sauvegarde…",
     file: "Fichier de sauvegarde",
     holds:
-      "Un seul fichier avec tous les plans, les techniques et ce que garde votre salon. Il contient toutes les réponses de santé de votre clientèle et n’est pas verrouillé : gardez-le là où vous seul pouvez le lire. Une prestation en cours au fauteuil n’y est pas.",
+      "Un seul fichier avec tous les plans, les cartes, les techniques et ce que garde votre salon. Il contient toutes les réponses de santé de votre clientèle et n’est pas verrouillé : gardez-le là où vous seul pouvez le lire. Une prestation en cours au fauteuil n’y est pas.",
     /** What is in a backup that was opened, before it is taken in. */
-    found: ({ added, beside, same, unread, techniques }: BackupFound) =>
+    found: ({ added, beside, same, unread, techniques, cards }: BackupFound) =>
       [
         `${t.count(added, { one: "# plan est nouveau ici", other: "# plans sont nouveaux ici" })}.`,
         ...(same > 0
@@ -56,6 +63,9 @@ export const offline = (t: Tools) => ({
             ]
           : []),
         `${t.count(techniques, { one: "# technique est nouvelle", other: "# techniques sont nouvelles" })}.`,
+        ...(cards > 0
+          ? [`${t.count(cards, { one: "# carte est nouvelle", other: "# cartes sont nouvelles" })}.`]
+          : []),
         "Rien de ce qui est ici n’est remplacé.",
       ].join(" "),
     takeIn: "Reprendre ici",

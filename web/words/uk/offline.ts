@@ -2,7 +2,14 @@ import type { OfflineWords } from "../en/offline"
 import type { Tools } from "../tools"
 
 /** How many plans and techniques of a backup there are, by what becomes of them here. */
-type BackupFound = { added: number; beside: number; same: number; unread: number; techniques: number }
+type BackupFound = {
+  added: number
+  beside: number
+  same: number
+  unread: number
+  techniques: number
+  cards: number
+}
 
 /** The app on this device, the plans kept in it, and newer versions. */
 export const offline = (t: Tools): OfflineWords => ({
@@ -36,15 +43,16 @@ export const offline = (t: Tools): OfflineWords => ({
     open: "Відкрити копію…",
     file: "Файл резервної копії",
     holds:
-      "Один файл з усіма планами, техніками та даними вашого салону. У ньому всі відповіді клієнтів про здоров’я, і він не закритий: тримайте його там, де прочитати зможете лише ви. Послуги, що триває в кріслі, у ньому немає.",
+      "Один файл з усіма планами, картками, техніками та даними вашого салону. У ньому всі відповіді клієнтів про здоров’я, і він не закритий: тримайте його там, де прочитати зможете лише ви. Послуги, що триває в кріслі, у ньому немає.",
     /** What is in a backup that was opened, before it is taken in. */
-    found: ({ added, beside, same, unread, techniques }: BackupFound) =>
+    found: ({ added, beside, same, unread, techniques, cards }: BackupFound) =>
       [
         `Нових планів: ${t.whole(added)}.`,
         ...(same > 0 ? [`Уже є тут: ${t.whole(same)}.`] : []),
         ...(beside > 0 ? [`Відрізняються від тутешніх і стануть поруч: ${t.whole(beside)}.`] : []),
         ...(unread > 0 ? [`Не читаються і будуть відкладені: ${t.whole(unread)}.`] : []),
         `Нових технік: ${t.whole(techniques)}.`,
+        ...(cards > 0 ? [`Нових карток: ${t.whole(cards)}.`] : []),
         "Нічого з того, що є тут, не буде замінено.",
       ].join(" "),
     takeIn: "Додати сюди",

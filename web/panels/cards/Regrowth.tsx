@@ -1,0 +1,105 @@
+import "./cards.css"
+import type { Edit } from "../../core/document/edit"
+import type { Plan } from "../../core/document/schema"
+import { setMeasuredRegrowth } from "../../core/edits/plan/setMeasuredRegrowth"
+import { limits } from "../../core/fields/limits"
+import { coatedTwice } from "../../core/regrowth/coatedTwice"
+import { weeksBetween } from "../../core/regrowth/growth"
+import { growthSince, lastLightened } from "../../core/regrowth/lightened"
+import { proposeRegrowth, regrow, regrowthActions } from "../../core/regrowth/regrow"
+import { type OldFoil, oldFoils } from "../../core/regrowth/sectionStates"
+import { commit } from "../../session/commit"
+import { usePlan } from "../../session/usePlan"
+import { useWords } from "../../session/words"
+import { NumberField } from "../fields/NumberField"
+
+/** What has grown since hair was lightened, and what is done this time with each foil of then. */
+export function Regrowth() {
+  const plan = usePlan((open) => open)
+  const last = lastLightened(plan)
+  return last && <Grown plan={plan} on={last.on} />
+}
+
+type Code = "regrow" | "propose-regrowth" | "measure-regrowth"
+const change = (code: Code, edit: Edit) => commit({ chapter: "cards", code }, edit)
+
+function Grown({ plan, on }: { plan: Plan; on: string }) {
+  const w = useWords().cards.regrowth
+  const growth = growthSince(plan, on)
+  const foils = oldFoils(plan)
+  const count = (state: OldFoil["state"]) => foils.filter((foil) => foil.state === state).length
+  const counts = { due: count("due"), soft: count("soft"), "too-early": count("too-early") }
+  return (
+    <details className="regrowth">
+      <summary>
+        {w.title}: {w.counts(counts)}
+      </summary>
+      {!plan.regrowth && <p>{w.grown({ growth, weeks: weeksBetween(on, plan.date) })}</p>}
+      <NumberField
+        name={w.measured}
+        unit={w.unit}
+        value={plan.regrowth?.measuredMm ?? growth.midMm}
+        range={limits.regrowthMm}
+        isUnset={!plan.regrowth}
+        onClear={() => change("measure-regrowth", setMeasuredRegrowth(null))}
+        onCommit={(mm) => change("measure-regrowth", setMeasuredRegrowth(mm))}
+      />
+      <p className="aside">{w.why}</p>
+      <button
+        type="button"
+        className="button strong"
+        onClick={() => change("propose-regrowth", proposeRegrowth)}
+      >
+        {w.propose}
+      </button>
+      <Twice plan={plan} />
+      <ul className="old-foils">
+        {foils.map((old) => (
+          <Old key={old.lightened.section.id} old={old} />
+        ))}
+      </ul>
+    </details>
+  )
+}
+
+/** Hair that would be lightened again, in red. */
+function Twice({ plan }: { plan: Plan }) {
+  const w = useWords().cards.regrowth
+  const twice = coatedTwice(plan)
+  if (twice.length === 0) return null
+  return (
+    <div className="stops-here" role="status">
+      {twice.map(({ foil, lightened, fromMm, toMm }) => (
+        <p key={`${foil.id} ${lightened.on} ${lightened.section.id}`}>
+          {w.twice({ foil: foil.mapNumber, on: lightened.on, fromMm, toMm })}
+        </p>
+      ))}
+    </div>
+  )
+}
+
+function Old({ old: { lightened, state, beginsMm } }: { old: OldFoil }) {
+  const w = useWords().cards.regrowth
+  const { id, mapNumber } = lightened.section
+  return (
+    <li>
+      <p>
+        <b>{w.foil(mapNumber)}</b>: {w.states[state]}
+      </p>
+      <p className="aside">{w.begins(beginsMm)}</p>
+      <div className="actions">
+        {regrowthActions.map((action) => (
+          <button
+            key={action}
+            type="button"
+            className="button"
+            aria-label={`${w.foil(mapNumber)}: ${w.actions[action]}`}
+            onClick={() => change("regrow", regrow([id], action))}
+          >
+            {w.actions[action]}
+          </button>
+        ))}
+      </div>
+    </li>
+  )
+}
