@@ -128,6 +128,7 @@ describe("the order of application", () => {
 it("gives a foil a name that stands in list, editor and on paper", () =>
   withVisit(async ({ page }) => {
     await options(page).nth(1).click()
+    await page.locator("section.editor").getByText("All settings", { exact: true }).click()
     await page.locator("section.editor").getByLabel("Name", { exact: true }).fill("Money piece")
     await page.keyboard.press("Enter")
     expect(await options(page).nth(1).textContent()).toContain("Money piece")

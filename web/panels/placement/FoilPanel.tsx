@@ -28,8 +28,10 @@ export function FoilPanel() {
       <Suspense>
         <OverlapList />
         <SectionNotes />
-        <SelectedActions />
-        <FoilEditor />
+        <div className="in-hand">
+          <SelectedActions />
+          <FoilEditor />
+        </div>
         <WorkingPart />
         <TechniquesPart />
         <AddByTyping />
