@@ -1,6 +1,7 @@
 import react from "@vitejs/plugin-react"
 import { defineConfig } from "vite"
 import { contentPolicy } from "./web/host/policy.ts"
+import { fileGroups, preloadSoon } from "./web/setup/grouped.ts"
 import { licences } from "./web/setup/licences.ts"
 import { offlineWorker } from "./web/setup/offlineWorker.ts"
 
@@ -14,12 +15,15 @@ export default defineConfig({
     emptyOutDir: true,
     target: "es2022",
     chunkSizeWarningLimit: 700,
+    rolldownOptions: { output: { codeSplitting: { groups: fileGroups() } } },
     modulePreload: {
       // The first script would carry a list of what every later screen is made of; a screen finds its parts itself.
       resolveDependencies: (_, parts, { hostType }) =>
         hostType === "html" ? parts : parts.filter((part) => part.endsWith(".css")),
     },
   },
+  // Workers load the words of one language alone.
+  worker: { format: "es" },
   plugins: [
     react(),
     {
@@ -31,6 +35,7 @@ export default defineConfig({
           `<head>\n    <meta http-equiv="Content-Security-Policy" content="${contentPolicy}" />`,
         ),
     },
+    preloadSoon(),
     licences(),
     offlineWorker(),
   ],

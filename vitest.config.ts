@@ -7,7 +7,7 @@ export default defineConfig({
       {
         test: {
           name: "unit",
-          // The machine is theirs alone: the browsers come after, one file at a time.
+          // The machine is theirs alone: the browsers come after, two files at a time.
           maxWorkers: availableParallelism(),
           sequence: { groupOrder: 0 },
           include: ["tests/**/*.test.ts"],
@@ -23,7 +23,8 @@ export default defineConfig({
           include: ["tests/browser/**/*.test.ts"],
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
+          // A browser waits as often as it works; with a third beside them they wait for each other.
+          maxWorkers: Math.min(2, availableParallelism()),
         },
       },
       {

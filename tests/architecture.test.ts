@@ -173,6 +173,13 @@ it("keeps nothing at the top but the rooms, the guides and what tools need", () 
   ])
 })
 
+it("asks which kind a section is nowhere but where kinds live: a row of each says what differs", () => {
+  const home = /^(geometry\/section|web\/core\/kinds)\//
+  const asked = /(kind|tool) [!=]== "(slice|weave|backcomb|left-out)"|case "(slice|weave|backcomb|left-out)"/
+  const faults = all.filter((file) => isCode(file) && !home.test(file) && asked.test(textOf(file)))
+  expect(faults).toEqual([])
+})
+
 it("geometry needs no library", () => {
   const outside = codeUnder("geometry").flatMap((file) =>
     importsOf(file).filter((name) => !name.startsWith(".")),

@@ -29,6 +29,8 @@ export async function startUp(store: PlanStore = planStore, shelf: Shelf = brows
     await returnToChair(plan, shelf)
   }
   await rememberExample(shelf)
+  const { followCardHere } = await import("./session/cards/cardHere")
+  followCardHere(store, shelf)
   const { keepToScale } = await import("./panels/plans/keepToScale")
   keepToScale(store, shelf)
   await emptyBin(shelf, Date.now()).catch(() => {})

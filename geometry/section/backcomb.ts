@@ -1,4 +1,4 @@
-import type { KindRow } from "./kindRow"
+import { evenly, type KindRow } from "./kindRow"
 import { layStitches } from "./weave"
 
 /** Of a slice or a weave a share is pushed to the root; that share is not coated, and product starts past the cushion. */
@@ -11,4 +11,5 @@ export const backcomb: KindRow<"backcomb"> = {
       ? layStitches(section, partingMm)
       : [{ fromMm: 0, toMm: partingMm, depthShare: 1 }],
   productStartMm: (section) => Math.max(section.rootDistanceMm, section.cushionMm),
+  ...evenly,
 }

@@ -1,4 +1,4 @@
-import type { Section, SectionKind } from "./section"
+import type { Section, SectionKind, Treatment } from "./section"
 
 /** One pick-up of hair: from where to where along the parting, mm, and how much of the band's depth it takes, 0 to 1. */
 export type Stitch = { fromMm: number; toMm: number; depthShare: number }
@@ -15,4 +15,14 @@ export type KindRow<K extends SectionKind> = {
   stitches(section: Section<K>, partingMm: number): Stitch[]
   /** Where product begins at the earliest, mm from the scalp. */
   productStartMm(section: Section<K>): number
+  /** The share of a hair's length at which its product begins, so far along the parting, 0 to 1. */
+  startShare(section: Section<K>, along: number): number
+  /** What so many centimetres coated come to, as centimetres of a full coat. */
+  fullCm(section: Section<K>, coatedCm: number): number
+}
+
+/** Product that begins as far along each hair, as full from there to its end. */
+export const evenly = {
+  startShare: ({ strand }: Pick<Treatment, "strand">) => strand.from,
+  fullCm: (_: unknown, coatedCm: number) => coatedCm,
 }

@@ -7,4 +7,6 @@ export const leftOut: KindRow<"left-out"> = {
   dipMm: () => Number.POSITIVE_INFINITY,
   stitches: () => [],
   productStartMm: () => 0,
+  startShare: () => 0,
+  fullCm: () => 0,
 }

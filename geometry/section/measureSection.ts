@@ -22,9 +22,9 @@ export type SectionFigures = {
   hairs: number
   /** Mean length of the hair picked up. */
   lengthCm: number
-  /** The coated length of the hair taken. */
+  /** The coated length of the hair taken, what is painted thinly by how full it is. */
   hairG: number
-  /** Hair to coat: width taken x length coated x faces. */
+  /** Hair to coat: width taken x length coated x faces, what is painted thinly by how full it is. */
   strandAreaCm2: number
   /** Foils used; none for a board or open air. */
   foils: number

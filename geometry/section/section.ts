@@ -1,3 +1,4 @@
+import type { Painting } from "../painted/painting"
 import type { SurfacePoint } from "../surface/frames"
 
 /** A band of hair: the line it is parted along, the side it is taken from, how deep it goes. Lengths mm on the scalp. */
@@ -34,17 +35,24 @@ export type Treatment = {
   foilLie: FoilLie
   mix: string
 }
-export type CarrierKind = "foil" | "board" | "open-air"
+export type CarrierKind = "foil" | "board" | "open-air" | "film"
 export type FoilLie = "down" | "up" | "toward-face" | "away-from-face"
 
 /** A row of stitches picked out of the band: their width, the gap between, how deep the tail of the comb dips. */
 export type Stitching = { stitchMm: number; gapMm: number; dipMm: number }
 
+/** A slice or a weave of which a share is pushed to the root, where it makes a cushion and stays uncoated. */
+export type Backcombing = { base: "slice" | "weave"; pushedShare: number; cushionMm: number }
+
+/** What some kinds have beside their band and treatment, by group. */
+export type KindValues = { stitching: Stitching; backcombing: Backcombing; painting: Painting }
+
 type Kinds = {
   slice: Treatment
   weave: Treatment & Stitching
-  /** A slice or a weave of which a share is pushed to the root, where it makes a cushion and stays uncoated. */
-  backcomb: Treatment & Stitching & { base: "slice" | "weave"; pushedShare: number; cushionMm: number }
+  backcomb: Treatment & Stitching & Backcombing
+  /** A panel laid flat and painted on its face, in the open air or under film. */
+  painted: Treatment & { painting: Painting }
   /** Hair left alone on purpose. */
   "left-out": { name: string }
 }

@@ -1,6 +1,7 @@
 import { backcomb } from "./backcomb"
 import type { KindRow, Stitch } from "./kindRow"
 import { leftOut } from "./leftOut"
+import { painted } from "./painted"
 import type { Section, SectionKind } from "./section"
 import { slice } from "./slice"
 import { weave } from "./weave"
@@ -10,6 +11,7 @@ export const sectionKinds: { [K in SectionKind]: KindRow<K> } = {
   slice,
   weave,
   backcomb,
+  painted,
   "left-out": leftOut,
 }
 

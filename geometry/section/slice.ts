@@ -1,4 +1,4 @@
-import type { KindRow } from "./kindRow"
+import { evenly, type KindRow } from "./kindRow"
 
 /** A slice takes all the hair of its band. */
 export const slice: KindRow<"slice"> = {
@@ -7,4 +7,5 @@ export const slice: KindRow<"slice"> = {
   dipMm: () => Number.POSITIVE_INFINITY,
   stitches: (_, partingMm) => [{ fromMm: 0, toMm: partingMm, depthShare: 1 }],
   productStartMm: (section) => section.rootDistanceMm,
+  ...evenly,
 }

@@ -1,4 +1,4 @@
-import type { KindRow, Stitch } from "./kindRow"
+import { evenly, type KindRow, type Stitch } from "./kindRow"
 import type { Band, Stitching } from "./section"
 
 /** A weave takes the hair within its stitches, as deep as the tail of the comb dips. */
@@ -8,6 +8,7 @@ export const weave: KindRow<"weave"> = {
   dipMm: ({ dipMm }) => dipMm,
   stitches: layStitches,
   productStartMm: (section) => section.rootDistanceMm,
+  ...evenly,
 }
 
 type Stitched = Stitching & Pick<Band, "depthMm">

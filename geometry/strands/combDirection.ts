@@ -4,10 +4,12 @@ import { smoothStep } from "../surface/smoothStep"
 import { measurePath, resampleMeasured } from "../surface/surfacePath"
 import { add, cross, distance, dot, multiply, normalize, scale, subtract, type Vec3 } from "../surface/vec3"
 
+import type { WornFront } from "./gather"
+
 /** How hair is combed at a root: a unit vector along the scalp, given its place and the way out of the scalp there. */
 export type Combing = (root: Vec3, outward: Vec3) => Vec3
 
-export type Worn = { parting: WornParting; whorl?: Whorl | undefined }
+export type Worn = { parting: WornParting; whorl?: Whorl | undefined; front?: WornFront | undefined }
 
 /** Away from the parting worn, and about the crown away from its end; where none is, back off the face and down behind. */
 export function combDirection(head: Head, { parting, whorl }: Worn, combedBack: number): Combing {

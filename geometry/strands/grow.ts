@@ -3,7 +3,9 @@ import type { TradeFigures } from "../hair/tradeFigures"
 import type { Head } from "../scalp/head"
 import type { SurfacePoint } from "../surface/frames"
 import { normalAt } from "../surface/surface"
-import { combDirection, type Worn } from "./combDirection"
+import { dot, normalize, scale, subtract, type Vec3 } from "../surface/vec3"
+import { type Combing, combDirection, type Worn } from "./combDirection"
+import { gatheredAt } from "./gather"
 import { hashRandom } from "./hashRandom"
 import { headDistanceTable } from "./headDistance"
 import { layStrand, type Start } from "./layStrand"
@@ -37,6 +39,7 @@ export function growStrands({ head, hair, worn, figures, strands, seed }: Grown)
   const { at, hairsEach } = sampleRoots(head, hair, figures, { count: strands.count, seed })
   const body = headDistanceTable(head.axes)
   const comb = combDirection(head, worn, strands.combedBack)
+  const ledFrom = leading(head, worn, comb)
   const points = new Float32Array(3 * pointsEach * at.length)
   const lengthsMm = new Float32Array(at.length)
   at.forEach((place, i) => {
@@ -47,7 +50,7 @@ export function growStrands({ head, hair, worn, figures, strands, seed }: Grown)
     const start: Start = {
       root,
       outward,
-      combed: comb(root, outward),
+      ...ledFrom(root, outward),
       lengthMm,
       lot: lockOf(place, seed),
       own: i,
@@ -59,6 +62,17 @@ export function growStrands({ head, hair, worn, figures, strands, seed }: Grown)
     )
   })
   return { count: at.length, hairsEach, points, lengthsMm, roots: at }
+}
+
+/** How a strand is combed and where it is led: with the parting, or toward where it is gathered. */
+function leading(head: Head, { front = "cheek" }: Worn, comb: Combing) {
+  let own = 0
+  return (root: Vec3, outward: Vec3): Pick<Start, "combed" | "gathered"> => {
+    const gathered = gatheredAt(front, root, head.axes, own++)
+    if (!gathered) return { combed: comb(root, outward), gathered }
+    const way = subtract(gathered, root)
+    return { combed: normalize(subtract(way, scale(outward, dot(way, outward)))), gathered }
+  }
 }
 
 const lockRadians = 0.11

@@ -1,13 +1,14 @@
 import { headDistance } from "../scalp/headDistanceField"
 import type { Vec3 } from "../surface/vec3"
-
-/** What a body feels like at a place of the head frame: its distance, mm, negative inside, and the way out, a unit vector. */
-export type Feel = { mm: number; x: number; y: number; z: number }
+import { bustFromMm, feelBust } from "./bust"
+import type { Feel } from "./feel"
 
 /** What hair lies on. `feel` writes into what it is given, for it is asked half a million times. */
 export type Body = {
   feel(x: number, y: number, z: number, into: Feel): void
   feelEar(x: number, y: number, z: number, into: Feel): void
+  /** Neck, shoulders and chest; far off above them. */
+  feelBust(x: number, y: number, z: number, into: Feel): void
 }
 
 const cellMm = 5
@@ -28,19 +29,29 @@ export function headDistanceTable(axes: Vec3): Body {
   const cells = table
   const [perX, perY, perZ] = axes.map((factor) => 1 / factor)
   const scale = Math.min(...axes)
+  /** A body felt at its own size, scaled to the head. */
+  const scaled = (felt: Body["feel"]) => (x: number, y: number, z: number, into: Feel) => {
+    felt(x * perX, y * perY, z * perZ, into)
+    const outX = into.x * perX
+    const outY = into.y * perY
+    const outZ = into.z * perZ
+    const length = Math.sqrt(outX * outX + outY * outY + outZ * outZ) || 1
+    into.mm *= scale
+    into.x = outX / length
+    into.y = outY / length
+    into.z = outZ / length
+  }
+  const bust = scaled(feelBust)
   return {
-    feel(x, y, z, into) {
-      look(cells, Math.abs(x) * perX, y * perY, z * perZ, into)
-      const outX = into.x * (x < 0 ? -perX : perX)
-      const outY = into.y * perY
-      const outZ = into.z * perZ
-      const length = Math.sqrt(outX * outX + outY * outY + outZ * outZ) || 1
-      into.mm *= scale
-      into.x = outX / length
-      into.y = outY / length
-      into.z = outZ / length
-    },
+    feel: scaled((x, y, z, into) => {
+      look(cells, Math.abs(x), y, z, into)
+      if (x < 0) into.x = -into.x
+    }),
     feelEar: (x, y, z, into) => feelEar(x, y, z, axes, into),
+    feelBust(x, y, z, into) {
+      into.mm = Number.POSITIVE_INFINITY
+      if (z * perZ < bustFromMm) bust(x, y, z, into)
+    },
   }
 }
 

@@ -1,12 +1,24 @@
 import type { Head } from "../scalp/head"
 import { smoothStep } from "../surface/smoothStep"
 import type { Vec3 } from "../surface/vec3"
+import type { Feel } from "./feel"
 import { hashRandom } from "./hashRandom"
-import type { Body, Feel } from "./headDistance"
+import type { Body } from "./headDistance"
 import type { StrandFigures } from "./strandFigures"
 
-/** How a strand starts: its root and the way out of the scalp there, how it is combed, its length, the lots of its lock and its own. */
-export type Start = { root: Vec3; outward: Vec3; combed: Vec3; lengthMm: number; lot: number; own: number }
+/**
+ * How a strand starts: its root and the way out of the scalp there, how it is combed, where it is led to before it hangs
+ * free, its length, the lots of its lock and its own.
+ */
+export type Start = {
+  root: Vec3
+  outward: Vec3
+  combed: Vec3
+  gathered: Vec3 | null
+  lengthMm: number
+  lot: number
+  own: number
+}
 export type Lying = { head: Pick<Head, "axes">; body: Body; figures: StrandFigures }
 
 /** No strand comes nearer to the scalp than this, mm. */
@@ -33,9 +45,13 @@ export function layStrand(start: Start, { head, body, figures }: Lying, points: 
   body.feelEar(at.x, at.y, at.z, feel)
   const earAtRootMm = Math.min(0, feel.mm)
   put(points, 0, at)
+  let led = start.gathered
+  const bendMm = led ? ledBendMm : figures.bendMm
+  let onShoulders = 0
   for (let i = 1; i <= steps; i++) {
-    pullAt(at, head.axes, side, pull)
-    bend(way, pull, Math.exp(-stepMm / figures.bendMm))
+    led = led && pullTo(led, at, way, pull) ? led : null
+    if (!led) pullAt(at, head.axes, { side, onShoulders }, pull)
+    bend(way, pull, Math.exp(-stepMm / bendMm))
     stray(way, start, i * stepMm, figures.stray)
     const full = Math.min(1, (i * stepMm) / figures.layerMm.fullAfterMm)
     const last: Keeping = { x: at.x, y: at.y, z: at.z, stepMm, way }
@@ -45,6 +61,9 @@ export function layStrand(start: Start, { head, body, figures }: Lying, points: 
       lift(at, feel, earAtRootMm * (1 - full) + layer * full, last)
       body.feel(at.x, at.y, at.z, feel)
       lift(at, feel, skinMm + layer * full, last)
+      body.feelBust(at.x, at.y, at.z, feel)
+      onShoulders = smoothStep(nearShouldersMm, skinMm + layer, feel.mm)
+      lift(at, feel, skinMm + layer, last)
     }
     put(points, i, at)
   }
@@ -71,15 +90,42 @@ function leaving({ combed, outward }: Start, lift: number): Moving {
 const layerOf = (rootZ: number, { layerMm: { lowest, highest } }: StrandFigures) =>
   lowest + (highest - lowest) * smoothStep(-50, 125, rootZ)
 
-/** Down; before the face also aside, to where the hair was combed, and back. */
-function pullAt({ x, y, z }: Moving, axes: Vec3, side: number, pull: Moving) {
+/** Hair that is led somewhere turns to it, and down from there, over this length; so near it is there, mm. */
+const ledBendMm = 14
+const thereMm = 9
+
+/** Toward a place, until it is reached or passed. */
+function pullTo(place: Vec3, at: Moving, way: Moving, pull: Moving): boolean {
+  pull.x = place[0] - at.x
+  pull.y = place[1] - at.y
+  pull.z = place[2] - at.z
+  const mm = Math.sqrt(pull.x * pull.x + pull.y * pull.y + pull.z * pull.z)
+  normalizeInPlace(pull)
+  const along = way.x * pull.x + way.y * pull.y + way.z * pull.z
+  return mm > thereMm && !(mm < 4 * thereMm && along < 0)
+}
+
+/**
+ * Down; before the face also aside, to where the hair was combed, and back; on the shoulders in toward the neck and off
+ * them before or behind.
+ */
+function pullAt({ x, y, z }: Moving, axes: Vec3, { side, onShoulders }: Hanging, pull: Moving) {
   const [aside, ahead] = [(x * side) / axes[0], y / axes[1]]
   const before = smoothStep(25, 55, ahead) * smoothStep(68, 46, aside) * smoothStep(-135, -100, z / axes[2])
-  pull.x = side * 1.3 * before
-  pull.y = -0.55 * before
+  pull.x = side * (1.3 * before - 0.8 * onShoulders * smoothStep(50, 80, aside))
+  pull.y = -0.55 * before + onShoulders * (ahead > shoulderMiddleY ? 0.5 : -0.5)
   pull.z = -1
   normalizeInPlace(pull)
 }
+
+/** To which side a strand was combed, and how much it lies on the shoulders, 0 to 1. */
+type Hanging = { side: number; onShoulders: number }
+
+/** From here on hair feels the shoulders come, mm. */
+const nearShouldersMm = 80
+
+/** Hair that comes down before this lies on the chest, what comes down behind it on the back; mm. */
+const shoulderMiddleY = -34
 
 /** Turns a direction toward the pull in their plane: the tangent of half their angle shrinks by `share`. */
 function bend(way: Moving, pull: Moving, share: number) {

@@ -28,9 +28,12 @@ export function lightenStrands(
   for (let i = 0; i < count; i++) {
     const by = takenBy(takers, roots[i], head, i)
     if (by < 0) continue
-    const { from, to, startCm } = takers[by].coating
+    const { coating, parting } = takers[by]
+    const { alongMm } = parting
+    const along = alongAt(parting, head.surface.pointAt(roots[i])) / alongMm[alongMm.length - 1]
+    const { to, startCm } = coating
     light.by[i] = by
-    light.fromMm[i] = Math.max(lengthsMm[i] * from, 10 * startCm)
+    light.fromMm[i] = Math.max(lengthsMm[i] * coating.from(along), 10 * startCm)
     light.toMm[i] = lengthsMm[i] * to
   }
   return light

@@ -1,6 +1,7 @@
 import type { Head } from "../scalp/head"
+import type { Feel } from "./feel"
 import { pointsEach, type Strands } from "./grow"
-import { type Feel, headDistanceTable } from "./headDistance"
+import { headDistanceTable } from "./headDistance"
 import type { Lightened } from "./lightened"
 
 /** Of the hair seen from the front near the hairline of the face, the share that is lightened, on the client's left and right. */

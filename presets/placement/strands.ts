@@ -17,7 +17,7 @@ export const strandSources = {
   lowestLayerMm: figure(1.5, [1, 4], assumption),
   highestLayerMm: figure(9, [5, 20], assumption),
   fullLayerAfterMm: figure(45, [20, 80], assumption),
-  combedBack: figure(0.35, [0, 1], assumption),
+  combedBack: figure(0.08, [0, 1], `${assumption}: the front lies on the cheek unless it is worn otherwise`),
   straySlope: figure(0.02, [0, 0.1], assumption),
   strayMm: figure(130, [60, 250], assumption),
   roundFaceMm: figure(80, [60, 100], `${assumption}: the breadth of a hand`),

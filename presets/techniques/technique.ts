@@ -1,5 +1,5 @@
 import type { TechniqueParting } from "../../geometry/placing/technique"
-import type { Band, SectionKind, Stitching, Treatment } from "../../geometry/section/section"
+import type { Band, KindValues, SectionKind, Treatment } from "../../geometry/section/section"
 import type { Figure } from "../figure/figure"
 import type { StitchWord } from "../placement/foils"
 
@@ -23,15 +23,12 @@ export type TechniqueSection = Pick<Band, "taken" | "depthMm"> & {
   single?: true | undefined
   /** Two single sections that bear the same number are laid as a pair. */
   pair?: number | undefined
-  /** Of a weave or a backcombed section; without it as usual. */
-  stitching?: Stitching | undefined
-  backcombing?: Backcombing | undefined
   /** How the hair is held, coated and wrapped; without it as usual. */
   treatment?: TechniqueTreatment | undefined
   /** What left-out hair is called. */
   name?: string | undefined
-}
-export type Backcombing = { base: "slice" | "weave"; pushedShare: number; cushionMm: number }
+  /** What belongs to its kind; without it as usual. */
+} & { [Group in keyof KindValues]?: KindValues[Group] | undefined }
 export type TechniqueTreatment = Omit<Treatment, "mapNumber" | "mix">
 
 /** What may be varied before a technique is laid, and the sections that come of it. */

@@ -11,11 +11,15 @@ export const foilMin: Record<Skill, Range> = {
   learner: spread(3, 4, 5),
 }
 
-/** Minutes more for a kind: a backcomb takes half a minute to a minute more. Common practice, no source. */
+/**
+ * Minutes more for a kind: a backcomb takes half a minute to a minute more. Common practice, no source. A painted panel
+ * is neither folded nor wrapped, but laid flat and feathered: a minute to three more. Assumption.
+ */
 export const extraMin: Record<FoilKind, Range> = {
   slice: spread(0, 0, 0),
   weave: spread(0, 0, 0),
   backcomb: spread(0.5, 0.75, 1),
+  painted: spread(1, 2, 3),
 }
 
 /** What the start of a recorded pace weighs, in foils. Assumption. */

@@ -10,6 +10,7 @@ import { closeBrowser, openBrowser, visit } from "../support/browser"
 import { busyPlan } from "../support/busyPlan"
 import { openPlanFile } from "../support/screen"
 import { chairBench } from "./clockBench"
+import { startBench } from "./startBench"
 import { median, percentile, type Row } from "./table"
 
 const moves = 150
@@ -24,6 +25,7 @@ export async function browserBench(): Promise<Row[]> {
       await stackSteps(),
       await heap(),
       ...(await chairBench()),
+      ...(await startBench()),
       firstLoad(),
     ]
   } finally {
@@ -191,9 +193,9 @@ async function heap(): Promise<Row> {
   }
 }
 
-/** Gzipped script that the page names before the map is drawn. */
+/** Gzipped script that the map waits for: what the page names, but for what comes right after it. */
 function firstLoad(): Row {
-  const html = readFileSync("dist/index.html", "utf8")
+  const html = readFileSync("dist/index.html", "utf8").replace(/<link[^>]*fetchpriority="low"[^>]*>/g, "")
   const named = readdirSync("dist/assets").filter((name) => name.endsWith(".js") && html.includes(name))
   const sizes = named.map((name) => ({
     name,

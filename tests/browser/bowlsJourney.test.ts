@@ -46,10 +46,12 @@ it("goes from the consultation to the mix, its bowls, the scale and what is lear
   await type(page, "Age, not asked", "34")
   for (const alone of [
     "Ever had wheezing, coughing or hives near lightener?",
+    "Asthma?",
     "Allergic to hair dye, PPD or lightener (also from a patch test at a doctor’s)?",
     "Any other allergy: fragrance, latex or rubber, adhesive plasters, nickel?",
     "A rash on the face today?",
     "Pregnant or breastfeeding?",
+    "Does the person mixing get a cough, wheeze or rash from lightener?",
   ])
     await chip(page, alone, "No")
   await page.getByRole("button", { name: /^I asked all of these: “No” to the remaining/ }).tap()

@@ -32,7 +32,8 @@ async function askAll(page: Page) {
   await page.getByLabel("Age, not asked", { exact: true }).fill("34")
   await page.keyboard.press("Enter")
   await chip("Scalp", "Calm")
-  for (const alone of [/^Ever had wheezing/, /^Allergic to/, /^Any other allergy/, /^A rash/, /^Pregnant/])
+  const breathing = [/^Ever had wheezing/, /^Asthma/, /^Does the person mixing/]
+  for (const alone of [...breathing, /^Allergic to/, /^Any other allergy/, /^A rash/, /^Pregnant/])
     await chip(alone, "No")
   await touch(page, /^I asked all of these/)
   await chip("Hair history", "Never treated")

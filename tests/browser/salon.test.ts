@@ -1,6 +1,8 @@
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, visit } from "../support/browser"
+import { busyPlan } from "../support/busyPlan"
+import { askedToday, openPlanText, startClock, tapAway } from "../support/chair"
 import { goTo, options, startNewPlan } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -126,6 +128,47 @@ it("groups foils into mixes by their hair, and pours a strength that is not on t
   await page.getByText(/^Developer by weight: .* g of 40 vol \(12 %\) \+ .* g of 10 vol \(3 %\)\.$/).waitFor()
   await type(page, "Placement, once", "45")
   await page.getByText("In all").waitFor()
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("says whose service it is and how the salon is reached, whatever plan is open and however old it is", async () => {
+  const { page, problems, close } = await visit()
+  await options(page).first().waitFor()
+  await goTo(page, "Formula")
+  await unfold(page, /^Your salon: phone, stock, scale and prices/)
+  await type(page, "Salon’s name", "Corner (invented)")
+  await type(page, "Salon’s phone", "555 0100")
+  await type(page, "Local emergency number", "112")
+  const { salon: _, ...old } = busyPlan(2)
+  await goTo(page, "Placement")
+  await openPlanText(page, { ...old, client: { initials: "K.W." }, consultation: askedToday() })
+  const press = (name: string) => page.getByRole("button", { name }).first().click()
+  const says = async (...texts: string[]) => {
+    for (const text of texts) await page.getByRole("main").getByText(text, { exact: true }).waitFor()
+  }
+  const whereToCall = ["Emergency number: 112", "Salon: Corner (invented). Salon phone: 555 0100"]
+  await goTo(page, "Timing")
+  await press("Start at the chair")
+  await says("K.W.")
+  await startClock(page)
+  await says("K.W.")
+  await press("Something is wrong")
+  await says("K.W.", ...whereToCall)
+  await press("Back to the clock")
+  await tapAway(page.getByRole("button", { name: /^Leave/ }))
+  await goTo(page, "Placement")
+  await startNewPlan(page)
+  await page.getByRole("complementary", { name: "Service going on" }).getByText("K.W.").waitFor()
+  await page.evaluate(() => {
+    location.hash = "#chair"
+  })
+  await says(
+    "K.W.",
+    "The service of another plan goes on in this window. Open this plan in a second window to run both.",
+  )
+  await press("Something is wrong")
+  await says("K.W.", ...whereToCall)
   expect(problems).toEqual([])
   await close()
 })

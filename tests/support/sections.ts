@@ -51,6 +51,22 @@ export const backcombOf = (band: Band, changes: Partial<Section<"backcomb">> = {
   ...changes,
 })
 
+export const paintedOf = (band: Band, changes: Partial<Section<"painted">> = {}): Section<"painted"> => ({
+  kind: "painted",
+  ...treatment,
+  faces: 1,
+  carrier: { ...treatment.carrier, kind: "open-air" },
+  painting: {
+    edge: "straight",
+    dropShare: 0.4,
+    drawn: [0, 1, 0.5],
+    featherMm: 0,
+    saturation: { soft: 0.25, middle: 0.5, full: 1 },
+  },
+  ...band,
+  ...changes,
+})
+
 export const leftOutOf = (band: Band): Section<"left-out"> => ({ kind: "left-out", name: "Veil", ...band })
 
 export const evenHair = (lengthCm: number, changes: Partial<Hair> = {}): Hair => ({

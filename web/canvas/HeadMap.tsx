@@ -1,6 +1,7 @@
 import { type ComponentType, type Ref, Suspense, useEffect, useRef } from "react"
 import { flushSync } from "react-dom"
 import { type ViewName, viewNames } from "../../geometry/surface/views"
+import { foilKinds } from "../core/kinds/kindRecords"
 import { foilsFacing } from "../drawing/foilsFacing"
 import type { OverlaidPane } from "../drawing/paneOverlay"
 import { sessionStore } from "../session/sessionStore"
@@ -87,9 +88,7 @@ function EnlargeButton({ name, onEnlarge }: EnlargeProps) {
 /** Goes with the first foil, and comes only where a drag along the hairline would make one. */
 function FirstStroke() {
   const isEmpty = usePlan(({ sections }) => sections.length === 0)
-  const draws = useSession(
-    ({ tool, way }) => (tool === "slice" || tool === "weave" || tool === "backcomb") && way === "hairline",
-  )
+  const draws = useSession(({ tool, way }) => foilKinds.some((kind) => kind === tool) && way === "hairline")
   const w = useWords().placement.map
   return isEmpty && draws ? <p className="first-stroke">{w.firstStroke}</p> : null
 }

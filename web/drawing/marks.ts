@@ -132,11 +132,14 @@ const lieToward: Record<FoilLie, Vec3> = {
 const arrowMm = 13
 const barbMm = 3.2
 
+/** Laid in something that has a way to lie. */
+const isWrapped = ({ carrier }: Foil) => carrier.kind === "foil" || carrier.kind === "board"
+
 /** A small arrow from the band's middle the way the foil lies. */
 function lieArrow(section: Foil, { shape, visible }: FlatBand, scene: Scene): Mark[] {
   const { view } = scene
   const station = shape.stations >> 1
-  if (view.kind === "unrolled" || section.carrier.kind === "open-air" || !visible[station]) return []
+  if (view.kind === "unrolled" || !isWrapped(section) || !visible[station]) return []
   const i = 3 * (station * shape.layers + shape.layers - 1)
   const root: Vec3 = [shape.points[i], shape.points[i + 1], shape.points[i + 2]]
   const normal: Vec3 = [shape.normals[i], shape.normals[i + 1], shape.normals[i + 2]]

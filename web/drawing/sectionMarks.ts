@@ -1,4 +1,5 @@
-import type { FoilKind, Section, SectionKind } from "../../geometry/section/section"
+import { edgeBends } from "../../geometry/painted/edge"
+import type { Section, SectionKind } from "../../geometry/section/section"
 import { stitches } from "../../geometry/section/sectionKinds"
 import { type ViewPoint, viewPoint } from "../../geometry/surface/frames"
 import { bandPoint, type FlatBand, gridPoint, visibleRuns } from "./flatBand"
@@ -19,6 +20,7 @@ const rows: { [K in SectionKind]: MarkRow<K> } = {
     ...partingLine(flat, mix),
     ...brushedEdge(flat, mix),
   ],
+  painted: (section, flat, mix) => [...paintedPart(section, flat, mix), ...edges(flat, mix)],
   "left-out": (_, flat) => [
     ...bandOutlines(flat).map((path): Mark => ({ kind: "line", path, closed: true, ink: "left-out-edge" })),
     ...strokes(flat, [0], 9, "left-out-hatch"),
@@ -92,7 +94,7 @@ function bandOutlines(flat: FlatBand): ViewPoint[][] {
 }
 
 /** Each stitch as a tooth of its own, at its true pitch and dip. */
-function teeth(section: Section<Exclude<FoilKind, "slice">>, flat: FlatBand, mix: MixIndex): Mark[] {
+function teeth(section: Section<"weave" | "backcomb">, flat: FlatBand, mix: MixIndex): Mark[] {
   const partingMm = flat.shape.alongMm[flat.shape.stations - 1]
   return stitches(section, partingMm).flatMap(({ fromMm, toMm, depthShare }) => {
     const path = [
@@ -108,6 +110,30 @@ function teeth(section: Section<Exclude<FoilKind, "slice">>, flat: FlatBand, mix
     ]
     return tooth
   })
+}
+
+/** How much of the band its painted edge runs over, in depths: the shape tells, the depth does not. */
+const edgeDepths = { high: 0.2, low: 0.8 }
+
+/** What is painted, from its edge to the far side of the band, wherever it can be seen. */
+function paintedPart({ painting }: Section<"painted">, flat: FlatBand, mix: MixIndex): Mark[] {
+  const lengthMm = flat.shape.alongMm[flat.shape.stations - 1]
+  const { dropShare } = painting
+  const points = edgeBends(painting, 0).map(([across, share]) => {
+    const low = dropShare > 0 ? share / dropShare : 0.5
+    const depth = edgeDepths.high + (edgeDepths.low - edgeDepths.high) * low
+    const edge = bandPoint(flat, across * lengthMm, depth)
+    const far = bandPoint(flat, across * lengthMm, 1)
+    return edge && far && { edge, far }
+  })
+  const seen = points.filter((point) => point !== null)
+  if (seen.length < 2) return []
+  const edge = seen.map((point) => point.edge)
+  const far = seen.map((point) => point.far)
+  return [
+    { kind: "area", path: [...edge, ...far.reverse()], ink: `mix-fill-${mix}` },
+    { kind: "line", path: edge, ink: `mix-hatch-${mix}` },
+  ]
 }
 
 const bristleGapMm = 2.2

@@ -32,8 +32,22 @@ export function edit(
   return null
 }
 
-export const undo = (store = planStore) => store.setState(history.undo(store.getState()))
-export const redo = (store = planStore) => store.setState(history.redo(store.getState()))
+export const undo = (store = planStore) => step(history.undo, store)
+export const redo = (store = planStore) => step(history.redo, store)
+
+function step(go: typeof history.undo, store: PlanStore) {
+  const before = store.getState()
+  const after = go<Plan, Done>(before)
+  store.setState({ ...after, present: keep(before.present, after.present) })
+}
+
+type Keep = (before: Plan, after: Plan) => Plan
+let keep: Keep = (_, after) => after
+
+/** Gives what a step back or forth may not take out of a plan: the rules that know it come later than the plan. */
+export const keepAcrossSteps = (keeping: Keep) => {
+  keep = keeping
+}
 
 /** Puts another plan on the screen, with a history of its own. */
 export const openInto = (plan: Plan, store = planStore) => store.setState(history.startHistory(plan))

@@ -37,22 +37,10 @@ export async function planAsHtml(plan: Plan, { sheet, ...print }: PrintOptions):
 }
 
 export function toPdf(sheet: Sheet, fonts: Fonts): Uint8Array {
-  const pdf = openPdf(sheet, fingerprint(inText(sheet.pages)), fonts)
+  const pdf = openPdf(sheet, fingerprint(sheet.pages), fonts)
   for (const [i, page] of sheet.pages.entries()) {
     if (i > 0) pdf.nextPage(page)
     drawPage(page, pdf.pen)
   }
   return pdf.bytes()
-}
-
-/** The pages in text, to a thousandth of a millimetre; a drawing that is printed many times is written out once. */
-function inText(pages: Sheet["pages"]): string {
-  const known = new Map<unknown, number>()
-  return JSON.stringify(pages, (name, value) => {
-    if (typeof value === "number") return Math.round(value * 1000) / 1000
-    if (name !== "parts") return value
-    const number = known.get(value)
-    if (number === undefined) known.set(value, known.size)
-    return number ?? value
-  })
 }

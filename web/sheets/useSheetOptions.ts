@@ -3,6 +3,7 @@ import { flushSync } from "react-dom"
 import type { PaperName } from "../../presets/sheets/papers"
 import type { Plan } from "../core/document/schema"
 import { useMinute } from "../session/clearance/useMinute"
+import { useSalon } from "../session/salon/useSalon"
 import type { Words } from "../words/en/words"
 import type { Language } from "../words/every/languages"
 import { optionsOf, renewed } from "./optionsOf"
@@ -14,9 +15,10 @@ type Chosen = { paper: PaperName; mirror: boolean; language: Language; words: Wo
 export function useSheetOptions(plan: Plan, { paper, mirror, language, words }: Chosen): SheetOptions | null {
   useMinute()
   useTheHourOfPrinting()
+  const { contact } = useSalon().salon
   const chosen = useMemo(
-    () => words && optionsOf(plan, { paper, mirror, language, words }),
-    [plan, paper, mirror, language, words],
+    () => words && optionsOf(plan, { paper, mirror, language, words, contact }),
+    [plan, paper, mirror, language, words, contact],
   )
   const now = chosen && renewed(chosen, plan)
   // biome-ignore lint/correctness/useExhaustiveDependencies: what says the same stays the same, so that no page is laid out for it

@@ -1,3 +1,4 @@
+import type { IDBPTransaction } from "idb"
 import { openPlan } from "../core/file/planFile"
 import { allAtOnce, allOrNothing } from "./allOrNothing"
 import { noted } from "./chairNote"
@@ -5,7 +6,7 @@ import { NotKeptError } from "./notKept"
 import { entryOf } from "./planRecord"
 import type { BinEntry } from "./records"
 import { type Shelf, takeIn } from "./shelf"
-import type { Database } from "./shelfDatabase"
+import type { Database, ShelfSchema } from "./shelfDatabase"
 
 const writing = { durability: "strict" } as const
 
@@ -80,16 +81,24 @@ function takeFromBin(database: Database, id: string) {
 /** Takes a plan out of the bin for good. */
 export const erase = ({ connection }: Shelf, ...ids: readonly string[]) =>
   connection.run((database) => {
-    const transaction = database.transaction(["bin", "binEntries"], "readwrite", writing)
+    const transaction = database.transaction(["bin", "binEntries", "plans", "visits"], "readwrite", writing)
     return allOrNothing(transaction, () =>
       Promise.all(
         ids.flatMap((id) => [
           transaction.objectStore("bin").delete(id),
           transaction.objectStore("binEntries").delete(id),
+          unlinkIfGone(transaction, id),
         ]),
       ),
     )
   })
+
+/** The plan belongs to no card any more, unless another stands under its id. */
+async function unlinkIfGone(transaction: Erasing, id: string) {
+  if (!(await transaction.objectStore("plans").getKey(id))) await transaction.objectStore("visits").delete(id)
+}
+
+type Erasing = IDBPTransaction<ShelfSchema, ("bin" | "binEntries" | "plans" | "visits")[], "readwrite">
 
 /** Erases what has been in the bin for its time. */
 export async function emptyBin(shelf: Shelf, nowMs: number) {

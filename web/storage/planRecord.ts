@@ -25,7 +25,17 @@ export const entryOf = ({ id, name, initials, savedAt, text }: PlanRecord): Shel
   initials,
   savedAt,
   served: text.includes('"service"'),
+  ...toldIn(text),
 })
+
+/** A line's end cannot stand within a JSON string, so these find the fields themselves: of the plan, and of what was asked. */
+const dayForm = /\n "date": "(\d{4}-\d{2}-\d{2})"/
+const weeksForm = /\n {2}"upkeepWeeks": (\d+(?:\.\d+)?)/
+
+function toldIn(text: string): Pick<ShelfEntry, "day" | "upkeepWeeks"> {
+  const weeks = weeksForm.exec(text)
+  return { day: dayForm.exec(text)?.[1] ?? null, upkeepWeeks: weeks ? Number(weeks[1]) : null }
+}
 
 export const isRecord = (value: unknown): value is PlanRecord =>
   isGroup(value) &&

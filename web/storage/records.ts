@@ -10,15 +10,26 @@ export type PlanRecord = {
   text: string
 }
 
-/** What a list of plans shows of each, whether a service has been recorded at its chair, and when it was opened since it was written. */
+/**
+ * What a list of plans shows of each, whether a service has been recorded at its chair, and when it was opened since it
+ * was written. The day of the plan and the weeks between visits are null where its file does not say.
+ */
 export type ShelfEntry = Pick<PlanRecord, "id" | "name" | "initials" | "savedAt"> & {
   served: boolean
   openedAt?: string
+  day: string | null
+  upkeepWeeks: number | null
 }
 
 /** A plan that was deleted. */
 export type BinRecord = { id: string; record: PlanRecord; service: KeptService | undefined }
 export type BinEntry = Pick<PlanRecord, "id" | "name" | "initials"> & { deletedAt: string }
+
+/** The card of a client: its text, and what a list shows of it. */
+export type CardRecord = { id: string; rev: string; savedAt: string; text: string }
+
+/** Which card a plan belongs to. */
+export type VisitRecord = { planId: string; cardId: string }
 
 /** A technique of the salon's own as the browser keeps it: the text of its file. */
 export type TechniqueRecord = { id: string; text: string }

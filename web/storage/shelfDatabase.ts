@@ -1,7 +1,17 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb"
+import type { CardEntry } from "../core/cards/cardList"
 import { type Connection, connectTo } from "./connection"
 import { entryOf, isRecord } from "./planRecord"
-import type { BinEntry, BinRecord, KeptService, PlanRecord, ShelfEntry, TechniqueRecord } from "./records"
+import type {
+  BinEntry,
+  BinRecord,
+  CardRecord,
+  KeptService,
+  PlanRecord,
+  ShelfEntry,
+  TechniqueRecord,
+  VisitRecord,
+} from "./records"
 
 export interface ShelfSchema extends DBSchema {
   plans: { key: string; value: PlanRecord }
@@ -16,11 +26,16 @@ export interface ShelfSchema extends DBSchema {
   /** Services at the chair, by the id of their plan. */
   services: { key: string; value: KeptService }
   techniques: { key: string; value: TechniqueRecord }
+  cards: { key: string; value: CardRecord }
+  /** What a list of cards shows of each. */
+  cardEntries: { key: string; value: CardEntry }
+  /** Which card a plan belongs to, by the plan's id; a plan of no card is not in it. */
+  visits: { key: string; value: VisitRecord; indexes: { card: string } }
 }
 
 export type Database = IDBPDatabase<ShelfSchema>
 
-const presentVersion = 4
+const presentVersion = 5
 
 export const connect = (name: string): Connection<Database> =>
   connectTo(name, presentVersion, (hooks) =>
@@ -32,7 +47,7 @@ export const connect = (name: string): Connection<Database> =>
 
 type Upgrade = Parameters<NonNullable<NonNullable<Parameters<typeof openDB<ShelfSchema>>[2]>["upgrade"]>>[3]
 
-/** Makes the stores, and the list of plans of a shelf from before there was one. Old records are lifted when they are read. */
+/** Makes the stores, and the list of plans of a shelf from before it said as much as now. Old records are lifted when they are read. */
 function makeStores(database: Database, version: number, transaction: Upgrade) {
   if (version < 1) {
     database.createObjectStore("plans", { keyPath: "id" })
@@ -45,6 +60,11 @@ function makeStores(database: Database, version: number, transaction: Upgrade) {
     database.createObjectStore("entries", { keyPath: "id" })
     database.createObjectStore("bin", { keyPath: "id" })
     database.createObjectStore("binEntries", { keyPath: "id" })
+  }
+  if (version < 5) {
+    database.createObjectStore("cards", { keyPath: "id" })
+    database.createObjectStore("cardEntries", { keyPath: "id" })
+    database.createObjectStore("visits", { keyPath: "planId" }).createIndex("card", "cardId")
     if (version > 0) void listPlansOnce(transaction)
   }
 }

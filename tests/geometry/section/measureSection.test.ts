@@ -4,7 +4,7 @@ import { measureSection } from "../../../geometry/section/measureSection"
 import type { Section } from "../../../geometry/section/section"
 import { tradeFigures } from "../../../presets/formula/tradeFigures"
 import { arcOnBall, ballHead, ballRadiusMm } from "../../support/ball"
-import { backcombOf, bandOf, evenHair, leftOutOf, sliceOf, weaveOf } from "../../support/sections"
+import { backcombOf, bandOf, evenHair, leftOutOf, paintedOf, sliceOf, weaveOf } from "../../support/sections"
 
 /** Hair that is alike all over, so that hand sums hold. */
 const figures: TradeFigures = {
@@ -120,5 +120,47 @@ describe("the foils of a section", () => {
     const bare = measure(sliceOf(band, { rootDistanceMm: 290 }))
     expect(bare.foils).toBe(0)
     expect(bare.productG.high).toBe(0)
+  })
+})
+
+describe("the figures of a painted panel", () => {
+  const open = { kind: "open-air", widthMm: 127, lengthMm: 305 } as const
+  const painting = paintedOf(band).painting
+
+  it("are those of a slice coated on one side, where it is painted from the root in full", () => {
+    const slice = measure(sliceOf(band, { carrier: open, faces: 1 }))
+    expect(measure(paintedOf(band))).toEqual(slice)
+    expect(slice.foils).toBe(0)
+  })
+
+  it("go by the painted area alone: under a V from 0.3 that drops 0.4 half of the hair is coated", () => {
+    const whole = measure(paintedOf(band))
+    const half = measure(
+      paintedOf(band, { strand: { from: 0.3, to: 1 }, painting: { ...painting, edge: "v" } }),
+    )
+    expect(half.strandAreaCm2 / whole.strandAreaCm2).toBeCloseTo(0.5, 3)
+    expect(half.hairG / whole.hairG).toBeCloseTo(0.5, 3)
+    expect(half.productG.mid).toBeCloseTo(0.2 + 2 * half.hairG + 0.003 * half.strandAreaCm2, 9)
+  })
+
+  it("take less product the lower the edge starts, the farther it drops and the longer it is feathered", () => {
+    const grams = (from: number, dropShare: number, featherMm: number) =>
+      measure(
+        paintedOf(band, {
+          strand: { from, to: 1 },
+          painting: { ...painting, edge: "u", dropShare, featherMm },
+        }),
+      ).productG
+    const falling = [grams(0.1, 0.1, 0), grams(0.2, 0.1, 0), grams(0.2, 0.5, 0), grams(0.2, 0.5, 70)]
+    for (const end of ["low", "mid", "high"] as const) {
+      const each = falling.map((range) => range[end])
+      expect(each).toEqual(each.toSorted((a, b) => b - a))
+      expect(new Set(each).size).toBe(each.length)
+    }
+  })
+
+  it("count thin bands by how full they are: 28 cm under a feather of 80 mm come to 23 cm", () => {
+    const thin = measure(paintedOf(band, { painting: { ...painting, featherMm: 80 } }))
+    expect(thin.hairG / measure(paintedOf(band)).hairG).toBeCloseTo((0.25 * 4 + 0.5 * 4 + 20) / 28, 9)
   })
 })

@@ -4,6 +4,8 @@ import { usualWhorlAt, type WornParting } from "../../../geometry/parting/wornPa
 import type { Head } from "../../../geometry/scalp/head"
 import { makeHeadFromAxes } from "../../../geometry/scalp/head"
 import { headDistance } from "../../../geometry/scalp/headDistanceField"
+import { bustDistance, bustFromMm } from "../../../geometry/strands/bust"
+import type { WornFront } from "../../../geometry/strands/gather"
 import { growStrands, pointsEach, type Strands } from "../../../geometry/strands/grow"
 import { tradeFigures } from "../../../presets/formula/tradeFigures"
 import { strandFigures } from "../../../presets/placement/strands"
@@ -20,6 +22,7 @@ type Asked = {
   lengthCm?: typeof hair.lengthCm
   seed?: number
   strands?: typeof few
+  front?: WornFront
 }
 const grow = ({
   head = usual,
@@ -27,11 +30,12 @@ const grow = ({
   lengthCm = hair.lengthCm,
   seed = 1,
   strands = few,
+  front = "cheek",
 }: Asked) =>
   growStrands({
     head,
     hair: { ...hair, lengthCm },
-    worn: { parting, whorl: { at: usualWhorlAt, turns: "clockwise" } },
+    worn: { parting, whorl: { at: usualWhorlAt, turns: "clockwise" }, front },
     figures: tradeFigures,
     strands,
     seed,
@@ -72,11 +76,18 @@ describe.each(cases)("%s", (_, asked) => {
   const { axes } = asked.head ?? usual
   const strands = grow(asked)
   it("stays outside the head, half a millimetre at most", () => {
-    // Below -120 mm the shape widens into shoulders, which hair does not know.
+    // Below -120 mm the shoulders are a body of their own.
     let deepest = 0
     for (const [x, y, z] of eachPoint(strands))
       if (z > -120 * axes[2]) deepest = Math.min(deepest, headDistance(x / axes[0], y / axes[1], z / axes[2]))
     expect(deepest).toBeGreaterThan(-0.5)
+  })
+  it("lies on the shoulders, not in them: 2 mm at most", () => {
+    let deepest = 0
+    for (const [x, y, z] of eachPoint(strands))
+      if (z < (bustFromMm - 12) * axes[2])
+        deepest = Math.min(deepest, bustDistance(x / axes[0], y / axes[1], z / axes[2]))
+    expect(deepest).toBeGreaterThan(-2)
   })
   it("has the length of the plan at its root, within one in a hundred", () => {
     const lengthCm = asked.lengthCm ?? hair.lengthCm
@@ -96,6 +107,42 @@ describe.each(cases)("%s", (_, asked) => {
     for (const [x, y, z] of eachPoint(strands))
       if (Math.abs(x) < 38 * axes[0] && y > 50 * axes[1] && z > -70 && z < 25) before += 1
     expect(before).toBe(0)
+  })
+})
+
+describe("the front of the hair", () => {
+  /** How much hair hangs beside the face, before the ears and under the brow, mm of all strands. */
+  const besideFace = (front: WornFront) => {
+    let points = 0
+    for (const [, y, z] of eachPoint(grow({ front }))) if (y > 14 && z < 20 && z > -110) points += 1
+    return points
+  }
+  it("hangs on the cheek, far less of it tucked, none of it tied back", () => {
+    const [cheek, tucked, tied] = (["cheek", "tucked", "tied"] as const).map(besideFace)
+    expect(cheek).toBeGreaterThan(3000)
+    expect(tucked).toBeLessThan(0.35 * cheek)
+    expect(tied).toBeLessThan(0.05 * cheek)
+  })
+  it("leaves eyes, nose and mouth free however it is worn", () => {
+    for (const front of ["tucked", "tied"] as const) {
+      let before = 0
+      for (const [x, y, z] of eachPoint(grow({ front })))
+        if (Math.abs(x) < 38 && y > 50 && z > -70 && z < 25) before += 1
+      expect([front, before]).toEqual([front, 0])
+    }
+  })
+  it("is gathered at the nape where all of it is tied, whatever it grew from", () => {
+    const strands = grow({ front: "tied" })
+    const apart = Array.from({ length: strands.count }, (_, strand) =>
+      Math.min(
+        ...Array.from({ length: pointsEach }, (_, k) => {
+          const [x, y, z] = pointOf(strands, strand, k)
+          return Math.hypot(x, y + 104, z + 22)
+        }),
+      ),
+    )
+    const long = apart.filter((_, strand) => strands.lengthsMm[strand] > 300)
+    expect(long.filter((mm) => mm > 40).length / long.length).toBeLessThan(0.03)
   })
 })
 

@@ -11,6 +11,9 @@ const nothing: Body = {
   feelEar: (_x, _y, _z, into) => {
     into.mm = 1e6
   },
+  feelBust: (_x, _y, _z, into) => {
+    into.mm = 1e6
+  },
 }
 const figures = { ...strandFigures, liftRadians: 0, stray: { slope: 0, lengthMm: 100 }, bendMm: 50 }
 const lying = { head: { axes: [1, 1, 1] as const }, body: nothing, figures }
@@ -24,6 +27,7 @@ function lay(start: Partial<Start>, steps = 40) {
     lengthMm: 400,
     lot: 1,
     own: 1,
+    gathered: null,
     ...start,
   }
   layStrand(whole, lying, points)

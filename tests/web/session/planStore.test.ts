@@ -1,8 +1,12 @@
 import { describe, expect, it } from "vitest"
+import { newConsultation } from "../../../web/core/document/consultation"
 import { undoLabel } from "../../../web/core/document/history"
 import { moveSections } from "../../../web/core/edits/parting/moveSections"
+import { answerQuestions } from "../../../web/core/edits/plan/answerQuestions"
 import { setPlanDetails } from "../../../web/core/edits/plan/setPlanDetails"
 import { removeSections } from "../../../web/core/edits/sections/removeSections"
+import { keepStops } from "../../../web/session/clearance/keepStops"
+import { nowHere } from "../../../web/session/nowHere"
 import { createPlanStore, edit, openInto, redo, undo } from "../../../web/session/planStore"
 import { emptyPlan, samplePlan } from "../../support/samples"
 
@@ -45,5 +49,44 @@ describe("the open plan", () => {
     openInto(emptyPlan, store)
     undo(store)
     expect(store.getState().present).toBe(emptyPlan)
+  })
+})
+
+describe("an answer that stopped the plan, taken back by undo", () => {
+  keepStops()
+  const answered = { chapter: "client", code: "answer" } as const
+  const yes = () => answerQuestions(["breathingReaction"], "yes", nowHere())
+  const linesOf = (store: ReturnType<typeof createPlanStore>) =>
+    (store.getState().present.consultation?.withdrawn ?? []).map(({ rule, by }) => [rule, by])
+  const line = ["breathing-reaction", "M."]
+
+  it("leaves a line with the name of who asked, which no further undo and no redo takes out", () => {
+    const store = createPlanStore({ ...samplePlan, consultation: { ...newConsultation(), askedBy: "M." } })
+    edit(renamed, setPlanDetails({ name: "Halo" }), null, store)
+    edit(answered, yes(), null, store)
+    undo(store)
+    expect(store.getState().present.consultation?.answers.breathingReaction).toBeUndefined()
+    expect(linesOf(store)).toEqual([line])
+    undo(store)
+    expect(store.getState().present.name).toBe(samplePlan.name)
+    expect(linesOf(store)).toEqual([line])
+    redo(store)
+    redo(store)
+    expect(store.getState().present.consultation?.answers.breathingReaction?.said).toBe("yes")
+    expect(linesOf(store)).toEqual([line])
+  })
+  it("leaves it also where the consultation began with that answer", () => {
+    const store = createPlanStore(samplePlan)
+    edit(answered, yes(), null, store)
+    undo(store)
+    expect(linesOf(store)).toEqual([["breathing-reaction", ""]])
+  })
+  it("leaves none where the answer stopped nothing, or the step was of something else", () => {
+    const store = createPlanStore(samplePlan)
+    edit(answered, answerQuestions(["lenses"], "yes", nowHere()), null, store)
+    edit(deleted, removeSections("s2"), null, store)
+    undo(store)
+    undo(store)
+    expect(store.getState().present).toBe(samplePlan)
   })
 })

@@ -33,11 +33,13 @@ function doneThenChanged(): Plan {
     product: "House gloss (invented)",
     developerVolume: 6,
     productG: 20.5,
+    clearG: 10.2,
     developerG: 41,
     plannedMin: 5,
     limitMin: 20,
     onAtMs: 60 * 60_000,
     offAtMs: 67 * 60_000,
+    leftG: 3.4,
   }
   const unused = { ...toner, zone: "hairline" as const, onAtMs: null, offAtMs: null }
   return {
@@ -87,7 +89,7 @@ describe("the sheets of a service that was done", () => {
       expect(words).toContain("11 g lightener + 22 g developer, mixed at minute 3")
       expect(words).not.toContain("99 g")
       expect(words).toContain("House gloss (invented), 6 vol")
-      expect(words).toContain("20.5 + 41 g, 7 min on")
+      expect(words).toContain("20.5 + 10.2 + 41 g (toner, clear, developer), 7 min on")
       expect(words).not.toContain("Another powder")
       expect(words).not.toContain("30 vol")
     },
@@ -95,6 +97,7 @@ describe("the sheets of a service that was done", () => {
   it("heads the map's bowls so, and writes what was left where it was weighed", () => {
     expect(said("placement", doneThenChanged())).toContain(en.sheets.map.bowls.doneTitle)
     expect(said("record", doneThenChanged())).toContain("mix A 6.5 g")
+    expect(said("record", doneThenChanged())).toContain("House gloss (invented) 3.4 g")
   })
   it.each(["placement", "record"] as const)(
     "%s: gives each bowl the product and strength it was weighed with, not those of the plan at the end",
@@ -119,6 +122,17 @@ describe("the sheets of a service that was done", () => {
     const words = said("take-home", { ...plan, service: { ...service, bowls, drawn: { ...drawn, mixes } } })
     expect(words).toContain("First powder (invented)")
     expect(words).not.toContain("Named at the end")
+  })
+  it("tells the grams of a bowl of toner at the zone that got some, where the first it was mixed for got none", () => {
+    const plan = doneThenChanged()
+    if (!plan.service?.toners) throw new Error("no toners")
+    const [mids] = plan.service.toners
+    const hairline = { ...mids, zone: "hairline" as const, productG: null, developerG: null }
+    const toners = [{ ...mids, onAtMs: null, offAtMs: null }, hairline]
+    const words = said("record", { ...plan, service: { ...plan.service, toners } })
+    expect(words).toContain("Hairline last: 20.5 + 10.2 + 41 g (toner, clear, developer), 7 min on")
+    expect(words).toContain("House gloss (invented) 3.4 g")
+    expect(words).not.toContain("Mid-lengths:")
   })
   it("tells the client of the toner that went on", () => {
     expect(said("take-home", doneThenChanged())).toContain("House gloss (invented)")

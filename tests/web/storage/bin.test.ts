@@ -131,7 +131,7 @@ describe("5,000 plans", () => {
       for (let i = 0; i < 5000; i++) {
         const entry = { id: `p${i}`, name: `Plan ${i}`, initials: "", savedAt: "2026-03-09T10:00:00Z" }
         void transaction.objectStore("plans").put({ ...entry, rev: `${i}`, text })
-        void transaction.objectStore("entries").put({ ...entry, served: false })
+        void transaction.objectStore("entries").put({ ...entry, served: false, day: null, upkeepWeeks: null })
       }
       await transaction.done
     })

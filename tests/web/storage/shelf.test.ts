@@ -151,7 +151,7 @@ describe("a connection that was cut", () => {
   })
   it("lets a newer Partline in another tab have the database", async () => {
     await keepPlan(shelf, emptyPlan)
-    const newer = await openDB(name, 5)
+    const newer = await openDB(name, 6)
     newer.close()
     const kept = await keepPlan(shelf, { ...emptyPlan, name: "Old" })
     expect(kept.state === "not-saved" && kept.why).toEqual({ code: "newer-shelf", what: "plan" })

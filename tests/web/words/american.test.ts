@@ -177,6 +177,11 @@ describe("American English says", () => {
     ],
     [sheets.map.clock.rest({ who: "colourist", fromMin: 5, toMin: 9 }), "Colorist on break from"],
     [timing.settings.line(alone), "Usual pace, one colorist,"],
+    [record.placedBy({ who: 1, initials: "" }), "placed by the colorist"],
+    [
+      record.lines.people({ code: "people", people: [{ who: 1, name: "Ana", initials: "A" }] }),
+      "Colorist Ana (A)",
+    ],
     [
       teaching.stepTitles.foils({
         code: "foils",

@@ -42,6 +42,8 @@ const found: { [C in CautionCode["code"]]: Extract<CautionCode, { code: C }> } =
   "mixer-breathing": { code: "mixer-breathing" },
   "dye-allergy": { code: "dye-allergy" },
   "other-allergy": { code: "other-allergy" },
+  "card-dye-allergy": { code: "card-dye-allergy", to: ["PPD", ""] },
+  "card-allergy": { code: "card-allergy", to: ["nickel"] },
   "scalp-today": { code: "scalp-today" },
   "unknown-content": { code: "unknown-content" },
   extensions: { code: "extensions" },
@@ -71,6 +73,7 @@ const found: { [C in CautionCode["code"]]: Extract<CautionCode, { code: C }> } =
   heat: { code: "heat", mix: "A", heatMin: 15, allowedMin: 10 },
   "heat-time": { code: "heat-time", mix: "A", heatMin: 15, usualMostMin: 10 },
   "heat-place": { code: "heat-place", mix: "A", forbiddenVolume: 30 },
+  "open-air-dries": { code: "open-air-dries", mix: "A" },
   "no-sheet": { code: "no-sheet", mix: "A", product },
   "sheet-silent": { code: "sheet-silent", mix: "A", product, gaps: ["longest-time", "pot-life"] },
 }

@@ -76,6 +76,25 @@ describe.each(everyLanguage)("the words of the chair in %s", (_, { chair }) => {
     ]
     expect(all.filter((sentence) => !isWhole(sentence))).toEqual([])
   })
+  it("name in a refusal or note only buttons that the chair has", () => {
+    const { bar, floor, elsewhere, calls } = chair
+    const toners = Object.values(calls.toners).map((toner) => floor.tonerOn(toner))
+    const buttons = [
+      bar.undo,
+      elsewhere.takeOver,
+      floor.wentOnEarlier,
+      floor.heatOn,
+      floor.off,
+      floor.rinseNow,
+    ]
+    const sentences = [
+      ...said(chair.refusals, refusals),
+      ...said(chair.notes, notes),
+      ...[[1], [1, 2]].map(chair.stillOn),
+    ].join(" ")
+    const named = [...sentences.matchAll(/[“„«]\u00a0?(.+?)\u00a0?[”“»]/g)].map(([, inner]) => inner)
+    expect(new Set(named)).toEqual(new Set([...buttons, toners[1]]))
+  })
   it("say every step of every emergency, and name no source", () => {
     for (const { name, steps } of emergencies)
       for (const step of [undefined, ...steps]) {

@@ -12,6 +12,7 @@ const places: readonly PlaceCode[] = sides.flatMap((side) => [
 ])
 const names: { [C in SectionNameCode["code"]]: Extract<SectionNameCode, { code: C }> } = {
   foil: { code: "foil", number: 3 },
+  panel: { code: "panel", number: 3 },
   "left-out": { code: "left-out", name: "" },
 }
 

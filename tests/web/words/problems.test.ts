@@ -110,6 +110,7 @@ const refusals: Samples<RefusalCode> = {
   "no-room-for-technique": { code: "no-room-for-technique", name: "Halo" },
   "no-room-for-start": { code: "no-room-for-start", start: "four-section" },
   "start-is-there": { code: "start-is-there", start: "four-section" },
+  "no-new-growth": { code: "no-new-growth", foil: 3 },
   "mix-in-use": { code: "mix-in-use", mix: "A", foils: [1, 3] },
   "foil-without-mix": { code: "foil-without-mix", foil: 4 },
 }
@@ -117,6 +118,8 @@ const refusals: Samples<RefusalCode> = {
 const notKept: Samples<NotKept> = {
   "changed-elsewhere": { code: "changed-elsewhere" },
   "removed-elsewhere": { code: "removed-elsewhere" },
+  "card-changed-elsewhere": { code: "card-changed-elsewhere" },
+  "merged-too-long": { code: "merged-too-long" },
   "service-running": { code: "service-running" },
   "keeper-missing": { code: "keeper-missing" },
   blocked: { code: "blocked", what: "plan" },

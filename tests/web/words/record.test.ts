@@ -7,7 +7,13 @@ import { isSentence, type SamplesOf, samplesOf } from "../../support/sentences"
 import { en, everyLanguage } from "../../support/words"
 
 const told: SamplesOf<DoneCode> = {
-  foils: { code: "foils", count: 2, places: ["hairline", "sides"], kinds: [{ kind: "backcomb", count: 2 }] },
+  foils: {
+    code: "foils",
+    count: 2,
+    piece: "foil",
+    places: ["hairline", "sides"],
+    kinds: [{ kind: "backcomb", count: 2 }],
+  },
   lightened: { code: "lightened", products: ["A", "B"] },
   toned: { code: "toned", products: ["C"] },
 }
@@ -42,6 +48,20 @@ const lines: SamplesOf<RecordLine> = {
     at: { day: "2026-03-09", time: "10:00" },
     by: "M.",
   },
+  "asked-by": { code: "asked-by", by: "M." },
+  "asked-aloud": {
+    code: "asked-aloud",
+    by: "Ana",
+    at: { day: "2026-03-09", time: "10:00" },
+    questions: 12,
+  },
+  people: {
+    code: "people",
+    people: [
+      { who: 1, name: "Ana Berg", initials: "AB" },
+      { who: 2, name: "", initials: "" },
+    ],
+  },
   override: { code: "override", rule: "heat", mix: "A", about: null, by: "M.", reason: "short" },
 }
 
@@ -51,6 +71,7 @@ describe.each(everyLanguage)("the record in %s", (_, { record }) => {
       ...samplesOf(told).flatMap((each) => [say(record.told.done, each), say(record.told.planned, each)]),
       ...samplesOf(looks).map((each) => say(record.looks, each)),
       ...samplesOf(lines).map((each) => say(record.lines, each)),
+      ...lines.people.people.map(record.placedBy),
     ]
     expect(said.filter((each) => !isSentence(each))).toEqual([])
   })
@@ -62,5 +83,10 @@ describe("the record in English", () => {
     expect(say(en.record.lines, lines.health)).toBe(
       "Scalp not asked; age not asked; yes: Asthma?; 2 answered no; 12 not asked",
     )
+  })
+  it("says who worked, and who asked and signed", () => {
+    expect(say(en.record.lines, lines.people)).toBe("Colourist Ana Berg (AB), assistant")
+    expect(lines.people.people.map(en.record.placedBy)).toEqual(["placed by AB", "placed by the assistant"])
+    expect(say(en.record.lines, lines["asked-aloud"])).toBe("Ana, 9 March 2026, 10:00: no to 12 questions")
   })
 })

@@ -98,6 +98,17 @@ const lines: SamplesOf<StepLineCode> = {
     toShare: 0.8,
     faces: 1,
   },
+  paint: {
+    code: "paint",
+    mix: "A",
+    edge: "v",
+    highShare: 0.35,
+    lowShare: 0.55,
+    toShare: 1,
+    featherMm: 40,
+    faces: 1,
+  },
+  "keep-moist": { code: "keep-moist", isUnderFilm: false },
   "other-side": { code: "other-side", isEachRow: true },
 }
 
@@ -123,6 +134,12 @@ describe("teaching in English", () => {
     expect(say(en.teaching.stepLines, lines.product)).toBe(
       "Mix B, from past the cushion (20 mm off the scalp) to 80% of the length, one side of the strand.",
     )
+  })
+  it("tells how a panel is painted, from its edge down, and that it must stay moist", () => {
+    expect(say(en.teaching.stepLines, lines.paint)).toBe(
+      "Lay the panel flat on your hand or a board. Mix A, the upper side only: an edge in a V from 35% of the length down to 55%, painted to the ends. Feather the first 40 mm: thin at the edge, then fuller; below that a full coat.",
+    )
+    expect(say(en.teaching.stepLines, lines["keep-moist"])).toContain("only while moist")
   })
   it("tells both depths of a wedge", () => {
     expect(say(en.teaching.stepLines, lines.part)).toBe(

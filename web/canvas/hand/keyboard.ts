@@ -1,4 +1,5 @@
 import { moveSections } from "../../core/edits/parting/moveSections"
+import { kindRecords, sectionKindNames } from "../../core/kinds/kindRecords"
 import type { NudgeWay, ToolName } from "../../core/placement/tools"
 import { announce } from "../../session/announcements"
 import { commit } from "../../session/commit"
@@ -8,15 +9,12 @@ import { sessionStore, takeTool } from "../../session/sessionStore"
 import { words } from "../../session/words"
 import { cancelGesture } from "./toolRunner"
 
-const toolKeys: Record<string, ToolName> = {
-  v: "select",
-  s: "slice",
-  w: "weave",
-  b: "backcomb",
-  l: "left-out",
-  d: "divide",
-  h: "hairline",
-}
+const toolKeys = new Map<string, ToolName>([
+  ["v", "select"],
+  ...sectionKindNames.map((kind) => [kindRecords[kind].key, kind] as const),
+  ["d", "divide"],
+  ["h", "hairline"],
+])
 
 const controlKeys: Record<string, () => void> = {
   a: selectAll,
@@ -41,7 +39,7 @@ export function listenToKeys(target: Window): () => void {
       return
     }
     if (event.target === document.body && nudge(event)) return
-    const tool = toolKeys[event.key]
+    const tool = toolKeys.get(event.key)
     if (!tool || event.altKey) return
     takeTool(tool)
     announce(words().placement.toolRail.tools[tool])

@@ -103,7 +103,7 @@ function choicesOf({ options, words }: Request): Chosen {
       ...(pace !== undefined && { paceMin: always(Number(pace)), learntMin: null }),
       ...(hands !== undefined && { hands: hands === "2" ? 2 : 1 }),
       ...(rinse !== undefined && { rinse: rinse === "together" ? "together" : "each" }),
-      ...(goal && "fromLevel" in goal && { goal, zoneGoals: {} }),
+      ...(goal && "fromLevel" in goal && { goal, countsByHair: false }),
       ...(booking !== undefined && { bookingMin: Number(booking) }),
     },
   }

@@ -3,6 +3,8 @@ import type { ProductSheet } from "../../../presets/formula/productSheet"
 import { sheetOf } from "../document/salon"
 import type { Mix, Plan } from "../document/schema"
 import { foilCount } from "../figures/foilCount"
+import type { Piece } from "../kinds/kindRecord"
+import { pieceOf } from "../kinds/kindRecords"
 import type { Bowl } from "../mixing/bowls"
 import { placedInTurn } from "../mixing/bowls"
 import type { DeveloperChoice } from "../mixing/developer"
@@ -18,6 +20,7 @@ export type MixInPlan = {
   users: number
   /** Foils that lie in them: a wide section takes several. */
   foils: number
+  piece: Piece
   sheet: ProductSheet | null
   /** Null while no foil uses it. */
   made: MixPlan | null
@@ -41,9 +44,10 @@ function plannedMix(mix: Mix, plan: Plan): MixInPlan {
   const coated = plan.sections.filter(isFoil).filter((foil) => foil.mix === mix.id)
   const users = coated.length
   const foils = foilCount(coated, plan)
+  const piece = pieceOf(coated)
   const proposed = sheet && developerFor(mix, sheet, coated, plan)
   const timed = timedPlan(plan)
-  const unmade = { mix, users, foils, sheet, made: null, problems: [], untimed: [], proposed }
+  const unmade = { mix, users, foils, piece, sheet, made: null, problems: [], untimed: [], proposed }
   if (users === 0) return unmade
   if (!timed.ok) return { ...unmade, untimed: timed.problems }
   const inTurn = placedInTurn(timed.service.foils.map((foil) => ({ ...foil, placeMin: foil.placeMin.mid })))

@@ -84,6 +84,6 @@ const letterFor = (rule: RuleName, { consultation: { letters }, days }: Visit) =
       letter.from.trim() !== "",
   ) ?? null
 
-/** The stops that hold one mix: those of the whole visit, and its own. */
-export const holding = (stops: readonly Finding[], mix: string) =>
-  stops.filter(({ mixes }) => !mixes || mixes.includes(mix))
+/** The stops that hold any of these mixes: those of the whole visit, and their own. */
+export const holding = (stops: readonly Finding[], ...these: readonly string[]) =>
+  stops.filter(({ mixes }) => !mixes || these.some((mix) => mixes.includes(mix)))

@@ -15,10 +15,14 @@ import { type PlannedMix, tonerIds, type Visit } from "./rules/rule"
 /** A plan as the rules of the visit see it. */
 export const visitOf = (plan: Plan, now: Now): Visit => ({
   consultation: plan.consultation ?? newConsultation(),
-  mixes: [...mixesPlanned(plan), ...tonersPlanned(plan)],
+  standing: plan.client.allergies ?? [],
+  mixes: mixesAndToners(plan),
   now,
   days: daysOf(plan, now),
 })
+
+/** All that is mixed in a plan, lightener and toner. */
+export const mixesAndToners = (plan: Plan): PlannedMix[] => [...mixesPlanned(plan), ...tonersPlanned(plan)]
 
 /** The mixes as the rules see them. */
 export function mixesPlanned(plan: Plan): PlannedMix[] {
@@ -32,6 +36,7 @@ export function mixesPlanned(plan: Plan): PlannedMix[] {
       developerVolume,
       ratio,
       heatMin: plan.timing?.heatMin ?? 0,
+      isOpen: own.some(({ carrier }) => carrier.kind === "open-air"),
       near: {
         hairline: own.some((foil) => takesAtHairline(foil, headOf(plan))),
         scalp: own.some((foil) => foil.rootDistanceMm < rootDistanceMm.tight.range[0]),

@@ -1,4 +1,5 @@
 import type { ToneZoneName } from "../document/serviceRecord"
+import type { Piece } from "../kinds/kindRecord"
 import type { DueCall } from "./dueCalls"
 
 /** What a call says. Foils are their numbers on the map, a bowl counts from 1; "in" is still to come, "by" is over, both milliseconds. */
@@ -7,15 +8,15 @@ export type CallCode =
   | { code: "bowl-past"; bowl: number; mix: string; byMs: number }
   | { code: "heat-ahead"; inMs: number }
   | { code: "heat-past"; byMs: number }
-  | { code: "take-off"; foils: readonly number[] }
-  | { code: "at-goal"; foils: readonly number[] }
-  | { code: "planned-ahead"; foils: readonly number[]; inMs: number }
-  | { code: "planned-off"; foils: readonly number[]; byMs: number }
-  | { code: "limit-ahead"; foils: readonly number[]; inMs: number }
-  | { code: "limit-past"; foils: readonly number[]; byMs: number }
-  | { code: "check-ahead"; foils: readonly number[]; inMs: number }
-  | { code: "check-now"; foils: readonly number[] }
-  | { code: "check-late"; foils: readonly number[]; byMs: number }
+  | { code: "take-off"; foils: readonly number[]; piece?: Piece }
+  | { code: "at-goal"; foils: readonly number[]; piece?: Piece }
+  | { code: "planned-ahead"; foils: readonly number[]; piece?: Piece; inMs: number }
+  | { code: "planned-off"; foils: readonly number[]; piece?: Piece; byMs: number }
+  | { code: "limit-ahead"; foils: readonly number[]; piece?: Piece; inMs: number }
+  | { code: "limit-past"; foils: readonly number[]; piece?: Piece; byMs: number }
+  | { code: "check-ahead"; foils: readonly number[]; piece?: Piece; inMs: number }
+  | { code: "check-now"; foils: readonly number[]; piece?: Piece }
+  | { code: "check-late"; foils: readonly number[]; piece?: Piece; byMs: number }
   | { code: "toner-ahead"; zone: ToneZoneName; inMs: number }
   | { code: "toner-off"; zone: ToneZoneName; byMs: number }
   | { code: "toner-limit-ahead"; zone: ToneZoneName; inMs: number }
@@ -23,22 +24,23 @@ export type CallCode =
 
 /** A call as it is said. */
 export function callCode(call: DueCall): CallCode {
-  const { kind, stage, foils, inMs, bowl } = call
+  const { kind, stage, inMs, bowl } = call
+  const which = { foils: call.foils, ...(call.piece && { piece: call.piece }) }
   const isAhead = stage === "ahead"
   const byMs = -inMs
   if (call.zone) return tonerCode(call, call.zone)
   if (bowl) {
-    const which = { bowl: bowl.at + 1, mix: bowl.mix }
-    return isAhead ? { code: "bowl-ahead", ...which, inMs } : { code: "bowl-past", ...which, byMs }
+    const one = { bowl: bowl.at + 1, mix: bowl.mix }
+    return isAhead ? { code: "bowl-ahead", ...one, inMs } : { code: "bowl-past", ...one, byMs }
   }
   if (kind === "heat-off") return isAhead ? { code: "heat-ahead", inMs } : { code: "heat-past", byMs }
-  if (kind === "take-off" || kind === "at-goal") return { code: kind, foils }
+  if (kind === "take-off" || kind === "at-goal") return { code: kind, ...which }
   if (kind === "planned-off")
-    return isAhead ? { code: "planned-ahead", foils, inMs } : { code: "planned-off", foils, byMs }
+    return isAhead ? { code: "planned-ahead", ...which, inMs } : { code: "planned-off", ...which, byMs }
   if (kind === "limit")
-    return isAhead ? { code: "limit-ahead", foils, inMs } : { code: "limit-past", foils, byMs }
-  if (isAhead) return { code: "check-ahead", foils, inMs }
-  return stage === "now" ? { code: "check-now", foils } : { code: "check-late", foils, byMs }
+    return isAhead ? { code: "limit-ahead", ...which, inMs } : { code: "limit-past", ...which, byMs }
+  if (isAhead) return { code: "check-ahead", ...which, inMs }
+  return stage === "now" ? { code: "check-now", ...which } : { code: "check-late", ...which, byMs }
 }
 
 function tonerCode({ kind, stage, inMs }: DueCall, zone: ToneZoneName): CallCode {

@@ -31,7 +31,7 @@ export type Chair = {
 /** A foil as it was planned; only what every service has kept must be known. */
 export type ChairFoil = Pick<RecordedFoil, "id" | "mapNumber" | "limitMin" | "firstLookMin"> &
   Partial<RecordedFoil>
-export type ChairToner = Omit<RecordedToner, "onAtMs" | "offAtMs">
+export type ChairToner = Omit<RecordedToner, "onAtMs" | "offAtMs" | "leftG">
 /** A bowl as it is to be made; what it is made of is not known of services begun in an earlier Partline. */
 export type ChairBowl = Pick<RecordedBowl, "mix" | "foils" | "potLifeMin"> &
   Partial<Omit<RecordedBowl, "mixedAtMs" | "leftG">>

@@ -1,4 +1,6 @@
-import type { ToneZoneName } from "../document/serviceRecord"
+import type { RecordedFoil, ToneZoneName } from "../document/serviceRecord"
+import type { Piece } from "../kinds/kindRecord"
+import { pieceOf } from "../kinds/kindRecords"
 import type { Chair } from "./chair"
 import { type Due, dueWithin } from "./chairDue"
 import { oncePerTap } from "./oncePerTap"
@@ -10,6 +12,8 @@ export type DueCall = {
   /** Numbers of the map, in order of application. */
   foils: readonly number[]
   ids: readonly string[]
+  /** What they are called together, where not all of them are foils. */
+  piece?: Piece
   /** The bowl that runs out, counted from 0, and its mix. */
   bowl?: { at: number; mix: string }
   zone?: ToneZoneName
@@ -35,7 +39,7 @@ const isLimit: Record<Due["kind"], boolean> = {
 
 /** All that is due now or soon, most urgent first: looks of a round together, limits each by itself. */
 export function dueCalls(chair: Chair, ahead: Ahead): DueCall[] {
-  const { numberOf, orderOf } = namesOf(chair)
+  const { numberOf, orderOf, kindOf } = namesOf(chair)
   const dues = dueWithin(chair, Math.max(ahead.lookMs, ahead.limitMs)).filter(
     ({ kind, inMs }) => inMs <= (isLimit[kind] ? ahead.limitMs : ahead.lookMs),
   )
@@ -57,6 +61,7 @@ export function dueCalls(chair: Chair, ahead: Ahead): DueCall[] {
       stage: stageOf(inMs),
       foils: group.flatMap(({ foil }) => (foil === null ? [] : (numberOf.get(foil) ?? 0))),
       ids: group.flatMap(({ foil }) => foil ?? []),
+      ...calledOf(group.flatMap(({ foil }) => kindOf.get(foil ?? "") ?? [])),
       inMs,
     }
   })
@@ -65,7 +70,13 @@ export function dueCalls(chair: Chair, ahead: Ahead): DueCall[] {
 const namesOf = oncePerTap(({ foils }: Chair) => ({
   numberOf: new Map(foils.map(({ id, mapNumber }) => [id, mapNumber])),
   orderOf: new Map(foils.map(({ id }, at) => [id, at])),
+  kindOf: new Map(foils.map(({ id, kind }) => [id, { kind }])),
 }))
+
+const calledOf = (foils: readonly Pick<RecordedFoil, "kind">[]): Pick<DueCall, "piece"> => {
+  const piece = pieceOf(foils)
+  return piece === "foil" ? {} : { piece }
+}
 
 const lateMs = 60_000
 
@@ -113,6 +124,7 @@ function joinedWhere(calls: readonly DueCall[], isOne: (call: DueCall) => boolea
 
 const joined = (calls: readonly DueCall[]): DueCall => ({
   ...calls[0],
+  ...(calls.some(({ piece }) => piece !== calls[0].piece) && { piece: "both" as const }),
   foils: calls.flatMap(({ foils }) => foils),
   ids: calls.flatMap(({ ids }) => ids),
 })

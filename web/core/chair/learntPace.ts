@@ -3,8 +3,8 @@ import { type FoilKind, isFoil } from "../../../geometry/section/section"
 import { type Skill, timedFoilMin } from "../../../presets/timing/pace"
 import type { StartFigures } from "../document/salon"
 import type { Plan } from "../document/schema"
-import { foilKinds, type ServiceRecord } from "../document/serviceRecord"
-import type { PaceByKind } from "../document/timingChoices"
+import type { ServiceRecord } from "../document/serviceRecord"
+import { byFoilKind, foilKinds } from "../kinds/kindRecords"
 import { chairOfRecord } from "./liveService"
 import { learnPace, timedFoils, usualPace } from "./schedulePace"
 
@@ -26,7 +26,7 @@ export function lessonsOf(plans: readonly Plan[]): Lesson[] {
       const person = record.people?.[by - 1]?.trim() ?? ""
       const lesson = lessons.get(person) ?? {
         services: new Set(),
-        minutes: { slice: [], weave: [], backcomb: [] },
+        minutes: byFoilKind((): number[] => []),
       }
       lesson.services.add(record.startedAt)
       lesson.minutes[kind].push(minutes)
@@ -38,9 +38,9 @@ export function lessonsOf(plans: readonly Plan[]): Lesson[] {
 }
 
 /** The pace of a person: what is usual for the skill, moved by every foil that was timed. */
-export function paceOf({ minutes }: Lesson, skill: Skill, start?: StartFigures): PaceByKind {
+export function paceOf({ minutes }: Lesson, skill: Skill, start?: StartFigures): Record<FoilKind, Range> {
   const learn = (kind: FoilKind): Range => learnPace(usualPace(skill, kind, start), minutes[kind])
-  return { slice: learn("slice"), weave: learn("weave"), backcomb: learn("backcomb") }
+  return byFoilKind(learn)
 }
 
 export const foilsTimed = ({ minutes }: Lesson) =>

@@ -52,7 +52,7 @@ export function beginService(
   }
 }
 
-/** The service with the foils as the plan has them now, in its order; what was touched stays, drawn or not. */
+/** The service with the initials and the foils as the plan has them now, in its order; what was touched stays, drawn or not. */
 export function withFoilsOf(live: LiveService, plan: Plan, timed: Timed): LiveService {
   const { chair } = live
   const records = recordsOf(chair)
@@ -73,10 +73,11 @@ export function withFoilsOf(live: LiveService, plan: Plan, timed: Timed): LiveSe
     bowls: sameOr(chair.bowls, bowls),
     toners: toned ? chair.toners : sameOr(chair.toners, next.toners),
   }
+  const initials = plan.client.initials || live.initials
   const isSame = (["foils", "heatMin", "bowls", "toners"] as const).every(
     (part) => after[part] === chair[part],
   )
-  return isSame ? live : { ...live, planned, chair: after }
+  return isSame && initials === live.initials ? live : { ...live, initials, planned, chair: after }
 }
 
 /** What says the same stays the same object. */
@@ -142,7 +143,12 @@ const bowlsDone = (chair: Chair): RecordedBowl[] =>
   )
 
 const tonersDone = (chair: Chair): RecordedToner[] =>
-  tonerTimes(chair).map((toner) => ({ ...toner, onAtMs: whole(toner.onAtMs), offAtMs: whole(toner.offAtMs) }))
+  tonerTimes(chair).map((toner) => ({
+    ...toner,
+    onAtMs: whole(toner.onAtMs),
+    offAtMs: whole(toner.offAtMs),
+    leftG: null,
+  }))
 
 const whole = (ms: number | null) => (ms === null ? null : Math.round(ms))
 

@@ -3,7 +3,7 @@ import { type TonerInPlan, tonersOfPlan } from "../bowls/toners"
 import { sheetOf } from "../document/salon"
 import type { Plan } from "../document/schema"
 import type { RecordedFoil } from "../document/serviceRecord"
-import { goalOfPlan, goalsByZone } from "../lift/liftOfPlan"
+import { targetOfPlan } from "../lift/liftOfPlan"
 import type { TimedFoil } from "../schedule/scheduleInput"
 import { firstLookMin } from "../schedule/scheduleLooks"
 import type { TimedPlan } from "../schedule/timedPlan"
@@ -29,18 +29,16 @@ export const plannedService = (plan: Plan, timed: Timed): PlannedService => ({
 
 function foilsOf(plan: Plan, { service, schedule }: Timed): RecordedFoil[] {
   const timesOf = new Map(schedule.foils.map((times) => [times.id, times]))
-  const goals = goalsByZone(plan)
-  const goal = goalOfPlan(plan)
+  const goalLevel = targetOfPlan(plan)
   return service.foils.map((foil) => {
     const times = timesOf.get(foil.id)
-    const goalLevel = (goals[foil.zone] ?? goal)?.toLevel
     return {
       id: foil.id,
       mapNumber: foil.mapNumber,
       kind: foil.kind,
       mix: foil.mix,
       ...(service.hands.length === 2 && { lane: laneOf(foil, plan) }),
-      ...(goalLevel !== undefined && { goalLevel }),
+      ...(goalLevel !== null && { goalLevel }),
       limitMin: foil.limitMin,
       firstLookMin: firstLookMin(foil, service.looks),
       plannedOnMin: times?.onAtMin ?? 0,
@@ -80,6 +78,7 @@ const tonersOn = ({ tones, choice, bowl }: TonerInPlan, plan: Plan): ChairToner[
     developerVolume: choice?.developerVolume ?? null,
     productG: at === 0 && bowl ? bowl.lightenerG : null,
     developerG: at === 0 && bowl ? bowl.developerG : null,
+    ...(at === 0 && bowl && { clearG: bowl.clearG }),
     plannedMin: minutes.mid,
     limitMin: (choice && sheetOf(choice.product, plan)?.longestMin) ?? null,
   }))

@@ -6,7 +6,8 @@ import type { Chair } from "./chair"
 
 /** Minutes to place a foil of a kind, before anything of this person has been recorded; usual skill as other salons told it. */
 export function usualPace(skill: Skill, kind: FoilKind, start?: StartFigures): Range {
-  if (skill === "usual" && start?.paceMin) return start.paceMin[kind]
+  const told = skill === "usual" ? start?.paceMin?.[kind] : undefined
+  if (told) return told
   const [foil, extra] = [foilMin[skill], extraMin[kind]]
   return { low: foil.low + extra.low, mid: foil.mid + extra.mid, high: foil.high + extra.high }
 }

@@ -1,4 +1,4 @@
-import type { RecordedToner } from "../document/serviceRecord"
+import type { RecordedToner, ToneZoneName } from "../document/serviceRecord"
 import type { Chair } from "./chair"
 
 /** The toners of a service, each with when it went on and when it was rinsed off. */
@@ -10,6 +10,12 @@ export function tonerTimes({ toners = [], log }: Pick<Chair, "toners" | "log">):
     return { ...toner, onAtMs: atOf("toner-on"), offAtMs: atOf("toner-off") }
   })
 }
+
+/** The zones with toner on now: a service does not end over them, because their clocks would end with it. */
+export const tonersOnNow = (chair: Pick<Chair, "toners" | "log">): ToneZoneName[] =>
+  tonerTimes(chair).flatMap(({ zone, onAtMs, offAtMs }) =>
+    onAtMs !== null && offAtMs === null ? [zone] : [],
+  )
 
 /** What the service does now: foils are on or to come, toner follows, or nothing is left to do. */
 export type ServiceStage = "foils" | "toners" | "finished"

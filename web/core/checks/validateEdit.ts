@@ -23,7 +23,8 @@ export function validateEdit(before: Plan, wanted: Plan): Plan | Refusal {
 function fieldFault(plan: Plan): Refusal | null {
   if (plan.sections.length > counts.sections.high)
     return refuse({ code: "too-many-sections", most: counts.sections.high })
-  const rest = { ...plan, sections: [] }
+  // What was lightened is history: no edit changes it, and it may be long.
+  const { lightened: _, ...rest } = { ...plan, sections: [] }
   const parsed = planSchema.safeParse(rest)
   if (!parsed.success)
     return refuse({ code: "problem", problem: problemsOf(parsed.error.issues[0], rest)[0] })

@@ -41,6 +41,13 @@ export type Scalp = (typeof scalps)[number]
  */
 export type Answer = { said: "yes" | "no"; on: string | null; visit: string | null }
 
+/** An allergy that stands on the client's card: to what, and since when, in the words of whoever wrote it down. */
+export type StandingAllergy = { kind: AllergyKind; to: string; since: string }
+
+/** What an allergy is to decides who may clear it: what nobody knows is held like hair dye. */
+export const allergyKinds = ["dye", "other", "not-known"] as const
+export type AllergyKind = (typeof allergyKinds)[number]
+
 /** A doctor's letter that answers one stop, for one visit. */
 export type DoctorLetter = { rule: string; from: string; dated: string; visit: string }
 

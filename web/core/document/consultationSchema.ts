@@ -2,10 +2,12 @@ import { choice, day, line, lines, list, number } from "../fields/fields"
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
 import {
+  allergyKinds,
   type Consultation,
   finishTones,
   hairHistories,
   questionNames,
+  type StandingAllergy,
   scalps,
   strandParts,
   zoneNames,
@@ -36,6 +38,17 @@ const alertTest = z.strictObject({
   visit: z.nullable(day),
   changedSince: z.nullable(z.strictObject({ said: yesNo, on: z.nullable(day) })),
 })
+
+/** The allergies of a client's card. */
+export const standingAllergies = list(
+  z.strictObject({
+    kind: choice(allergyKinds),
+    to: line(letters.name),
+    since: line(letters.name),
+  }) satisfies z.ZodMiniType<StandingAllergy>,
+  counts.allergies,
+  "allergies",
+)
 
 export const consultationSchema = z.strictObject({
   hair: z.partialRecord(choice(zoneNames), z.partialRecord(choice(strandParts), hairState)),

@@ -46,7 +46,7 @@ export function newSection<K extends SectionKind>(
 }
 
 /** Where product starts, mm from the scalp: as near as the client was asked for, unless something else than the usual was chosen. */
-export const startAsked = (wantedMm: number, { consultation }: Plan): number =>
+const startAsked = (wantedMm: number, { consultation }: Plan): number =>
   wantedMm === usualSection.treatment.rootDistanceMm ? (consultation?.rootDistanceMm ?? wantedMm) : wantedMm
 
 /** "s" and a number above all in use. */

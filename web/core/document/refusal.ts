@@ -15,6 +15,7 @@ export type RefusalCode =
   | ReshapeRefusal
   | SectionRefusal
   | LayRefusal
+  | { code: "no-new-growth"; foil: number }
   | { code: "mix-in-use"; mix: string; foils: readonly number[] }
   | { code: "foil-without-mix"; foil: number }
 

@@ -25,6 +25,16 @@ export type Salon = {
 export type Contact = { name: string; phone: string; emergency: string }
 export const noContact: Contact = { name: "", phone: "", emergency: "" }
 
+/** How the salon is reached, said by said: as this desk has it, else as the plan brought it along. */
+export function contactOf({ salon }: { salon?: Salon | undefined }, here: Contact = noContact): Contact {
+  const brought = salon?.contact ?? noContact
+  return {
+    name: here.name || brought.name,
+    phone: here.phone || brought.phone,
+    emergency: here.emergency || brought.emergency,
+  }
+}
+
 /** The salon's own list, in its own money; null where it has no such price. */
 export type PriceList = Readonly<Record<PriceName, number | null>>
 export const priceNames = ["placement", "foil", "extraBowl", "toner", "chairHour"] as const

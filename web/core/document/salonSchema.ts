@@ -3,6 +3,7 @@ import { expected } from "../fields/expected"
 import { choice, id, line, list, number, wholeNumber } from "../fields/fields"
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
+import { byFoilKind, foilKinds } from "../kinds/kindRecords"
 import type { GramsStart, Salon, StartFigures } from "./salon"
 
 /** What of the salon rules a plan, as it is written to a file. */
@@ -71,7 +72,7 @@ const learntRange = z.strictObject({
   high: number(limits.learnt),
 })
 
-export const foilKind = choice(["slice", "weave", "backcomb"])
+export const foilKind = choice(foilKinds)
 
 /** Whether three figures can lean on each other so: their correlations must leave each something of its own. */
 const isPossible = ({ lossWithSoak: a, lossWithCoat: b, soakWithCoat: c }: GramsStart) =>
@@ -97,7 +98,7 @@ export const startSchema = z.strictObject({
       .check(z.refine(isPossible, { path: ["soakWithCoat"], error: expected({ code: "something-else" }) })),
   ),
   halfTimeMin: z.nullable(span(limits.heldMin)),
-  paceMin: z.nullable(z.strictObject({ slice: placing, weave: placing, backcomb: placing })),
+  paceMin: z.nullable(z.strictObject(byFoilKind(() => z.optional(placing)))),
 }) satisfies z.ZodMiniType<StartFigures>
 
 /** What the salon's shelf and a plan both hold. */

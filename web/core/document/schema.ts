@@ -5,7 +5,7 @@ import { day, group, id, line, lines, list, mixLetter, number } from "../fields/
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
 import { sectionSchema } from "../kinds/sectionSchema"
-import { consultationSchema } from "./consultationSchema"
+import { consultationSchema, standingAllergies } from "./consultationSchema"
 import { hairlineSchema, whorlSchema, wornPartingSchema } from "./hairlineSchema"
 import { planKind, planVersion } from "./planKind"
 import { salonSchema } from "./salonSchema"
@@ -72,13 +72,24 @@ const drawing = {
   workingSections: z.optional(workingSectionsSchema),
 }
 
+/** A foil that lightened hair: on which day, and the level last seen of it; null where nobody looked. */
+const lightenedSchema = group({
+  on: day,
+  level: z.nullable(number(limits.level)),
+  section: sectionSchema,
+})
+
 export const planSchema = group({
   kind: z.literal(planKind),
   version: z.literal(planVersion),
   id,
   name: line(letters.name),
   date: day,
-  client: group({ initials: line(letters.initials) }),
+  client: group({
+    initials: line(letters.initials),
+    /** The allergies that stand on the client's card, as it last said: an answer of today takes none of them back. */
+    allergies: z.optional(standingAllergies),
+  }),
   ...drawing,
   consultation: z.optional(consultationSchema),
   /** How the visit is to be timed; a plan without it is timed in the usual way. */
@@ -89,6 +100,10 @@ export const planSchema = group({
   service: z.optional(z.extend(serviceSchema, { drawn: z.optional(group(drawing)) })),
   /** What happened at the services before that one. */
   earlier: z.optional(list(serviceSchema, counts.services, "services")),
+  /** Hair lightened at earlier services: each foil that went on, as it was drawn then. */
+  lightened: z.optional(list(lightenedSchema, counts.lightened, "sections")),
+  /** How far the hair has grown since the last of them, where it was measured. */
+  regrowth: z.optional(group({ measuredMm: number(limits.regrowthMm) })),
   /** Foils kept for another day, as they were drawn. */
   later: z.optional(list(sectionSchema, counts.sections, "sections")),
   /** What the red button was touched for while no service was going on. */
@@ -100,6 +115,8 @@ export type Plan = Readonly<z.infer<typeof planSchema>>
 /** What happened at the last service, as done: the drawing is as it was carried out. */
 export type DoneService = NonNullable<Plan["service"]>
 export type Mix = Plan["mixes"][number]
+/** A foil that lightened hair at an earlier service. */
+export type Lightened = NonNullable<Plan["lightened"]>[number]
 
 /** The published schema, for those who write plans with other tools. */
 export const planJsonSchema = () =>

@@ -64,11 +64,15 @@ export type RecordedToner = {
   developerVolume: number | null
   productG: number | null
   developerG: number | null
+  /** Of the maker's clear, which lets the shade down; not kept before it was weighed apart. */
+  clearG?: number | undefined
   plannedMin: number
   /** The maximum time of its own sheet. */
   limitMin: number | null
   onAtMs: number | null
   offAtMs: number | null
+  /** What was left of its bowl on the scale, told at the zone that tells its grams; null while nobody has weighed. */
+  leftG?: number | null | undefined
 }
 
 /** "Asked aloud, no to all": by whom, and the day and time. */
@@ -102,7 +106,6 @@ export type ClockNote =
 /** As an earlier Partline wrote it, in words. */
 export type WrittenNote = { code: "in-words"; words: string }
 
-export const foilKinds = ["slice", "weave", "backcomb"] as const satisfies readonly FoilKind[]
 export const foilTaps = ["on", "missed-on", "re-coated", "off"] as const
 /** What is done to the whole head: all that is on rinsed, heat put on and taken away, the end of the toning. */
 export const wholeTaps = ["rinsed", "heat-on", "heat-off"] as const

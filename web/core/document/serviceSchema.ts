@@ -3,11 +3,11 @@ import { expected } from "../fields/expected"
 import { choice, id, line, lines, list, mixLetter, moment, number, wholeNumber } from "../fields/fields"
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
+import { foilKinds } from "../kinds/kindRecords"
 import {
   type AlarmTap,
   type ChairTap,
   comforts,
-  foilKinds,
   foilTaps,
   type ServiceRecord,
   stretches,
@@ -142,10 +142,12 @@ const toner = z.strictObject({
   developerVolume: maybe(number(limits.developerVolume)),
   productG: maybe(grams),
   developerG: maybe(grams),
+  clearG: z.optional(grams),
   plannedMin: minute,
   limitMin: maybe(minute),
   onAtMs: maybe(milliseconds),
   offAtMs: maybe(milliseconds),
+  leftG: z.optional(maybe(grams)),
 })
 
 export const serviceSchema = z.strictObject({

@@ -28,7 +28,8 @@ export type TimingChoices = {
   strandTest: StrandTest | null
 }
 
-export type PaceByKind = Readonly<Record<FoilKind, Range>>
+/** A kind that is not told is placed at the usual pace: a file may be older than the kind. */
+export type PaceByKind = Readonly<Partial<Record<FoilKind, Range | undefined>>>
 export type Break = { fromMin: number; toMin: number; of?: 1 | 2 | undefined }
 
 /** One strand in one product and developer, and the levels seen on it. */

@@ -2,6 +2,7 @@ import { expected } from "../fields/expected"
 import { choice, id, line, list, number } from "../fields/fields"
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
+import { byFoilKind } from "../kinds/kindRecords"
 import type { TimingChoices } from "./timingChoices"
 
 /** How the visit is timed, as it is written to a file. */
@@ -24,7 +25,7 @@ const strandTest = z.strictObject({
   ),
 })
 
-const pace = z.strictObject({ slice: placing, weave: placing, backcomb: placing })
+const pace = z.strictObject(byFoilKind(() => z.optional(placing)))
 export const oneOrTwo = expected({ code: "one-or-two" })
 const rest = z.strictObject({
   fromMin: minute,

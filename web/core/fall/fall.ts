@@ -1,19 +1,28 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
+import type { Head } from "../../../geometry/scalp/head"
+import { zoneAt } from "../../../geometry/scalp/zones"
+import type { WornFront } from "../../../geometry/strands/gather"
 import { growStrands, type Strands } from "../../../geometry/strands/grow"
 import { type Lightened, lightenStrands } from "../../../geometry/strands/lightened"
+import { opennessOf } from "../../../geometry/strands/openness"
 import { seenShare } from "../../../geometry/strands/seenShare"
 import { tradeFigures } from "../../../presets/formula/tradeFigures"
 import { headsGrown, strandFigures } from "../../../presets/placement/strands"
+import { zoneNames } from "../document/consultation"
 import type { Plan } from "../document/schema"
 import { headOf } from "../figures/measured"
 
-/** What of a plan decides how its hair falls and where it is light. */
-export type FallingPlan = Pick<Plan, "head" | "hair" | "sections">
+/** What of a plan decides how its hair falls and where it is light, and how its front is worn: on the cheek, unless said. */
+export type FallingPlan = Pick<Plan, "head" | "hair" | "sections"> & { front?: WornFront }
 
 /** The hair of a plan as it falls, and of what is seen round the face the share that is lightened. */
 export type Fall = {
   strands: Pick<Strands, "count" | "points" | "lengthsMm">
   light: Lightened
+  /** How open each point lies to the light, 0 to 255. */
+  open: Uint8Array
+  /** The zone each strand grows in, by its place in `zoneNames`. */
+  zones: Uint8Array
   share: { left: Range; right: Range }
   /** Heads of hair that the share has been counted on; its range is theirs. */
   heads: number
@@ -34,6 +43,7 @@ export function fallOf(plan: FallingPlan, heads: number = headsGrown.value): Fal
   return {
     strands: { count, points, lengthsMm },
     light: lights[0],
+    ...beside(head, grown[0]),
     share: {
       left: rangeOf(shares.map(({ left }) => left)),
       right: rangeOf(shares.map(({ right }) => right)),
@@ -48,7 +58,7 @@ const usualParting = { kind: "centre" } as const
 /** What was grown last serves until head, hair, parting or whorl is another: a section changed only lightens anew. */
 let last: { key: string; grown: Strands[] } = { key: "", grown: [] }
 
-const keyOf = ({ head, hair }: FallingPlan) => JSON.stringify([head, hair])
+const keyOf = ({ head, hair, front = "cheek" }: FallingPlan) => JSON.stringify([head, hair, front])
 
 function grownFor(plan: FallingPlan, heads: number): Strands[] {
   const key = keyOf(plan)
@@ -56,7 +66,7 @@ function grownFor(plan: FallingPlan, heads: number): Strands[] {
   const { grown } = last
   const head = headOf(plan)
   const { hair } = plan
-  const worn = { parting: plan.head.wornParting ?? usualParting, whorl: plan.head.whorl }
+  const worn = { parting: plan.head.wornParting ?? usualParting, whorl: plan.head.whorl, front: plan.front }
   while (grown.length < heads)
     grown.push(
       growStrands({
@@ -70,6 +80,26 @@ function grownFor(plan: FallingPlan, heads: number): Strands[] {
     )
   return grown.slice(0, heads)
 }
+
+type Beside = Pick<Fall, "open" | "zones">
+
+const known = new WeakMap<Strands, Beside>()
+
+/** What only the picture needs of grown hair, worked out once. */
+function beside(head: Head, strands: Strands): Beside {
+  const made = known.get(strands) ?? { open: opennessOf(strands), zones: zonesOf(head, strands) }
+  known.set(strands, made)
+  return made
+}
+
+const zonesOf = (head: Head, { roots }: Strands) =>
+  Uint8Array.from(roots, (at) =>
+    zoneNames.indexOf(
+      head.hairline.distanceMm(head.surface.pointAt(at)) <= tradeFigures.hairlineBandMm
+        ? "hairline"
+        : zoneAt(head, at),
+    ),
+  )
 
 const rangeOf = (values: readonly number[]): Range => ({
   low: Math.min(...values),

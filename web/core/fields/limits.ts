@@ -59,6 +59,7 @@ export type ListedThing =
   | "weighings"
   | "steps"
   | "spots"
+  | "allergies"
 
 const limit = (low: number, high: number, unit: LimitUnit = "none"): Limit => ({ low, high, unit })
 
@@ -86,6 +87,8 @@ export const limits = {
   // A comb parts no less; no more goes round the whole head.
   partingMm: limit(4, 600, "mm"),
   rootDistanceMm: limit(0, 300, "mm"),
+  // Two years at the fastest growth measured.
+  regrowthMm: limit(0, 400, "mm"),
   strandShare: limit(0, 1),
   carrierWidthMm: limit(20, 600, "mm"),
   carrierLengthMm: limit(20, 1500, "mm"),
@@ -95,6 +98,9 @@ export const limits = {
   // Something must be left to coat.
   pushedShare: limit(0, 0.95),
   cushionMm: limit(0, 200, "mm"),
+  featherMm: limit(0, 300, "mm"),
+  // A band that holds nothing is none.
+  saturation: limit(0.05, 1),
   mapNumber: limit(1, 999),
   // Half of the sections a technique may hold.
   pair: limit(1, 100),
@@ -150,6 +156,8 @@ export const limits = {
 export const counts = {
   /** A parting is a short line: a point every 2 mm round the whole hairline is well under 200. */
   partingPoints: { low: 2, high: 200 },
+  /** A finger draws no finer. */
+  drawnSteps: { low: 2, high: 33 },
   /** The finest work places under 200 foils. */
   sections: { low: 0, high: 1000 },
   mixes: { low: 1, high: 26 },
@@ -179,9 +187,12 @@ export const counts = {
   weighings: { low: 0, high: 5000 },
   steps: { low: 0, high: 40 },
   techniqueSections: { low: 1, high: 200 },
+  allergies: { low: 0, high: 20 },
+  /** Ten services of a hundred foils each: of more, the oldest have long grown out. */
+  lightened: { low: 0, high: 1000 },
 }
 
 /** The least share of a strand that can be coated, so that from and to stay apart when rounded. */
 export const leastStrandShare = 0.01
 
-export const letters = { moment: 40, initials: 6, name: 80, aim: 200, step: 500, note: 2000 }
+export const letters = { moment: 40, tag: 35, initials: 6, name: 80, aim: 200, step: 500, note: 2000 }

@@ -1,12 +1,15 @@
 import type { Problem } from "./problem"
 
 /** What a browser keeps. */
-export type KeptThing = "plan" | "technique" | "salon" | "service"
+export type KeptThing = "plan" | "technique" | "salon" | "service" | "card"
 
 /** Why a thing could not be kept in the browser, or is not there to be opened. */
 export type NotKept =
   | { code: "changed-elsewhere" }
   | { code: "removed-elsewhere" }
+  /** The card of a client, by another window. */
+  | { code: "card-changed-elsewhere" }
+  | { code: "merged-too-long" }
   /** Nothing is deleted whose service is going on. */
   | { code: "service-running" }
   /** The part that saves has not been loaded. */

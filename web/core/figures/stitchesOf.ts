@@ -5,6 +5,7 @@ const rows: { [K in SectionKind]: (section: Section<K>) => Stitching | null } = 
   slice: () => null,
   weave: (section) => section,
   backcomb: (section) => (section.base === "weave" ? section : null),
+  painted: () => null,
   "left-out": () => null,
 }
 

@@ -1,11 +1,11 @@
 import type { HairlinePlace, TechniqueParting } from "../../../geometry/placing/technique"
-import type { SectionKind } from "../../../geometry/section/section"
 import type { Technique, TechniqueSection } from "../../../presets/techniques/technique"
 import { expected } from "../fields/expected"
 import { choice, group, id, line, lines, list, number, wholeNumber } from "../fields/fields"
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
-import { backcombing, stitching, treatment } from "../kinds/sectionSchema"
+import { sectionKindNames } from "../kinds/kindRecords"
+import { kindValues, treatment } from "../kinds/sectionSchema"
 
 /** A technique as it is written to a file or into a link, version 1. Of a client it holds nothing. */
 
@@ -28,17 +28,15 @@ const parting = z.discriminatedUnion("run", [between, through], {
 }) satisfies z.ZodMiniType<TechniqueParting>
 
 const { mapNumber: _, mix: __, name: ___, ...held } = treatment
-const kinds = ["slice", "weave", "backcomb", "left-out"] as const satisfies readonly SectionKind[]
 
 const section = group({
-  kind: choice(kinds),
+  kind: choice(sectionKindNames),
   parting,
   taken: choice(["front", "behind"]),
   depthMm: group({ start: number(limits.depthMm), end: number(limits.depthMm) }),
   single: z.optional(z.literal(true, { error: expected({ code: "true-or-left-out" }) })),
   pair: z.optional(wholeNumber(limits.pair)),
-  stitching: z.optional(group(stitching)),
-  backcombing: z.optional(group(backcombing)),
+  ...kindValues,
   treatment: z.optional(group(held)),
   name: z.optional(line(letters.name)),
 }) satisfies z.ZodMiniType<TechniqueSection>

@@ -5,6 +5,7 @@ import type { DoneService, Plan } from "../document/schema"
 export function withoutHealth({ consultation, alarms: _, service, earlier, ...plan }: Plan): Plan {
   return {
     ...plan,
+    client: { initials: plan.client.initials },
     ...(consultation && { consultation: ofHairAlone(consultation) }),
     ...(service && { service: withoutAlarms(service) }),
     ...(earlier && { earlier: earlier.map(withoutAlarms) }),

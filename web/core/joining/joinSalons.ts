@@ -1,9 +1,10 @@
+import type { FoilKind } from "../../../geometry/section/section"
 import { joiningFigures } from "../../../presets/weighing/joiningFigures"
 import { usualPace } from "../chair/schedulePace"
 import type { StartFigures } from "../document/salon"
-import { foilKinds } from "../document/serviceRecord"
 import type { Weighing } from "../grams/calibration"
 import { gramsStart } from "../grams/startBelief"
+import { byFoilKind, foilKinds } from "../kinds/kindRecords"
 import { joinGrams, salonSpread } from "./joinGrams"
 import { type JoinedHalfTime, joinHalfTimes } from "./joinHalfTimes"
 import { type JoinedPace, joinPaces } from "./joinPaces"
@@ -16,7 +17,7 @@ export type JoinedSalons = {
     /** Salons that weighed, their weighings, and how far they differ in loss, soak and coat, as shares. */
     grams: { salons: number; weighings: number; shares: readonly number[] } | null
     halfTime: JoinedHalfTime | null
-    pace: Readonly<Record<"slice" | "weave" | "backcomb", JoinedPace | null>>
+    pace: Readonly<Record<FoilKind, JoinedPace | null>>
   }
 }
 
@@ -25,22 +26,14 @@ export function joinSalons(salons: readonly (readonly LearnRow[])[]): JoinedSalo
   const weighed = salons.map(weighingsOf).filter(({ length }) => length > 0)
   const grams = weighed.length < joiningFigures.leastSalons ? null : joinGrams(weighed)
   const halfTime = joinHalfTimes(salons)
-  const [slice, weave, backcomb] = foilKinds.map((kind) => joinPaces(salons, kind))
-  const paceOf = (kind: (typeof foilKinds)[number], joined: JoinedPace | null) =>
-    joined?.paceMin ?? usualPace("usual", kind)
-  const isTimed = slice || weave || backcomb
+  const pace = byFoilKind((kind) => joinPaces(salons, kind))
+  const isTimed = foilKinds.some((kind) => pace[kind])
   return {
     start: {
       salons: salons.length,
       grams: grams && gramsStart(grams),
       halfTimeMin: halfTime?.halfTimeMin ?? null,
-      paceMin: isTimed
-        ? {
-            slice: paceOf("slice", slice),
-            weave: paceOf("weave", weave),
-            backcomb: paceOf("backcomb", backcomb),
-          }
-        : null,
+      paceMin: isTimed ? byFoilKind((kind) => pace[kind]?.paceMin ?? usualPace("usual", kind)) : null,
     },
     spread: {
       grams: grams && {
@@ -49,7 +42,7 @@ export function joinSalons(salons: readonly (readonly LearnRow[])[]): JoinedSalo
         shares: salonSpread(grams),
       },
       halfTime,
-      pace: { slice, weave, backcomb },
+      pace,
     },
   }
 }

@@ -3,6 +3,7 @@ import { levelScale } from "../../../presets/timing/lift"
 import { timedFoilMin } from "../../../presets/timing/pace"
 import { calibrationFigures } from "../../../presets/weighing/calibrationFigures"
 import { limits } from "../fields/limits"
+import { foilKinds } from "../kinds/kindRecords"
 
 /** What one salon passes on, a row each: a weighed foil or bowl, one look at a strand, the pace of one pair of hands. */
 export type LearnRow =
@@ -78,9 +79,9 @@ export const numbersOf: Readonly<Record<RowName, readonly NumberColumnName[]>> =
 
 /** The kinds that a row may have in its second cell; a bowl that several kinds shared has none. */
 export const kindsOf: Readonly<Record<RowName, readonly string[]>> = {
-  weighing: ["slice", "weave", "backcomb", ""],
+  weighing: [...foilKinds, ""],
   strand: [""],
-  pace: ["slice", "weave", "backcomb"],
+  pace: foilKinds,
 }
 
 /** Rows as comma separated text: the columns, their units, then a row a line. Only what stands in the columns is written. */

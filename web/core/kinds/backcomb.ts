@@ -1,5 +1,6 @@
 import { backcombDepthMm } from "../../../presets/placement/foils"
-import type { KindRecord } from "./kindRecord"
+import { foiled, type KindRecord } from "./kindRecord"
+import { stitchingOf } from "./stitching"
 
 export const backcomb = {
   make: (band, treatment, next) => ({
@@ -9,7 +10,15 @@ export const backcomb = {
     ...next.stitching.backcomb,
     ...next.backcombing,
   }),
+  values: (section) => {
+    const { base, pushedShare, cushionMm } = section
+    return { stitching: stitchingOf(section), backcombing: { base, pushedShare, cushionMm } }
+  },
+  take: (section, { stitching, backcombing }) => ({ ...section, ...stitching, ...backcombing }),
   depthMm: backcombDepthMm.value,
-  fields: ["backcombing", "stitching"],
-  traits: { isSolid: false, isWoven: false, hasCushion: true, consistency: "thick" },
+  isDepthWorded: false,
+  depthLabel: "backcomb-depth",
+  key: "b",
+  fields: ["stitching", "backcombing"],
+  traits: { isSolid: false, isWoven: false, hasCushion: true, consistency: "thick", ...foiled },
 } satisfies KindRecord<"backcomb">

@@ -2,7 +2,7 @@ import type { Range } from "../../../geometry/hair/tradeFigures"
 import type { ProductSheet } from "../../../presets/formula/productSheet"
 import { otherProductShare } from "../../../presets/timing/lift"
 import { readyWithoutGoalMin } from "../../../presets/timing/pace"
-import { hairStates, type Zone, zoneNames } from "../document/consultation"
+import { hairStates } from "../document/consultation"
 import type { StartFigures } from "../document/salon"
 import type { Mix, Plan } from "../document/schema"
 import type { StrandTest } from "../document/timingChoices"
@@ -21,19 +21,9 @@ export function goalOfPlan({ timing, consultation }: Plan): LiftGoal | null {
   return levels.length > 0 && goal.toLevel > goal.fromLevel ? goal : null
 }
 
-/** The goals of zones whose own hair was written down, where the clock was not told otherwise. */
-export function goalsByZone({ timing, consultation }: Plan): Partial<Record<Zone, LiftGoal>> {
-  const toLevel = consultation?.liftToLevel ?? null
-  if (timing?.lift || !consultation || toLevel === null) return {}
-  const goals: Partial<Record<Zone, LiftGoal>> = {}
-  for (const zone of zoneNames) {
-    const states = Object.values(consultation.hair[zone] ?? {})
-    const levels = states.flatMap(({ level }) => (level === null ? [] : [level]))
-    const fromLevel = Math.min(...levels)
-    if (levels.length > 0 && toLevel > fromLevel) goals[zone] = { fromLevel, toLevel }
-  }
-  return goals
-}
+/** The level at which a foil is called off, also where nobody wrote down the level it starts from. */
+export const targetOfPlan = ({ timing, consultation }: Plan): number | null =>
+  timing?.lift?.toLevel ?? consultation?.liftToLevel ?? null
 
 /** The mix of a plan that a strand was tested in, or null where no mix has that product and developer now. */
 export const testedMix = ({ mixes }: Plan, { product, developerVolume }: StrandTest): Mix | null =>

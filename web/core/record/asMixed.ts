@@ -1,5 +1,5 @@
 import type { Plan } from "../document/schema"
-import type { RecordedBowl, RecordedToner } from "../document/serviceRecord"
+import type { RecordedBowl, RecordedToner, ServiceRecord, ToneZoneName } from "../document/serviceRecord"
 
 /** A bowl as it was mixed at the chair, at a minute of the service. */
 export type MixedBowl = RecordedBowl & { atMin: number }
@@ -32,5 +32,43 @@ export function leftOf(plan: Plan, mix: string): number | null {
 /** The toners that went on at the last service; null where none was done or its toners were not kept. */
 export function tonersUsed({ service }: Plan): RecordedToner[] | null {
   if (!service?.endedAt || !service.toners) return null
-  return service.toners.filter(({ onAtMs, product }) => onAtMs !== null && product !== null)
+  return bowlsOfToner(service.toners).flatMap(({ own }) => {
+    const [{ productG, clearG, developerG }] = own
+    const used = own.filter(({ onAtMs, product }) => onAtMs !== null && product !== null)
+    // The grams of a bowl are told at its first zone, also where that one stayed without toner.
+    return used.map((toner, at) => (at === 0 ? { ...toner, productG, clearG, developerG } : toner))
+  })
+}
+
+/** A bowl of toner as it was mixed: its grams, what is left of it, and where among the service's toners they stand. */
+export type MixedToner = {
+  at: number
+  product: string
+  zones: readonly ToneZoneName[]
+  productG: number
+  clearG: number
+  developerG: number
+  leftG: number | null
+}
+
+/** The bowls of toner of which at least one zone went on; those of a shade share one, told at their first. */
+export function tonerBowlsMixed({ toners = [] }: Pick<ServiceRecord, "toners">): MixedToner[] {
+  return bowlsOfToner(toners).flatMap(({ at, own }) => {
+    const [{ product, productG, clearG = 0, developerG, leftG = null }] = own
+    const isOn = own.some(({ onAtMs }) => onAtMs !== null)
+    if (!isOn || product === null || productG === null) return []
+    const zones = own.map(({ zone }) => zone)
+    return [{ at, product, zones, productG, clearG, developerG: developerG ?? 0, leftG }]
+  })
+}
+
+/** Zones that share a bowl stand together: the first has its grams. */
+function bowlsOfToner(toners: readonly RecordedToner[]): { at: number; own: RecordedToner[] }[] {
+  const groups: { at: number; own: RecordedToner[] }[] = []
+  for (const [at, toner] of toners.entries()) {
+    const last = groups.at(-1)
+    if (last && toner.productG === null && toner.product === last.own[0].product) last.own.push(toner)
+    else groups.push({ at, own: [toner] })
+  }
+  return groups
 }

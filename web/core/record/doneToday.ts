@@ -3,8 +3,9 @@ import { tonersOfPlan } from "../bowls/toners"
 import { foilRecords } from "../chair/chairRecord"
 import { chairOfRecord } from "../chair/liveService"
 import type { Mix, Plan } from "../document/schema"
-import { foilKinds } from "../document/serviceRecord"
 import { foilCount } from "../figures/foilCount"
+import type { Piece } from "../kinds/kindRecord"
+import { foilKinds, pieceOf } from "../kinds/kindRecords"
 import { mixesUsed } from "../schedule/mixesUsed"
 import { type FoilPlace, placesOf } from "../schedule/placesOf"
 import { dayIn } from "../text/zonedTime"
@@ -15,6 +16,7 @@ export type DoneCode =
   | {
       code: "foils"
       count: number
+      piece: Piece
       places: readonly FoilPlace[]
       kinds: readonly { kind: FoilKind; count: number }[]
     }
@@ -29,7 +31,7 @@ export function doneToday(plan: Plan, zone: string): DoneToday {
   const toners = namesOf(tonersUsed(plan) ?? tonersPlanned(plan))
   const products = namesOf(mixesUsed(plan.mixes, foils).flatMap((mix) => asWeighed(mix, plan)))
   return {
-    day: plan.service ? dayIn(zone, Date.parse(plan.service.startedAt)) : plan.date,
+    day: dayOfService(plan, zone),
     isDone: plan.service !== undefined,
     isToned: toners.length > 0,
     lines: [
@@ -39,6 +41,10 @@ export function doneToday(plan: Plan, zone: string): DoneToday {
     ],
   }
 }
+
+/** The day of the last service as the wall calendar of `zone` has it; of a plan that was never carried out, its own. */
+export const dayOfService = ({ service, date }: Pick<Plan, "service" | "date">, zone: string): string =>
+  service ? dayIn(zone, Date.parse(service.startedAt)) : date
 
 /** The bowls that were mixed, whatever the plan calls the mix since; else the mix itself. */
 function asWeighed(mix: Mix, plan: Plan): readonly { product: string }[] {
@@ -64,6 +70,7 @@ export function foilsDone({ sections, service }: Plan): Foil[] {
 const foilsLine = (foils: readonly Foil[], plan: Plan): DoneCode => ({
   code: "foils",
   count: foilCount(foils, plan),
+  piece: pieceOf(foils),
   places: placesOf(foils, plan),
   kinds: foilKinds.flatMap((kind) => {
     const count = foils.filter((foil) => foil.kind === kind).length

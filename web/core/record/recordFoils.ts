@@ -7,6 +7,7 @@ import { foilsIn } from "../figures/foilCount"
 import { headOf } from "../figures/measured"
 import { type PlaceCode, placeOf } from "../placement/places"
 import { timedPlan } from "../schedule/timedPlan"
+import { placedBy, type RecordPerson } from "./recordPeople"
 
 /** What was seen of a foil at the chair, `onMin` minutes after it went on. */
 export type LookCode =
@@ -25,23 +26,27 @@ export type RecordFoil = {
   mix: string
   planned: { onMin: number; offMin: number } | null
   real: { onMin: number; offMin: number | null } | null
+  /** Who placed it, where that is known. */
+  by: RecordPerson | null
   /** In order. */
   looks: readonly LookCode[]
 }
 
-/** Every foil of a plan in order of application, beside what was tapped at its last service. */
+/** Every foil of a plan in order of application, beside what it was coated with and what was tapped at its last service. */
 export function recordFoils(plan: Plan): RecordFoil[] {
   const head = headOf(plan)
   const planned = plannedTimes(plan)
   const records = plan.service ? foilRecords(chairOfRecord(plan.service)) : new Map<string, FoilRecord>()
+  const personOf = placedBy(plan)
+  const asCoated = new Map(plan.service?.foils.map(({ id, mix }) => [id, mix]))
   return plan.sections.filter(isFoil).map((foil) => ({
     number: foil.mapNumber,
     kind: foil.kind,
     foils: foilsIn(foil, plan),
     place: placeOf(foil, head),
-    mix: foil.mix,
+    mix: asCoated.get(foil.id) ?? foil.mix,
     planned: planned.get(foil.id) ?? null,
-    ...realOf(records.get(foil.id)),
+    ...realOf(records.get(foil.id), () => personOf(foil.id)),
   }))
 }
 
@@ -61,10 +66,14 @@ function plannedTimes(plan: Plan): Map<string, { onMin: number; offMin: number }
   )
 }
 
-function realOf(record: FoilRecord | undefined): Pick<RecordFoil, "real" | "looks"> {
-  if (!record || record.onAtMs === null) return { real: null, looks: [] }
+function realOf(
+  record: FoilRecord | undefined,
+  personOf: () => RecordPerson | null,
+): Pick<RecordFoil, "real" | "by" | "looks"> {
+  if (!record || record.onAtMs === null) return { real: null, by: null, looks: [] }
   const { onAtMs, offAtMs, looks, notChecked, recoated } = record
   return {
+    by: personOf(),
     real: { onMin: toMin(onAtMs), offMin: offAtMs === null ? null : toMin(offAtMs) },
     looks: [
       ...looks.map(({ atMs, seen }): LookCode => ({ code: "checked", onMin: toMin(atMs - onAtMs), ...seen })),

@@ -10,6 +10,7 @@ import {
 import type { Plan } from "../document/schema"
 import { hairRuns, type ZoneHair } from "../text/hairRuns"
 import { clockIn, dayIn, momentMs } from "../text/zonedTime"
+import { peopleOf, type RecordPerson } from "./recordPeople"
 
 /** A day and a time as the wall clock of the salon shows them: "2026-03-06", "10:00". */
 export type DayTime = { day: string; time: string }
@@ -53,6 +54,16 @@ export type RecordLine =
   | { code: "letter"; rule: string; from: string; dated: string }
   /** What stopped the plan once and was taken back. */
   | { code: "withdrawn"; rule: string; about: string | null; at: DayTime | null; by: string }
+  | { code: "asked-by"; by: string }
+  /** Signed that so many questions were asked aloud and answered with no. */
+  | { code: "asked-aloud"; by: string; at: DayTime | null; questions: number }
+  | { code: "people"; people: readonly RecordPerson[] }
+
+/** Who worked at the last service; nothing where nobody said and one worked alone. */
+export function peopleLines({ service }: Plan): RecordLine[] {
+  const people = service ? peopleOf(service) : []
+  return people.length > 0 ? [{ code: "people", people }] : []
+}
 
 /** The hair, what was asked and wanted, and the tests with their results. */
 export function clientLines(plan: Plan, zone: string): RecordLine[] {
@@ -63,6 +74,7 @@ export function clientLines(plan: Plan, zone: string): RecordLine[] {
     ...hairRuns(consultation.hair).map((zones) => ({ code: "hair" as const, ...zones })),
     ...wanted(consultation),
     health(consultation),
+    ...askedBy(consultation, zone),
     ...consultation.alertTests.map((test) => patchTest(test, zone)),
     ...consultation.strandTests.map(({ product, outcome }) => ({
       code: "strand-test" as const,
@@ -117,6 +129,17 @@ function health(known: Consultation): RecordLine {
     open: asked.length - yes.length - no,
   }
 }
+
+/** Who asked, and who signed that what was open was asked aloud. */
+const askedBy = ({ askedBy: by, signatures }: Consultation, zone: string): RecordLine[] => [
+  ...(by.trim() === "" ? [] : [{ code: "asked-by" as const, by }]),
+  ...signatures.map(({ by: signed, at, questions }) => ({
+    code: "asked-aloud" as const,
+    by: signed,
+    at: dayTime(at, zone),
+    questions: questions.length,
+  })),
+]
 
 const patchTest = (
   { product, place, appliedAt, result }: Consultation["alertTests"][number],

@@ -2,7 +2,7 @@ import { foilMin } from "../../../presets/timing/pace"
 import type { Plan } from "../document/schema"
 import type { TimingChoices } from "../document/timingChoices"
 import { usualTiming } from "../document/usualTiming"
-import { goalOfPlan, goalsByZone } from "../lift/liftOfPlan"
+import { goalOfPlan } from "../lift/liftOfPlan"
 import type { ServiceChoices } from "./scheduleFromPlan"
 
 /** How a plan says that it is to be timed, and the usual where it does not say. */
@@ -22,7 +22,7 @@ export function choicesOfPlan(plan: Plan): ServiceChoices {
     bookingMin,
     isDried: timing.isDried ?? true,
     goal: goalOfPlan(plan),
-    zoneGoals: goalsByZone(plan),
+    countsByHair: timing.lift === null && goalOfPlan(plan) !== null,
     strandTest,
   }
 }

@@ -13,6 +13,7 @@ import { foilsIn } from "../figures/foilCount"
 import { takesAtHairline } from "../figures/hairAtHairline"
 import { headOf, netOf } from "../figures/measured"
 import { homeOf } from "../figures/workingSectionsBelonging"
+import { goalOfFoil } from "../lift/foilLevels"
 import { readyWith } from "../lift/liftOfPlan"
 import { isFine, liftsFirst, readyFirst } from "../lift/liftsFirst"
 import type { LiftGoal } from "../lift/scheduleReady"
@@ -22,6 +23,7 @@ import { labelPercent, onHeadPercent } from "../mixing/strength"
 import { sideOf } from "../placement/places"
 import { tonesOfPlan } from "../tone/tonesOfPlan"
 import type { Person, PlannedHeat, Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
+import { firstLookMin } from "./scheduleLooks"
 
 export type ServiceChoices = {
   /** Minutes a foil, before what its kind takes more. */
@@ -38,8 +40,8 @@ export type ServiceChoices = {
   bookingMin: number | null
   isDried: boolean
   goal: LiftGoal | null
-  /** Where the hair of a zone starts from a level of its own. */
-  zoneGoals: Readonly<Partial<Record<Zone, LiftGoal>>>
+  /** Each foil's lift is counted from the level of its own hair: unless the clock was told levels. */
+  countsByHair: boolean
   strandTest: StrandTest | null
 }
 
@@ -120,11 +122,18 @@ type Known = {
 function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known): TimedFoil {
   const { productG } = netOf(foil, plan)
   const zone = zoneOf(foil, plan)
-  const goal = choices.zoneGoals[zone] ?? choices.goal
+  const goal = choices.goal && choices.countsByHair ? goalOfFoil(foil, zone, plan) : choices.goal
   const isStrandSeen = goal !== null && (choices.strandTest?.rows.length ?? 0) > 0
   const first = liftsFirst(foil, plan, isStrandSeen)
-  const ready = readyMin(goal, first !== null)
   const atHairline = takesAtHairline(foil, headOf(plan))
+  const looked = {
+    firstLookMin: sheetOf.get(foil.mix)?.firstLookMin ?? null,
+    delicate: atHairline || isFine(plan) || isOpened(plan, zone),
+  }
+  const ready =
+    goal && goal.toLevel <= goal.fromLevel
+      ? offAtFirstLook(plan.mixes, firstLookMin(looked, pace.looks))
+      : readyMin(goal, first !== null)
   return {
     id: foil.id,
     mapNumber: foil.mapNumber,
@@ -135,25 +144,27 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known
     placeMin: placing(foil.kind, foilsIn(foil, plan), choices),
     limitMin: longestMin(sheetOf.get(foil.mix)),
     mix: foil.mix,
-    readyMin: choices.goal ? ready : { [foil.mix]: ready[foil.mix] },
+    readyMin: goal ? ready : { [foil.mix]: ready[foil.mix] },
     productG,
-    firstLookMin: sheetOf.get(foil.mix)?.firstLookMin ?? null,
-    delicate: atHairline || isFine(plan) || isOpened(plan, zone),
+    ...looked,
     ...(atHairline && { atHairline }),
     ...(first && { liftsFirst: first }),
   }
 }
 
+/** Hair that needs no lift comes off at its first check in whatever it is coated with, and never waits for the rest. */
+const offAtFirstLook = (mixes: readonly Mix[], lookMin: number): TimedFoil["readyMin"] =>
+  Object.fromEntries(mixes.map(({ id }) => [id, { low: 0, mid: lookMin, high: lookMin }]))
+
 /** The pairs of hands, each with its own breaks; the second at its own pace, against the first's over these foils. */
 function handsOf(foils: readonly TimedFoil[], choices: ServiceChoices): Person[] {
   const { hands, breaks, secondPace } = choices
   const restsOf = (pair: 1 | 2) => breaks.filter(({ of }) => of === undefined || of === pair)
+  const firstOf = (kind: FoilKind) => placing(kind, 1, choices)
   const sum = (minutes: (kind: FoilKind) => Range) =>
     foils.reduce((total, { kind }) => total + minutes(kind).mid, 0)
   const secondShare =
-    secondPace && foils.length > 0
-      ? sum((kind) => secondPace[kind]) / sum((kind) => placing(kind, 1, choices))
-      : 1
+    secondPace && foils.length > 0 ? sum((kind) => secondPace[kind] ?? firstOf(kind)) / sum(firstOf) : 1
   const first: Person = { paceShare: 1, breaks: restsOf(1) }
   return hands === 1 ? [first] : [first, { paceShare: secondShare, breaks: restsOf(2) }]
 }

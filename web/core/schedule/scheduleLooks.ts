@@ -26,7 +26,10 @@ export const isSeen = ({ foil, onAtMin, offAtMin }: PlacedFoil, atMin: number, l
   atMin > onAtMin + firstLookMin(foil, looks) - looks.everyMin + 1e-9 && atMin < offAtMin - 1e-9
 
 /** As the sheet says, else as usual; delicate hair is never looked at later for what a sheet says. */
-export function firstLookMin(foil: TimedFoil, { firstMin, firstDelicateMin }: Looks) {
+export function firstLookMin(
+  foil: Pick<TimedFoil, "firstLookMin" | "delicate">,
+  { firstMin, firstDelicateMin }: Looks,
+) {
   const usual = foil.delicate ? firstDelicateMin : firstMin
   const printed = foil.firstLookMin ?? usual
   return foil.delicate ? Math.min(usual, printed) : printed

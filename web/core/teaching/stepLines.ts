@@ -1,3 +1,5 @@
+import { edgeBends } from "../../../geometry/painted/edge"
+import type { EdgeShape } from "../../../geometry/painted/painting"
 import { type Direction, plainDirection } from "../../../geometry/parting/direction"
 import type { LandmarkName } from "../../../geometry/scalp/hairlineLandmarks"
 import type { Head } from "../../../geometry/scalp/head"
@@ -19,6 +21,7 @@ import type { Plan } from "../document/schema"
 import { foilsIn } from "../figures/foilCount"
 import { figuresOf, headOf } from "../figures/measured"
 import { stitchesOf } from "../figures/stitchesOf"
+import { traitsOf, valuesOf } from "../kinds/kindRecords"
 import { directionIn, type Side, sideOf } from "../placement/places"
 import type { TeachingStep } from "./teachingSteps"
 
@@ -78,6 +81,18 @@ export type StepLineCode =
       toShare: number
       faces: 1 | 2
     }
+  /** On the panel laid flat: from a share of the length at the edge's highest to one at its lowest. */
+  | {
+      code: "paint"
+      mix: string
+      edge: EdgeShape
+      highShare: number
+      lowShare: number
+      toShare: number
+      featherMm: number
+      faces: 1 | 2
+    }
+  | { code: "keep-moist"; isUnderFilm: boolean }
   | { code: "other-side"; isEachRow: boolean }
 
 export function stepTitle({ rows: [first], sections, isPair }: TeachingStep): StepTitleCode {
@@ -96,9 +111,7 @@ export function stepLines(step: TeachingStep, plan: Plan): StepLineCode[] {
   return [
     part,
     { code: "hold", elevationDeg, overDirectionDeg },
-    takeLine(first),
-    placeLine(first, plan),
-    productLine(first),
+    ...(paintLines(first) ?? [takeLine(first), placeLine(first, plan), productLine(first)]),
     ...(step.isPair
       ? [{ code: "other-side" as const, isEachRow: step.isEachRow && step.rows.length > 1 }]
       : []),
@@ -144,17 +157,38 @@ function spotOf(at: SurfacePoint, { hairline }: Head) {
   return { behindMm, landmark: nearestLandmark(hairline, alongMm).name }
 }
 
+/** What is painted is laid on no foil; null for all else. */
+function paintLines(foil: Foil): StepLineCode[] | null {
+  const { painting } = valuesOf(foil)
+  if (!painting) return null
+  const { mix, faces, strand, carrier } = foil
+  const shares = edgeBends(painting, strand.from).map(([, share]) => share)
+  return [
+    {
+      code: "paint",
+      mix,
+      edge: painting.edge,
+      highShare: Math.min(...shares),
+      lowShare: Math.max(...shares),
+      toShare: strand.to,
+      featherMm: painting.featherMm,
+      faces,
+    },
+    { code: "keep-moist", isUnderFilm: carrier.kind === "film" },
+  ]
+}
+
 function takeLine(foil: Foil): StepLineCode {
-  const { kind, depthMm } = foil
+  const { depthMm } = foil
+  const pushed = valuesOf(foil).backcombing
   const [leastStrokes, mostStrokes] = strokes.range
   return {
     code: "take",
     stitching: stitchesOf(foil),
     isSeenThrough: Math.max(depthMm.start, depthMm.end) <= seeThroughMm,
-    pushed:
-      kind === "backcomb"
-        ? { share: foil.pushedShare, leastStrokes, mostStrokes, cushionMm: foil.cushionMm }
-        : null,
+    pushed: pushed
+      ? { share: pushed.pushedShare, leastStrokes, mostStrokes, cushionMm: pushed.cushionMm }
+      : null,
   }
 }
 
@@ -177,7 +211,7 @@ function productLine(foil: Foil): StepLineCode {
     code: "product",
     mix: foil.mix,
     startMm,
-    isPastCushion: foil.kind === "backcomb",
+    isPastCushion: traitsOf(foil).hasCushion,
     fromShare: foil.strand.from,
     toShare: foil.strand.to,
     faces: foil.faces,

@@ -14,6 +14,7 @@ import type { Mix, Plan } from "../document/schema"
 import { foilCount } from "../figures/foilCount"
 import { headOf, measured } from "../figures/measured"
 import { workingSectionsOf } from "../figures/workingSections"
+import { traitsOf, valuesOf } from "../kinds/kindRecords"
 import { directionIn } from "../placement/places"
 import { mixesUsed } from "../schedule/mixesUsed"
 import { type FoilPlace, placesOf } from "../schedule/placesOf"
@@ -108,7 +109,7 @@ function carriersOf(plan: Plan): ToolCode[] {
   for (const { section, figures } of measured(plan).sections) {
     if (!isFoil(section)) continue
     const { kind, widthMm, lengthMm } = section.carrier
-    const key = kind === "open-air" ? kind : `${kind} ${widthMm} ${lengthMm}`
+    const key = kind === "open-air" || kind === "film" ? kind : `${kind} ${widthMm} ${lengthMm}`
     const more = kind === "foil" ? Math.max(1, figures.foils) : 1
     const count = (counts.get(key)?.count ?? 0) + more
     counts.set(key, { code: "carriers", carrier: kind, count, widthMm, lengthMm })
@@ -127,6 +128,7 @@ export type TeachingTimeCode =
 export function timingOf(plan: Plan): TeachingTimeCode[] {
   const used = mixesUsed(plan.mixes, foilsOf(plan))
   const { low, high } = foilMin.learner
+  const laid = measured(plan).totals.foils
   return [
     {
       code: "first-check",
@@ -136,7 +138,7 @@ export function timingOf(plan: Plan): TeachingTimeCode[] {
     },
     ...used.map((mix) => maxTime(mix, plan)),
     { code: "each-foil" },
-    { code: "learner-pace", lowMin: low, highMin: high, foils: measured(plan).totals.foils },
+    ...(laid > 0 ? [{ code: "learner-pace" as const, lowMin: low, highMin: high, foils: laid }] : []),
   ]
 }
 
@@ -168,20 +170,22 @@ const mostChecks = 8
 export function selfChecks(plan: Plan): SelfCheckCode[] {
   const foils = foilsOf(plan)
   const thin = foils.filter(
-    ({ kind, depthMm }) => kind === "slice" && Math.max(depthMm.start, depthMm.end) <= seeThroughMm,
+    (foil) => traitsOf(foil).isSolid && Math.max(foil.depthMm.start, foil.depthMm.end) <= seeThroughMm,
   )
-  const woven = foils.find((foil) => foil.kind === "weave")
+  const woven = foils.find((foil) => traitsOf(foil).isWoven)
+  const stitching = woven && valuesOf(woven).stitching
   const names = leftOutOf(plan)
   const rootMm = Math.min(...foils.map(({ rootDistanceMm }) => rootDistanceMm))
   const checks: (SelfCheckCode | false)[] = [
     thin.length > 0 && { code: "see-through", slices: thin.map(({ mapNumber }) => mapNumber) },
-    woven?.kind === "weave" && {
-      code: "even-stitches",
-      stitchMm: woven.stitchMm,
-      gapMm: woven.gapMm,
-      weave: woven.mapNumber,
-    },
-    foils.some(({ kind }) => kind === "backcomb") && { code: "cushion-dry" },
+    woven !== undefined &&
+      stitching !== undefined && {
+        code: "even-stitches",
+        stitchMm: stitching.stitchMm,
+        gapMm: stitching.gapMm,
+        weave: woven.mapNumber,
+      },
+    foils.some((foil) => traitsOf(foil).hasCushion) && { code: "cushion-dry" },
     foils.length > 0 && { code: "product-start", rootMm },
     foils.some(({ faces }) => faces === 2) && { code: "both-faces" },
     names.length > 0 && { code: "left-out-dry", names },
@@ -198,6 +202,6 @@ export function faultsOf(plan: Plan): FaultName[] {
   return [
     ...usualFaults,
     ...(foils.some(({ carrier }) => carrier.kind === "foil") ? (["foil-slipping"] as const) : []),
-    ...(foils.some(({ kind }) => kind === "backcomb") ? (["cushion-wet"] as const) : []),
+    ...(foils.some((foil) => traitsOf(foil).hasCushion) ? (["cushion-wet"] as const) : []),
   ]
 }

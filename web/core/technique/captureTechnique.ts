@@ -2,6 +2,7 @@ import { spotsOf } from "../../../geometry/placing/spotOf"
 import type { Head } from "../../../geometry/scalp/head"
 import { isFoil, type Section } from "../../../geometry/section/section"
 import type { TechniqueSection } from "../../../presets/techniques/technique"
+import { valuesOf } from "../kinds/kindRecords"
 
 /**
  * Sections of a plan as those of a technique: told by the hairline of their head, as they lie there, and without what
@@ -16,8 +17,7 @@ export function captureSections(sections: readonly Section[], head: Head): Techn
     depthMm: section.depthMm,
     single: true,
     ...(pairs.has(section.id) ? { pair: pairs.get(section.id) } : {}),
-    ...stitchingOf(section),
-    ...(section.kind === "backcomb" ? { backcombing: backcombingOf(section) } : {}),
+    ...valuesOf(section),
     ...(isFoil(section) ? { treatment: treatmentOf(section) } : { name: section.name }),
   }))
 }
@@ -32,18 +32,6 @@ function pairNumbers(sections: readonly Section[]): ReadonlyMap<string, number> 
   }
   return numbers
 }
-
-function stitchingOf(section: Section): Pick<TechniqueSection, "stitching"> {
-  if (!("stitchMm" in section)) return {}
-  const { stitchMm, gapMm, dipMm } = section
-  return { stitching: { stitchMm, gapMm, dipMm } }
-}
-
-const backcombingOf = ({ base, pushedShare, cushionMm }: Section<"backcomb">) => ({
-  base,
-  pushedShare,
-  cushionMm,
-})
 
 function treatmentOf(section: Extract<Section, { mix: string }>) {
   const { rootDistanceMm, strand, faces, carrier, elevationDeg, overDirectionDeg, foilLie } = section

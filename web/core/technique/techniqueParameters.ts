@@ -1,16 +1,15 @@
-import type { SectionKind } from "../../../geometry/section/section"
 import { type StitchWord, stitches } from "../../../presets/placement/foils"
 import { usualGapMm } from "../../../presets/placement/stacking"
 import { measure } from "../../../presets/techniques/build"
 import { ownDepthSpanMm, ownMostRows } from "../../../presets/techniques/ownSpans"
 import type {
-  MeasureLabel,
   Technique,
   TechniqueParameters,
   TechniqueSection,
   VariedTechnique,
 } from "../../../presets/techniques/technique"
 import { counts } from "../fields/limits"
+import { isFoilKind, kindRecords } from "../kinds/kindRecords"
 import { deepest, gapsOf, type Lane, techniqueRowsOf } from "./techniqueRows"
 import { varyTechnique } from "./varyTechnique"
 
@@ -37,22 +36,15 @@ function ownParameters(sections: readonly TechniqueSection[]): TechniqueParamete
   }
 }
 
-const depthLabels: Record<SectionKind, MeasureLabel> = {
-  slice: "slice-depth",
-  weave: "weave-depth",
-  backcomb: "backcomb-depth",
-  "left-out": "depth",
-}
-
 /** The depth that most foils have. */
 function depthOf(sections: readonly TechniqueSection[]) {
-  const even = sections.filter(({ kind, depthMm }) => kind !== "left-out" && depthMm.start === depthMm.end)
+  const even = sections.filter(({ kind, depthMm }) => isFoilKind(kind) && depthMm.start === depthMm.end)
   const common = even.map((each) => even.filter((other) => deepest(other) === deepest(each)))
   const most = common.reduce((best, alike) => (alike.length > best.length ? alike : best), [])
   const [first] = most
   if (!first) return null
   const isOneKind = most.every(({ kind }) => kind === first.kind)
-  const label = isOneKind ? depthLabels[first.kind] : "depth"
+  const label = isOneKind ? kindRecords[first.kind].depthLabel : "depth"
   return measure(label, deepest(first), spanWith(deepest(first), ownDepthSpanMm))
 }
 

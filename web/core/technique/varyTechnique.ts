@@ -5,6 +5,7 @@ import type {
   TechniqueValues,
 } from "../../../presets/techniques/technique"
 import { limits } from "../fields/limits"
+import { isFoilKind, kindRecords } from "../kinds/kindRecords"
 import { deepest, type Lane, leaderOf, pushedBack, spotsOf, techniqueRowsOf } from "./techniqueRows"
 
 /** By how much each measure was changed from what it is in the technique. */
@@ -68,7 +69,7 @@ function shiftMm(lane: Lane, index: number, change: Change): number {
 }
 
 const isDeepened = ({ kind, depthMm: { start, end } }: TechniqueSection, { depthMm }: Change) =>
-  kind !== "left-out" && start === depthMm && end === depthMm
+  isFoilKind(kind) && start === depthMm && end === depthMm
 
 function changed(section: TechniqueSection, backMm: number, change: Change): TechniqueSection {
   const deeper = change.deeperMm !== 0 && isDeepened(section, change)
@@ -90,14 +91,15 @@ function stitchedAs(
   depthMm: number,
   word: StitchWord | null,
 ) {
-  const isWhole = section.kind === "backcomb" && stitching.dipMm === deepest(section)
+  const { traits } = kindRecords[section.kind]
+  const isWhole = traits?.hasCushion && stitching.dipMm === deepest(section)
   const dipped = isWhole ? { ...stitching, dipMm: depthMm } : stitching
   if (word === null) return dipped
   const { stitchMm, gapMm, dipMm } = stitches[word]
   return {
     stitchMm: stitchMm.value,
     gapMm: gapMm.value,
-    dipMm: section.kind === "weave" ? dipMm.value : dipped.dipMm,
+    dipMm: traits?.isWoven ? dipMm.value : dipped.dipMm,
   }
 }
 

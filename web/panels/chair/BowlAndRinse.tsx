@@ -1,19 +1,18 @@
 import { useState } from "react"
-import { holding } from "../../core/cautions/cautions"
+import { type Finding, holding } from "../../core/cautions/cautions"
 import { heatOf, mixedTimes, notReadyOf, standingOf } from "../../core/chair/chairRecord"
 import { stageOf } from "../../core/chair/tonerTimes"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import { tap } from "../../session/chair/chairStore"
 import { restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
 import { useRest } from "../../session/chair/useRest"
-import { useClearance } from "../../session/clearance/useClearance"
 import { useWords } from "../../session/words"
-import { HeldBy } from "../clearance/HeldBy"
 import { endService } from "./chairActions"
 
 /** The next bowl to mix, held by a stop that came up since; the common rinse, and the end when all is off. */
-export function BowlAndRinse() {
+export function BowlAndRinse({ stops }: { stops: readonly Finding[] }) {
   const mixed = useService((chair) => mixedTimes(chair).length) ?? 0
   const onNow = useService((chair) => standingOf(chair).onNow.length) ?? 0
   const isAllOff = useService((chair) => standingOf(chair).isAllOff)
@@ -21,18 +20,15 @@ export function BowlAndRinse() {
   const isAllOn = useService((chair) => standingOf(chair).nextId === null)
   const bowls = useRest((rest) => rest.bowls.length) ?? 0
   const mix = useRest((rest) => rest.bowls.at(mixed)?.mix)
-  const { stops } = useClearance()
   const w = useWords().chair.floor
   const toMix = isAllOn ? undefined : mix
-  const heldBy = toMix ? holding(stops, toMix) : []
   return (
     <div className="touches">
-      <HeldBy stops={heldBy} />
       {toMix && (
         <button
           type="button"
           className="touch"
-          disabled={heldBy.length > 0}
+          disabled={holding(stops, toMix).length > 0}
           onClick={() => tap({ kind: "mixed" })}
         >
           {w.mixNow(toMix)}
@@ -42,7 +38,7 @@ export function BowlAndRinse() {
           </small>
         </button>
       )}
-      <HeatTap />
+      <HeatTap stops={stops} />
       {onNow > 0 && <Rinse onNow={onNow} />}
       {(isAllOff || onNow === 0) && (
         <button type="button" className={stage === "finished" ? "touch giant" : "touch"} onClick={endService}>
@@ -58,6 +54,8 @@ function Rinse({ onNow }: { onNow: number }) {
   const w = useWords().chair.floor
   const [asks, ask] = useState(false)
   const early = useService((chair) => notReadyOf(chair)) ?? []
+  const piece =
+    useService((chair) => pieceOf(chair.foils.filter(({ mapNumber }) => early.includes(mapNumber)))) ?? "foil"
   const rinse = () => {
     ask(false)
     tap({ kind: "rinsed" })
@@ -71,7 +69,7 @@ function Rinse({ onNow }: { onNow: number }) {
     )
   return (
     <div className="asks" role="alert">
-      <p className="large">{w.notReady(early)}</p>
+      <p className="large">{w.notReady(early, piece)}</p>
       <div className="touches">
         <button type="button" className="touch" onClick={() => ask(false)}>
           {w.notYet}
@@ -84,8 +82,9 @@ function Rinse({ onNow }: { onNow: number }) {
   )
 }
 
-/** Heat comes once, when every foil is on; then off, a look, and cool. */
-function HeatTap() {
+/** Heat comes once, when every foil is on, over all of them; then off, a look, and cool. */
+function HeatTap({ stops }: { stops: readonly Finding[] }) {
+  const mixes = useService((chair) => chair.foils.flatMap(({ mix }) => mix ?? [])) ?? []
   const [minutes, state] = useService((chair) => {
     const heat = heatOf(chair)
     if (heat) return [chair.heatMin ?? 0, heat.offAtMs === null ? "on" : "over"]
@@ -101,7 +100,12 @@ function HeatTap() {
     )
   if (minutes === 0 || state !== "to come") return null
   return (
-    <button type="button" className="touch" onClick={() => tap({ kind: "heat-on" })}>
+    <button
+      type="button"
+      className="touch"
+      disabled={holding(stops, ...mixes).length > 0}
+      onClick={() => tap({ kind: "heat-on" })}
+    >
       {w.heatOn}
       <small>{w.heatFor(minutes)}</small>
     </button>

@@ -2,7 +2,7 @@ import { useEffect, useRef } from "react"
 import { useStore } from "zustand"
 import { useShallow } from "zustand/react/shallow"
 import { chairHabits } from "../../../presets/chair/emergencies"
-import { holding } from "../../core/cautions/cautions"
+import { type Finding, holding } from "../../core/cautions/cautions"
 import { callCode } from "../../core/chair/callCode"
 import type { Chair } from "../../core/chair/chair"
 import { callsShown, type DueCall, dueCalls, isDanger, isOff } from "../../core/chair/dueCalls"
@@ -10,10 +10,8 @@ import { announce } from "../../session/announcements"
 import { chairStore, tap } from "../../session/chair/chairStore"
 import { type Signal, sound } from "../../session/chair/signals"
 import { Ticking } from "../../session/chair/Ticking"
-import { useClearance } from "../../session/clearance/useClearance"
 import { useWords, words } from "../../session/words"
 import { say } from "../../words/say"
-import { HeldBy } from "../clearance/HeldBy"
 
 const ahead = {
   lookMs: chairHabits.callLookAheadMin * 60_000,
@@ -42,8 +40,10 @@ const callOf = (key: string) => callsNow().shown.find((call) => keyOf(call) === 
 
 const heatOff = { kind: "heat-off" } as const
 
+type CallsProps = { stops: readonly Finding[]; onChoose: (foil: string) => void }
+
 /** What is due, most urgent first; a touch chooses its first foil, takes the heat away, or says that a bowl is fresh. Nothing here can be waved away: only the deed ends it. */
-export function Calls({ onChoose }: { onChoose: (foil: string) => void }) {
+export function Calls({ stops, onChoose }: CallsProps) {
   const keys = useStore(
     chairStore,
     useShallow(() => callsNow().shown.map(keyOf)),
@@ -53,7 +53,7 @@ export function Calls({ onChoose }: { onChoose: (foil: string) => void }) {
     <ul className="calls" aria-label={w.due}>
       {keys.slice(0, mostShown).map((key) => (
         <li key={key}>
-          <Call callKey={key} onChoose={onChoose} />
+          <Call callKey={key} stops={stops} onChoose={onChoose} />
         </li>
       ))}
       {keys.length > mostShown && <li>{w.more(keys.length - mostShown)}</li>}
@@ -61,12 +61,11 @@ export function Calls({ onChoose }: { onChoose: (foil: string) => void }) {
   )
 }
 
-function Call({ callKey, onChoose }: { callKey: string; onChoose: (foil: string) => void }) {
+function Call({ callKey, stops, onChoose }: CallsProps & { callKey: string }) {
   const w = useWords().chair.calls
-  const { stops } = useClearance()
   const call = callOf(callKey)
   if (!call) return null
-  const heldBy = call.bowl ? holding(stops, call.bowl.mix) : []
+  const isHeld = call.bowl !== undefined && holding(stops, call.bowl.mix).length > 0
   const { stage, ids, bowl, zone } = call
   const look = isDanger(call) ? "danger" : stage === "ahead" ? "ahead" : "due"
   const answer = () =>
@@ -75,7 +74,7 @@ function Call({ callKey, onChoose }: { callKey: string; onChoose: (foil: string)
       : tap(bowl ? { kind: "mixed", bowl: bowl.at } : zone ? { kind: "toner-off", zone } : heatOff)
   return (
     <div className={`call ${look}`}>
-      <button type="button" className="touch call-words" disabled={heldBy.length > 0} onClick={answer}>
+      <button type="button" className="touch call-words" disabled={isHeld} onClick={answer}>
         <Ticking
           of={chairStore}
           words={() => {
@@ -85,7 +84,6 @@ function Call({ callKey, onChoose }: { callKey: string; onChoose: (foil: string)
         />
         {bowl && <small>{w.freshBowl}</small>}
       </button>
-      <HeldBy stops={heldBy} />
       <Deeds call={call} />
     </div>
   )
@@ -100,7 +98,7 @@ function Deeds({ call }: { call: DueCall }) {
   if (kind === "look")
     return (
       <button type="button" className="touch" onClick={() => tap({ kind: "carried-on", foils: ids })}>
-        {w.carryOn(foils)}
+        {w.carryOn(foils, call.piece)}
       </button>
     )
   if (!isOff(call)) return null

@@ -2,6 +2,7 @@ import { chairSaid } from "../../session/chair/chairSaid"
 import { chairStore, tap } from "../../session/chair/chairStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useChair, useService } from "../../session/chair/useChair"
+import { usePlan } from "../../session/usePlan"
 import { notKeptWords, useWords } from "../../session/words"
 import { leaveChair } from "./chairActions"
 
@@ -16,7 +17,7 @@ export function ChairBar({ stage, onAlarm }: Props) {
         {w.leave}
         {stage === "running" && <small>{w.alarmsStay}</small>}
       </button>
-      {stage !== "start" && <Initials />}
+      <Initials />
       {stage !== "start" && <Elapsed />}
       {stage === "running" && <UndoTap />}
       <button type="button" className="touch red" onClick={onAlarm}>
@@ -27,9 +28,10 @@ export function ChairBar({ stage, onAlarm }: Props) {
   )
 }
 
-/** Whose service it is: on the screen of a salon there may be two. */
-function Initials() {
-  const initials = useChair(({ live }) => live?.initials ?? "")
+/** Whose service it is, or whose it will be: on the screen of a salon there may be two. */
+export function Initials() {
+  const open = usePlan(({ client }) => client.initials)
+  const initials = useChair(({ live }) => (live ? (live.initials ?? "") : open))
   return initials ? <p className="initials">{initials}</p> : null
 }
 

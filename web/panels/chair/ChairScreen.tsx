@@ -8,7 +8,7 @@ import { isRunning, openChair } from "../../session/chair/chairStore"
 import { useChair } from "../../session/chair/useChair"
 import { usePlan } from "../../session/usePlan"
 import { useWords } from "../../session/words"
-import { ChairBar } from "./ChairBar"
+import { ChairBar, Initials } from "./ChairBar"
 import { ChairEnd } from "./ChairEnd"
 import { ChairStart } from "./ChairStart"
 import { followPlan, goToChair, leaveChair } from "./chairActions"
@@ -55,6 +55,7 @@ function OtherService({ onAlarm }: { onAlarm: () => void }) {
     <main className="chair">
       <h1 className="unseen">{title}</h1>
       <div className="chair-page">
+        <Initials />
         <p className="large">{elsewhere.otherPlan}</p>
         <button type="button" className="touch giant" onClick={() => void goToChair()}>
           {elsewhere.toThat}

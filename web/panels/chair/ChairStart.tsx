@@ -1,6 +1,7 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import { foilCount } from "../../core/figures/foilCount"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
 import { deviceLacks, thisDevice } from "../../session/chair/deviceLacks"
 import { useWords } from "../../session/words"
@@ -21,11 +22,13 @@ export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
       </section>
     )
   const { bowls } = timed.schedule
+  const foils = plan.sections.filter(isFoil)
   return (
     <section className="chair-page">
       <p className="large">
         {w.start.ahead({
-          foils: foilCount(plan.sections.filter(isFoil), plan),
+          foils: foilCount(foils, plan),
+          piece: pieceOf(foils),
           bowls: bowls.length,
           span: timing.figures.span(timed.schedule.chairMin),
         })}

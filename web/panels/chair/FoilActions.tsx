@@ -1,5 +1,8 @@
+import { isFoil } from "../../../geometry/section/section"
+import { type Finding, holding } from "../../core/cautions/cautions"
 import { onNow } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import { tap } from "../../session/chair/chairStore"
 import { useService } from "../../session/chair/useChair"
 import { useWords } from "../../session/words"
@@ -9,18 +12,20 @@ import { LookPad } from "./LookPad"
 type Props = {
   foil: string | null
   plan: Plan
+  stops: readonly Finding[]
   isLooking: boolean
   onLook: (looks: boolean) => void
   onDone: () => void
   onBurning: (foil: string) => void
 }
 
-/** What can be done with the foil that is chosen. */
-export function FoilActions({ foil, plan, isLooking, onLook, onDone, onBurning }: Props) {
+/** What can be done with the foil that is chosen. A stop holds fresh product on it, and nothing else. */
+export function FoilActions({ foil, plan, stops, isLooking, onLook, onDone, onBurning }: Props) {
   const number = useService((chair) => onNow(chair, foil)?.mapNumber)
+  const piece = useService((chair) => pieceOf(chair.foils.filter(({ id }) => id === foil)))
   const w = useWords().chair.floor
   if (!foil || !number) return <p className="large hint">{w.tapFoil}</p>
-  const name = w.foilName(number)
+  const name = w.foilName(number, piece ?? "foil")
   if (isLooking)
     return (
       <LookPad
@@ -35,6 +40,8 @@ export function FoilActions({ foil, plan, isLooking, onLook, onDone, onBurning }
         }}
       />
     )
+  const mix = plan.sections.filter(isFoil).find(({ id }) => id === foil)?.mix
+  const isHeld = (mix === undefined ? stops : holding(stops, mix)).length > 0
   const did = (kind: "off" | "re-coated") => {
     tap({ kind, foil })
     onDone()
@@ -48,7 +55,7 @@ export function FoilActions({ foil, plan, isLooking, onLook, onDone, onBurning }
       <button type="button" className="touch strong" onClick={() => did("off")}>
         {w.off}
       </button>
-      <button type="button" className="touch" onClick={() => did("re-coated")}>
+      <button type="button" className="touch" disabled={isHeld} onClick={() => did("re-coated")}>
         {w.reCoated}
       </button>
       <button type="button" className="touch red" onClick={() => burningAt(foil, null, onBurning)}>

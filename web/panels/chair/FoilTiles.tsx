@@ -2,6 +2,8 @@ import { memo } from "react"
 import type { Chair } from "../../core/chair/chair"
 import { type FoilRecord, standingOf } from "../../core/chair/chairRecord"
 import { isOver, minutesOn } from "../../core/chair/chairTiles"
+import type { Piece } from "../../core/kinds/kindRecord"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import { chairStore } from "../../session/chair/chairStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
@@ -14,6 +16,7 @@ type Props = { chosen: string | null; onChoose: (foil: string) => void }
 export const FoilTiles = memo(function FoilTiles({ chosen, onChoose }: Props) {
   const onNow = useService((chair) => standingOf(chair).onNow) ?? []
   const past = useService(pastNow) ?? []
+  const panels = useService(panelsOf) ?? []
   const w = useWords().chair.floor
   if (onNow.length === 0) return <p className="large">{w.noneOn}</p>
   return (
@@ -22,6 +25,7 @@ export const FoilTiles = memo(function FoilTiles({ chosen, onChoose }: Props) {
         <Tile
           key={id}
           {...{ id, mapNumber, onAtMs, limitMs, plannedMs, isTapped, mustOff, onChoose }}
+          piece={panels.includes(id) ? "panel" : "foil"}
           isChosen={id === chosen}
           isPast={past.includes(id)}
         />
@@ -35,10 +39,14 @@ const pastNow = (chair: Chair) =>
     .onNow.filter((foil) => isOver(foil, chair.elapsedMs))
     .map(({ id }) => id)
 
+const panelsOf = (chair: Chair) =>
+  chair.foils.filter((foil) => pieceOf([foil]) === "panel").map(({ id }) => id)
+
 type TileProps = Pick<
   FoilRecord,
   "id" | "mapNumber" | "onAtMs" | "limitMs" | "plannedMs" | "isTapped" | "mustOff"
 > & {
+  piece: Piece
   isChosen: boolean
   isPast: boolean
   onChoose: (foil: string) => void
@@ -46,6 +54,7 @@ type TileProps = Pick<
 
 const Tile = memo(function Tile({
   id,
+  piece,
   mapNumber,
   isTapped,
   mustOff,
@@ -64,7 +73,7 @@ const Tile = memo(function Tile({
         onClick={() => onChoose(id)}
       >
         <b>
-          <span className="unseen">{w.foil} </span>
+          <span className="unseen">{w.foil(piece)} </span>
           {mapNumber}
         </b>
         <span className="tile-min">

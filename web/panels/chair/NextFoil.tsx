@@ -1,9 +1,11 @@
 import { memo, useMemo, useState } from "react"
 import { type Foil, isFoil } from "../../../geometry/section/section"
+import { type Finding, holding } from "../../core/cautions/cautions"
 import { standingOf } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
 import { foilsIn } from "../../core/figures/foilCount"
 import { headOf } from "../../core/figures/measured"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import { placeOf } from "../../core/placement/places"
 import { black } from "../../drawing/inks"
 import { type ChairState, chairStore, tap } from "../../session/chair/chairStore"
@@ -17,23 +19,33 @@ import { type FoilView, foilViews } from "../heads/foilViews"
 import { HeadFigure } from "../heads/HeadFigure"
 
 /** The foil to place next in each lane: one for a colourist alone, one a side where two work. */
-export function NextFoil({ plan }: { plan: Plan }) {
+export function NextFoil({ plan, stops }: { plan: Plan; stops: readonly Finding[] }) {
   const isTwo = useService((chair) => chair.foils.some(({ lane }) => lane !== undefined)) ?? false
   const w = useWords().chair.floor
   const [first, second] = plan.timing?.people ?? []
-  if (!isTwo) return <Lane plan={plan} lane={1} by={undefined} who={null} />
+  const given = { plan, stops }
+  if (!isTwo) return <Lane {...given} lane={1} by={undefined} who={null} />
   return (
     <div className="lanes">
-      <Lane plan={plan} lane={1} by={1} who={first?.trim() || w.colourist} />
-      <Lane plan={plan} lane={2} by={2} who={second?.trim() || w.assistant} />
+      <Lane {...given} lane={1} by={1} who={first?.trim() || w.colourist} />
+      <Lane {...given} lane={2} by={2} who={second?.trim() || w.assistant} />
     </div>
   )
 }
 
-type LaneProps = { plan: Plan; lane: 1 | 2; by: 1 | 2 | undefined; who: string | null }
+type LaneProps = {
+  plan: Plan
+  stops: readonly Finding[]
+  lane: 1 | 2
+  by: 1 | 2 | undefined
+  who: string | null
+}
 
-/** The next foil of a lane, where it is on the head, the one tap for it, and the others of its queue. */
-function Lane({ plan, lane, by, who }: LaneProps) {
+/**
+ * The next foil of a lane, where it is on the head, the one tap for it, and the others of its queue. A stop holds the
+ * tap; that a foil went on before it came up may always be said.
+ */
+function Lane({ plan, stops, lane, by, who }: LaneProps) {
   const queue = useService((chair) => standingOf(chair).queues[lane].map(({ id }) => id)) ?? []
   const [chosen, choose] = useState<string | null>(null)
   const foils = plan.sections.filter(isFoil)
@@ -44,12 +56,13 @@ function Lane({ plan, lane, by, who }: LaneProps) {
   const w = chair.floor
   if (!foil || !place) return <p className="large">{who ? `${w.lane(who)}: ${w.laneDone}` : w.allOn}</p>
   const outOfTurn = id !== queue[0] && { outOfTurn: true as const }
+  const piece = pieceOf([foil])
   const others = foils.filter((each) => queue.includes(each.id) && each.id !== id)
   return (
-    <section className="lane" aria-label={who ? w.lane(who) : w.nextFoil}>
+    <section className="lane" aria-label={who ? w.lane(who) : w.nextFoil(piece)}>
       <div className="next-foil">
         <div>
-          <p className="label">{who ? w.lane(who) : w.nextFoil}</p>
+          <p className="label">{who ? w.lane(who) : w.nextFoil(piece)}</p>
           <p className="next-number">{foil.mapNumber}</p>
           <p className="large">
             {w.what({
@@ -68,9 +81,10 @@ function Lane({ plan, lane, by, who }: LaneProps) {
       <button
         type="button"
         className={by ? "touch giant half" : "touch giant"}
+        disabled={holding(stops, foil.mix).length > 0}
         onClick={() => tap({ kind: "on", foil: foil.id, ...(by && { by }), ...outOfTurn })}
       >
-        {w.isOn(foil.mapNumber)}
+        {w.isOn(foil.mapNumber, piece)}
       </button>
       <button
         type="button"
@@ -89,14 +103,14 @@ function Queue({ foils, onChoose }: { foils: readonly Foil[]; onChoose: (id: str
   const w = useWords().chair.floor
   return (
     <details className="queue">
-      <summary>{w.otherFoil}</summary>
+      <summary>{w.otherFoil(pieceOf(foils))}</summary>
       <div className="touches">
-        {foils.map(({ id, mapNumber }) => (
+        {foils.map(({ id, kind, mapNumber }) => (
           <button
             key={id}
             type="button"
             className="touch"
-            aria-label={w.foilName(mapNumber)}
+            aria-label={w.foilName(mapNumber, pieceOf([{ kind }]))}
             onClick={() => onChoose(id)}
           >
             {mapNumber}

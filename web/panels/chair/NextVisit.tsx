@@ -1,7 +1,9 @@
 import type { Plan } from "../../core/document/schema"
 import { nextVisit } from "../../core/document/visits"
+import { dayOfService } from "../../core/record/doneToday"
 import { returnDates } from "../../core/record/returnDates"
 import { announceRefusal } from "../../session/announcements"
+import { nowHere } from "../../session/nowHere"
 import { sessionStore } from "../../session/sessionStore"
 import { notKeptWords, useWords } from "../../session/words"
 import { whyNotKept } from "../../storage/notKept"
@@ -11,7 +13,7 @@ import { desk, openFromShelf } from "../plans/shelfActions"
 /** When the client comes back, and a plan for it. */
 export function NextVisit({ plan }: { plan: Plan }) {
   const w = useWords().chair.floor.nextVisit
-  const day = plan.service?.startedAt.slice(0, 10) ?? plan.date
+  const day = dayOfService(plan, nowHere().zone)
   const isToned = plan.service?.toners?.some(({ onAtMs }) => onAtMs !== null) ?? false
   const { frame, toner, testBy } = returnDates(day, isToned)
   const planIt = () =>

@@ -1,12 +1,13 @@
 import { useEffect, useRef, useState } from "react"
 import { type EmergencyName, emergencies } from "../../../presets/chair/emergencies"
 import { foilNumbers } from "../../core/chair/alarmsOfPlan"
-import { noContact } from "../../core/document/salon"
+import { contactOf } from "../../core/document/salon"
 import type { Plan } from "../../core/document/schema"
 import { useService } from "../../session/chair/useChair"
+import { useSalon } from "../../session/salon/useSalon"
 import { useWords } from "../../session/words"
 import { AlarmTimes } from "./AlarmTimes"
-import { Said } from "./ChairBar"
+import { Initials, Said } from "./ChairBar"
 import { logAlarm } from "./chairActions"
 
 type Props = {
@@ -41,6 +42,7 @@ export function RedButton({ plan, about, onBack, guard }: Props) {
             {w.backToClock}
           </button>
         )}
+        <Initials />
       </header>
       <Said />
       <h1 ref={heading} tabIndex={-1}>
@@ -54,15 +56,18 @@ export function RedButton({ plan, about, onBack, guard }: Props) {
   )
 }
 
-/** The local emergency number, and the salon’s own phone for whoever calls. */
+/** The local emergency number, and for whoever calls the salon’s name and its own phone. */
 function Numbers({ plan }: { plan: Plan }) {
   const w = useWords().chair.emergencies
-  const { emergency, phone } = plan.salon?.contact ?? noContact
+  const { salon } = useSalon()
+  const { name, phone, emergency } = contactOf(plan, salon.contact)
   return (
-    <p className="large">
-      <strong>{emergency ? w.number(emergency) : w.numberUnknown}</strong>
-      {phone && ` ${w.salonPhone(phone)}`}
-    </p>
+    <div className="large">
+      <p>
+        <strong>{emergency ? w.number(emergency) : w.numberUnknown}</strong>
+      </p>
+      {(name || phone) && <p>{w.salon(name, phone)}</p>}
+    </div>
   )
 }
 

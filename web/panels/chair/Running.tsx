@@ -1,10 +1,13 @@
 import { useEffect, useRef, useState } from "react"
+import { holding } from "../../core/cautions/cautions"
 import { onNow, standingOf } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
 import { useService } from "../../session/chair/useChair"
 import { useRestKeeper } from "../../session/chair/useRest"
+import { useClearance } from "../../session/clearance/useClearance"
 import { useWords } from "../../session/words"
+import { HeldBy } from "../clearance/HeldBy"
 import { BowlAndRinse } from "./BowlAndRinse"
 import { Calls } from "./Calls"
 import { FoilActions } from "./FoilActions"
@@ -15,7 +18,10 @@ import { Toners } from "./Toners"
 
 type Props = { plan: Plan; timed: TimedPlan; onBurning: (foil: string) => void }
 
-/** The service while it goes on: what is next, what is due, and every foil that is on; then the toners. */
+/**
+ * The service while it goes on: what is next, what is due, and every foil that is on; then the toners. Once a stop comes
+ * up nothing it holds is begun: no foil, no bowl, no heat, no toner. What is on goes on, and comes off.
+ */
 export function Running({ plan, timed, onBurning }: Props) {
   useRestKeeper(timed)
   const w = useWords().chair.floor
@@ -23,6 +29,8 @@ export function Running({ plan, timed, onBurning }: Props) {
   const [lookedAt, lookAt] = useState<string | null>(null)
   const isOn = useService((chair) => onNow(chair, chosen) !== undefined)
   const isAllOff = useService((chair) => standingOf(chair).isAllOff)
+  const mixes = useService((chair) => chair.foils.flatMap(({ mix }) => mix ?? [])) ?? []
+  const { stops } = useClearance()
   // The button that started the clock is gone: the focus goes on to what is next.
   const next = useRef<HTMLElement>(null)
   useEffect(() => {
@@ -31,11 +39,12 @@ export function Running({ plan, timed, onBurning }: Props) {
   const isLooking = isOn === true && lookedAt === chosen
   return (
     <>
-      <Calls onChoose={choose} />
+      <Calls stops={stops} onChoose={choose} />
       <div className="chair-floor">
         <section className="next" ref={next} tabIndex={-1} aria-label={w.next}>
-          {isAllOff ? <Toners /> : <NextFoil plan={plan} />}
-          <BowlAndRinse />
+          <HeldBy stops={stops} holdsFoils={!isAllOff && holding(stops, ...mixes).length > 0} />
+          {isAllOff ? <Toners stops={stops} /> : <NextFoil plan={plan} stops={stops} />}
+          <BowlAndRinse stops={stops} />
         </section>
         <section className="on-now" aria-label={w.onNow}>
           {/* A look has the whole side while it is written down: nothing it asks for may lie below the fold. */}
@@ -43,6 +52,7 @@ export function Running({ plan, timed, onBurning }: Props) {
           <FoilActions
             foil={chosen}
             plan={plan}
+            stops={stops}
             isLooking={isLooking}
             onLook={(looks) => lookAt(looks ? chosen : null)}
             onDone={() => choose(null)}

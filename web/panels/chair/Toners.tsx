@@ -5,20 +5,17 @@ import type { ToneZoneName } from "../../core/document/serviceRecord"
 import { chairStore, tap } from "../../session/chair/chairStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
-import { useClearance } from "../../session/clearance/useClearance"
 import { useWords } from "../../session/words"
-import { HeldBy } from "../clearance/HeldBy"
 
 /** After the rinse: each toner by its zone, on, checked and rinsed off, with a clock of its own. */
-export function Toners() {
-  const { stops } = useClearance()
+export function Toners({ stops }: { stops: readonly Finding[] }) {
   const zones = useService((chair) => (chair.toners ?? []).map(({ zone }) => zone)) ?? []
   const w = useWords().chair.floor
   return (
     <section className="toners" aria-label={w.after}>
       <h2>{w.after}</h2>
       {zones.map((zone) => (
-        <Toner key={zone} zone={zone} heldBy={holding(stops, mixOf(zone))} />
+        <Toner key={zone} zone={zone} isHeld={holding(stops, mixOf(zone)).length > 0} />
       ))}
     </section>
   )
@@ -28,7 +25,7 @@ export function Toners() {
 const mixOf = (zone: ToneZoneName) => (zone === "root-melt" ? tonerIds.rootShade : tonerIds.toner)
 
 /** One that is on goes on; one that is to come waits while a stop holds it. */
-function Toner({ zone, heldBy }: { zone: ToneZoneName; heldBy: readonly Finding[] }) {
+function Toner({ zone, isHeld }: { zone: ToneZoneName; isHeld: boolean }) {
   const [onAtMs, offAtMs, plannedMin, product] = useService((chair) => {
     const toner = tonerTimes(chair).find((each) => each.zone === zone)
     return [
@@ -48,18 +45,15 @@ function Toner({ zone, heldBy }: { zone: ToneZoneName; heldBy: readonly Finding[
     )
   if (onAtMs === null)
     return (
-      <>
-        <HeldBy stops={heldBy} />
-        <button
-          type="button"
-          className="touch giant"
-          disabled={heldBy.length > 0}
-          onClick={() => tap({ kind: "toner-on", zone })}
-        >
-          {w.tonerOn(name)}
-          <small>{w.tonerPlan({ product, minutes: plannedMin })}</small>
-        </button>
-      </>
+      <button
+        type="button"
+        className="touch giant"
+        disabled={isHeld}
+        onClick={() => tap({ kind: "toner-on", zone })}
+      >
+        {w.tonerOn(name)}
+        <small>{w.tonerPlan({ product, minutes: plannedMin })}</small>
+      </button>
     )
   return (
     <fieldset className="touches toner-on">

@@ -1,6 +1,7 @@
 import { askedAloudBy } from "../../core/chair/askedAloudBy"
 import { standingOf } from "../../core/chair/chairRecord"
 import { beginService, doneService, withFoilsOf } from "../../core/chair/liveService"
+import { tonersOnNow } from "../../core/chair/tonerTimes"
 import type { Plan } from "../../core/document/schema"
 import type { AlarmTap, LookSeen } from "../../core/document/serviceRecord"
 import { addAlarm } from "../../core/edits/plan/addAlarm"
@@ -33,13 +34,15 @@ export function followPlan(plan: Plan, timed: TimedPlan) {
   if (followed !== live) setLive(followed)
 }
 
-/** Ends the service and keeps what happened with the plan; not while a foil is on. */
+/** Ends the service and keeps what happened with the plan; not while a foil or a toner is on. */
 export function endService() {
   tick()
   const { live } = chairStore.getState()
   if (!live) return
   const { onNow } = standingOf(live.chair)
   if (onNow.length > 0) return announceRefusal(words().chair.stillOn(onNow.map(({ mapNumber }) => mapNumber)))
+  const toners = tonersOnNow(live.chair)
+  if (toners.length > 0) return announceRefusal(words().chair.tonerStillOn(toners))
   const ended = { ...live, endedAt: new Date().toISOString() }
   const done = doneService(ended, planStore.getState().present)
   if (!commit({ chapter: "chair", code: "keep-service" }, setService(done))) return

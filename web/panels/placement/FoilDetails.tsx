@@ -1,16 +1,23 @@
-import type { ReactNode } from "react"
+import { type ComponentType, lazy, type ReactNode, Suspense } from "react"
 import { type Foil, isFoil, type Section } from "../../../geometry/section/section"
-import { changeSection, type SectionPatch } from "../../core/edits/sections/changeSections"
+import { changeSection } from "../../core/edits/sections/changeSections"
 import { setMapNumber } from "../../core/edits/sections/renumberSections"
 import { letters, limits } from "../../core/fields/limits"
+import type { FieldGroup } from "../../core/kinds/kindRecord"
+import { kindRecords, traitsOf, valuesOf } from "../../core/kinds/kindRecords"
 import { commit } from "../../session/commit"
-import { type Done, useWords } from "../../session/words"
+import { useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
+import type { GroupProps } from "../fields/fieldGroup"
 import { NumberField } from "../fields/NumberField"
 import { labelledOptions, namedOptions } from "../fields/options"
 import { TextField } from "../fields/TextField"
 
-type Change = (done: Done, patch: SectionPatch) => void
+type Change = GroupProps["change"]
+const PaintedFields = lazy(async () => ({
+  default: (await import("./painted/PaintedFields")).PaintedFields,
+}))
+
 type TreatmentDone =
   | "set-start"
   | "set-coated"
@@ -31,8 +38,14 @@ export function FoilDetails({ section, children }: Props) {
       <summary>{w.all}</summary>
       <div className="editor">
         {children}
-        {"stitchMm" in section && <StitchFields section={section} change={change} />}
-        {section.kind === "backcomb" && <BackcombFields section={section} change={change} />}
+        {kindRecords[section.kind].fields.map((group) => {
+          const Fields = groups[group]
+          return (
+            <Suspense key={group}>
+              <Fields section={section} change={change} />
+            </Suspense>
+          )
+        })}
         {isFoil(section) && <FoilFields foil={section} change={change} />}
         <TextField
           name={w.note}
@@ -45,13 +58,15 @@ export function FoilDetails({ section, children }: Props) {
   )
 }
 
-function StitchFields({ section, change }: { section: Section<"weave" | "backcomb">; change: Change }) {
+function StitchFields({ section, change }: GroupProps) {
   const { common, placement } = useWords()
+  const { stitching } = valuesOf(section)
+  if (!stitching) return null
   const field = (key: "stitchMm" | "gapMm" | "dipMm", code: "set-stitch" | "set-gap" | "set-dip") => (
     <NumberField
       name={placement.editor[key]}
       unit={common.units.mm}
-      value={section[key]}
+      value={stitching[key]}
       range={limits.stitchMm}
       step={0.5}
       onCommit={(mm) => change({ chapter: "placement", code }, { stitching: { [key]: mm } })}
@@ -66,15 +81,17 @@ function StitchFields({ section, change }: { section: Section<"weave" | "backcom
   )
 }
 
-function BackcombFields({ section, change }: { section: Section<"backcomb">; change: Change }) {
+function BackcombFields({ section, change }: GroupProps) {
   const { common, placement } = useWords()
   const w = placement.editor
+  const { backcombing } = valuesOf(section)
+  if (!backcombing) return null
   return (
     <>
       <Choices
         legend={w.backcombedFrom}
         options={labelledOptions(w.bases)}
-        value={section.base}
+        value={backcombing.base}
         onChange={(base) =>
           change({ chapter: "placement", code: "set-base", base }, { backcombing: { base } })
         }
@@ -83,7 +100,7 @@ function BackcombFields({ section, change }: { section: Section<"backcomb">; cha
         <NumberField
           name={w.pushedShare}
           unit={common.units.percent}
-          value={Math.round(section.pushedShare * 100)}
+          value={Math.round(backcombing.pushedShare * 100)}
           range={{ low: 0, high: limits.pushedShare.high * 100 }}
           step={5}
           onCommit={(percent) =>
@@ -96,7 +113,7 @@ function BackcombFields({ section, change }: { section: Section<"backcomb">; cha
         <NumberField
           name={w.cushion}
           unit={common.units.mm}
-          value={section.cushionMm}
+          value={backcombing.cushionMm}
           range={limits.cushionMm}
           step={5}
           onCommit={(cushionMm) =>
@@ -106,6 +123,13 @@ function BackcombFields({ section, change }: { section: Section<"backcomb">; cha
       </div>
     </>
   )
+}
+
+/** The fields of what some kinds have beside their band and treatment. */
+const groups: Record<FieldGroup, ComponentType<GroupProps>> = {
+  stitching: StitchFields,
+  backcombing: BackcombFields,
+  painting: PaintedFields,
 }
 
 function FoilFields({ foil, change }: { foil: Foil; change: Change }) {
@@ -159,7 +183,9 @@ function FoilFields({ foil, change }: { foil: Foil; change: Change }) {
       />
       <Choices
         legend={w.carrier}
-        options={namedOptions(common.carriers, common)}
+        options={namedOptions(common.carriers, common).filter(({ value }) =>
+          traitsOf(foil).carriers.includes(value),
+        )}
         value={carrier.kind}
         onChange={(kind) => treat("set-carrier", { carrier: { ...carrier, kind } })}
       />

@@ -2,6 +2,7 @@ import "./list/list.css"
 import { useEffect, useMemo, useRef } from "react"
 import { isFoil } from "../../../geometry/section/section"
 import { headOf } from "../../core/figures/measured"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import { ranksBehind } from "../../core/placement/rankBehind"
 import { usePlan, useSession } from "../../session/usePlan"
 import { useWords } from "../../session/words"
@@ -30,7 +31,7 @@ export function FoilList() {
   return (
     <section aria-labelledby="foils-title">
       <h2 id="foils-title" tabIndex={-1}>
-        {w.title(foils.length)}
+        {w.title(foils.length, pieceOf(foils))}
         <span className="aside"> {w.inOrder}</span>
       </h2>
       <ListBar plan={plan} />

@@ -4,6 +4,7 @@ import type { Plan } from "../../core/document/schema"
 import { changeSections } from "../../core/edits/sections/changeSections"
 import { replaceSections } from "../../core/edits/sections/replaceSections"
 import { figuresOf } from "../../core/figures/measured"
+import { traitsOf } from "../../core/kinds/kindRecords"
 import { commit } from "../../session/commit"
 import { useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
@@ -25,6 +26,7 @@ export function SharedFields({ sections, plan }: Props) {
   const w = placement.editor
   const ids = sections.map(({ id }) => id)
   const foils = sections.filter(isFoil)
+  const isBegunByWord = foils.some((foil) => !isOwnStrand(foil))
   return (
     <>
       <Choices
@@ -40,14 +42,16 @@ export function SharedFields({ sections, plan }: Props) {
       <SharedStitch sections={sections} />
       {foils.length > 0 && (
         <>
-          <Choices
-            legend={w.productStarts}
-            options={rootOptions(placement)}
-            value={shared(foils, rootWordOf)}
-            onChange={(word) =>
-              commit({ chapter: "placement", code: "set-start" }, startAll(foils, word, plan))
-            }
-          />
+          {isBegunByWord && (
+            <Choices
+              legend={w.productStarts}
+              options={rootOptions(placement)}
+              value={shared(foils, rootWordOf)}
+              onChange={(word) =>
+                commit({ chapter: "placement", code: "set-start" }, startAll(foils, word, plan))
+              }
+            />
+          )}
           <Choices
             legend={w.mix}
             options={plan.mixes.map(({ id }) => ({ value: id, label: id }))}
@@ -98,6 +102,18 @@ function shared<Each, Value>(all: readonly Each[], read: (each: Each) => Value |
 const startAll = (foils: readonly Foil[], word: RootWord, plan: Plan) =>
   replaceSections(
     foils.map(({ id }) => id),
-    (section) =>
-      isFoil(section) ? { ...section, ...rootPatch(word, figuresOf(section, plan).lengthCm) } : section,
+    (section) => (isFoil(section) ? { ...section, ...rootOf(section, word, plan) } : section),
   )
+
+/** The kind says which part of the strand is coated: what is painted goes on from its own edge. */
+const isOwnStrand = (foil: Foil) => traitsOf(foil).ownTreatment.includes("strand")
+
+/** What has an edge of its own keeps it, however near the scalp product may come. */
+function rootOf(
+  foil: Foil,
+  word: RootWord,
+  plan: Plan,
+): Pick<Foil, "rootDistanceMm"> & Partial<Pick<Foil, "strand">> {
+  const { rootDistanceMm, strand } = rootPatch(word, figuresOf(foil, plan).lengthCm)
+  return isOwnStrand(foil) ? { rootDistanceMm } : { rootDistanceMm, strand }
+}

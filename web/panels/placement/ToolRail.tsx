@@ -1,5 +1,7 @@
 import { lazy, Suspense } from "react"
 import { sliceDepthMm } from "../../../presets/placement/foils"
+import { kindRecords } from "../../core/kinds/kindRecords"
+import { kindDrawn } from "../../core/placement/tools"
 import { sessionStore, takeTool } from "../../session/sessionStore"
 import { useSession } from "../../session/usePlan"
 import { useWords } from "../../session/words"
@@ -21,6 +23,7 @@ export function ToolRail() {
   const tool = useSession((session) => session.tool)
   const way = useSession((session) => session.way)
   const next = useSession((session) => session.next)
+  const kind = kindDrawn(tool)
   const setNext = (change: Partial<typeof next>) => sessionStore.setState({ next: { ...next, ...change } })
   return (
     <div className="tools">
@@ -55,12 +58,12 @@ export function ToolRail() {
               />
             </>
           )}
-          {tool === "slice" && (
+          {kind && kindRecords[kind].isDepthWorded && (
             <Choices
               legend={w.depth}
               options={depthOptions(placement)}
-              value={depthWordOf(next.depthMm.slice)}
-              onChange={(word) => setNext({ depthMm: { ...next.depthMm, slice: sliceDepthMm[word].value } })}
+              value={depthWordOf(next.depthMm[kind])}
+              onChange={(word) => setNext({ depthMm: { ...next.depthMm, [kind]: sliceDepthMm[word].value } })}
             />
           )}
         </div>

@@ -11,11 +11,11 @@ export function ZoneTotals() {
   const t = common.figures
   const figures = usePlan(measured)
   const { byZone, totals } = figures
-  if (totals.foils === 0) return null
+  if (totals.productG.high === 0) return null
   const less = takenTwiceOf(figures)
   const rows = zones
     .map((zone) => [w.zones[zone], byZone[zone]] as const)
-    .filter(([, { foils }]) => foils > 0)
+    .filter(([, { productG }]) => productG.high > 0)
   return (
     <details>
       <summary>{w.title}</summary>

@@ -2,7 +2,11 @@ import { useDeferredValue, useMemo } from "react"
 import { type Clearance, clearanceOf } from "../../core/cautions/clearance"
 import { nowHere } from "../nowHere"
 import { usePlan } from "../usePlan"
+import { keepStops } from "./keepStops"
 import { useMinute } from "./useMinute"
+
+// Whoever can see a stop can take it back.
+keepStops()
 
 /** Whether the open plan may be mixed, now: worked out anew by each change and by each minute, since answers age. */
 export function useClearance(): Clearance {

@@ -1,9 +1,9 @@
 import { isFoil } from "../../../geometry/section/section"
 import { alarmsOfPlan, foilNumbers } from "../../core/chair/alarmsOfPlan"
 import type { Plan } from "../../core/document/schema"
-import { isMixed, leftOf, mixesMixed } from "../../core/record/asMixed"
+import { isMixed, leftOf, mixesMixed, tonerBowlsMixed } from "../../core/record/asMixed"
 import { type RecordFoil, recordFoils } from "../../core/record/recordFoils"
-import { clientLines } from "../../core/record/recordLines"
+import { clientLines, peopleLines, type RecordLine } from "../../core/record/recordLines"
 import { mixesUsed } from "../../core/schedule/mixesUsed"
 import { clockIn } from "../../core/text/zonedTime"
 import { alarmWords } from "../../words/en/chair/alarmWords"
@@ -35,12 +35,8 @@ export function recordCard(plan: Plan, options: SheetOptions, fonts: Fonts): Pag
   const width = paper.widthMm - 2 * paper.marginMm
   const row = (label: string | null, text: string) => labelledRow(label, text, width, press)
   const said = press.words.sheets.cards.record
-  const client = clientLines(plan, zone).map((line) =>
-    row(
-      line.code === "hair" ? "" : press.words.record.labels[line.code],
-      say(press.words.record.lines, line),
-    ),
-  )
+  const told = (line: RecordLine) =>
+    row(line.code === "hair" ? "" : press.words.record.labels[line.code], say(press.words.record.lines, line))
   const alarms = alarmsOfPlan(plan).map(({ wallAt, undone, ...alarm }) => {
     const foils = foilNumbers(alarm, plan.service?.foils ?? [])
     const what = alarmWords(alarm, foils, press.words.chair.emergencies)
@@ -51,8 +47,11 @@ export function recordCard(plan: Plan, options: SheetOptions, fonts: Fonts): Pag
     ...(plan.consultation ? [paragraph(said.private, width, press, type.strong)] : []),
     paragraph(said.defers, width, press, type.small),
     ...(stops ? [paragraph(stops, width, press, type.smallStrong)] : []),
-    ...titled(said.hair, client),
-    ...titled(isMixed(plan) ? said.mixed : said.planned, mixed(plan, width, press)),
+    ...titled(said.hair, clientLines(plan, zone).map(told)),
+    ...titled(isMixed(plan) ? said.mixed : said.planned, [
+      ...mixed(plan, width, press),
+      ...peopleLines(plan).map(told),
+    ]),
     ...foilTable(recordFoils(plan), width, press),
     ...titled(said.alarms, alarms),
     ...titled(said.next, plan.note.trim() ? note : [writingLines(nextTimeLines, width)]),
@@ -87,12 +86,19 @@ function mixed(plan: Plan, width: number, press: Press): Block[] {
   const said = press.words.sheets.cards.record
   const weighed = [
     ...bowls.map((id) => ({ name: said.mix(id), leftG: leftOf(plan, id) })),
-    ...(toners.length > 0 ? [{ name: said.toner, leftG: null }] : []),
+    ...tonersLeft(plan, toners.length > 0 ? said.toner : null),
   ]
   return [
     beside({ block: stack(mixes), leftMm: 0 }, { block: stack(toners), leftMm: half + columnGapMm }),
     labelledRow(said.weighed, said.weigh(weighed), width, press),
   ]
+}
+
+/** Of a service that was done each bowl of toner by its product; else a blank for all of it. */
+function tonersLeft({ service }: Plan, planned: string | null): { name: string; leftG: number | null }[] {
+  if (service?.endedAt && service.toners)
+    return tonerBowlsMixed(service).map(({ product, leftG }) => ({ name: product, leftG }))
+  return planned === null ? [] : [{ name: planned, leftG: null }]
 }
 
 function foilTable(foils: readonly RecordFoil[], width: number, press: Press): Flowing[] {

@@ -3,7 +3,7 @@ import { say } from "../../words/say"
 import { type Item, tagged } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Press } from "../setting/press"
-import { letters, rectangle, rule, rulePt, shorten, strokes, type, wrap } from "../setting/typesetting"
+import { letters, rectangle, rule, rulePt, strokes, type, wrap } from "../setting/typesetting"
 
 /** Where each column of the record's table ends or begins, mm from its left edge. */
 const at = { number: 7, what: 11, mix: 68, on: [84, 99], off: [116, 131], looks: 138 } as const
@@ -35,18 +35,15 @@ export function recordTableHead(width: number, { words }: Press): Block {
 /** One foil: its planned minutes, its real ones or boxes to write them in, and what each look saw. */
 export function recordRow(foil: RecordFoil, width: number, press: Press): Block {
   const looks = looksOf(foil, press).flatMap((words) => wrap(words, width - at.looks, type.body, press))
-  const rowMm = Math.max(1, looks.length) * lineMm + 2.6
+  const names = wrap(press.words.record.foil(foil), at.mix - at.what - 5, type.body, press)
+  const rowMm = Math.max(names.length, looks.length) * lineMm + 2.6
   const y = 5
   return {
     heightMm: rowMm,
     items: tagged(
       [
         letters(String(foil.number), [at.number, y], type.strong, "right"),
-        letters(
-          shorten(press.words.record.foil(foil), at.mix - at.what - 5, type.body, press),
-          [at.what, y],
-          type.body,
-        ),
+        ...names.map((line, i) => letters(line, [at.what, y + i * lineMm], type.body)),
         letters(foil.mix, [at.mix, y], type.strong, "center"),
         ...times(at.on, foil.planned?.onMin, foil.real?.onMin, y),
         ...times(at.off, foil.planned?.offMin, foil.real?.offMin ?? undefined, y),
@@ -58,9 +55,9 @@ export function recordRow(foil: RecordFoil, width: number, press: Press): Block 
   }
 }
 
-function looksOf({ real, looks }: RecordFoil, { words: { record } }: Press): string[] {
+function looksOf({ real, by, looks }: RecordFoil, { words: { record } }: Press): string[] {
   const onMin = real && real.offMin !== null ? [record.minutesOn(real.offMin - real.onMin)] : []
-  return [...onMin, ...looks.map((look) => say(record.looks, look))]
+  return [...onMin, ...(by ? [record.placedBy(by)] : []), ...looks.map((look) => say(record.looks, look))]
 }
 
 function times(

@@ -5,14 +5,15 @@ import type { Block } from "../setting/block"
 import { flow } from "../setting/flow"
 import { bodyMm, headedPages } from "../setting/headedPages"
 import { readingBlock, underRule } from "../setting/largePrint"
-import { pressOf } from "../setting/press"
+import { type Press, pressOf } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
 import { beside, spreadGroups } from "../setting/stack"
-import { letters, type } from "../setting/typesetting"
+import { letters, type, wrap } from "../setting/typesetting"
 import { figureMm, takeHomePicture } from "./takeHomePicture"
 import { type TakeHomeWords, takeHomeWords } from "./takeHomeWords"
 
 const gapMm = 6
+const captionLineMm = 4
 
 /** What the client takes home, in large print: no gram, no formula and no health answer is on it. */
 export function takeHome(plan: Plan, options: SheetOptions, fonts: Fonts): Page[] {
@@ -25,7 +26,7 @@ export function takeHome(plan: Plan, options: SheetOptions, fonts: Fonts): Page[
   const blocks = [
     beside(
       { block: readingBlock(done.title, done.readings, room), leftMm: 0 },
-      { block: figureOf(plan, picture), leftMm: width - figureMm },
+      { block: figureOf(plan, picture, press), leftMm: width - figureMm },
     ),
     ...others.map(({ title, readings }) => readingBlock(title, readings, { width, press })),
   ]
@@ -37,8 +38,14 @@ export function takeHome(plan: Plan, options: SheetOptions, fonts: Fonts): Page[
   return headedPages(bodies, sheet, (body) => spreadGroups(body, bodyMm(paper)))
 }
 
-function figureOf(plan: Plan, { alt, caption }: TakeHomeWords["picture"]): Block {
+function figureOf(plan: Plan, { alt, caption }: TakeHomeWords["picture"], press: Press): Block {
   const { drawing, heightMm } = takeHomePicture(plan)
-  const under = letters(caption, [figureMm / 2, heightMm + 4], type.small, "center")
-  return { heightMm: heightMm + 7, items: tagged([drawing, under], "Figure", alt) }
+  const lines = wrap(caption, figureMm, type.small, press)
+  const under = lines.map((line, i) =>
+    letters(line, [figureMm / 2, heightMm + 4 + i * captionLineMm], type.small, "center"),
+  )
+  return {
+    heightMm: heightMm + 3 + lines.length * captionLineMm,
+    items: tagged([drawing, ...under], "Figure", alt),
+  }
 }

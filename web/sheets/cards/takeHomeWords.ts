@@ -1,6 +1,6 @@
 import { homeCare, skinSigns } from "../../../presets/sheets/aftercare"
 import { visitLimits } from "../../../presets/timing/visitLimits"
-import { type Contact, noContact } from "../../core/document/salon"
+import { type Contact, contactOf } from "../../core/document/salon"
 import type { Plan } from "../../core/document/schema"
 import { type DoneToday, doneToday, foilsDone } from "../../core/record/doneToday"
 import { type Returns, returnDates } from "../../core/record/returnDates"
@@ -21,10 +21,10 @@ export type TakeHomeWords = {
 
 export function takeHomeWords(
   plan: Plan,
-  { zone, words }: Pick<SheetOptions, "zone" | "words">,
+  { zone, words, contact: here }: Pick<SheetOptions, "zone" | "words" | "contact">,
 ): TakeHomeWords {
   const done = doneToday(plan, zone)
-  const contact = plan.salon?.contact ?? noContact
+  const contact = contactOf(plan, here)
   const said = words.sheets.cards.takeHome
   const { pictures, views } = words.sheets
   const foils = foilsDone(plan).map(({ mapNumber }) => mapNumber)

@@ -1,7 +1,9 @@
 import type { Head } from "../../../geometry/scalp/head"
 import type { Section } from "../../../geometry/section/section"
 import { facing, fixedViews } from "../../../geometry/surface/views"
-import type { PaperView } from "../../drawing/headDrawing"
+import type { Plan } from "../../core/document/schema"
+import { type PaperView, pictureOf } from "../../drawing/headDrawing"
+import { bandMiddle } from "../../drawing/marks"
 
 /** The views every map has, and those it has only for sections that the others show too flat. */
 const always = ["front", "right", "left"] as const satisfies readonly PaperView[]
@@ -9,8 +11,6 @@ const atNeed = ["top", "back"] as const satisfies readonly PaperView[]
 
 /** A place seen flatter than this, cosine, is not shown well: it is drawn at less than half its width. */
 const plainly = 0.5
-/** A place seen flatter than this is as good as hidden: it is not numbered there. */
-const faintly = 0.06
 
 /** The views a map of these sections needs, in the order of the page. */
 export function chooseViews(sections: readonly Section[], head: Head): PaperView[] {
@@ -22,17 +22,19 @@ export function chooseViews(sections: readonly Section[], head: Head): PaperView
 /** More names than this round one drawing crowd it. */
 const mostNames = 30
 
-/** The sections whose number or name is written at each view: all it shows well enough, or, in a crowd, those it shows best. */
+/** The sections whose number or name is written at each view: all that it shows any of, or, in a crowd, those it shows best. */
 export function nameSections(
   views: readonly PaperView[],
-  sections: readonly Section[],
+  plan: Plan,
   head: Head,
 ): ReadonlyMap<PaperView, readonly Section[]> {
+  const { sections } = plan
   return new Map(
     views.map((view) => {
+      const { scene } = pictureOf(head, view)
       const best = sections.filter((section) => bestView(views, section, head) === view)
       const shown = sections.filter(
-        (section) => facingOf(view, section, head) > faintly || best.includes(section),
+        (section) => bandMiddle(section, plan, scene) !== null || best.includes(section),
       )
       return [view, shown.length > mostNames ? best : shown]
     }),

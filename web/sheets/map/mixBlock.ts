@@ -9,7 +9,7 @@ import { say } from "../../words/say"
 import { type Item, moved } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Press } from "../setting/press"
-import { letters, shorten, type Type, type, wrap } from "../setting/typesetting"
+import { letters, type Type, type, wrap } from "../setting/typesetting"
 import { swatch } from "../views/swatch"
 
 const textLeft = 17
@@ -41,12 +41,9 @@ function blockOf(
   { width, press }: Setting,
 ): Block {
   const room = width - textLeft
-  const fitting = lines.flatMap(({ text, setting }) => {
-    // A product is known by how its name begins; of the rest no word may be lost.
-    const parts =
-      setting === type.strong ? [shorten(text, room, setting, press)] : wrap(text, room, setting, press)
-    return parts.map((part) => ({ part, setting }))
-  })
+  const fitting = lines.flatMap(({ text, setting }) =>
+    wrap(text, room, setting, press).map((part) => ({ part, setting })),
+  )
   return {
     heightMm: Math.max(15, 1.2 + fitting.length * lineMm),
     items: [

@@ -37,7 +37,7 @@ export function placementMap(plan: Plan, options: SheetOptions, fonts: Fonts): P
   const press = pressOf(options, fonts)
   const figures = measured(plan)
   const views = chooseViews(plan.sections, figures.head)
-  const named = nameSections(views, plan.sections, figures.head)
+  const named = nameSections(views, plan, figures.head)
   const setting: MapSetting = { plan, figures, paper, press, mirror, named, alert: alertBlock(alert) }
   const { tests } = press.words.sheets.map
   const fills = [tests.strand, tests.patch]

@@ -36,7 +36,7 @@ function stitchCell({ stitchMm, gapMm, dipMm, foils }: Stitches, width: number, 
       strokes([parting], rulePt.medium),
       ...teeth,
       letters(press.words.sheets.map.ruler.stitch({ stitchMm, gapMm, dipMm }), [textLeft, 3], type.strong),
-      letters(foilsText(foils, room, type.small, press), [textLeft, 7.2], type.small),
+      letters(foilsText({ foils }, room, type.small, press), [textLeft, 7.2], type.small),
     ],
   }
 }

@@ -51,7 +51,9 @@ export const mmPerPt = 25.4 / 72
 
 /** The same items, further right and down. */
 export const moved = (items: readonly Item[], right: number, down: number): Item[] =>
-  items.map((item) => moveItem(item, ([x, y]) => [x + right, y + down]))
+  right === 0 && down === 0
+    ? [...items]
+    : items.map((item) => moveItem(item, ([x, y]) => [x + right, y + down]))
 
 function moveItem(item: Item, move: (at: Pair) => Pair): Item {
   switch (item.kind) {

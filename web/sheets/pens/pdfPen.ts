@@ -1,6 +1,7 @@
 import { jsPDF } from "jspdf"
 import type { Fonts } from "./fontFile"
-import { mmPerPt, type Page, type Path, type RunItem, type Sheet, type Weight } from "./page"
+import { mmPerPt, type Page, type RunItem, type Sheet, type Weight } from "./page"
+import { fillInk, strokeInk, traced } from "./pdfOperators"
 import { type StampInternal, stampsOf } from "./pdfStamps"
 import { type PdfInternal, tagsOf } from "./pdfTags"
 import type { Pen, PenStyle } from "./pen"
@@ -31,9 +32,10 @@ export function openPdf({ pages: [{ paper }], title, date, language }: Sheet, fi
   pdf.setLineJoin("round")
   const tags = tagsOf(pdf.internal as unknown as PdfInternal)
   const stamps = stampsOf(pdf.internal as unknown as StampInternal)
+  const { startPage, ...pen } = pdfPen(pdf, fonts, paper.heightMm)
   return {
     pen: {
-      ...pdfPen(pdf, fonts),
+      ...pen,
       stamp: (stamp) => stamps.print(stamp, paper.heightMm),
       mark: tags.mark,
     } satisfies Pen,
@@ -42,6 +44,7 @@ export function openPdf({ pages: [{ paper }], title, date, language }: Sheet, fi
       pdf.addPage([page.paper.widthMm, page.paper.heightMm])
       pdf.setLineCap("round")
       pdf.setLineJoin("round")
+      startPage()
     },
     bytes() {
       tags.close()
@@ -66,26 +69,55 @@ function replaced(bytes: Uint8Array, from: string, to: string): Uint8Array {
   return bytes
 }
 
-function pdfPen(pdf: jsPDF, fonts: Fonts): Omit<Pen, "stamp"> {
+/** Lines and areas are written as they stand in the file: the library would weigh every point of them. */
+function pdfPen(pdf: jsPDF, fonts: Fonts, heightMm: number): Omit<Pen, "stamp"> & { startPage(): void } {
+  const { write } = pdf.internal as unknown as PdfInternal
+  let style: PenStyle = { ink: "#000000" }
+  let set: Inks = nothingSet
+  const outside: Inks[] = []
+  const ink = (kind: keyof Inks, wanted: string) => {
+    if (set[kind] !== wanted) write(wanted)
+    set = { ...set, [kind]: wanted }
+  }
   return {
-    style: (style) => setStyle(pdf, style),
+    style(next) {
+      style = next
+    },
     path(paths, paint) {
-      for (const path of paths) trace(pdf, path, paint !== "stroke")
-      if (paint === "fill") pdf.fill()
-      else pdf.stroke()
+      const isClosed = paint !== "stroke"
+      const drawn = paths.map((path) => `${traced(path, heightMm)}${isClosed ? " h" : ""}`).join(" ")
+      if (paint === "fill" || !style.line) ink("fill", fillInk(style.ink))
+      else ink("stroke", strokeInk(style.ink, style.line))
+      write(`${drawn} ${paint === "fill" ? "f" : "S"}`)
     },
-    clip(path) {
-      trace(pdf, path, true)
-      pdf.clip().discardPath()
-    },
+    clip: (path) => write(`${traced(path, heightMm)} h W n`),
     // A space after a line, that it is not read as one word with the next.
-    text: (text, [x, y], align, goesOn) =>
-      void pdf.text(align === "left" && !goesOn ? `${text} ` : text, x, y, { align }),
-    run: (run) => drawRun(pdf, run, fonts),
-    save: () => void pdf.saveGraphicsState(),
-    restore: () => void pdf.restoreGraphicsState(),
+    text(text, [x, y], align, goesOn) {
+      setType(pdf, style)
+      pdf.text(align === "left" && !goesOn ? `${text} ` : text, x, y, { align })
+      set = nothingSet
+    },
+    run(run) {
+      drawRun(pdf, run, fonts)
+      set = nothingSet
+    },
+    save() {
+      outside.push(set)
+      pdf.saveGraphicsState()
+    },
+    restore() {
+      set = outside.pop() ?? nothingSet
+      pdf.restoreGraphicsState()
+    },
+    startPage() {
+      set = nothingSet
+    },
   }
 }
+
+/** What the page is drawn with at the moment; the library sets its own with each text. */
+type Inks = { fill: string; stroke: string }
+const nothingSet: Inks = { fill: "", stroke: "" }
 
 /** A picture of letters, under a space that is not seen: what stands for them is found where text is looked for. */
 function drawRun(pdf: jsPDF, run: RunItem, { system }: Fonts) {
@@ -108,23 +140,9 @@ function drawRun(pdf: jsPDF, run: RunItem, { system }: Fonts) {
   pdf.text(" ", at[0], at[1], { renderingMode: "invisible" })
 }
 
-function setStyle(pdf: jsPDF, { ink, line, type }: PenStyle) {
-  pdf.setFillColor(ink)
+function setType(pdf: jsPDF, { ink, type }: PenStyle) {
   pdf.setTextColor(ink)
   if (type) pdf.setFont(names[type.weight], "normal").setFontSize(type.sizePt)
-  if (!line) return
-  pdf.setDrawColor(ink)
-  pdf.setLineWidth(line.weightPt * mmPerPt)
-  pdf.setLineDashPattern(
-    line.dashPt.map((pt) => pt * mmPerPt),
-    0,
-  )
-}
-
-function trace(pdf: jsPDF, [first, ...rest]: Path, closed: boolean) {
-  pdf.moveTo(first[0], first[1])
-  for (const [x, y] of rest) pdf.lineTo(x, y)
-  if (closed) pdf.close()
 }
 
 /** The library takes fonts as base64, in pieces short enough for one call. */

@@ -1,4 +1,5 @@
-import { mmPerPt, type Path, type StampItem, type StampPart } from "./page"
+import type { StampItem, StampPart } from "./page"
+import { fillInk, point, strokeInk, traced } from "./pdfOperators"
 
 /** What the library keeps for its own plug-ins, as far as stamps need it. */
 export type StampInternal = {
@@ -61,9 +62,6 @@ export function stampsOf(internal: StampInternal) {
   }
 }
 
-const short = (value: number) => String(Math.round(value * 1000) / 1000)
-const point = ([x, y]: readonly [number, number]) => `${short(x / mmPerPt)} ${short(-y / mmPerPt)}`
-
 const placed = (name: string, at: readonly [number, number]) => `q 1 0 0 1 ${point(at)} cm /${name} Do Q`
 
 function operators(part: StampPart, stampOf: (parts: readonly StampPart[]) => Stamp): string {
@@ -71,19 +69,10 @@ function operators(part: StampPart, stampOf: (parts: readonly StampPart[]) => St
     case "stamp":
       return placed(stampOf(part.parts).name, part.at)
     case "area":
-      return `${color(part.ink)} rg ${traced(part.path)} h f`
+      return `${fillInk(part.ink)} ${traced(part.path)} h f`
     case "lines":
-      return `${stroke(part)} ${part.paths.map((path) => traced(path) + (part.closed ? " h" : "")).join(" ")} S`
+      return `${strokeInk(part.ink, part)} ${part.paths.map((path) => traced(path) + (part.closed ? " h" : "")).join(" ")} S`
     case "hatch":
-      return `${stroke(part)} ${part.segments.map(traced).join(" ")} S`
+      return `${strokeInk(part.ink, part)} ${part.segments.map((segment) => traced(segment)).join(" ")} S`
   }
 }
-
-const stroke = ({ ink, weightPt, dashPt }: { ink: string; weightPt: number; dashPt: readonly number[] }) =>
-  `${color(ink)} RG ${short(weightPt)} w [${dashPt.map(short).join(" ")}] 0 d`
-
-const traced = ([first, ...rest]: Path) =>
-  [`${point(first)} m`, ...rest.map((at) => `${point(at)} l`)].join(" ")
-
-const color = (ink: string) =>
-  [1, 3, 5].map((at) => short(Number.parseInt(ink.slice(at, at + 2), 16) / 255)).join(" ")

@@ -1,15 +1,17 @@
 import { drawPage } from "./drawPage"
 import type { Page } from "./page"
-import { escaped, svgPen } from "./svgPen"
+import { escaped, type Stamps, svgPen } from "./svgPen"
 
-/** The pages for the screen, one SVG document each: the very items the PDF prints. */
-export const svgPages = (pages: readonly Page[]): string[] =>
-  pages.map((page, i) => svgPage(page, `page-${i + 1}`, ""))
+/** All pages for one document: the very items the PDF prints. A drawing that comes again is written where it comes first. */
+export function svgPages(pages: readonly Page[]): string[] {
+  const stamps: Stamps = new Map()
+  return pages.map((page, i) => svgPage(page, `page-${i + 1}`, "", stamps))
+}
 
 /** A page as an SVG document; `prefix` tells its names from those of others in the same document, `label` is read aloud. */
-export function svgPage(page: Page, prefix: string, label: string): string {
+export function svgPage(page: Page, prefix: string, label: string, stamps: Stamps = new Map()): string {
   const { widthMm, heightMm } = page.paper
-  const { pen, markup } = svgPen(prefix)
+  const { pen, markup } = svgPen(prefix, stamps)
   drawPage(page, pen)
   const named = label ? ` role="group" aria-label="${escaped(label)}"` : ""
   return [

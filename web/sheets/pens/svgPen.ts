@@ -4,15 +4,17 @@ import { systemFamily, weightNumbers } from "./systemLetters"
 
 const anchors = { left: "start", center: "middle", right: "end" } as const
 
+/** Drawings that are written already, by the names they have in the document. */
+export type Stamps = Map<readonly StampPart[], string>
+
 /**
  * A pen that writes SVG in mm. Presentation attributes only, so it shows under a policy that forbids inline styles.
  * `prefix` keeps the clip names of one drawing apart from those of another in the same document.
  */
-export function svgPen(prefix: string): { pen: Pen; markup: () => string } {
+export function svgPen(prefix: string, stamps: Stamps = new Map()): { pen: Pen; markup: () => string } {
   const parts: string[] = []
   const open: number[] = []
   let clips = 0
-  const stamps = new Map<readonly StampPart[], string>()
   let style: PenStyle = { ink: "#000000" }
   const pen: Pen = {
     style(next) {

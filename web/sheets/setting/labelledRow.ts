@@ -2,9 +2,10 @@ import { tagged } from "../pens/page"
 import type { Block } from "./block"
 import { lineMm } from "./paragraph"
 import type { Press } from "./press"
-import { letters, rule, rulePt, type, wrap } from "./typesetting"
+import { letters, rule, rulePt, type Type, type, wrap } from "./typesetting"
 
 const usualLabelMm = 30
+const labelGapMm = 1.5
 /** From one rule to write on to the next. */
 export const writingMm = 8.5
 
@@ -17,16 +18,13 @@ export function labelledRow(
   labelMm = usualLabelMm,
 ): Block {
   const left = label === null ? 0 : labelMm
+  const labels = label ? wrap(label, labelMm - labelGapMm, type.strong, press) : []
   const lines = wrap(text, width - left, type.body, press)
+  const set = (words: readonly string[], x: number, setting: Type) =>
+    words.map((line, i) => letters(line, [x, 3.6 + i * lineMm], setting))
   return {
-    heightMm: Math.max(1, lines.length) * lineMm + 0.5,
-    items: tagged(
-      [
-        ...(label ? [letters(label, [0, 3.6], type.strong)] : []),
-        ...lines.map((line, i) => letters(line, [left, 3.6 + i * lineMm], type.body)),
-      ],
-      "P",
-    ),
+    heightMm: Math.max(1, labels.length, lines.length) * lineMm + 0.5,
+    items: tagged([...set(labels, 0, type.strong), ...set(lines, left, type.body)], "P"),
   }
 }
 

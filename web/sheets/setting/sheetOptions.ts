@@ -1,3 +1,4 @@
+import type { Contact } from "../../core/document/salon"
 import type { Words } from "../../words/en/words"
 import type { Language } from "../../words/every/languages"
 import type { Paper } from "../pens/page"
@@ -13,6 +14,8 @@ export type SheetOptions = {
   /** What the map says in its head while the plan is not cleared, empty when it is. */
   alert?: string
   zone: string
+  /** How the salon is reached from the desk it is printed at; what the plan brought along where the desk says nothing. */
+  contact?: Contact | undefined
   language: Language
   words: Words
 }

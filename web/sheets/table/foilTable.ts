@@ -1,5 +1,7 @@
+import { isFoil } from "../../../geometry/section/section"
 import type { Measured } from "../../core/figures/measured"
 import { takenTwiceOf } from "../../core/figures/takenTwice"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import type { Block } from "../setting/block"
 import type { Press } from "../setting/press"
 import { letters, rule, rulePt, type, wrap } from "../setting/typesetting"
@@ -54,7 +56,11 @@ function tableHead(columns: readonly PlacedColumn[], width: number, { words }: P
 
 function totalRow(figures: Measured, columns: readonly PlacedColumn[], width: number, press: Press): Block {
   const { words, figures: t } = press
-  const { productG, hairs, areaCm2, foils, hairG } = figures.totals
+  const { productG, hairs, areaCm2, hairG } = figures.totals
+  const coated = figures.sections.flatMap(({ section, figures: own }) =>
+    isFoil(section) ? [{ kind: section.kind, foils: Math.max(1, own.foils) }] : [],
+  )
+  const foils = coated.reduce((sum, each) => sum + each.foils, 0)
   const twice = takenTwiceOf(figures)
   const less = twice && words.placement.list.overlaps.takenTwice(twice)
   const said = words.sheets.map.table
@@ -66,7 +72,7 @@ function totalRow(figures: Measured, columns: readonly PlacedColumn[], width: nu
   return {
     heightMm: totalMm + keyMm * (key.length - 1),
     items: [
-      letters(said.total({ foils, areaCm2, hairs }), [0, 5.4], type.strong),
+      letters(said.total({ foils, piece: pieceOf(coated), areaCm2, hairs }), [0, 5.4], type.strong),
       ...key.map((text, line) => letters(text, [0, 10.2 + keyMm * line], type.small)),
       at("hairG", hairG),
       at("lowG", productG.low),

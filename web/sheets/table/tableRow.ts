@@ -2,33 +2,34 @@ import type { Pair } from "../../../geometry/surface/frames"
 import { type Item, tagged } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Press } from "../setting/press"
-import {
-  capMm,
-  letters,
-  rectangle,
-  rule,
-  rulePt,
-  shorten,
-  strokes,
-  type,
-  widthMm,
-} from "../setting/typesetting"
+import { capMm, letters, rectangle, rule, rulePt, strokes, type, widthMm, wrap } from "../setting/typesetting"
 import { columnX, findColumn, type PlacedColumn } from "./tableColumns"
 import type { TableRow } from "./tableRows"
 
 type Setting = { rowMm: number; width: number; press: Press }
 
-/** One line of the table, `rowMm` high, with a rule under it. */
-export const rowBlock = (row: TableRow, columns: readonly PlacedColumn[], setting: Setting): Block => ({
-  heightMm: setting.rowMm,
-  items: tagged(
-    [
-      ...(row.fall ? foilItems(row, row.fall, columns, setting.rowMm) : leftOutItems(row, columns, setting)),
-      rule([0, setting.rowMm], [setting.width, setting.rowMm], rulePt.hair),
-    ],
-    "P",
-  ),
-})
+const nameLineMm = 4.2
+
+/** One line of the table, `rowMm` high and more where a name takes lines of its own, with a rule under it. */
+export function rowBlock(row: TableRow, columns: readonly PlacedColumn[], setting: Setting): Block {
+  const { rowMm, width } = setting
+  const { items, namesMm } = row.fall
+    ? { items: foilItems(row, row.fall, columns, rowMm), namesMm: 0 }
+    : leftOutItems(row, columns, setting)
+  const long = longName(row, columns, setting)
+  const heightMm = rowMm + namesMm + long.length * nameLineMm
+  return {
+    heightMm,
+    items: tagged([...items, ...long, rule([0, heightMm], [width, heightMm], rulePt.hair)], "P"),
+  }
+}
+
+/** Under the row, from its kind to the edge of the page. */
+function longName(row: TableRow, columns: readonly PlacedColumn[], { rowMm, width, press }: Setting): Item[] {
+  const { leftMm } = findColumn(columns, "kind")
+  const lines = row.longName ? wrap(row.longName, width - leftMm, type.small, press) : []
+  return lines.map((line, i) => letters(line, [leftMm, rowMm + 2.4 + i * nameLineMm], type.small))
+}
 
 function foilItems({ text }: TableRow, fall: Pair, columns: readonly PlacedColumn[], rowMm: number): Item[] {
   const middleMm = rowMm / 2
@@ -40,23 +41,30 @@ function foilItems({ text }: TableRow, fall: Pair, columns: readonly PlacedColum
   })
 }
 
-/** The name of hair left out runs over the columns that it leaves empty: those before its length, or the wide ones after its depth. */
+/**
+ * The name of hair left out runs over the columns that it leaves empty: those before its length, or the wide ones after
+ * its depth, in as many lines as it takes.
+ */
 function leftOutItems(
   { text }: TableRow,
   columns: readonly PlacedColumn[],
   { rowMm, width, press }: Setting,
-): Item[] {
+): { items: Item[]; namesMm: number } {
   const y = rowMm / 2 + capMm(type.body) / 2
   const { leftMm } = findColumn(columns, "side")
   const length = findColumn(columns, "lengthMm")
   const name = text.side ?? ""
   const isShort = widthMm(name, type.body, press) <= length.leftMm - leftMm - 2
   const nameMm = isShort ? leftMm : columnX(findColumn(columns, "direction"))
-  return [
-    letters(shorten(name, width - nameMm, type.body, press), [nameMm, y], type.body),
-    letters(text.lengthMm ?? "", [columnX(length), y], type.body, "right"),
-    letters(text.depthMm ?? "", [columnX(findColumn(columns, "depthMm")), y], type.body, "right"),
-  ]
+  const names = wrap(name, width - nameMm, type.body, press)
+  return {
+    namesMm: (names.length - 1) * nameLineMm,
+    items: [
+      ...names.map((line, i) => letters(line, [nameMm, y + i * nameLineMm], type.body)),
+      letters(text.lengthMm ?? "", [columnX(length), y], type.body, "right"),
+      letters(text.depthMm ?? "", [columnX(findColumn(columns, "depthMm")), y], type.body, "right"),
+    ],
+  }
 }
 
 const boxInsetMm = 0.8

@@ -28,7 +28,12 @@ export const tableFields = [
 export type TableField = (typeof tableFields)[number]
 
 /** One line of the table in words. A foil has the way its parting drops, and boxes for the times it went on and off. */
-export type TableRow = { text: Partial<Record<TableField, string>>; fall: Pair | null }
+export type TableRow = {
+  text: Partial<Record<TableField, string>>
+  fall: Pair | null
+  /** A name of its own that is too long for its column: it stands under the row, whole. */
+  longName: string
+}
 
 /** The rows of a plan, in the order of application. */
 export function tableRows({ head, sections }: Measured, press: Press): TableRow[] {
@@ -48,6 +53,7 @@ function foilRow(foil: Foil, figures: SectionFigures, { order, head, press }: Ro
   const said = words.sheets.map.table
   return {
     fall: fallOf(foil, head),
+    longName: foil.name && isLong(foil.name) ? foil.name : "",
     text: {
       order: t.whole(order),
       number: t.whole(foil.mapNumber),
@@ -69,6 +75,7 @@ function foilRow(foil: Foil, figures: SectionFigures, { order, head, press }: Ro
 
 const leftOutRow = (section: Section<"left-out">, { partingMm }: SectionFigures, press: Press): TableRow => ({
   fall: null,
+  longName: "",
   text: {
     side: press.words.sheets.map.table.leftOut(section.name),
     lengthMm: press.figures.whole(partingMm),
@@ -76,25 +83,17 @@ const leftOutRow = (section: Section<"left-out">, { partingMm }: SectionFigures,
   },
 })
 
-/** The kind, with stitch and gap in mm where the hair is woven, and as much of a name of its own as there is room for. */
+/** The kind, with stitch and gap in mm where the hair is woven, and a name of its own where there is room for it. */
 function kindText(foil: Foil, { words }: Press): string {
   const said = words.sheets.map.table
   const stitches = stitchesOf(foil)
   const pitch = stitches ? ` ${said.half(stitches.stitchMm)}/${said.half(stitches.gapMm)}` : ""
-  return said.kinds[foil.kind] + pitch + (foil.name ? `, ${shortName(foil.name)}` : "")
+  return said.kinds[foil.kind] + pitch + (foil.name && !isLong(foil.name) ? `, ${foil.name}` : "")
 }
 
 const mostLetters = 14
 
-function shortName(name: string): string {
-  const letters = [...name]
-  return letters.length > mostLetters
-    ? `${letters
-        .slice(0, mostLetters - 1)
-        .join("")
-        .trimEnd()}…`
-    : name
-}
+const isLong = (name: string) => [...name].length > mostLetters
 
 /** One depth, or both where the band is a wedge. */
 export function depthText({ depthMm: { start, end } }: Section, { words, figures }: Press): string {

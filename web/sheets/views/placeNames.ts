@@ -77,17 +77,20 @@ function uncross(
   slots: readonly number[],
   places: readonly ViewPoint[],
 ): ViewPoint[] {
-  const dealt = [...places]
-  const leaderMm = (name: number, place: number) =>
-    Math.hypot(dealt[place][0] - names[name].anchor[0], dealt[place][1] - names[name].anchor[1])
+  const leadersMm = names.map(({ anchor }) =>
+    Float64Array.from(places, ([x, y]) => Math.hypot(x - anchor[0], y - anchor[1])),
+  )
+  /** Which of the places each name has. */
+  const dealt = places.map((_, i) => i)
+  const gainMm = (i: number, j: number) =>
+    leadersMm[i][dealt[i]] + leadersMm[j][dealt[j]] - leadersMm[i][dealt[j]] - leadersMm[j][dealt[i]]
   const pairs = slots.flatMap((count, i) =>
     slots.flatMap((other, j) => (j > i && other === count ? [[i, j] as const] : [])),
   )
-  const crossed = () =>
-    pairs.find(([i, j]) => leaderMm(i, i) + leaderMm(j, j) - leaderMm(i, j) - leaderMm(j, i) > 1e-6)
+  const crossed = () => pairs.find(([i, j]) => gainMm(i, j) > 1e-6)
   for (let pair = crossed(); pair; pair = crossed()) {
     const [i, j] = pair
     ;[dealt[i], dealt[j]] = [dealt[j], dealt[i]]
   }
-  return dealt
+  return dealt.map((place) => places[place])
 }

@@ -33,11 +33,13 @@ export function frameOf(
     bottom: drawn.bottom - offDrawingMm / page.scale,
     top: drawn.top + offDrawingMm / page.scale,
   }
+  // Foils of the nape and of the crown are numbered under the drawing, where a face has none.
+  const isNumberedBelow = name === "top" || (name === "back" && page.names > 0) || count === 2
   const outside = (halfNumberMm + (count - 1) * ringsApartMm) / page.scale
   return {
     left: ring.left - outside,
     right: ring.right + outside,
-    bottom: name === "top" || count === 2 ? ring.bottom - outside : drawn.bottom,
+    bottom: isNumberedBelow ? ring.bottom - outside : drawn.bottom,
     top: ring.top + outside,
     count,
     ring: {

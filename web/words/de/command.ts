@@ -56,7 +56,7 @@ export const command: typeof english = (t) => ({
   passedOn:
     "Nur Zahlen: In der Liste steht kein Name, keine Notiz, kein Produkt und kein Tag. Vor dem Weitergeben lesen.",
   joined:
-    "Ein neuer Salon nimmt diese Datei unter Rezeptur, Schalen wiegen, auf; calibrate nimmt sie mit --start. Seine eigenen Schalen grenzen die Werte dann ein.",
+    "Ein neuer Salon nimmt diese Datei unter „Rezeptur“, „Schalen wiegen“ auf; calibrate nimmt sie mit --start. Seine eigenen Schalen grenzen die Werte dann ein.",
   learn: learnProblems(t),
 
   overLegalLimit: (percent) =>

@@ -8,6 +8,7 @@ import type { record as english, RecordWords } from "../en/record"
 import { say } from "../say"
 import type { Tools } from "../tools"
 import { ruleNames } from "./cautions/ruleNames"
+import { pieces as counted } from "./common/pieces"
 
 /** What is kept of a service: said to the client of what was done, and to the salon of all that was seen. */
 export const record: typeof english = (t, common, client) => ({
@@ -23,6 +24,9 @@ export const record: typeof english = (t, common, client) => ({
     override: "Übergangen",
     letter: "Ärztl. Schreiben",
     withdrawn: "Stopp zurück",
+    people: "Von wem",
+    "asked-by": "Gefragt von",
+    "asked-aloud": "Laut gefragt",
   },
   lines: recordLines(t, client),
   foil: ({ kind, place, foils }) => {
@@ -31,6 +35,7 @@ export const record: typeof english = (t, common, client) => ({
   },
   looks: looks(t),
   minutesOn: (minutes) => `${t.minutes(minutes)} im Haar`,
+  placedBy: ({ who, initials }) => (initials === "" ? `gelegt: ${roles[who]}` : `gelegt von ${initials}`),
 })
 
 const places: Record<FoilPlace, string> = {
@@ -46,16 +51,15 @@ const told = (t: Tools): RecordWords["told"] => {
     weave: (count) => t.count(count, { one: "# gewebte Strähne", other: "# gewebte Strähnen" }),
     backcomb: (count) =>
       t.count(count, { one: "# Strähne mit weichem Verlauf", other: "# Strähnen mit weichem Verlauf" }),
+    painted: (count) =>
+      t.count(count, { one: "# freihändig gemalte Strähne", other: "# freihändig gemalte Strähnen" }),
   }
-  const foils = ({ count, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
+  const foils = ({ count, piece, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
     const [all, place] = [
       kinds.map((each) => pieces[each.kind](each.count)),
       where.map((each) => places[each]),
     ]
-    return t.count(count, {
-      one: `# Folie ${t.and(place)}: ${t.and(all)}.`,
-      other: `# Folien ${t.and(place)}: ${t.and(all)}.`,
-    })
+    return `${counted(t).count(count, piece)} ${t.and(place)}: ${t.and(all)}.`
   }
   return {
     done: {
@@ -77,6 +81,7 @@ const scalps = {
   irritated: "Kopfhaut gereizt",
   broken: "Kopfhaut verletzt",
 }
+const roles = { 1: "Fachkraft", 2: "Assistenz" }
 const finishes = { cool: "Endton kühl", neutral: "Endton neutral", warm: "Endton warm" }
 
 const recordLines = (t: Tools, client: ClientWords): RecordWords["lines"] => {
@@ -121,6 +126,17 @@ const recordLines = (t: Tools, client: ClientWords): RecordWords["lines"] => {
     letter: ({ rule, from, dated }) => `${stopName(rule)}: ${from}, ${t.date(dated)}`,
     withdrawn: ({ rule, about, at, by }) =>
       `${[stopName(rule), ...(about ? [about] : [])].join(", ")}: geändert oder entfernt ${when(at)}, ${by === "" ? "Name nicht angegeben" : `von ${by}`}`,
+    people: ({ people }) =>
+      t.capital(
+        people
+          .map(({ who, name, initials }) =>
+            name === "" ? roles[who] : `${roles[who]} ${name} (${initials})`,
+          )
+          .join(", "),
+      ),
+    "asked-by": ({ by }) => by,
+    "asked-aloud": ({ by, at, questions }) =>
+      `${by}, ${when(at)}: ${t.count(questions, { one: "Nein auf # Frage", other: "Nein auf # Fragen" })}`,
   }
 }
 

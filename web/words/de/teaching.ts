@@ -1,3 +1,4 @@
+import type { EdgeShape } from "../../../geometry/painted/painting"
 import type { LandmarkName } from "../../../geometry/scalp/hairlineLandmarks"
 import type { CarrierKind, FoilKind } from "../../../geometry/section/section"
 import type { FoilPlace } from "../../core/schedule/placesOf"
@@ -34,6 +35,7 @@ const aim = (t: Tools, common: CommonWords): TeachingWords["aim"] => {
     slice: ["Slice", "Slices"],
     weave: ["Weaving", "Weavings"],
     backcomb: ["Toupage", "Toupagen"],
+    painted: ["gemalte Partie", "gemalte Partien"],
   }
   const piece = ({ kind, direction, isOne }: PieceCode) => {
     const thing = things[kind][isOne ? 0 : 1]
@@ -54,6 +56,8 @@ const tools = (t: Tools, common: CommonWords): TeachingWords["tools"] => {
     foil: (count) => t.count(count, { one: "# Folie", other: "# Folien" }),
     board: (count) => t.count(count, { one: "# Board", other: "# Boards" }),
     "open-air": (count) => t.count(count, { one: "# Partie ohne Folie", other: "# Partien ohne Folie" }),
+    film: (count) =>
+      t.count(count, { one: "# Partie unter Abdeckfolie", other: "# Partien unter Abdeckfolie" }),
   }
   const forms = {
     powder: "Blondierpulver",
@@ -64,11 +68,11 @@ const tools = (t: Tools, common: CommonWords): TeachingWords["tools"] => {
   return {
     comb: "Stielkamm, Wassersprüher, ein Pinsel pro Schale",
     "section-clips": ({ count }) =>
-      `Klammern: ${t.whole(count)}, eine pro Abteilung; kein Metall nahe am Produkt`,
+      `Klammern: ${t.whole(count)}, eine pro Abteilung; am Produkt keine aus Metall`,
     clips: ({ low, high }) =>
-      `Klammern: ${t.spread(t.whole(low), t.whole(high))}; kein Metall nahe am Produkt`,
+      `Klammern: ${t.spread(t.whole(low), t.whole(high))}; am Produkt keine aus Metall`,
     carriers: ({ carrier, count, widthMm, lengthMm }) =>
-      carrier === "open-air"
+      carrier === "open-air" || carrier === "film"
         ? carriers[carrier](count)
         : `${carriers[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}`,
     mix: ({ mix, form, developerVolume, ratio }) =>
@@ -77,8 +81,8 @@ const tools = (t: Tools, common: CommonWords): TeachingWords["tools"] => {
       ),
     bowls: ({ count }) =>
       t.count(count, {
-        one: "# Schale mit lockerem Deckel, kein Metall; Waage",
-        other: "# Schalen mit lockeren Deckeln, kein Metall; Waage",
+        one: "# Schale mit lockerem Deckel, nicht aus Metall; Waage",
+        other: "# Schalen mit lockeren Deckeln, nicht aus Metall; Waage",
       }),
     keeping: "Handschuhe, Augenschutz, Schürze, Handtuch, feuchte Watte für die Haarlinie",
     minding: "Timer; Stift, um zu notieren, wann jede Folie gelegt wird",
@@ -171,6 +175,7 @@ const stepTitles = (t: Tools, common: CommonWords): TeachingWords["stepTitles"] 
     slice: (numbers) => named(numbers, { one: "Slice", other: "Slices" }),
     weave: (numbers) => named(numbers, { one: "Weaving", other: "Weavings" }),
     backcomb: (numbers) => named(numbers, { one: "Toupage", other: "Toupagen" }),
+    painted: (numbers) => named(numbers, { one: "Gemalte Partie", other: "Gemalte Partien" }),
   }
   const named = (numbers: readonly number[], { one, other }: { one: string; other: string }) => {
     const list = t.and(numbers.map(t.whole))
@@ -190,6 +195,8 @@ const stepLabels: Record<Exclude<StepLineCode["code"], "take">, string> = {
   hold: "Halten",
   place: "Legen",
   product: "Produkt",
+  paint: "Malen",
+  "keep-moist": "Luft",
   "other-side": "Dann",
 }
 const takes = ({ stitching, pushed }: Extract<StepLineCode, { code: "take" }>) =>
@@ -230,6 +237,12 @@ const stepLines = (t: Tools, common: CommonWords): TeachingWords["stepLines"] =>
     foil: (count) => t.count(count, { one: "Eine Folie", other: "# Folien nebeneinander" }),
     board: (count) => t.count(count, { one: "Ein Board", other: "# Boards nebeneinander" }),
   }
+  const edges: Record<Exclude<EdgeShape, "straight">, string> = {
+    v: "Rand als V",
+    w: "Rand als W",
+    u: "Rand als U",
+    freehand: "freier Rand",
+  }
   return {
     part: (line) =>
       [
@@ -260,7 +273,9 @@ const stepLines = (t: Tools, common: CommonWords): TeachingWords["stepLines"] =>
     place: ({ carrier, count, widthMm, lengthMm, isTight, lie }) =>
       carrier === "open-air"
         ? "Ohne Folie; vom Haar darunter fernhalten."
-        : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, darunter, ${isTight ? "eng am" : "nahe am"} Ansatz; ${lies[lie]}.`,
+        : carrier === "film"
+          ? "Unter Abdeckfolie; vom Haar darunter fernhalten."
+          : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, darunter, ${isTight ? "eng am" : "nahe am"} Ansatz; ${lies[lie]}.`,
     product: ({ mix, startMm, isPastCushion, fromShare, toShare, faces }) => {
       const from =
         fromShare > 0
@@ -271,6 +286,19 @@ const stepLines = (t: Tools, common: CommonWords): TeachingWords["stepLines"] =>
       const to = toShare === 1 ? "in die Spitzen" : `${t.percent(toShare)} der Länge`
       return `Mischung ${mix}, von ${from} bis ${to}, ${faces === 2 ? "die Strähne beidseitig" : "die Strähne einseitig"}.`
     },
+    paint: ({ mix, edge, highShare, lowShare, toShare, featherMm, faces }) =>
+      [
+        `Die Partie flach auf Hand oder Board legen. Mischung ${mix}, ${faces === 2 ? "beidseitig" : "nur die Oberseite"}:`,
+        edge === "straight"
+          ? `gerader Rand bei ${t.percent(highShare)} der Länge,`
+          : `${edges[edge]} von ${t.percent(highShare)} der Länge bis hinab zu ${t.percent(lowShare)},`,
+        toShare === 1 ? "bis in die Spitzen malen." : `bis ${t.percent(toShare)} der Länge malen.`,
+        `Die ersten ${half(featherMm)} auslaufen lassen: am Rand dünn, dann satter; darunter voll.`,
+      ].join(" "),
+    "keep-moist": ({ isUnderFilm }) =>
+      isUnderFilm
+        ? "Unter Abdeckfolie nach Herstellerangabe; vom Haar darunter fernhalten."
+        : "An der Luft; vom Haar darunter fernhalten. Es wirkt nur feucht: nach Herstellerangabe abdecken oder nachfeuchten.",
     "other-side": ({ isEachRow }) =>
       isEachRow
         ? "Nach jeder Reihe dieselbe Reihe auf der anderen Seite, vom selben Punkt aus."

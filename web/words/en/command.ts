@@ -54,7 +54,7 @@ export const command = (t: Tools) => ({
 
   passedOn: "Numbers alone: no name, note, product or day is in the list. Read it before you pass it on.",
   joined:
-    "A new salon takes this file in under Formula, Weigh your bowls; calibrate takes it with --start. Its own bowls then narrow it.",
+    "A new salon takes this file in under “Formula”, “Weigh your bowls”; calibrate takes it with --start. Its own bowls then narrow it.",
   learn: learnProblems(t),
 
   overLegalLimit: (percent: number) =>

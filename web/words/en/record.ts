@@ -3,12 +3,14 @@ import type { Question } from "../../core/document/consultation"
 import type { DoneCode } from "../../core/record/doneToday"
 import type { LookCode, RecordFoil } from "../../core/record/recordFoils"
 import type { DayTime, RecordLine } from "../../core/record/recordLines"
+import type { RecordPerson } from "../../core/record/recordPeople"
 import type { FoilPlace } from "../../core/schedule/placesOf"
 import { type Sentences, say } from "../say"
 import type { Tools } from "../tools"
 import { ruleNames } from "./cautions/ruleNames"
 import type { ClientWords } from "./client/client"
 import type { CommonWords } from "./common/common"
+import { pieces as counted } from "./common/pieces"
 
 /** What is kept of a service: said to the client of what was done, and to the salon of all that was seen. */
 export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
@@ -30,6 +32,9 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
     override: "Override",
     letter: "Doctor’s letter",
     withdrawn: "Stop taken back",
+    people: "By whom",
+    "asked-by": "Asked by",
+    "asked-aloud": "Asked aloud",
   } satisfies Record<Exclude<RecordLine["code"], "hair">, string>,
   lines: recordLines(t, client),
 
@@ -40,6 +45,9 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
   looks: looks(t),
   /** How long a foil was on. */
   minutesOn: (minutes: number) => `${t.minutes(minutes)} on`,
+  /** Who placed a foil: initials, else what they are. */
+  placedBy: ({ who, initials }: Pick<RecordPerson, "who" | "initials">) =>
+    initials === "" ? `placed by the ${t.spelled(roles)[who]}` : `placed by ${initials}`,
 })
 
 const places: Record<FoilPlace, string> = {
@@ -54,16 +62,14 @@ const told = (t: Tools) => {
     slice: (count) => t.count(count, { one: "# fine slice", other: "# fine slices" }),
     weave: (count) => t.count(count, { one: "# woven piece", other: "# woven pieces" }),
     backcomb: (count) => t.count(count, { one: "# soft, blended piece", other: "# soft, blended pieces" }),
+    painted: (count) => t.count(count, { one: "# painted panel", other: "# painted panels" }),
   }
-  const foils = ({ count, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
+  const foils = ({ count, piece, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
     const [all, place] = [
       kinds.map((each) => pieces[each.kind](each.count)),
       where.map((each) => places[each]),
     ]
-    return t.count(count, {
-      one: `# foil ${t.and(place)}: ${t.and(all)}.`,
-      other: `# foils ${t.and(place)}: ${t.and(all)}.`,
-    })
+    return `${counted(t).count(count, piece)} ${t.and(place)}: ${t.and(all)}.`
   }
   return {
     done: {
@@ -85,6 +91,7 @@ const scalps = {
   irritated: "Scalp irritated",
   broken: "Scalp broken",
 } satisfies Record<NonNullable<Extract<RecordLine, { code: "health" }>["scalp"]>, string>
+const roles = { 1: "colourist", 2: "assistant" }
 const finishes = { cool: "finish cool", neutral: "finish neutral", warm: "finish warm" }
 
 const recordLines = (t: Tools, client: ClientWords) => {
@@ -127,6 +134,17 @@ const recordLines = (t: Tools, client: ClientWords) => {
     letter: ({ rule, from, dated }) => `${stopName(t, rule)}: ${from}, ${t.date(dated)}`,
     withdrawn: ({ rule, about, at, by }) =>
       `${[stopName(t, rule), ...(about ? [about] : [])].join(", ")}: changed or removed ${when(at)}, ${by === "" ? "name not given" : `by ${by}`}`,
+    people: ({ people }) =>
+      t.capital(
+        people
+          .map(({ who, name, initials }) =>
+            name === "" ? t.spelled(roles)[who] : `${t.spelled(roles)[who]} ${name} (${initials})`,
+          )
+          .join(", "),
+      ),
+    "asked-by": ({ by }) => by,
+    "asked-aloud": ({ by, at, questions }) =>
+      `${by}, ${when(at)}: ${t.count(questions, { one: "no to # question", other: "no to # questions" })}`,
   } satisfies Sentences<RecordLine>
 }
 

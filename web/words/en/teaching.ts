@@ -1,3 +1,4 @@
+import type { EdgeShape } from "../../../geometry/painted/painting"
 import type { LandmarkName } from "../../../geometry/scalp/hairlineLandmarks"
 import type { CarrierKind, FoilKind } from "../../../geometry/section/section"
 import type { FaultName } from "../../../presets/sheets/teaching"
@@ -41,6 +42,7 @@ const aim = (t: Tools, common: CommonWords) => {
     slice: ["slice", "slices"],
     weave: ["weave", "weaves"],
     backcomb: ["backcombed section", "backcombed sections"],
+    painted: ["painted panel", "painted panels"],
   })
   const piece = ({ kind, direction, isOne }: PieceCode) => {
     const thing = things[kind][isOne ? 0 : 1]
@@ -64,6 +66,7 @@ const tools = (t: Tools, common: CommonWords) => {
     foil: (count) => t.count(count, { one: "# foil", other: "# foils" }),
     board: (count) => t.count(count, { one: "# board", other: "# boards" }),
     "open-air": (count) => t.count(count, { one: "# open-air piece", other: "# open-air pieces" }),
+    film: (count) => t.count(count, { one: "# piece under film", other: "# pieces under film" }),
   }
   const forms = {
     powder: "powder lightener",
@@ -77,7 +80,7 @@ const tools = (t: Tools, common: CommonWords) => {
       `Clips: ${t.whole(count)}, one for each section of the head; not metal near product`,
     clips: ({ low, high }) => `Clips: ${t.spread(t.whole(low), t.whole(high))}; not metal near product`,
     carriers: ({ carrier, count, widthMm, lengthMm }) =>
-      carrier === "open-air"
+      carrier === "open-air" || carrier === "film"
         ? carriers[carrier](count)
         : `${carriers[carrier](count)}, ${t.told.size(widthMm, lengthMm)}`,
     mix: ({ mix, form, developerVolume, ratio }) =>
@@ -183,6 +186,7 @@ export const kindTitles: KindTitles = {
   slice: { one: "Slice", other: "Slices" },
   weave: { one: "Weave", other: "Weaves" },
   backcomb: { one: "Backcomb", other: "Backcombs" },
+  painted: { one: "Painted panel", other: "Painted panels" },
 }
 
 export const stepTitles = (t: Tools, common: CommonWords, titles = t.spelled(kindTitles)) => {
@@ -204,6 +208,8 @@ const stepLabels: Record<Exclude<StepLineCode["code"], "take">, string> = {
   hold: "Hold",
   place: "Place",
   product: "Product",
+  paint: "Paint",
+  "keep-moist": "Air",
   "other-side": "Then",
 }
 const takes = ({ stitching, pushed }: Extract<StepLineCode, { code: "take" }>) =>
@@ -240,6 +246,12 @@ const stepLines = (t: Tools, common: CommonWords) => {
     foil: (count) => t.count(count, { one: "One foil", other: "# foils side by side" }),
     board: (count) => t.count(count, { one: "One board", other: "# boards side by side" }),
   }
+  const edges: Record<Exclude<EdgeShape, "straight">, string> = {
+    v: "an edge in a V",
+    w: "an edge in a W",
+    u: "an edge in a U",
+    freehand: "a freehand edge",
+  }
   return {
     part: (line) =>
       [
@@ -270,7 +282,9 @@ const stepLines = (t: Tools, common: CommonWords) => {
     place: ({ carrier, count, widthMm, lengthMm, isTight, lie }) =>
       carrier === "open-air"
         ? "In the open air; keep it off the hair beneath."
-        : `${sheets[carrier](count)}, ${t.told.size(widthMm, lengthMm)}, under it, ${isTight ? "tight at" : "close to"} the root; ${lies[lie]}.`,
+        : carrier === "film"
+          ? "Under film; keep it off the hair beneath."
+          : `${sheets[carrier](count)}, ${t.told.size(widthMm, lengthMm)}, under it, ${isTight ? "tight at" : "close to"} the root; ${lies[lie]}.`,
     product: ({ mix, startMm, isPastCushion, fromShare, toShare, faces }) => {
       const from =
         fromShare > 0
@@ -281,6 +295,19 @@ const stepLines = (t: Tools, common: CommonWords) => {
       const to = toShare === 1 ? "the ends" : `${t.percent(toShare)} of the length`
       return `Mix ${mix}, from ${from} to ${to}, ${faces === 2 ? "both sides of the strand" : "one side of the strand"}.`
     },
+    paint: ({ mix, edge, highShare, lowShare, toShare, featherMm, faces }) =>
+      [
+        `Lay the panel flat on your hand or a board. Mix ${mix}, ${faces === 2 ? "both sides" : "the upper side only"}:`,
+        edge === "straight"
+          ? `a straight edge at ${t.percent(highShare)} of the length,`
+          : `${edges[edge]} from ${t.percent(highShare)} of the length down to ${t.percent(lowShare)},`,
+        toShare === 1 ? "painted to the ends." : `painted to ${t.percent(toShare)} of the length.`,
+        `Feather the first ${half(featherMm)}: thin at the edge, then fuller; below that a full coat.`,
+      ].join(" "),
+    "keep-moist": ({ isUnderFilm }): string =>
+      isUnderFilm
+        ? "Under film as the maker directs; keep it off the hair beneath."
+        : "In the open air; keep it off the hair beneath. It works only while moist: cover with film or re-mist as the maker directs.",
     "other-side": ({ isEachRow }): string =>
       isEachRow
         ? "After each row the same row on the other side, from the same landmark."

@@ -1,4 +1,5 @@
 import type { Tools } from "../tools"
+import { cards } from "./cards"
 import { cautions } from "./cautions/cautions"
 import { chair } from "./chair/chair"
 import { client } from "./client/client"
@@ -28,6 +29,7 @@ export const words = (tools: Tools, names: CommonWords = common(tools)) => {
     plans: plans(tools, names),
     client: clientWords,
     cautions: cautions(tools, { ...names, questions: clientWords.questions }),
+    cards: cards(tools),
     offline: offline(tools),
     placement: placement(tools, names),
     techniques: techniques(tools, names),

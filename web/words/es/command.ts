@@ -57,7 +57,7 @@ export const command = (t: Tools) => ({
 
   passedOn: "Solo números: en la lista no hay nombres, notas, productos ni días. Léala antes de pasarla.",
   joined:
-    "Un salón nuevo toma este archivo en Fórmula, Pese sus boles; calibrate lo toma con --start. Después sus propios boles acotan las cifras.",
+    "Un salón nuevo toma este archivo en «Fórmula», «Pese sus boles»; calibrate lo toma con --start. Después sus propios boles acotan las cifras.",
   learn: learnProblems(t),
 
   overLegalLimit: (percent: number) =>

@@ -3,12 +3,14 @@ import type { Question } from "../../core/document/consultation"
 import type { DoneCode } from "../../core/record/doneToday"
 import type { LookCode, RecordFoil } from "../../core/record/recordFoils"
 import type { DayTime, RecordLine } from "../../core/record/recordLines"
+import type { RecordPerson } from "../../core/record/recordPeople"
 import type { FoilPlace } from "../../core/schedule/placesOf"
 import { type Sentences, say } from "../say"
 import type { Tools } from "../tools"
 import { ruleNames } from "./cautions/ruleNames"
 import type { ClientWords } from "./client/client"
 import type { CommonWords } from "./common/common"
+import { pieces as counted } from "./common/pieces"
 
 /** What is kept of a service: said to the client of what was done, and to the salon of all that was seen. */
 export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
@@ -30,6 +32,9 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
     override: "Anulación",
     letter: "Carta médica",
     withdrawn: "Bloqueo retirado",
+    people: "Quién",
+    "asked-by": "Preguntó",
+    "asked-aloud": "En voz alta",
   } satisfies Record<Exclude<RecordLine["code"], "hair">, string>,
   lines: recordLines(t, client),
 
@@ -40,6 +45,9 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
   looks: looks(t),
   /** How long a foil was on. */
   minutesOn: (minutes: number) => `${t.minutes(minutes)} puesto`,
+  /** Who placed a foil: initials, else what they are. */
+  placedBy: ({ who, initials }: Pick<RecordPerson, "who" | "initials">) =>
+    initials === "" ? `puesto: ${roles[who]}` : `puesto por ${initials}`,
 })
 
 const places: Record<FoilPlace, string> = {
@@ -55,16 +63,15 @@ const told = (t: Tools) => {
     weave: (count) => t.count(count, { one: "# mecha tejida", other: "# mechas tejidas" }),
     backcomb: (count) =>
       t.count(count, { one: "# mecha suave y difuminada", other: "# mechas suaves y difuminadas" }),
+    painted: (count) =>
+      t.count(count, { one: "# mecha pintada a mano alzada", other: "# mechas pintadas a mano alzada" }),
   }
-  const foils = ({ count, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
+  const foils = ({ count, piece, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
     const [all, place] = [
       kinds.map((each) => pieces[each.kind](each.count)),
       where.map((each) => places[each]),
     ]
-    return t.count(count, {
-      one: `# papel ${t.and(place)}: ${t.and(all)}.`,
-      other: `# papeles ${t.and(place)}: ${t.and(all)}.`,
-    })
+    return `${counted(t).count(count, piece)} ${t.and(place)}: ${t.and(all)}.`
   }
   return {
     done: {
@@ -86,6 +93,7 @@ const scalps = {
   irritated: "Cuero cabelludo irritado",
   broken: "Cuero cabelludo con heridas",
 } satisfies Record<NonNullable<Extract<RecordLine, { code: "health" }>["scalp"]>, string>
+const roles = { 1: "colorista", 2: "asistente" }
 const finishes = { cool: "tono final frío", neutral: "tono final neutro", warm: "tono final cálido" }
 
 const recordLines = (t: Tools, client: ClientWords) => {
@@ -130,6 +138,17 @@ const recordLines = (t: Tools, client: ClientWords) => {
     letter: ({ rule, from, dated }) => `${stopName(rule)}: ${from}, ${t.date(dated)}`,
     withdrawn: ({ rule, about, at, by }) =>
       `${[stopName(rule), ...(about ? [about] : [])].join(", ")}: cambiado o quitado ${when(at)}, ${by === "" ? "nombre no indicado" : `por ${by}`}`,
+    people: ({ people }) =>
+      t.capital(
+        people
+          .map(({ who, name, initials }) =>
+            name === "" ? roles[who] : `${roles[who]} ${name} (${initials})`,
+          )
+          .join(", "),
+      ),
+    "asked-by": ({ by }) => by,
+    "asked-aloud": ({ by, at, questions }) =>
+      `${by}, ${when(at)}: ${t.count(questions, { one: "no a # pregunta", other: "no a # preguntas" })}`,
   } satisfies Sentences<RecordLine>
 }
 

@@ -1,3 +1,4 @@
+import type { EdgeShape } from "../../../geometry/painted/painting"
 import type { DirectionName } from "../../../geometry/parting/direction"
 import type { LandmarkName } from "../../../geometry/scalp/hairlineLandmarks"
 import type { CarrierKind, FoilKind } from "../../../geometry/section/section"
@@ -50,6 +51,7 @@ const aim = (t: Tools, common: CommonWords) => {
     slice: ["velo", "velos"],
     weave: ["tejido", "tejidos"],
     backcomb: ["sección cardada", "secciones cardadas"],
+    painted: ["panel pintado", "paneles pintados"],
   }
   const piece = ({ kind, direction, isOne }: PieceCode) => `${things[kind][isOne ? 0 : 1]} ${ways[direction]}`
   return {
@@ -68,6 +70,7 @@ const tools = (t: Tools, common: CommonWords) => {
     foil: (count) => t.count(count, { one: "# papel de aluminio", other: "# papeles de aluminio" }),
     board: (count) => t.count(count, { one: "# tabla", other: "# tablas" }),
     "open-air": (count) => t.count(count, { one: "# mecha al aire", other: "# mechas al aire" }),
+    film: (count) => t.count(count, { one: "# mecha bajo film", other: "# mechas bajo film" }),
   }
   const forms = {
     powder: "decolorante en polvo",
@@ -82,7 +85,7 @@ const tools = (t: Tools, common: CommonWords) => {
     clips: ({ low, high }) =>
       `Pinzas: ${t.spread(t.whole(low), t.whole(high))}; no de metal cerca del producto`,
     carriers: ({ carrier, count, widthMm, lengthMm }) =>
-      carrier === "open-air"
+      carrier === "open-air" || carrier === "film"
         ? carriers[carrier](count)
         : `${carriers[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}`,
     mix: ({ mix, form, developerVolume, ratio }) =>
@@ -187,6 +190,7 @@ const stepTitles = (t: Tools, common: CommonWords) => {
     slice: (numbers) => named(numbers, { one: "Velo", other: "Velos" }),
     weave: (numbers) => named(numbers, { one: "Tejido", other: "Tejidos" }),
     backcomb: (numbers) => named(numbers, { one: "Cardado", other: "Cardados" }),
+    painted: (numbers) => named(numbers, { one: "Panel pintado", other: "Paneles pintados" }),
   }
   const named = (numbers: readonly number[], { one, other }: { one: string; other: string }) => {
     const list = t.and(numbers.map(t.whole))
@@ -206,6 +210,8 @@ const stepLabels: Record<Exclude<StepLineCode["code"], "take">, string> = {
   hold: "Sujetar",
   place: "Colocar",
   product: "Aplicar",
+  paint: "Pintar",
+  "keep-moist": "Aire",
   "other-side": "Luego",
 }
 const takes = ({ stitching, pushed }: Extract<StepLineCode, { code: "take" }>) =>
@@ -258,6 +264,12 @@ const stepLines = (t: Tools, common: CommonWords) => {
     foil: (count) => t.count(count, { one: "Un papel", other: "# papeles lado a lado" }),
     board: (count) => t.count(count, { one: "Una tabla", other: "# tablas lado a lado" }),
   }
+  const edges: Record<Exclude<EdgeShape, "straight">, string> = {
+    v: "borde en V",
+    w: "borde en W",
+    u: "borde en U",
+    freehand: "borde a mano alzada",
+  }
   return {
     part: (line) =>
       [
@@ -288,7 +300,9 @@ const stepLines = (t: Tools, common: CommonWords) => {
     place: ({ carrier, count, widthMm, lengthMm, isTight, lie }) =>
       carrier === "open-air"
         ? "Al aire; manténgalo separado del cabello de debajo."
-        : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, debajo, ${isTight ? "junto a" : "cerca de"} la raíz; ${lies[lie]}.`,
+        : carrier === "film"
+          ? "Bajo film; manténgalo separado del cabello de debajo."
+          : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, debajo, ${isTight ? "junto a" : "cerca de"} la raíz; ${lies[lie]}.`,
     product: ({ mix, startMm, isPastCushion, fromShare, toShare, faces }) => {
       const from =
         fromShare > 0
@@ -299,6 +313,19 @@ const stepLines = (t: Tools, common: CommonWords) => {
       const to = toShare === 1 ? "las puntas" : `el ${t.percent(toShare)} del largo`
       return `Mezcla ${mix}, ${from} hasta ${to}, ${faces === 2 ? "por las dos caras del mechón" : "por una cara del mechón"}.`
     },
+    paint: ({ mix, edge, highShare, lowShare, toShare, featherMm, faces }) =>
+      [
+        `Extienda el panel plano sobre la mano o una tabla. Mezcla ${mix}, ${faces === 2 ? "por las dos caras" : "solo por la cara de arriba"}:`,
+        edge === "straight"
+          ? `borde recto al ${t.percent(highShare)} del largo,`
+          : `${edges[edge]} desde el ${t.percent(highShare)} del largo hasta el ${t.percent(lowShare)},`,
+        toShare === 1 ? "pintado hasta las puntas." : `pintado hasta el ${t.percent(toShare)} del largo.`,
+        `Difumine los primeros ${half(featherMm)}: poco en el borde, después más; debajo, cubierto del todo.`,
+      ].join(" "),
+    "keep-moist": ({ isUnderFilm }) =>
+      isUnderFilm
+        ? "Bajo film, como indica el fabricante; manténgalo separado del cabello de debajo."
+        : "Al aire; manténgalo separado del cabello de debajo. Solo actúa húmedo: cubra con film o vuelva a humedecer como indica el fabricante.",
     "other-side": ({ isEachRow }) =>
       isEachRow
         ? "Después de cada fila, la misma fila en el otro lado, desde el mismo punto."

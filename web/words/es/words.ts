@@ -1,5 +1,6 @@
 import type { Words } from "../en/words"
 import type { Tools } from "../tools"
+import { cards } from "./cards"
 import { cautions } from "./cautions/cautions"
 import { chair } from "./chair/chair"
 import { client } from "./client/client"
@@ -28,6 +29,7 @@ export const words = (tools: Tools): Words => {
     plans: plans(tools),
     client: clientWords,
     cautions: cautions(tools, { ...names, questions }),
+    cards: cards(tools),
     offline: offline(tools),
     placement: placement(tools),
     techniques: techniques(tools),

@@ -1,5 +1,5 @@
 import type { Words } from "../en/words"
-import type { Tools } from "../tools"
+import { type Tools, toolsOf } from "../tools"
 
 /** The languages of screens and sheets by their BCP 47 tags, each called as it calls itself. */
 export const languages = {
@@ -25,7 +25,7 @@ const files: Record<Language, () => Promise<{ words: (tools: Tools) => Words }>>
 
 /** The words of a language; each is a file of its own that nothing loads before it is asked for. */
 export async function loadWords(language: Language): Promise<Words> {
-  const [{ words }, { toolsOf }] = await Promise.all([files[language](), import("../tools")])
+  const { words } = await files[language]()
   return words(toolsOf(language))
 }
 

@@ -58,7 +58,7 @@ export const command = (t: Tools) => ({
   passedOn:
     "Des nombres seulement : ni nom, ni note, ni produit, ni jour ne figurent dans la liste. La lire avant de la transmettre.",
   joined:
-    "Un nouveau salon prend ce fichier sous Formule, Peser vos bols ; calibrate le prend avec --start. Ses propres bols resserrent ensuite les chiffres.",
+    "Un nouveau salon prend ce fichier sous « Formule », « Peser vos bols » ; calibrate le prend avec --start. Ses propres bols resserrent ensuite les chiffres.",
   learn: learnProblems(t),
 
   overLegalLimit: (percent: number) =>

@@ -3,12 +3,14 @@ import type { Question } from "../../core/document/consultation"
 import type { DoneCode } from "../../core/record/doneToday"
 import type { LookCode, RecordFoil } from "../../core/record/recordFoils"
 import type { DayTime, RecordLine } from "../../core/record/recordLines"
+import type { RecordPerson } from "../../core/record/recordPeople"
 import type { FoilPlace } from "../../core/schedule/placesOf"
 import { type Sentences, say } from "../say"
 import type { Tools } from "../tools"
 import { ruleNames } from "./cautions/ruleNames"
 import type { ClientWords } from "./client/client"
 import type { CommonWords } from "./common/common"
+import { pieces as counted } from "./common/pieces"
 
 /** What is kept of a service: said to the client of what was done, and to the salon of all that was seen. */
 export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
@@ -30,6 +32,9 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
     override: "Dérogation",
     letter: "Courrier de médecin",
     withdrawn: "Blocage levé",
+    people: "Par qui",
+    "asked-by": "Demandé par",
+    "asked-aloud": "À voix haute",
   } satisfies Record<Exclude<RecordLine["code"], "hair">, string>,
   lines: recordLines(t, client),
 
@@ -40,6 +45,9 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
   looks: looks(t),
   /** How long a foil was on. */
   minutesOn: (minutes: number) => `${t.minutes(minutes)} de pose`,
+  /** Who placed a foil: initials, else what they are. */
+  placedBy: ({ who, initials }: Pick<RecordPerson, "who" | "initials">) =>
+    initials === "" ? `posée : ${roles[who]}` : `posée par ${initials}`,
 })
 
 const places: Record<FoilPlace, string> = {
@@ -55,16 +63,15 @@ const told = (t: Tools) => {
     weave: (count) => t.count(count, { one: "# mèche tricotée", other: "# mèches tricotées" }),
     backcomb: (count) =>
       t.count(count, { one: "# mèche douce et fondue", other: "# mèches douces et fondues" }),
+    painted: (count) =>
+      t.count(count, { one: "# mèche peinte à main levée", other: "# mèches peintes à main levée" }),
   }
-  const foils = ({ count, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
+  const foils = ({ count, piece, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
     const [all, place] = [
       kinds.map((each) => pieces[each.kind](each.count)),
       where.map((each) => places[each]),
     ]
-    return t.count(count, {
-      one: `# papillote ${t.and(place)} : ${t.and(all)}.`,
-      other: `# papillotes ${t.and(place)} : ${t.and(all)}.`,
-    })
+    return `${counted(t).count(count, piece)} ${t.and(place)} : ${t.and(all)}.`
   }
   return {
     done: {
@@ -86,6 +93,7 @@ const scalps = {
   irritated: "Cuir chevelu irrité",
   broken: "Cuir chevelu lésé",
 } satisfies Record<NonNullable<Extract<RecordLine, { code: "health" }>["scalp"]>, string>
+const roles = { 1: "coloriste", 2: "renfort" }
 const finishes = { cool: "reflet froid", neutral: "reflet neutre", warm: "reflet chaud" }
 
 const recordLines = (t: Tools, client: ClientWords) => {
@@ -133,6 +141,17 @@ const recordLines = (t: Tools, client: ClientWords) => {
     letter: ({ rule, from, dated }) => `${stopName(rule)} : ${from}, ${t.date(dated)}`,
     withdrawn: ({ rule, about, at, by }) =>
       `${[stopName(rule), ...(about ? [about] : [])].join(", ")} : modifié ou retiré ${when(at)}, ${by === "" ? "nom non donné" : `par ${by}`}`,
+    people: ({ people }) =>
+      t.capital(
+        people
+          .map(({ who, name, initials }) =>
+            name === "" ? roles[who] : `${roles[who]} ${name} (${initials})`,
+          )
+          .join(", "),
+      ),
+    "asked-by": ({ by }) => by,
+    "asked-aloud": ({ by, at, questions }) =>
+      `${by}, ${when(at)} : ${t.count(questions, { one: "non à # question", other: "non à # questions" })}`,
   } satisfies Sentences<RecordLine>
 }
 

@@ -1,3 +1,4 @@
+import type { EdgeShape } from "../../../geometry/painted/painting"
 import type { LandmarkName } from "../../../geometry/scalp/hairlineLandmarks"
 import type { CarrierKind, FoilKind } from "../../../geometry/section/section"
 import type { FaultName } from "../../../presets/sheets/teaching"
@@ -42,6 +43,7 @@ const aim = (t: Tools, common: CommonWords) => {
     slice: ["tranche", "tranches"],
     weave: ["tricotage", "tricotages"],
     backcomb: ["section crêpée", "sections crêpées"],
+    painted: ["mèche peinte", "mèches peintes"],
   }
   const runs: Record<PieceCode["direction"], string> = {
     "parallel to hairline": "le long de la lisière",
@@ -67,6 +69,7 @@ const tools = (t: Tools, common: CommonWords) => {
     foil: (count) => t.count(count, { one: "# papillote", other: "# papillotes" }),
     board: (count) => t.count(count, { one: "# planche", other: "# planches" }),
     "open-air": (count) => t.count(count, { one: "# mèche à l’air libre", other: "# mèches à l’air libre" }),
+    film: (count) => t.count(count, { one: "# mèche sous film", other: "# mèches sous film" }),
   }
   const forms = {
     powder: "poudre décolorante",
@@ -77,11 +80,11 @@ const tools = (t: Tools, common: CommonWords) => {
   return {
     comb: "Peigne à queue, vaporisateur d’eau, un pinceau par bol",
     "section-clips": ({ count }) =>
-      `Pinces : ${t.whole(count)}, une par section de la tête ; pas de métal près du produit`,
+      `Pinces : ${t.whole(count)}, une par section de la tête ; non métalliques près du produit`,
     clips: ({ low, high }) =>
-      `Pinces : ${t.spread(t.whole(low), t.whole(high))} ; pas de métal près du produit`,
+      `Pinces : ${t.spread(t.whole(low), t.whole(high))} ; non métalliques près du produit`,
     carriers: ({ carrier, count, widthMm, lengthMm }) =>
-      carrier === "open-air"
+      carrier === "open-air" || carrier === "film"
         ? carriers[carrier](count)
         : `${carriers[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}`,
     mix: ({ mix, form, developerVolume, ratio }) =>
@@ -186,6 +189,7 @@ const stepTitles = (t: Tools, common: CommonWords) => {
     slice: (numbers) => named(numbers, { one: "Tranche", other: "Tranches" }),
     weave: (numbers) => named(numbers, { one: "Tricotage", other: "Tricotages" }),
     backcomb: (numbers) => named(numbers, { one: "Crêpage", other: "Crêpages" }),
+    painted: (numbers) => named(numbers, { one: "Mèche peinte", other: "Mèches peintes" }),
   }
   const named = (numbers: readonly number[], { one, other }: { one: string; other: string }) => {
     const list = t.and(numbers.map(t.whole))
@@ -205,6 +209,8 @@ const stepLabels: Record<Exclude<StepLineCode["code"], "take">, string> = {
   hold: "Tenir",
   place: "Placer",
   product: "Produit",
+  paint: "Peindre",
+  "keep-moist": "Air",
   "other-side": "Puis",
 }
 const takes = ({ stitching, pushed }: Extract<StepLineCode, { code: "take" }>) =>
@@ -244,6 +250,12 @@ const stepLines = (t: Tools, common: CommonWords) => {
     foil: (count) => t.count(count, { one: "Une papillote", other: "# papillotes côte à côte" }),
     board: (count) => t.count(count, { one: "Une planche", other: "# planches côte à côte" }),
   }
+  const edges: Record<Exclude<EdgeShape, "straight">, string> = {
+    v: "bord en V",
+    w: "bord en W",
+    u: "bord en U",
+    freehand: "bord à main levée",
+  }
   return {
     part: (line) =>
       [
@@ -274,7 +286,9 @@ const stepLines = (t: Tools, common: CommonWords) => {
     place: ({ carrier, count, widthMm, lengthMm, isTight, lie }) =>
       carrier === "open-air"
         ? "À l’air libre ; tenir à l’écart des cheveux dessous."
-        : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, dessous, ${isTight ? "contre" : "près de"} la racine ; ${lies[lie]}.`,
+        : carrier === "film"
+          ? "Sous film ; tenir à l’écart des cheveux dessous."
+          : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, dessous, ${isTight ? "contre" : "près de"} la racine ; ${lies[lie]}.`,
     product: ({ mix, startMm, isPastCushion, fromShare, toShare, faces }) => {
       const from =
         fromShare > 0
@@ -285,6 +299,19 @@ const stepLines = (t: Tools, common: CommonWords) => {
       const to = toShare === 1 ? "jusqu’aux pointes" : `jusqu’à ${t.percent(toShare)} de la longueur`
       return `Mélange ${mix}, ${from} ${to}, ${faces === 2 ? "les deux faces de la mèche" : "une face de la mèche"}.`
     },
+    paint: ({ mix, edge, highShare, lowShare, toShare, featherMm, faces }) =>
+      [
+        `Poser la mèche à plat sur la main ou une planche. Mélange ${mix}, ${faces === 2 ? "les deux faces" : "la face du dessus seule"} :`,
+        edge === "straight"
+          ? `bord droit à ${t.percent(highShare)} de la longueur,`
+          : `${edges[edge]} de ${t.percent(highShare)} de la longueur jusqu’à ${t.percent(lowShare)},`,
+        toShare === 1 ? "peint jusqu’aux pointes." : `peint jusqu’à ${t.percent(toShare)} de la longueur.`,
+        `Estomper les premiers ${half(featherMm)} : peu au bord, puis plus ; dessous, couche pleine.`,
+      ].join(" "),
+    "keep-moist": ({ isUnderFilm }) =>
+      isUnderFilm
+        ? "Sous film selon le fabricant ; tenir à l’écart des cheveux dessous."
+        : "À l’air libre ; tenir à l’écart des cheveux dessous. Il n’agit qu’humide : couvrir de film ou réhumidifier selon le fabricant.",
     "other-side": ({ isEachRow }) =>
       isEachRow
         ? "Après chaque rang, le même de l’autre côté, à partir du même repère."

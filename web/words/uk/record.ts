@@ -9,6 +9,7 @@ import type { RecordWords } from "../en/record"
 import { say } from "../say"
 import type { Tools } from "../tools"
 import { ruleNames } from "./cautions/ruleNames"
+import { pieces as counted } from "./common/pieces"
 import { foilCount } from "./placement/counted"
 
 /** What is kept of a service: said to the client of what was done, and to the salon of all that was seen. */
@@ -29,6 +30,9 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords): Reco
     override: "Обхід заборони",
     letter: "Лист лікаря",
     withdrawn: "Відкликана заборона",
+    people: "Хто",
+    "asked-by": "Хто питав",
+    "asked-aloud": "Запитано вголос",
   },
   lines: recordLines(t, client),
 
@@ -64,6 +68,7 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords): Reco
           }),
   },
   minutesOn: (minutes) => `витримка ${t.minutes(minutes)}`,
+  placedBy: ({ who, initials }) => `накладено: ${initials === "" ? roles[who] : initials}`,
 })
 
 const places: Record<FoilPlace, string> = {
@@ -96,11 +101,18 @@ const told = (t: Tools): RecordWords["told"] => {
         many: "# м’яких розмитих пасом",
         other: "# м’якого розмитого пасма",
       }),
+    painted: (count) =>
+      t.count(count, {
+        one: "# пасмо, мальоване від руки",
+        few: "# пасма, мальовані від руки",
+        many: "# пасом, мальованих від руки",
+        other: "# пасма, мальованого від руки",
+      }),
   }
-  const foils = ({ count, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
+  const foils = ({ count, piece, places: where, kinds }: Extract<DoneCode, { code: "foils" }>) => {
     const all = t.and(kinds.map((each) => pieces[each.kind](each.count)))
     const place = t.and(where.map((each) => places[each]))
-    return `${t.count(count, { one: "# фольга", few: "# фольги", many: "# фольг", other: "# фольги" })} ${place}: ${all}.`
+    return `${counted(t).count(count, piece)} ${place}: ${all}.`
   }
   return {
     done: {
@@ -122,6 +134,7 @@ const scalps = {
   irritated: "Шкіра голови подразнена",
   broken: "Шкіра голови ушкоджена",
 }
+const roles = { 1: "колорист", 2: "асистент" }
 const finishes = {
   cool: "кінцевий тон холодний",
   neutral: "кінцевий тон нейтральний",
@@ -184,6 +197,22 @@ const recordLines = (t: Tools, client: ClientWords): RecordWords["lines"] => {
     letter: ({ rule, from, dated }) => `${stopName(rule)}: ${from}, ${t.date(dated)}`,
     withdrawn: ({ rule, about, at, by }) =>
       `${[stopName(rule), ...(about ? [about] : [])].join(", ")}: змінено або прибрано ${when(at)}, ${by === "" ? "ім’я не вказано" : by}`,
+    people: ({ people }) =>
+      t.capital(
+        people
+          .map(({ who, name, initials }) =>
+            name === "" ? roles[who] : `${roles[who]} ${name} (${initials})`,
+          )
+          .join(", "),
+      ),
+    "asked-by": ({ by }) => by,
+    "asked-aloud": ({ by, at, questions }) =>
+      `${by}, ${when(at)}: ${t.count(questions, {
+        one: "«ні» на # питання",
+        few: "«ні» на # питання",
+        many: "«ні» на # питань",
+        other: "«ні» на # питання",
+      })}`,
   }
 }
 

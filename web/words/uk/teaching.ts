@@ -1,3 +1,4 @@
+import type { EdgeShape } from "../../../geometry/painted/painting"
 import type { LandmarkName } from "../../../geometry/scalp/hairlineLandmarks"
 import type { CarrierKind, FoilKind } from "../../../geometry/section/section"
 import type { FoilPlace } from "../../core/schedule/placesOf"
@@ -36,6 +37,7 @@ const aim = (t: Tools, common: CommonWords): TeachingWords["aim"] => {
     slice: ["слайс", "слайси"],
     weave: ["штопка", "штопки"],
     backcomb: ["пасмо з начосом", "пасма з начосом"],
+    painted: ["мальована панель", "мальовані панелі"],
   }
   const piece = ({ kind, direction, isOne }: PieceCode) => {
     const thing = things[kind][isOne ? 0 : 1]
@@ -62,6 +64,7 @@ const tools = (t: Tools, common: CommonWords): TeachingWords["tools"] => {
         other: "# планшета",
       }),
     "open-air": (count) => `${sectionCount(t, count)} відкрито`,
+    film: (count) => `${sectionCount(t, count)} під плівкою`,
   }
   const forms = {
     powder: "освітлювальна пудра",
@@ -75,7 +78,7 @@ const tools = (t: Tools, common: CommonWords): TeachingWords["tools"] => {
       `Затискачі: ${t.whole(count)}, по одному на секцію голови; біля засобу не металеві`,
     clips: ({ low, high }) => `Затискачі: ${t.spread(t.whole(low), t.whole(high))}; біля засобу не металеві`,
     carriers: ({ carrier, count, widthMm, lengthMm }) =>
-      carrier === "open-air"
+      carrier === "open-air" || carrier === "film"
         ? carriers[carrier](count)
         : `${carriers[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}`,
     mix: ({ mix, form, developerVolume, ratio }) =>
@@ -173,6 +176,7 @@ const stepTitles = (t: Tools, common: CommonWords): TeachingWords["stepTitles"] 
     slice: ["Слайс", "Слайси"],
     weave: ["Штопка", "Штопки"],
     backcomb: ["Начіс", "Начоси"],
+    painted: ["Мальована панель", "Мальовані панелі"],
   }
   return {
     "leave-out": ({ name, isPair, side }) =>
@@ -188,6 +192,8 @@ const stepLabels: Record<Exclude<StepLineCode["code"], "take">, string> = {
   hold: "Тримати",
   place: "Класти",
   product: "Засіб",
+  paint: "Малювати",
+  "keep-moist": "Повітря",
   "other-side": "Далі",
 }
 const takes = ({ stitching, pushed }: Extract<StepLineCode, { code: "take" }>) =>
@@ -227,6 +233,12 @@ const stepLines = (t: Tools, common: CommonWords): TeachingWords["stepLines"] =>
     foil: (count) => (count === 1 ? "Одну фольгу" : `Фольги поруч (${t.whole(count)})`),
     board: (count) => (count === 1 ? "Один планшет" : `Планшети поруч (${t.whole(count)})`),
   }
+  const edges: Record<Exclude<EdgeShape, "straight">, string> = {
+    v: "край літерою V",
+    w: "край літерою W",
+    u: "край літерою U",
+    freehand: "край від руки",
+  }
   return {
     part: (line) =>
       [
@@ -257,7 +269,9 @@ const stepLines = (t: Tools, common: CommonWords): TeachingWords["stepLines"] =>
     place: ({ carrier, count, widthMm, lengthMm, isTight, lie }) =>
       carrier === "open-air"
         ? "Відкрито; не торкатися волосся під ним."
-        : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, під пасмо, ${isTight ? "впритул до кореня" : "близько до кореня"}; ${lies[lie]}.`,
+        : carrier === "film"
+          ? "Під плівкою; не торкатися волосся під ним."
+          : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, під пасмо, ${isTight ? "впритул до кореня" : "близько до кореня"}; ${lies[lie]}.`,
     product: ({ mix, startMm, isPastCushion, fromShare, toShare, faces }) => {
       const from =
         fromShare > 0
@@ -268,6 +282,19 @@ const stepLines = (t: Tools, common: CommonWords): TeachingWords["stepLines"] =>
       const to = toShare === 1 ? "до кінців" : `до ${t.percent(toShare)} довжини`
       return `Суміш ${mix}, ${from} ${to}, ${faces === 2 ? "пасмо з обох боків" : "пасмо з одного боку"}.`
     },
+    paint: ({ mix, edge, highShare, lowShare, toShare, featherMm, faces }) =>
+      [
+        `Панель покласти рівно на руку чи планшет. Суміш ${mix}, ${faces === 2 ? "з обох боків" : "лише верхній бік"}:`,
+        edge === "straight"
+          ? `рівний край на ${t.percent(highShare)} довжини,`
+          : `${edges[edge]} від ${t.percent(highShare)} довжини до ${t.percent(lowShare)},`,
+        toShare === 1 ? "малювати до кінців." : `малювати до ${t.percent(toShare)} довжини.`,
+        `Перші ${half(featherMm)} розтушувати: біля краю тонко, далі щільніше; нижче повний шар.`,
+      ].join(" "),
+    "keep-moist": ({ isUnderFilm }) =>
+      isUnderFilm
+        ? "Під плівкою за вказівкою виробника; не торкатися волосся під ним."
+        : "Відкрито; не торкатися волосся під ним. Діє лише вологим: накрити плівкою чи зволожити за вказівкою виробника.",
     "other-side": ({ isEachRow }) =>
       isEachRow
         ? "Після кожного ряду — той самий ряд на другому боці, від того самого орієнтира."

@@ -1,5 +1,6 @@
 import type { Words } from "../en/words"
 import type { Tools } from "../tools"
+import { cards } from "./cards"
 import { cautions } from "./cautions/cautions"
 import { chair } from "./chair/chair"
 import { client } from "./client/client"
@@ -30,6 +31,7 @@ export const words = (tools: Tools): Words => {
     plans: plans(t),
     client: clientWords,
     cautions: cautions(t, { ...names, questions }),
+    cards: cards(tools),
     offline: offline(t),
     placement: placement(t),
     techniques: techniques(t),

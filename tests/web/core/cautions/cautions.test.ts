@@ -32,6 +32,7 @@ const mix = (change: Partial<PlannedMix> = {}): PlannedMix => {
   }
 }
 const visit = (consultation: Partial<Consultation> = {}, ...mixes: PlannedMix[]): Visit => ({
+  standing: [],
   consultation: {
     ...newConsultation(),
     ageYears: 34,
@@ -93,6 +94,8 @@ const final: [RuleName, Visit][] = [
   ["scalp", visit({ scalp: { seen: "irritated", on: today } })],
   ["metallic-salts", visit({ hair: hair({ history: ["metallic-salts"] }) })],
   ["strand-test-failed", visit({ strandTests: [{ product: powder.name, outcome: "failed" }] })],
+  ["card-dye-allergy", { ...visit(), standing: [{ kind: "dye", to: "PPD", since: "" }] }],
+  ["card-dye-allergy", { ...visit(), standing: [{ kind: "not-known", to: "", since: "" }] }],
   ["over-stretched", visit({ hair: hair({ stretch: "stays-stretched" }) })],
   ["over-stretched", visit({ hair: hair({ stretch: "breaks" }) })],
   [
@@ -161,6 +164,7 @@ const passable: [RuleName, Visit][] = [
   ["heat-place", visit({}, mix({ heatMin: 5, near: { hairline: false, scalp: false, cushion: true } }))],
   ["heat-time", visit({}, mix({ heatMin: 15, sheet: { ...powder, alertTest: false, heatMin: 20 } }))],
   ["allergy", visit({ answers: yes("otherAllergy") })],
+  ["card-allergy", { ...visit(), standing: [{ kind: "other", to: "nickel", since: "" }] }],
   ["strong-developer", visit({}, mix({ sheet: null, developerVolume: 40 }))],
   ["henna", visit({ hair: hair({ history: ["henna"] }) })],
   ["recent-relaxer", visit({ answers: yes("recentRelaxer") })],

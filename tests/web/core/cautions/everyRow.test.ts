@@ -7,6 +7,7 @@ import { type Clearance, clearanceOf } from "../../../../web/core/cautions/clear
 import { plannedService } from "../../../../web/core/chair/plannedService"
 import type {
   AlertTest,
+  AllergyKind,
   Consultation,
   HairHistory,
   Question,
@@ -64,6 +65,11 @@ const reacted: AlertTest = {
   changedSince: { said: "no", on: today },
 }
 
+const onCard = (kind: AllergyKind): Plan => ({
+  ...inside,
+  client: { ...inside.client, allergies: [{ kind, to: "nickel", since: "" }] },
+})
+
 /** A plan for each row that stops, whatever else it may stop for. */
 const plans: Partial<Record<RuleName, readonly Plan[]>> = {
   "under-16": [told({ ageYears: 15 })],
@@ -81,6 +87,8 @@ const plans: Partial<Record<RuleName, readonly Plan[]>> = {
   chemotherapy: [yes("chemotherapy")],
   asthma: [yes("asthma")],
   allergy: [yes("otherAllergy")],
+  "card-dye-allergy": [onCard("dye"), onCard("not-known")],
+  "card-allergy": [onCard("other")],
   "alert-test": [
     {
       ...inside,

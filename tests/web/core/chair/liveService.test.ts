@@ -69,6 +69,16 @@ describe("a service at the chair of a plan", () => {
     expect(rinseMin).toBe(Math.round(again.rinseMin))
   })
 
+  it("carries the client's initials, also when they are written down after the start, and never loses them", () => {
+    const named = { ...samplePlan, client: { initials: "K.W." } }
+    expect(beginService(named, timed(named), at(0)).initials).toBe("K.W.")
+    expect(withFoilsOf(played(), named, timed(named)).initials).toBe("K.W.")
+    const nameless = { ...samplePlan, client: { initials: "" } }
+    expect(withFoilsOf(beginService(named, timed(named), at(0)), nameless, timed(nameless)).initials).toBe(
+      "K.W.",
+    )
+  })
+
   it("follows the plan when a foil is taken out, but never forgets one that is on", () => {
     const goneFrom = done(removeSections(first, second))
     const gone = timed(goneFrom)

@@ -3,8 +3,9 @@ import type { Chair, Tap } from "../../../../web/core/chair/chair"
 import { passTime, startChair, tapChair } from "../../../../web/core/chair/chairClock"
 import { notReadyOf, standingOf } from "../../../../web/core/chair/chairRecord"
 import { callsShown, dueCalls, isDanger } from "../../../../web/core/chair/dueCalls"
-import { tonerTimes } from "../../../../web/core/chair/tonerTimes"
+import { tonersOnNow, tonerTimes } from "../../../../web/core/chair/tonerTimes"
 import type { LookSeen } from "../../../../web/core/document/serviceRecord"
+import { en } from "../../../support/words"
 
 const minute = 60_000
 const at = (minutes: number) => ({ load: "one", monotonicMs: minutes * minute, wallMs: minutes * minute })
@@ -149,6 +150,19 @@ describe("after the rinse", () => {
     expect(zonesAt(60.1)[0]).toEqual(["toner-limit", "mids", true])
     const off = play(chair, [50, { kind: "toner-off", zone: "mids" }])
     expect(tonerTimes(off)[0]).toMatchObject({ onAtMs: 40 * minute, offAtMs: 50 * minute })
+  })
+  it("holds the end of the service for as long as a toner is on", () => {
+    expect(tonersOnNow(rinsed)).toEqual([])
+    const chair = play(
+      rinsed,
+      [40, { kind: "toner-on", zone: "mids" }],
+      [43, { kind: "toner-on", zone: "hairline" }],
+      [50, { kind: "toner-off", zone: "mids" }],
+    )
+    expect(tonersOnNow(chair)).toEqual(["hairline"])
+    expect(en.chair.tonerStillOn(tonersOnNow(chair))).toBe(
+      "Toner, hairline still on. Tap “Rinsed off” first.",
+    )
   })
   it("refuses a toner off that is not on, and on twice", () => {
     const said = (chair: Chair, tap: Tap) =>

@@ -112,7 +112,7 @@ describe("a field out of order", () => {
     [
       "no such kind",
       set(["sections", 1, "kind"], "balayage"),
-      'section 2, kind: expected a section of kind "slice", "weave", "backcomb" or "left-out", found "balayage"',
+      'section 2, kind: expected a section of kind "slice", "weave", "backcomb", "painted" or "left-out", found "balayage"',
     ],
     [
       "too many initials",

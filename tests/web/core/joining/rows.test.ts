@@ -49,7 +49,11 @@ describe("a salon's list", () => {
     ["31.5", "heavy", 'Line 3, productG: found "heavy"; expected a number from 0.01 to 5,000. Correct it'],
     ["31.5", "-4", 'Line 3, productG: found "-4"'],
     [",8,", ",2.5,", 'Line 3, foils: found "2.5"; expected a whole number from 1 to 500'],
-    ["weighing,slice", "weighing,braid", 'Line 3, kind: found "braid"; expected slice, weave or backcomb.'],
+    [
+      "weighing,slice",
+      "weighing,braid",
+      'Line 3, kind: found "braid"; expected slice, weave, backcomb or painted.',
+    ],
     ["weighing,slice", "client,slice", 'Line 3, row: found "client"; expected weighing, strand or pace.'],
     ["pace,backcomb,12,", "pace,backcomb,12,7", 'Line 7, hairG: found "7"; a pace row has none. Empty it.'],
     ["31.5", "31,5", "Line 3 has 16 values for 15 columns. If numbers hold commas, write points"],

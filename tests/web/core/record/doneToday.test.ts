@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest"
 import { isFoil } from "../../../../geometry/section/section"
 import type { RecordedTap, ServiceRecord } from "../../../../web/core/document/serviceRecord"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
-import { doneToday } from "../../../../web/core/record/doneToday"
+import { dayOfService, doneToday } from "../../../../web/core/record/doneToday"
 import { say } from "../../../../web/words/say"
 import { en } from "../../../support/words"
 
@@ -54,5 +54,12 @@ describe("what was done", () => {
     const { isToned, lines } = doneToday({ ...plan, toning: { toner, rootShade: null } }, "UTC")
     expect(isToned).toBe(true)
     expect(lines.at(-1)).toEqual({ code: "toned", products: ["House toner (invented)"] })
+  })
+  it("is of the salon's own day for the next visit too, late in the evening east of Greenwich and early west of it", () => {
+    const at = (startedAt: string, zone: string) =>
+      dayOfService({ ...plan, service: { ...service([]), startedAt } }, zone)
+    expect(at("2026-03-09T13:30:00Z", "Pacific/Auckland")).toBe("2026-03-10")
+    expect(at("2026-03-10T02:00:00Z", "America/New_York")).toBe("2026-03-09")
+    expect(dayOfService(plan, "Pacific/Auckland")).toBe(plan.date)
   })
 })

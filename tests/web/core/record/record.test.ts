@@ -22,6 +22,14 @@ describe("the record of a service", () => {
     expect(second.real).toEqual({ onMin: 7, offMin: null })
     expect([third.real, third.looks]).toEqual([null, []])
   })
+  it("names the mix a foil was coated with, whatever letter it was given after it went on", () => {
+    const served = servedPlan()
+    if (!served.service) throw new Error("nothing was carried out")
+    const foils = served.service.foils.map((foil, at) => (at === 0 ? { ...foil, mix: "A" } : foil))
+    const [first, second] = recordFoils({ ...served, service: { ...served.service, foils } })
+    // Of the second nothing was kept: as drawn.
+    expect([first.mix, second.mix]).toEqual(["A", "B"])
+  })
   it("keeps that a check was put off: “Not now” writes “not checked”", () => {
     const served = servedPlan()
     const { service } = served

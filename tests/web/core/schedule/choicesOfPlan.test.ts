@@ -43,7 +43,7 @@ describe("how a plan says that it is to be timed", () => {
   })
 
   it("places a foil in the minutes that were learnt for its kind", () => {
-    const pace = { slice: spread(3), weave: spread(5), backcomb: spread(7) }
+    const pace = { slice: spread(3), weave: spread(5), backcomb: spread(7), painted: spread(11) }
     const { service } = clock(done(setTiming({ pace })))
     for (const { kind, placeMin } of service.foils) expect(placeMin.mid % pace[kind].mid).toBe(0)
   })

@@ -2,7 +2,7 @@ import { expect, it } from "vitest"
 import { alikeEntries } from "../../../../web/panels/plans/alikeEntries"
 
 const entry = (id: string, name: string, initials: string) => ({
-  ...{ id, name, initials, served: false },
+  ...{ id, name, initials, served: false, day: null, upkeepWeeks: null },
   savedAt: "2026-03-09T12:00:00.000Z",
 })
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest"
 import { papers } from "../../../../presets/sheets/papers"
+import { newConsultation } from "../../../../web/core/document/consultation"
 import { recordCard } from "../../../../web/sheets/cards/recordCard"
 import type { Page } from "../../../../web/sheets/pens/page"
 import { flow } from "../../../../web/sheets/setting/flow"
@@ -8,7 +9,7 @@ import { busyPlan } from "../../../support/busyPlan"
 import { spanOf, texts } from "../../../support/pageTexts"
 import { servedPlan } from "../../../support/servedPlan"
 import { sheetFonts, sheetOptions } from "../../../support/sheetFonts"
-import { en } from "../../../support/words"
+import { en, everyLanguage } from "../../../support/words"
 
 const lay = (plan = servedPlan(), paper: (typeof papers)[keyof typeof papers] = papers.a4) =>
   recordCard(plan, sheetOptions({ paper, stops: "" }), sheetFonts)
@@ -27,6 +28,54 @@ describe("the record card", () => {
       "mix A ________ g, mix B ________ g",
     ])
       expect(said).toContain(part)
+  })
+  it("says who worked, who placed each foil, and who asked", () => {
+    const plan = servedPlan()
+    if (!plan.service || !plan.consultation) throw new Error("no service")
+    const { foils, log } = plan.service
+    const said = words(
+      lay({
+        ...plan,
+        consultation: { ...plan.consultation, askedBy: "Cleo D." },
+        service: {
+          ...plan.service,
+          people: ["Ana Berg", "Mia"],
+          foils: foils.map((foil, at) => ({ ...foil, lane: at === 1 ? 2 : 1 })),
+          log: log.map((entry, at) =>
+            entry.tap.kind === "on" ? { ...entry, tap: { ...entry.tap, by: at === 0 ? 1 : 2 } } : entry,
+          ),
+        },
+      }),
+    )
+    for (const part of ["Cleo D.", "Colourist Ana Berg (AB), assistant Mia (M)"]) expect(said).toContain(part)
+    expect(said.filter((part) => part.startsWith("placed by"))).toEqual(["placed by AB", "placed by M"])
+  })
+  it("lays out a stop that was taken back in lines of its own, beside what it is, whole and within the page", () => {
+    const about = `${"Two weeks ago at the hairline behind both ears ".repeat(6)}end`
+    const withdrawn = [
+      { rule: "patch-test-reacted", about, at: "2026-03-09T10:00:00.000Z", by: "W".repeat(80) },
+    ]
+    const plan = servedPlan()
+    const consultation = { ...(plan.consultation ?? newConsultation()), withdrawn }
+    for (const paper of Object.values(papers))
+      for (const [language, catalogue] of everyLanguage) {
+        const options = sheetOptions({ paper, language, words: catalogue })
+        const all = texts(recordCard({ ...plan, consultation }, options, sheetFonts))
+        const tag = all.find(({ text }) => text.includes("Two weeks"))?.tag
+        const ofStop = all.filter((item) => item.tag === tag)
+        const close = (text: string) => text.replace(/\s/g, "")
+        const said = close(ofStop.map(({ text }) => text).join(""))
+        expect(said.startsWith(close(catalogue.record.labels.withdrawn))).toBe(true)
+        for (const part of [about, "W".repeat(80)]) expect(said).toContain(close(part))
+        const labels = ofStop.filter(({ weight }) => weight === "semibold")
+        const lines = ofStop.filter(({ weight }) => weight === "regular")
+        expect(lines.length).toBeGreaterThan(3)
+        expect(Math.max(...labels.map((item) => spanOf(item)[1]))).toBeLessThan(
+          Math.min(...lines.map((item) => spanOf(item)[0])),
+        )
+        for (const item of ofStop)
+          expect(spanOf(item)[1]).toBeLessThanOrEqual(paper.widthMm - paper.marginMm + 0.01)
+      }
   })
   it("leaves rules to write on without beginning a page for them", () => {
     for (const paper of Object.values(papers)) {

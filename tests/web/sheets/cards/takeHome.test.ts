@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { papers } from "../../../../presets/sheets/papers"
 import { newConsultation } from "../../../../web/core/document/consultation"
+import { newSalon } from "../../../../web/core/document/salon"
 import type { Plan } from "../../../../web/core/document/schema"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { takeHome } from "../../../../web/sheets/cards/takeHome"
@@ -52,6 +53,17 @@ describe("the sheet to take home", () => {
     const winter = words(lay({ ...example, date: "2026-12-01" })).join(" ")
     expect(winter).toContain("29 December 2026 – 12 January 2027")
     expect(said).toContain("call your emergency number (_________) at once")
+  })
+  it("says how the salon is reached: as the desk has it, and what the desk does not say as the plan brought it", () => {
+    const contact = { name: "Corner (invented)", phone: "555 0100", emergency: "112" }
+    const old = { ...example, salon: { ...newSalon(), contact } }
+    const said = words(lay(old)).join(" ")
+    for (const part of ["Corner (invented), 555 0100", "call 112 at once"]) expect(said).toContain(part)
+    const here = { name: "", phone: "555 0199", emergency: "999" }
+    const now = words(takeHome(old, sheetOptions({ contact: here }), sheetFonts)).join(" ")
+    for (const part of ["Corner (invented), 555 0199", "call 999 at once"]) expect(now).toContain(part)
+    const bare = words(takeHome({ ...example, salon: undefined }, sheetOptions({ contact }), sheetFonts))
+    expect(bare.join(" ")).toContain("call 112 at once")
   })
   it("prints no gram, no volume, no stop and no health answer", () => {
     const said = words(lay()).join(" ")

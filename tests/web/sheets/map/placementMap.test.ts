@@ -175,7 +175,8 @@ describe("the placement map", () => {
     for (const paper of Object.values(papers)) {
       const pages = lay(plan, { paper })
       expect(pages, paper.name).toHaveLength(2)
-      const headings = ["Toner, after rinsing", "Depths, true size", "Stitch/gap, mm, true size"]
+      const { starts, stitches, title } = en.sheets.map.ruler
+      const headings = [en.sheets.map.toner.title, title, starts, stitches]
       for (const heading of [...headings, "Clock, minutes from the first parting"])
         expect(words(pages).filter((text) => text === heading)).toHaveLength(1)
     }

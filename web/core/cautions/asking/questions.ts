@@ -5,7 +5,7 @@ import { dayIn, momentMs } from "../../text/zonedTime"
 
 /**
  * How long an answer counts: on its day alone, or for the visit it was confirmed for. What is asked alone is never
- * answered together with others: breathing, hives, a rash, an allergy, pregnancy.
+ * answered together with others: breathing, of the client and of who mixes, hives, a rash, an allergy, pregnancy.
  */
 export type QuestionRow = { lasts: "day" | "visit"; alone: boolean }
 
@@ -16,7 +16,7 @@ export const questionRows: Readonly<Record<Question, QuestionRow>> = {
   faceRash: { lasts: "day", alone: true },
   expecting: { lasts: "day", alone: true },
   pastReaction: { lasts: "visit", alone: false },
-  asthma: { lasts: "visit", alone: false },
+  asthma: { lasts: "visit", alone: true },
   scalpToday: { lasts: "day", alone: false },
   scalpCondition: { lasts: "visit", alone: false },
   medicines: { lasts: "visit", alone: false },
@@ -29,7 +29,7 @@ export const questionRows: Readonly<Record<Question, QuestionRow>> = {
   hairlineLoss: { lasts: "visit", alone: false },
   lenses: { lasts: "day", alone: false },
   browsOrLashes: { lasts: "visit", alone: false },
-  colouristBreathing: { lasts: "visit", alone: false },
+  colouristBreathing: { lasts: "visit", alone: true },
 }
 
 /** The day by the wall calendar, and the day of the visit that answers are for. */

@@ -24,6 +24,9 @@ export type CautionCode =
   | { code: "asthma" }
   | { code: "medicines" }
   | { code: "other-allergy" }
+  /** What stands on the client's card, in the words written there. */
+  | { code: "card-dye-allergy"; to: readonly string[] }
+  | { code: "card-allergy"; to: readonly string[] }
   | { code: "black-henna" }
   | { code: "hairline-loss" }
   | { code: "eyes" }
@@ -54,6 +57,7 @@ export type CautionCode =
   | { code: "heat-place"; mix: string; forbiddenVolume: number }
   /** Longer than is usual, though the sheet allows it. */
   | { code: "heat-time"; mix: string; heatMin: number; usualMostMin: number }
+  | { code: "open-air-dries"; mix: string }
   | { code: "no-sheet"; mix: string; product: string }
   | { code: "sheet-silent"; mix: string; product: string; gaps: readonly SheetGap[] }
 

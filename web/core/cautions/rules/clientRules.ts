@@ -1,7 +1,8 @@
 import { visitLimits } from "../../../../presets/timing/visitLimits"
 import type { Question } from "../../document/consultation"
+import { plainLetters } from "../../text/plainLetters"
 import type { CautionCode } from "./cautionCode"
-import { caution, type Rule, said, stop, type Visit, when } from "./rule"
+import { caution, type Found, type Rule, said, stop, type Visit, when } from "./rule"
 import { isLightener } from "./tonerKinds"
 
 const { youngestYears } = visitLimits
@@ -108,6 +109,20 @@ export const clientRules = {
         ? [{ why: { code: "other-allergy" }, about: visit.consultation.otherAllergy.which.trim() }]
         : [],
   }),
+  "card-dye-allergy": stop({
+    decides: "doctor",
+    isPublic: false,
+    field: "question-dyeAllergy",
+    source: "label-words",
+    finds: (visit) => (said(visit, "dyeAllergy") ? [] : standing(visit, "card-dye-allergy")),
+  }),
+  "card-allergy": stop({
+    decides: "colourist",
+    isPublic: false,
+    field: "question-otherAllergy",
+    source: "label-words",
+    finds: (visit) => standing(visit, "card-allergy"),
+  }),
   "hairline-loss": caution({
     decides: "colourist",
     isPublic: true,
@@ -123,6 +138,21 @@ export const clientRules = {
     finds: (visit) => when(said(visit, "lenses", "browsOrLashes"), { code: "eyes" }),
   }),
 } satisfies Record<string, Rule>
+
+/**
+ * What stands on the card holds whatever is answered today: a no says that card and client disagree. What nobody knows
+ * the kind of is held like hair dye. Another allergy that is told today by name is held by that answer.
+ */
+function standing(visit: Visit, code: "card-dye-allergy" | "card-allergy"): readonly Found[] {
+  const isOther = code === "card-allergy"
+  const told = said(visit, "otherAllergy") ? plainLetters(visit.consultation.otherAllergy.which) : ""
+  const to = visit.standing
+    .filter(({ kind, to: what }) => (kind === "other") === isOther && !(isOther && isNamed(what, told)))
+    .map(({ to: what }) => what)
+  return to.length === 0 ? [] : [{ why: { code, to }, about: to.join(", ") }]
+}
+
+const isNamed = (what: string, told: string) => plainLetters(what) !== "" && told.includes(plainLetters(what))
 
 /** One finding for what the client told, one for each patch test that reacted. */
 function pastReactions(visit: Visit) {

@@ -108,6 +108,14 @@ export const mixRules = {
     source: "common-practice",
     finds: (visit) => heatHabitsBroken["heat-time"](visit),
   }),
+  "open-air-dries": caution({
+    decides: "maker",
+    isPublic: true,
+    field: "formula",
+    source: "common-practice",
+    finds: (visit) =>
+      eachMix(visit, ({ id, isOpen }) => (isOpen ? { code: "open-air-dries", mix: id } : null)),
+  }),
   "no-sheet": caution({
     decides: "colourist",
     isPublic: true,

@@ -1,12 +1,19 @@
 import type { ProductSheet } from "../../../../presets/formula/productSheet"
-import type { Consultation, Question } from "../../document/consultation"
+import type { Consultation, Question, StandingAllergy } from "../../document/consultation"
 import type { MixRatio } from "../../mixing/strength"
 import type { Now } from "../../text/zonedTime"
 import type { Days } from "../asking/questions"
 import type { CautionCode } from "./cautionCode"
 
 /** Everything the rules look at: the client, what is to be mixed, and when. */
-export type Visit = { consultation: Consultation; mixes: readonly PlannedMix[]; now: Now; days: Days }
+export type Visit = {
+  consultation: Consultation
+  /** The allergies that stand on the client's card. */
+  standing: readonly StandingAllergy[]
+  mixes: readonly PlannedMix[]
+  now: Now
+  days: Days
+}
 
 /** A mix as the rules see it. A sheet of null: the product is not on the shelf. */
 export type PlannedMix = {
@@ -19,6 +26,8 @@ export type PlannedMix = {
   heatMin: number
   /** What the hair taken for this mix comes near. */
   near: { hairline: boolean; scalp: boolean; cushion: boolean }
+  /** Some of its hair lies in the open air, where product dries. */
+  isOpen?: boolean
 }
 
 /** What the toners go by among the mixes, which have a letter. */

@@ -1,12 +1,13 @@
 import { fitParting, otherSide, type TechniqueParting } from "../../../../geometry/placing/technique"
-import type { Section } from "../../../../geometry/section/section"
+import { isFoil, type Section } from "../../../../geometry/section/section"
 import { lengthMm } from "../../../../geometry/surface/surfacePath"
 import type { Technique, TechniqueSection } from "../../../../presets/techniques/technique"
 import { type Edit, refuse } from "../../document/edit"
-import { newSection, startAsked } from "../../document/newSection"
+import { newSection } from "../../document/newSection"
 import type { Plan } from "../../document/schema"
 import { headOf } from "../../figures/measured"
 import { addSections } from "../sections/addSections"
+import { patched } from "../sections/changeSections"
 import { fromWornParting, piecesOnSides } from "./wornSides"
 
 /** Lays a technique on the plan's head, the right side first and then its twin on the left. */
@@ -23,7 +24,8 @@ export const layTechnique =
  * What a technique puts on a plan's head, numbered on from what is there; a parting without room is left out. One that is
  * told alike on both sides hangs from the side parting worn, and what would cross that is cut there.
  */
-export function techniqueSections({ sections }: Pick<Technique, "sections">, plan: Plan): Section[] {
+export function techniqueSections({ sections: asDrawn }: Pick<Technique, "sections">, plan: Plan): Section[] {
+  const sections = startingAsAsked(asDrawn, plan)
   const told = isEvenSided(sections) ? (parting: TechniqueParting) => fromWornParting(parting, plan) : same
   const right = sections.map((row) => ({ row, twinOf: null }))
   const left = sections
@@ -49,6 +51,22 @@ export function techniqueSections({ sections }: Pick<Technique, "sections">, pla
 }
 
 const same = (parting: TechniqueParting) => parting
+
+/** The nearest start is as near the root as the client was asked for; the others keep their distance behind it. */
+function startingAsAsked(
+  rows: readonly TechniqueSection[],
+  { consultation }: Plan,
+): readonly TechniqueSection[] {
+  const askedMm = consultation?.rootDistanceMm ?? null
+  if (askedMm === null) return rows
+  const nearestMm = Math.min(...rows.flatMap(({ treatment }) => treatment?.rootDistanceMm ?? []))
+  return rows.map(({ treatment, ...row }) => ({
+    ...row,
+    ...(treatment && {
+      treatment: { ...treatment, rootDistanceMm: treatment.rootDistanceMm - nearestMm + askedMm },
+    }),
+  }))
+}
 
 /** Whether what has no twin lies over the middle, as far to the one side as to the other. */
 const isEvenSided = (rows: readonly TechniqueSection[]) =>
@@ -84,21 +102,8 @@ function pairUp(made: Section[], first: number, second: number) {
 }
 
 function sectionFrom(row: Row, parting: Section["parting"], plan: Plan): Section {
-  const { taken, depthMm, stitching, backcombing, name } = row
-  const treatment = row.treatment && {
-    ...row.treatment,
-    rootDistanceMm: startAsked(row.treatment.rootDistanceMm, plan),
-  }
-  const band = { taken, depthMm }
-  const section = newSection(row.kind, parting, plan)
-  switch (section.kind) {
-    case "left-out":
-      return { ...section, ...band, name: name ?? section.name }
-    case "slice":
-      return { ...section, ...band, ...treatment }
-    case "weave":
-      return { ...section, ...band, ...treatment, ...stitching }
-    case "backcomb":
-      return { ...section, ...band, ...treatment, ...stitching, ...backcombing }
-  }
+  const { kind, taken, depthMm, name, treatment, ...values } = row
+  const section = newSection(kind, parting, plan)
+  const made = patched(section, { band: { taken, depthMm }, ...(treatment && { treatment }), ...values })
+  return isFoil(made) ? made : { ...made, name: name ?? made.name }
 }

@@ -13,3 +13,16 @@ export const setBowlLeft =
       service: { ...service, bowls: service.bowls.with(at, { ...bowl, leftG }) },
     })
   }
+
+/** What was left of a bowl of toner of the last service, told at the zone, counted from 0, that tells its grams. */
+export const setTonerLeft =
+  (at: number, leftG: number | null): Edit =>
+  (plan) => {
+    const { service } = plan
+    const toner = service?.toners?.[at]
+    if (!service?.toners || !toner) throw new Error(`the last service has no toner ${at}`)
+    return validateEdit(plan, {
+      ...plan,
+      service: { ...service, toners: service.toners.with(at, { ...toner, leftG }) },
+    })
+  }

@@ -9,3 +9,9 @@ export const setPlanDetails =
   (details: PlanDetails): Edit =>
   (plan) =>
     validateEdit(plan, { ...plan, ...details })
+
+/** The initials alone: what stands on the client's card stays. */
+export const setInitials =
+  (initials: string): Edit =>
+  (plan) =>
+    setPlanDetails({ client: { ...plan.client, initials } })(plan)

@@ -5,6 +5,7 @@ import { newSection, usualSection } from "../../document/newSection"
 import { twinOf } from "../../document/pairs"
 import type { Plan } from "../../document/schema"
 import type { NextSection } from "../../kinds/kindRecord"
+import { traitsOf } from "../../kinds/kindRecords"
 
 /** Takes the same band up another way, and its twin with it: its parting, depth and all that both kinds have stay as they are. */
 export const changeKind =
@@ -34,7 +35,9 @@ export function asKind(
   const { id, parting, taken, depthMm, note, twin } = section
   const band = { id, parting, taken, depthMm, note, twin }
   if (!isFoil(fresh) || !isFoil(section)) return { ...fresh, ...band }
-  const treatment = Object.fromEntries(carried.map((field) => [field, section[field]]))
+  const own = [...traitsOf(section).ownTreatment, ...traitsOf(fresh).ownTreatment]
+  const kept = carried.filter((field) => !own.includes(field))
+  const treatment = Object.fromEntries(kept.map((field) => [field, section[field]]))
   return { ...fresh, ...band, ...treatment }
 }
 

@@ -21,6 +21,7 @@ export function Goals({ known, write }: PartProps) {
       <LevelChips
         legend={said.target}
         level={liftToLevel}
+        shown="lifted"
         onChange={(level) => write("set-target", { liftToLevel: level })}
       />
       <Choices

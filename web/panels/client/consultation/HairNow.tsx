@@ -40,7 +40,12 @@ export function HairNow({ known, write, told }: PartProps & { told: Clearance })
           onChange={(part) => setPlace({ ...place, part })}
         />
       </div>
-      <LevelChips legend={said.level} level={state.level} onChange={(level) => set("set-level", { level })} />
+      <LevelChips
+        legend={said.level}
+        level={state.level}
+        shown="natural"
+        onChange={(level) => set("set-level", { level })}
+      />
       <div id="field-history">
         <HistoryChips history={state.history} onChange={(next) => change("set-history", next)} />
         <StopsHere told={told} fields={["history"]} />

@@ -1,8 +1,7 @@
 import { useState } from "react"
+import { productsToTest } from "../../../core/cautions/productsToTest"
 import { type TestMoment, whyNotCounting } from "../../../core/cautions/rules/alertTest"
 import { testMomentOf } from "../../../core/cautions/rules/testRules"
-import { isTestAsked } from "../../../core/cautions/rules/tonerKinds"
-import { visitOf } from "../../../core/cautions/visitOfPlan"
 import type { AlertTest } from "../../../core/document/consultation"
 import { productSheets } from "../../../core/document/salon"
 import { letters } from "../../../core/fields/limits"
@@ -46,7 +45,6 @@ export function PatchTests({ known, write, days, told }: AskProps & PartProps) {
         />
       ))}
       <PutOn
-        tested={alertTests.map(({ product }) => product)}
         visit={days.visit}
         onPutOn={(test) => write("apply-test", { alertTests: [...alertTests, test] })}
       />
@@ -55,17 +53,14 @@ export function PatchTests({ known, write, days, told }: AskProps & PartProps) {
   )
 }
 
-type PutOnProps = { tested: readonly string[]; visit: string; onPutOn: (test: AlertTest) => void }
+type PutOnProps = { visit: string; onPutOn: (test: AlertTest) => void }
 
-/** One touch for each product of the plan that asks for a test; any other from the list. */
-function PutOn({ tested, visit, onPutOn }: PutOnProps) {
+/** One touch for each product of the plan and of the stock that asks for a test; any other from the list. */
+function PutOn({ visit, onPutOn }: PutOnProps) {
   const { tests: said } = useWords().client
   const plan = usePlan((open) => open)
   const products = productSheets(plan).map(({ name }) => ({ value: name, label: name }))
-  const asked = visitOf(plan, nowHere())
-    .mixes.filter(isTestAsked)
-    .map((mix) => mix.product)
-  const missing = [...new Set(asked)].filter((product) => !tested.includes(product))
+  const missing = productsToTest(plan)
   const [product, setProduct] = useState<string | null>(null)
   return (
     <div className="with-fields">

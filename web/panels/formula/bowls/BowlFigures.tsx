@@ -1,5 +1,6 @@
 import { isFoil } from "../../../../geometry/section/section"
 import type { Mix, Plan } from "../../../core/document/schema"
+import { pieceOf } from "../../../core/kinds/kindRecords"
 import { additivesOf } from "../../../core/mixing/additives"
 import type { Bowl } from "../../../core/mixing/bowls"
 import { pouringOf } from "../../../core/mixing/pouring"
@@ -41,7 +42,12 @@ export function BowlFigures({ bowl, mix, plan, isHeld }: Props) {
           parts: mix.ratio.developer / mix.ratio.lightener,
         })}
       </p>
-      <p>{w.bowl.foils(served.map(({ mapNumber }) => mapNumber))}</p>
+      <p>
+        {w.bowl.foils(
+          served.map(({ mapNumber }) => mapNumber),
+          pieceOf(served),
+        )}
+      </p>
       <p className="aside">{w.bowl.byVolume(bowl.developerMl)}</p>
       {poured && <p className={poured.code === "not-poured" ? "fault" : "aside"}>{say(w.poured, poured)}</p>}
       {additivesOf(bowl).map((additive) => (

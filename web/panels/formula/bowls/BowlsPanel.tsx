@@ -72,11 +72,11 @@ function BowlsNotes({ mixes }: { mixes: readonly MixInPlan[] }) {
   const w = useWords().formula.mixing
   return (
     <ul className="bowl-notes">
-      {mixes.flatMap(({ mix, foils, made }) =>
+      {mixes.flatMap(({ mix, foils, piece, made }) =>
         made
           ? [
               <li key={mix.id}>
-                {w.wanted({ foils, mix: mix.id, wantedG: made.wantedG })} {w.mixed(made)}
+                {w.wanted({ foils, piece, mix: mix.id, wantedG: made.wantedG })} {w.mixed(made)}
                 {made.cost === null ? "" : ` ${w.cost(made.cost)}`}
                 {made.notes.map((note) => ` ${say(w.note, note)}`)}
               </li>,

@@ -2,6 +2,7 @@ import { type Foil, isFoil } from "../../../../geometry/section/section"
 import type { Mix } from "../../../core/document/schema"
 import { changeSection } from "../../../core/edits/sections/changeSections"
 import { headOf } from "../../../core/figures/measured"
+import { pieceOf } from "../../../core/kinds/kindRecords"
 import { placeOf } from "../../../core/placement/places"
 import { commit } from "../../../session/commit"
 import { usePlan } from "../../../session/usePlan"
@@ -31,6 +32,7 @@ export function MixFoils({ mix }: { mix: Mix }) {
             <Choices
               legend={w.foilIn({
                 foil: foil.mapNumber,
+                piece: pieceOf([foil]),
                 kind: common.kinds[foil.kind],
                 place: say(common.place, placeOf(foil, headOf(plan))),
               })}

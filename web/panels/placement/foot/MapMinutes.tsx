@@ -3,6 +3,7 @@ import "./mapMinutes.css"
 import { useEffect, useRef } from "react"
 import { isFoil } from "../../../../geometry/section/section"
 import type { Plan } from "../../../core/document/schema"
+import { pieceOf } from "../../../core/kinds/kindRecords"
 import { type FoilAt, foilsAt } from "../../../core/schedule/foilsAt"
 import { minuteOf } from "../../../core/schedule/minuteCode"
 import { minutesTone } from "../../../core/schedule/minutesTone"
@@ -29,7 +30,7 @@ export function MapMinutes() {
   const foils = timed.ok ? foilsAt(timed.schedule, atMin) : new Map<string, FoilAt>()
   const { problems } = useWords().timing
   const words = timed.ok
-    ? common.minute(minuteOf(atMin, foils))
+    ? common.minute({ ...minuteOf(atMin, foils), piece: pieceOf(plan.sections.filter(isFoil)) })
     : timed.problems.map((problem) => say(problems, problem)).join(" ")
   return (
     <section
@@ -64,9 +65,9 @@ function FoilsAtMinute({ plan, foils, atMin }: AtMinute) {
   const w = useWords().placement.foot.minutes
   return (
     <ol className="unseen" aria-label={w.listLabel(atMin)}>
-      {plan.sections.filter(isFoil).map(({ id, mapNumber }) => {
+      {plan.sections.filter(isFoil).map(({ id, kind, mapNumber }) => {
         const foil = foils.get(id)
-        return foil && <li key={id}>{w.foil({ number: mapNumber, ...foil })}</li>
+        return foil && <li key={id}>{w.foil({ number: mapNumber, piece: pieceOf([{ kind }]), ...foil })}</li>
       })}
     </ol>
   )

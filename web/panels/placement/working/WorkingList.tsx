@@ -99,7 +99,8 @@ function Row({ total, index, last, plan }: RowProps) {
 function partsOf({ areaCm2, foils, placeMin }: WorkingTotals, w: PlacementWords["working"], t: Tools) {
   if (foils.foils === 0 && foils.productG.high === 0) return [t.area(areaCm2), w.noFoils]
   const minutes = placeMin ? [w.minutes(placeMin.low, placeMin.high)] : []
-  return [t.area(areaCm2), w.foils(foils.foils), t.gramsRange(foils.productG), ...minutes]
+  const count = foils.foils > 0 ? [w.foils(foils.foils)] : []
+  return [t.area(areaCm2), ...count, t.gramsRange(foils.productG), ...minutes]
 }
 
 function rename(index: number, { name }: WorkingSection, typed: string) {

@@ -1,11 +1,14 @@
 import { useId, useMemo } from "react"
+import { isFoil } from "../../../../geometry/section/section"
 import type { Plan } from "../../../core/document/schema"
+import { pieceOf } from "../../../core/kinds/kindRecords"
 import { type FoilAt, foilsAt } from "../../../core/schedule/foilsAt"
 import { minuteOf } from "../../../core/schedule/minuteCode"
 import { minutesTone } from "../../../core/schedule/minutesTone"
 import type { Schedule } from "../../../core/schedule/timing"
 import { black } from "../../../drawing/inks"
 import { sessionStore } from "../../../session/sessionStore"
+import { usePlan } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
 import { FoilHeads, type FoilPaint } from "../../heads/FoilHeads"
 import { foilViews } from "../../heads/foilViews"
@@ -33,7 +36,8 @@ export function HeadAtMinute({ plan, schedule, atMin }: Minute & { plan: Plan })
 export function MinuteSlider({ schedule, atMin, onScrub }: Minute & { onScrub: (min: number) => void }) {
   const { timing, common } = useWords()
   const w = timing.head
-  const words = common.minute(minuteOf(atMin, foilsAt(schedule, atMin)))
+  const piece = usePlan(({ sections }) => pieceOf(sections.filter(isFoil)))
+  const words = common.minute({ ...minuteOf(atMin, foilsAt(schedule, atMin)), piece })
   return (
     <div className="scrub">
       <input

@@ -1,5 +1,6 @@
 import { foilMin, type Skill } from "../../../../presets/timing/pace"
 import type { TimingChoices } from "../../../core/document/timingChoices"
+import { foilKinds } from "../../../core/kinds/kindRecords"
 import { useWords } from "../../../session/words"
 import { Choices } from "../../fields/Choices"
 import type { ChangeTiming } from "./changeTiming"
@@ -13,11 +14,12 @@ export function PaceChoice({ timing, change }: { timing: TimingChoices; change: 
     value: name,
     label: w.paceOption({ name, low, high }),
   })
-  const options = skills.map((skill) => option(skill, foilMin[skill]))
+  const learnt = foilKinds.flatMap((kind) => timing.pace?.[kind] ?? []).slice(0, 1)
+  const options: ReturnType<typeof option>[] = skills.map((skill) => option(skill, foilMin[skill]))
   return (
     <Choices
       legend={w.pace}
-      options={timing.pace ? [...options, option("learnt", timing.pace.slice)] : options}
+      options={[...options, ...learnt.map((range) => option("learnt", range))]}
       value={timing.pace ? "learnt" : timing.skill}
       onChange={(skill) => skill !== "learnt" && change("set-pace", { skill, pace: null })}
     />

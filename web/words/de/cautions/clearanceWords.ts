@@ -70,5 +70,7 @@ export const clearanceWords: typeof english = (t) => {
     },
     chairStop: "Nicht mischen. Zuerst die Stopps klären.",
     chairNotAsked: "Dies vor dem Start der Uhr fragen.",
+    chairHeld:
+      "Ein Stopp ist dazugekommen. Keine Folie mehr beginnen und keine Schale mischen. Was liegt, kontrollieren und ausspülen.",
   }
 }

@@ -3,6 +3,7 @@ import type {
   alertTestFaults as englishFaults,
 } from "../../en/cautions/clientCautions"
 import { say } from "../../say"
+import type { Tools } from "../../tools"
 
 /** What was found of the client, the hair and the tests. */
 export const clientCautions: typeof english = (t) => ({
@@ -46,6 +47,10 @@ export const clientCautions: typeof english = (t) => ({
     "Medikament oder Krankheit mit Wirkung auf Haar, Haut, Wundheilung oder mit Ohnmacht: zuerst mit Apotheke oder Arztpraxis des Gastes abklären, sonst ablehnen.",
   "other-allergy":
     "Der Gast hat eine Allergie. Mit den Inhaltsstoffen jedes Produkts und der Handschuhe vergleichen. Steht der Stoff dort oder ist die Ursache unbekannt: ablehnen.",
+  "card-dye-allergy": ({ to }) =>
+    `Auf der Karte: ${allergyTo(t, to)}, gilt wie eine Allergie gegen Haarfarbe. Heute bestätigen. Ein Nein hebt sie nicht auf: ist die Karte falsch, die Karte berichtigen.`,
+  "card-allergy": ({ to }) =>
+    `Auf der Karte: ${allergyTo(t, to)}. Heute bestätigen und jedes Produkt und jeden Handschuh prüfen. Ein Nein hebt sie nicht auf: ist die Karte falsch, die Karte berichtigen.`,
   "black-henna":
     "Der Gast hatte ein Tattoo mit schwarzem Henna: Es kann eine Allergie gegen Haarfarbe auslösen. Nur ein Hauttest, der nach dem Tattoo aufgetragen wurde, zählt.",
   "hairline-loss": "Haarausfall an der Haarlinie. Dort einen Streifen auslassen; Zug vermeiden.",
@@ -103,3 +108,7 @@ export const alertTestFaults: typeof englishFaults = (t) => ({
   "changed-since": ({ product }) =>
     `Hauttest mit ${product}: Seither hat sich etwas geändert. Einen neuen auftragen.`,
 })
+
+/** An allergy nobody wrote the cause of is named all the same. */
+const allergyTo = (t: Tools, to: readonly string[]) =>
+  `Allergie gegen ${t.and(to.map((what) => what.trim() || "Unbekanntes"))}`

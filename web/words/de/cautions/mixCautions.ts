@@ -36,6 +36,8 @@ export const mixCautions: typeof english = (t, named) => {
       `${named(mix)}: keine Wärme ab ${forbiddenVolume} Vol, nahe der Haarlinie oder nahe einem toupierten Polster.`,
     "heat-time": ({ mix, heatMin, usualMostMin }) =>
       `${named(mix)}: ${t.number(heatMin)} min Wärme geplant; üblich sind höchstens ${t.number(usualMostMin)} min, ganz gleich, was die Herstellerangaben erlauben.`,
+    "open-air-dries": ({ mix }) =>
+      `${named(mix)} liegt an der Luft, trocknet dort und wirkt dann nicht mehr. Feucht halten: nach Herstellerangabe abdecken oder nachfeuchten (übliche Praxis).`,
     "no-sheet": ({ mix, product }) =>
       `${named(mix)}: kein Produktblatt für ${product}. Eingeben, was auf der Dose steht. Enthält es Farbstoff, braucht es einen Hauttest.`,
     "sheet-silent": ({ mix, product, gaps: missing }) =>

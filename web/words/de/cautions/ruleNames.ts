@@ -19,6 +19,8 @@ export const ruleNames: typeof english = {
   medicines: "Medikament oder Krankheit",
   asthma: "Asthma",
   allergy: "Andere Allergie",
+  "card-dye-allergy": "Allergie auf der Karte: Haarfarbe oder unbekannt",
+  "card-allergy": "Allergie auf der Karte: andere",
   "black-henna": "Tattoo mit schwarzem Henna",
   "hairline-loss": "Haarausfall an der Haarlinie",
   eyes: "Augen",
@@ -41,6 +43,7 @@ export const ruleNames: typeof english = {
   heat: "Wärme",
   "heat-place": "Wärme an falscher Stelle",
   "heat-time": "Wärme länger als üblich",
+  "open-air-dries": "Produkt trocknet an der Luft",
   "no-sheet": "Kein Produktblatt",
   "sheet-silent": "Produktblatt unvollständig",
 }

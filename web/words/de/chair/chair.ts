@@ -1,4 +1,6 @@
 import type { chair as english } from "../../en/chair/chair"
+import { pieces } from "../common/pieces"
+import { buttons } from "./buttons"
 import { calls, toners } from "./calls"
 import { emergencies } from "./emergencies"
 import { floor } from "./floor"
@@ -13,8 +15,8 @@ export const chair: typeof english = (t) => ({
   },
 
   start: {
-    ahead: ({ foils, bowls, span }) =>
-      `${t.count(foils, { one: "# Folie", other: "# Folien" })}, ${t.count(bowls, { one: "# Schale", other: "# Schalen" })}, ${span} am Stuhl.`,
+    ahead: ({ foils, piece, bowls, span }) =>
+      `${pieces(t).count(foils, piece)}, ${t.count(bowls, { one: "# Schale", other: "# Schalen" })}, ${span} am Stuhl.`,
     begin: "Uhr starten",
     clock:
       "Die Uhr läuft bei Neuladen und Ruhezustand weiter. Jede Folie antippen, wenn das Produkt das Haar zuerst berührt.",
@@ -36,7 +38,7 @@ export const chair: typeof english = (t) => ({
     alarmsStay: "Alarme bleiben an",
     time: "Zeit der Behandlung",
     clock: t.clock,
-    undo: "Tippen zurück",
+    undo: buttons.undo,
     alarm: "Etwas stimmt nicht",
     notKept: (why) => `Auf diesem Gerät nicht gesichert: ${why}`,
     service: "Behandlung läuft",
@@ -50,29 +52,29 @@ export const chair: typeof english = (t) => ({
       "In diesem Fenster läuft die Behandlung eines anderen Plans. Diesen Plan in einem zweiten Fenster öffnen, um beide laufen zu lassen.",
     toThat: "Zu dieser Behandlung",
     controlled: "Diese Behandlung wird in einem anderen Fenster gesteuert. Sie können hier zusehen.",
-    takeOver: "Hier steuern",
+    takeOver: buttons.takeOver,
     notOpened: (why) => `Der Plan dieser Behandlung ließ sich nicht öffnen: ${why}`,
   },
 
   refusals: {
     "changed-in-another-window":
       "Ein anderes Fenster hat diese Behandlung fortgesetzt. Prüfen, was es jetzt zeigt, dann noch einmal tippen.",
-    "held-in-another-window": "Ein anderes Fenster steuert diese Behandlung. Zuerst „Hier steuern“ antippen.",
+    "held-in-another-window": `Ein anderes Fenster steuert diese Behandlung. Zuerst „${buttons.takeOver}“ antippen.`,
     "nothing-to-undo": "Kein Tippen zum Zurücknehmen.",
     "no-such-foil": "Diese Folie gehört nicht zu dieser Behandlung.",
     "off-since": ({ foil, atMin }) => `Folie ${foil} ist seit Minute ${t.number(atMin, 1)} ab.`,
     "on-since": ({ foil, atMin }) =>
       `Folie ${foil} liegt seit Minute ${t.number(atMin, 1)}; ihre Zeit läuft von da an.`,
     "never-on": ({ foil }) =>
-      `Folie ${foil} wurde nie als gelegt angetippt, also kann sie nicht ab. Sie wählen und zuerst „Lag schon früher“ antippen.`,
-    "heat-never-on": "„Wärme an“ wurde nie angetippt, also kann die Wärme nicht aus.",
+      `Folie ${foil} wurde nie als gelegt angetippt, also kann sie nicht ab. Sie wählen und zuerst „${buttons.wentOnEarlier}“ antippen.`,
+    "heat-never-on": `„${buttons.heatOn}“ wurde nie angetippt, also kann die Wärme nicht aus.`,
     "no-heat-planned": "Es ist keine Wärme geplant.",
     "heat-once": ({ state, atMin }) =>
       `Die Wärme ist seit Minute ${t.number(atMin, 1)} ${state === "on" ? "an" : "aus"}. Sie wird einmal verwendet.`,
     "toner-over": ({ zone }) => `${toners[zone]}: schon ausgespült.`,
     "toner-on-since": ({ zone, atMin }) =>
       `${toners[zone]}: seit Minute ${t.number(atMin, 1)} im Haar; die Zeit läuft von da an.`,
-    "toner-never-on": ({ zone }) => `${toners[zone]}: zuerst „${toners[zone]} auf“ antippen.`,
+    "toner-never-on": ({ zone }) => `${toners[zone]}: zuerst „${buttons.tonerOn(toners[zone])}“ antippen.`,
     "second-tap": "Zweites Tippen an derselben Stelle innerhalb einer Sekunde: nicht gezählt.",
   },
 
@@ -80,7 +82,7 @@ export const chair: typeof english = (t) => ({
     "counts-from-earliest": ({ foil, fromMin }) =>
       `Folie ${foil} wurde nicht als gelegt angetippt; ihre Zeit zählt ab Minute ${t.number(fromMin, 1)}, dem frühesten möglichen Zeitpunkt.`,
     "counts-from-now": ({ foil, fromMin }) =>
-      `Folie ${foil} zählt ab jetzt. Lag sie schon vorher: „Tippen zurück“, dann „Lag schon früher“ antippen; sie zählt dann ab Minute ${t.number(fromMin, 1)}.`,
+      `Folie ${foil} zählt ab jetzt. Lag sie schon vorher: „${buttons.undo}“, dann „${buttons.wentOnEarlier}“ antippen; sie zählt dann ab Minute ${t.number(fromMin, 1)}.`,
     "in-words": ({ words }) => words,
   },
 
@@ -96,9 +98,11 @@ export const chair: typeof english = (t) => ({
 
   stillOn: (foils) =>
     t.count(foils.length, {
-      one: `Folie ${t.and(foils.map(String))} liegt noch. Zuerst „Ab“ oder „Jetzt ausspülen“ antippen.`,
-      other: `Folien ${t.and(foils.map(String))} liegen noch. Zuerst „Ab“ oder „Jetzt ausspülen“ antippen.`,
+      one: `Folie ${t.and(foils.map(String))} liegt noch. Zuerst „${buttons.off}“ oder „${buttons.rinseNow}“ antippen.`,
+      other: `Folien ${t.and(foils.map(String))} liegen noch. Zuerst „${buttons.off}“ oder „${buttons.rinseNow}“ antippen.`,
     }),
+  tonerStillOn: (zones) =>
+    `${t.and(zones.map((zone) => toners[zone]))}: noch im Haar. Zuerst „${buttons.tonerOff}“ antippen.`,
 
   calls: calls(t),
   floor: floor(t),

@@ -7,7 +7,8 @@ export const emergencies: typeof english = (t) => ({
   backToClock: "Zurück zur Uhr",
   number: (number) => `Notruf: ${number}`,
   numberUnknown: "Notruf: nicht gesetzt. In „Ihr Salon“ eintragen.",
-  salonPhone: (phone) => `Telefon des Salons: ${phone}`,
+  salon: (name, phone) =>
+    [...(name ? [`Salon: ${name}`] : []), ...(phone ? [`Telefon des Salons: ${phone}`] : [])].join(". "),
   first:
     "Im Zweifel zuerst den Notruf wählen. Erste-Hilfe-Ausbildung und Herstellerangaben gehen dieser Liste vor.",
   about: (foils) => `${t.count(foils.length, { one: "Folie", other: "Folien" })} ${t.and(foils.map(String))}`,

@@ -1,31 +1,34 @@
 import type { floor as english } from "../../en/chair/floor"
+import { pieces } from "../common/pieces"
+import { buttons } from "./buttons"
 import { foilsWords } from "./calls"
 
 /** The service while it goes on: what is next, what is on, and what is done with each foil. */
 export const floor: typeof english = (t) => ({
   next: "Nächste",
-  nextFoil: "Nächste Folie",
+  nextFoil: (piece) => (piece === "panel" ? "Nächste Partie" : "Nächste Folie"),
   allOn: "Alle Folien liegen.",
   what: ({ kind, place, foils }) =>
     foils === 1 ? `${t.capital(kind)}, ${place}` : `${t.capital(kind)} in ${t.whole(foils)} Folien, ${place}`,
   mix: (letter) => `Mischung ${letter}`,
   now: "Jetzt",
   atMinute: (min) => `In Minute ${t.whole(min)}`,
-  isOn: (foil) => `Folie ${foil} liegt`,
+  isOn: (foil, piece) => `${t.capital(pieces(t).names([foil], piece))} liegt`,
   by: (who) => `von: ${who}`,
   colourist: "Fachkraft",
   assistant: "Assistenz",
-  wentOnEarlier: "Lag schon früher",
+  wentOnEarlier: buttons.wentOnEarlier,
   lane: (who) => t.capital(who),
   laneDone: "Auf dieser Seite liegen alle.",
-  otherFoil: "Andere Folie zuerst",
+  otherFoil: (piece) =>
+    ({ foil: "Andere Folie zuerst", panel: "Andere Partie zuerst", both: "Andere zuerst" })[piece],
 
   onNow: "Liegen jetzt",
   foilsOn: "Folien, die liegen",
   noneOn: "Keine Folie liegt.",
-  foil: "Folie",
-  foilName: (foil) => `Folie ${foil}`,
-  foilNames: (foils) => foilsWords(t, foils),
+  foil: (piece) => t.capital(pieces(t).word(1, piece)),
+  foilName: (foil, piece) => t.capital(pieces(t).names([foil], piece)),
+  foilNames: (foils, piece) => foilsWords(t, foils, piece),
   minutes: "min",
   offIn: (ms) => `Abnahme geplant in ${t.clock(ms)}`,
   offOver: (ms) => `Abnahme geplant vor ${t.clock(ms)}`,
@@ -36,27 +39,28 @@ export const floor: typeof english = (t) => ({
   tapFoil: "Folie antippen: kontrolliert, ab, nachgetragen.",
   burning: "Brennt",
   checked: "Kontrolliert",
-  off: "Ab",
+  off: buttons.off,
   reCoated: "Nachgetragen",
 
   mixNow: (mix) => `Mischung ${mix} jetzt mischen`,
   bowlFor: ({ bowl, of }) => `Schale ${bowl} von ${of}, für Minute`,
-  rinseNow: "Jetzt ausspülen",
+  rinseNow: buttons.rinseNow,
   allOfThem: (count) => t.count(count, { one: "die #, die liegt", other: "alle #, die liegen" }),
-  notReady: (foils) => `${foilsWords(t, foils)}: geplante Zeit noch nicht erreicht. Trotzdem ausspülen?`,
+  notReady: (foils, piece) =>
+    `${foilsWords(t, foils, piece)}: geplante Zeit noch nicht erreicht. Trotzdem ausspülen?`,
   rinseAll: "Alle ausspülen",
   notYet: "Noch nicht",
   end: "Behandlung beenden",
-  tonerOn: (toner) => `${toner} auf`,
+  tonerOn: buttons.tonerOn,
   tonerChecked: "Kontrolliert",
-  tonerOff: "Ausgespült",
+  tonerOff: buttons.tonerOff,
   tonerPlan: ({ product, minutes }) =>
     product === null ? `${t.minutes(minutes)}; Toner wählen` : `${product}, ${t.minutes(minutes)}`,
   tonerTime: ({ onMs, plannedMin }) => `${t.clock(onMs)} von ${t.minutes(plannedMin)}`,
   tonerDone: "ausgespült",
   skipToners: "Ohne Toner",
   after: "Nach dem Ausspülen",
-  heatOn: "Wärme an",
+  heatOn: buttons.heatOn,
   heatFor: (minutes) => `${t.minutes(minutes)}, dann kontrollieren`,
   heatOff: "Wärme aus",
   thenCheck: "dann kontrollieren, abkühlen",

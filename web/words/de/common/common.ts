@@ -6,6 +6,7 @@ import type { WorkingNameCode } from "../../../core/placement/workingName"
 import type { common as english } from "../../en/common/common"
 import { type Sentences, say } from "../../say"
 import { atLandmark } from "./declined"
+import { pieces } from "./pieces"
 
 /** Names that every chapter uses. */
 export const common: typeof english = (t) => {
@@ -120,9 +121,10 @@ export const common: typeof english = (t) => {
       slice: "Slice",
       weave: "Weaving",
       backcomb: "Toupage",
+      painted: "gemalte Partie",
       "left-out": "ausgelassenes Haar",
     },
-    carriers: { foil: "Folie", board: "Board", "open-air": "ohne Folie" },
+    carriers: { foil: "Folie", board: "Board", "open-air": "ohne Folie", film: "Abdeckfolie" },
     foilLies: {
       down: "hängt nach unten",
       up: "nach oben gelegt",
@@ -134,15 +136,12 @@ export const common: typeof english = (t) => {
     direction: ({ name, degrees }) =>
       name === "parallel to hairline" ? directions[name] : `${directions[name]} ${t.whole(degrees)}°`,
 
-    foil: (number) => `Folie ${t.whole(number)}`,
-    foils: (numbers) =>
-      t.count(numbers.length, {
-        one: `Folie ${t.and(numbers.map(t.whole))}`,
-        other: `Folien ${t.and(numbers.map(t.whole))}`,
-      }),
-    foilCount: (count) => t.count(count, { one: "# Folie", other: "# Folien" }),
+    foil: (number, piece) => pieces(t).names([number], piece),
+    foils: (numbers, piece) => pieces(t).names(numbers, piece),
+    foilCount: (count, piece) => pieces(t).count(count, piece),
     sectionName: {
-      foil: ({ number }) => `Folie ${t.whole(number)}`,
+      foil: ({ number }) => pieces(t).names([number]),
+      panel: ({ number }) => pieces(t).names([number], "panel"),
       "left-out": ({ name }) => name || "ausgelassenes Haar",
     },
 
@@ -150,9 +149,9 @@ export const common: typeof english = (t) => {
     workingName,
     workingTitle: (code) => t.capital(say<WorkingNameCode>(workingName, code)),
 
-    minute: ({ atMin, on, longestMin, waiting, off }) =>
+    minute: ({ atMin, on, longestMin, waiting, off, piece }) =>
       [
-        `Minute ${t.whole(atMin)}: ${t.count(on, { one: "# Folie liegt", other: "# Folien liegen" })}`,
+        `Minute ${t.whole(atMin)}: ${pieces(t).count(on, piece)} ${t.count(on, { one: "liegt", other: "liegen" })}`,
         ...(on > 0 ? [`die längste seit ${t.minutes(longestMin)}`] : []),
         t.count(waiting, { one: "# folgt noch", other: "# folgen noch" }),
         t.count(off, { one: "# ist ab", other: "# sind ab" }),

@@ -2,10 +2,11 @@ import type { LandmarkName } from "../../../../geometry/scalp/hairlineLandmarks"
 import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { LandmarkCode } from "../../../core/placement/places"
 import type { Tools } from "../../tools"
+import { pieces } from "./pieces"
 
 /** A section after a preposition: "hinter Folie 3", "von dem ausgelassenen Haar". */
 export const inDative = (t: Tools, code: SectionNameCode) => {
-  if (code.code === "foil") return `Folie ${t.whole(code.number)}`
+  if ("number" in code) return pieces(t).names([code.number], code.code)
   return code.name ? `„${code.name}“` : "dem ausgelassenen Haar"
 }
 

@@ -24,7 +24,7 @@ export const mixing: typeof english = (t, { foilCount, foils }) => {
     developerParts: "Entwickler auf 1 Teil Blondierung",
     additive: "Zusatz",
     moveFoil: "Folie in andere Mischung verschieben",
-    foilIn: ({ foil, kind, place }) => `Folie ${t.whole(foil)}: ${kind}, ${place}`,
+    foilIn: ({ foil, piece, kind, place }) => `${t.capital(foils([foil], piece))}: ${kind}, ${place}`,
 
     consistencies: consistencyWords,
     wants: ({ foils: count, consistency, parts }) =>
@@ -75,10 +75,10 @@ export const mixing: typeof english = (t, { foilCount, foils }) => {
     },
 
     unused: (letter) => `Noch nutzt keine Folie Mischung ${letter}.`,
-    wanted: ({ foils: count, mix, wantedG }) =>
+    wanted: ({ foils: count, piece, mix, wantedG }) =>
       t.count(count, {
-        one: `# Folie nutzt Mischung ${mix}: ${t.gramsRange(wantedG)} aufs Haar; die Schale ist nach dem oberen Wert geplant.`,
-        other: `# Folien nutzen Mischung ${mix}: ${t.gramsRange(wantedG)} aufs Haar; die Schalen sind nach dem oberen Wert geplant.`,
+        one: `${foilCount(count, piece)} nutzt Mischung ${mix}: ${t.gramsRange(wantedG)} aufs Haar; die Schale ist nach dem oberen Wert geplant.`,
+        other: `${foilCount(count, piece)} nutzen Mischung ${mix}: ${t.gramsRange(wantedG)} aufs Haar; die Schalen sind nach dem oberen Wert geplant.`,
       }),
     mixed: ({ mixedG, wasteG }) =>
       `${t.grams(mixedG)} gemischt, davon bleiben ${t.gramsRange(wasteG)} in Schale und Pinsel oder übrig.`,
@@ -93,7 +93,7 @@ export const mixing: typeof english = (t, { foilCount, foils }) => {
     },
     bowl: {
       when: (minute) => `in Minute ${t.whole(minute)} mischen`,
-      foils: (numbers) => t.capital(foils(numbers)),
+      foils: (numbers, piece) => t.capital(foils(numbers, piece)),
       lightener: "Blondierung",
       developer: "Entwickler",
       strength: ({ volume, percent, parts }) =>

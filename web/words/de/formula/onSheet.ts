@@ -1,5 +1,8 @@
 import type { ToneZone } from "../../../core/tone/tone"
 import type { onSheet as english } from "../../en/formula/onSheet"
+import type { Tools } from "../../tools"
+
+type TonerParts = { tonerG: number; clearG: number; developerG: number }
 
 /** Mixes and toners as the map prints them: short lines, figures first. */
 export const onSheet: typeof english = (t, names) => ({
@@ -22,17 +25,17 @@ export const onSheet: typeof english = (t, names) => ({
       : `${product}, ${t.number(developerVolume)} Vol, 1 : ${t.number(parts)}`,
   tonerUsed: ({ product, developerVolume }) =>
     developerVolume === null ? product : `${product}, ${t.number(developerVolume)} Vol`,
-  tonerDone: ({ zone, productG, developerG, minutesOn }) => {
-    const grams = [productG, developerG].flatMap((part) => (part ? [t.number(part, 1)] : [])).join(" + ")
-    const weighed = grams === "" ? [] : [`${grams} g`]
+  tonerDone: ({ zone, productG, clearG, developerG, minutesOn }) => {
+    const weighed =
+      productG === null
+        ? []
+        : [weighedToner(t, { tonerG: productG, clearG: clearG ?? 0, developerG: developerG ?? 0 })]
     const on = minutesOn === null ? [] : [`${t.minutes(minutesOn)} eingewirkt`]
     return `${t.capital(zoneWords[zone])}: ${[...weighed, ...on].join(", ") || "verwendet"}`
   },
+  tonerWeighed: (parts) => weighedToner(t, parts),
   tonerBowl: ({ zones, tone, family, strength, minutes, tonerG, clearG, developerG }) => {
-    const parts = [tonerG, ...(clearG > 0 ? [clearG] : []), ...(developerG > 0 ? [developerG] : [])]
-    const sum = parts.map((part) => t.number(part, 1)).join(" + ")
-    const named = developerG > 0 ? `${sum} g (Toner, Clear, Entwickler)` : `${sum} g (Toner, Clear)`
-    const grams = clearG > 0 ? named : `${sum} g`
+    const grams = weighedToner(t, { tonerG, clearG, developerG })
     const shade =
       tone.code === "melt"
         ? `${t.mm(tone.downMm)} verzogen`
@@ -45,4 +48,12 @@ const zoneWords: Record<ToneZone["zone"], string> = {
   "root-melt": "Ansatzverlauf",
   mids: "Längen",
   hairline: "Haarlinie zuletzt",
+}
+
+/** Named where there is clear in it: two numbers are toner and developer. */
+const weighedToner = (t: Tools, { tonerG, clearG, developerG }: TonerParts) => {
+  const parts = [tonerG, ...(clearG > 0 ? [clearG] : []), ...(developerG > 0 ? [developerG] : [])]
+  const sum = `${parts.map((part) => t.number(part, 1)).join(" + ")} g`
+  if (clearG === 0) return sum
+  return developerG > 0 ? `${sum} (Toner, Clear, Entwickler)` : `${sum} (Toner, Clear)`
 }

@@ -1,5 +1,6 @@
 import type { WornParting } from "../../../../geometry/parting/wornParting"
 import type { foot as english } from "../../en/placement/foot"
+import { pieces } from "../common/pieces"
 
 /** What the figures at the foot of the map say. A figure stands before its words. */
 export const foot: typeof english = (t, { kinds, clientSide, landmark }) => {
@@ -21,7 +22,7 @@ export const foot: typeof english = (t, { kinds, clientSide, landmark }) => {
     hairs: "Haare",
     hairToCoat: "Auftragsfläche",
     product: (range) => `Produkt, ${range}`,
-    foils: (foils) => t.count(foils, { one: "# Folie", other: "# Folien" }),
+    foils: (foils, piece) => pieces(t).count(foils, piece),
     sections: (sections) => t.count(sections, { one: "# Partie", other: "# Partien" }),
     more: "mehr",
     estimates: "Schätzwerte. Schalen sind nach dem oberen Wert geplant.",
@@ -47,11 +48,12 @@ export const foot: typeof english = (t, { kinds, clientSide, landmark }) => {
       label: "Die Karte Minute für Minute",
       slider: "Minute auf der Karte",
       listLabel: (atMin) => `Folien in Minute ${t.whole(atMin)}`,
-      foil: ({ number, state, onMin }) => {
-        if (state === "waiting") return `Folie ${t.whole(number)}: liegt noch nicht`
+      foil: ({ number, piece, state, onMin }) => {
+        const called = t.capital(pieces(t).names([number], piece))
+        if (state === "waiting") return `${called}: liegt noch nicht`
         return state === "on"
-          ? `Folie ${t.whole(number)}: liegt seit ${t.minutes(onMin)}`
-          : `Folie ${t.whole(number)}: ab, nach ${t.minutes(onMin)}`
+          ? `${called}: liegt seit ${t.minutes(onMin)}`
+          : `${called}: ab, nach ${t.minutes(onMin)}`
       },
       keyLabel: "Was die Töne zeigen: Minuten im Haar, kein Ergebnis",
       keys: {

@@ -4,6 +4,7 @@ import type { PlaceCode } from "../../../core/placement/places"
 import type { list as english } from "../../en/placement/list"
 import { say } from "../../say"
 import { inDative } from "../common/declined"
+import { pieces } from "../common/pieces"
 
 /** The foils in the order they are applied, and the totals of them. */
 export const list: typeof english = (t, { kinds, place, sectionName, onSide, zones }) => {
@@ -12,11 +13,11 @@ export const list: typeof english = (t, { kinds, place, sectionName, onSide, zon
   const named = (code: SectionNameCode) => say<SectionNameCode>(sectionName, code)
   return {
     panel: "Folien",
-    title: (foils) => (foils === 0 ? "Folien" : t.count(foils, { one: "# Folie", other: "# Folien" })),
+    title: (foils, piece) => (foils === 0 ? "Folien" : pieces(t).count(foils, piece)),
     inOrder: "in der Reihenfolge des Legens",
     label: "Folien in der Reihenfolge des Legens",
     empty:
-      "Noch keine Folien. Slice wählen und an der Haarlinie entlangziehen, eine Technik wählen oder eine Folie eintippen.",
+      "Noch keine Folien. „Slice“ wählen und an der Haarlinie entlangziehen, eine Technik wählen oder eine Folie eintippen.",
     ordinal,
     dragHint: "Ziehen, um früher oder später zu legen",
     whatAndWhere: ({ kind, at, rank }) => {
@@ -96,6 +97,6 @@ export const list: typeof english = (t, { kinds, place, sectionName, onSide, zon
   }
 
   function nameOf(code: SectionNameCode) {
-    return code.code === "foil" ? t.whole(code.number) : named(code)
+    return "number" in code ? t.whole(code.number) : named(code)
   }
 }

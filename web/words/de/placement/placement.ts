@@ -6,6 +6,7 @@ import { foot } from "./foot"
 import { hairline } from "./hairline"
 import { list } from "./list"
 import { map } from "./map"
+import { painting } from "./painting"
 import { stack } from "./stack"
 import { toolRail } from "./toolRail"
 import { working } from "./working"
@@ -23,5 +24,6 @@ export const placement: typeof english = (t, names) => {
     hairline: hairline(t, names),
     working: working(t, names),
     stack: stack(t, names),
+    painting: painting(t),
   }
 }

@@ -8,6 +8,7 @@ export const toolRail: typeof english = (t, { kinds }) => ({
     slice: t.capital(kinds.slice),
     weave: t.capital(kinds.weave),
     backcomb: t.capital(kinds.backcomb),
+    painted: "Malen",
     "left-out": "Auslassen",
     divide: "Abteilen",
     hairline: "Haarlinie",

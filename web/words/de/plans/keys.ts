@@ -5,8 +5,8 @@ export const keys: typeof english = {
   title: "Tasten",
   rows: {
     tools: {
-      keys: "V  S  W  B  L  D  H",
-      does: "Auswählen, Slice, Weaving, Toupage, Auslassen, Abteilen, Haarlinie",
+      keys: "V  S  W  B  P  L  D  H",
+      does: "Auswählen, Slice, Weaving, Toupage, Malen, Auslassen, Abteilen, Haarlinie",
     },
     free: { keys: "Alt beim Zeichnen", does: "zeichnet frei, ohne Einrasten" },
     nudge: {

@@ -8,6 +8,10 @@ export const notKept: typeof english = (t, names) => ({
     "Dieser Plan wurde in einem anderen Tab oder Fenster geändert. Nichts wurde überschrieben: Ihren als Kopie sichern oder den anderen wieder öffnen.",
   "removed-elsewhere":
     "Dieser Plan wurde in einem anderen Tab oder Fenster gelöscht. Ihren als Kopie sichern, wenn Sie ihn noch brauchen.",
+  "card-changed-elsewhere":
+    "Diese Karte wurde in einem anderen Tab oder Fenster geändert. Nichts wurde überschrieben: Sie sehen sie, wie sie jetzt ist. Ihre Änderung bitte noch einmal eingeben.",
+  "merged-too-long":
+    "Zusammen sind die beiden Karten länger, als eine Karte sein kann. Zuerst eine Notiz kürzen.",
   "service-running": "Am Stuhl dieses Plans läuft eine Behandlung. Sie beenden, bevor Sie den Plan löschen.",
   blocked: ({ what }) =>
     `Ein anderes Fenster mit einem älteren Partline ist offen. Es schließen oder ${things[what]} in einer Datei sichern.`,
@@ -36,4 +40,5 @@ const things: Record<KeptThing, string> = {
   technique: "die Technik",
   salon: "die Daten des Salons",
   service: "die Behandlung",
+  card: "die Kundenkarte",
 }

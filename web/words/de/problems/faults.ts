@@ -33,18 +33,21 @@ const a: Record<DocumentName, string> = {
   technique: `eine ${documents.technique}`,
   backup: `eine ${documents.backup}`,
   start: `eine ${documents.start}`,
+  card: `eine ${documents.card}`,
 }
 const savedBy: Record<DocumentName, string> = {
   plan: `ein von Partline gesicherter ${documents.plan}`,
   technique: `eine von Partline gesicherte ${documents.technique}`,
   backup: `eine von Partline gesicherte ${documents.backup}`,
   start: `eine von Partline gesicherte ${documents.start}`,
+  card: `eine von Partline gesicherte ${documents.card}`,
 }
 const of: Record<DocumentName, string> = {
   plan: "eines Plans",
   technique: "einer Technik",
   backup: "einer Datensicherung",
   start: "einer Datei zusammengeführter Werte",
+  card: "einer Kundenkarte",
 }
 
 /** How fields must go together. */

@@ -19,6 +19,12 @@ export const fieldNames: typeof english.fieldNames = {
   dipMm: "Webtiefe",
   pushedShare: "toupierter Anteil",
   cushionMm: "Polster",
+  painting: "Bemalung",
+  edge: "Rand",
+  dropShare: "Abfall des Rands",
+  drawn: "gezeichneter Rand",
+  featherMm: "Auslauf",
+  saturation: "Sättigung",
   lengthMm: "Länge",
   breadthMm: "Breite",
   heightMm: "Höhe",
@@ -67,6 +73,9 @@ export const fieldNames: typeof english.fieldNames = {
   alarms: "Notfälle",
   later: "Folien für einen anderen Tag",
   earlier: "frühere Behandlungen",
+  lightened: "früher aufgehelltes Haar",
+  regrowth: "Nachwuchs",
+  measuredMm: "gemessenes Wachstum",
 }
 
 /** Fields of lists, before the number of a row: "Partie 3". */
@@ -82,6 +91,7 @@ export const rowNames: typeof english.rowNames = {
   steps: "Schritt",
   moves: "Verschiebung",
   spots: "Stelle",
+  lightened: "früher aufgehellte Folie",
   passes: "übergangener Stopp",
   letters: "ärztliches Schreiben",
   signatures: "Unterschrift",
@@ -160,6 +170,7 @@ export const listed: typeof english.listed = {
   weighings: "Wägungen",
   steps: "Schritte",
   spots: "Stellen",
+  allergies: "Allergien",
 }
 
 /** A group that says its own kind, before the kinds it may be. */
@@ -176,4 +187,5 @@ export const documents: typeof english.documents = {
   technique: "Technik",
   backup: "Datensicherung",
   start: "Datei zusammengeführter Werte",
+  card: "Kundenkarte",
 }

@@ -78,6 +78,8 @@ export const refusals: typeof english = (t, problem, names) => {
     "no-room-for-start": ({ start }) => `Dieser Kopf hat keinen Platz für „${starts[start].name}“.`,
     "start-is-there": ({ start }) => `„${starts[start].name}“ ist schon auf dem Kopf.`,
 
+    "no-new-growth": ({ foil }) =>
+      `Folie ${foil} hat keinen Nachwuchs, der sich ohne Berührung mit aufgehelltem Haar bestreichen lässt.`,
     "mix-in-use": ({ mix, foils }) =>
       t.count(foils.length, {
         one: `Mischung ${mix} wird von Folie ${t.and(foils.map(t.whole))} genutzt. Ihr zuerst eine andere Mischung geben.`,

@@ -2,6 +2,7 @@ import type { Plan } from "../../../core/document/schema"
 import type { map as english } from "../../en/sheets/map"
 import type { Names } from "../../en/sheets/names"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 type SheetMap = ReturnType<typeof english>
 
@@ -30,12 +31,18 @@ export const map: typeof english = (t, common) => ({
     noFoils: (names) => `${names.join(", ")}: keine Folien`,
     crossing: (names) => `In zwei Abteilungen: ${t.and(names)}`,
   },
+  painted: {
+    title: "Gemalte Partien, Maßstab 1 : 10",
+    of: ({ widthMm, lengthMm, share }) => `${t.mm(widthMm)} × ${t.mm(lengthMm)}, ${t.percent(share)} bemalt`,
+    key: "Vom Rand: weich, mittel, satt.",
+  },
   ruler: {
     title: "Tiefen, Originalgröße",
     check: ["50 mm lang; wenn nicht,", "in voller Größe drucken"],
     depth: (mm) => t.mm(mm, 1),
     foils: common.foils,
     foilCount: common.foilCount,
+    starts: "Beginn des Produkts, Originalgröße",
     stitches: "Stich/Abstand, mm, Originalgröße",
     stitch: ({ stitchMm, gapMm, dipMm }) => `${half(t, stitchMm)}/${half(t, gapMm)}, Tiefe ${half(t, dipMm)}`,
     scale: "50 mm auf dem Kopf, in jeder Ansicht",
@@ -68,7 +75,7 @@ const table = (t: Tools, common: Names): SheetMap["table"] => ({
   },
   product: "Produkt, g",
   sides: { left: "links", right: "rechts", centre: "Mitte" },
-  kinds: { slice: "Slice", weave: "Weaving", backcomb: "Toupage" },
+  kinds: { slice: "Slice", weave: "Weaving", backcomb: "Toupage", painted: "Gemalt" },
   half: (mm) => half(t, mm),
   direction: (direction) => {
     const { name, degrees } = direction
@@ -80,13 +87,10 @@ const table = (t: Tools, common: Names): SheetMap["table"] => ({
     const start = from > 0 ? t.percent(from) : half(t, startMm)
     return to < 1 ? `${start} bis ${t.percent(to)}` : start
   },
-  carriers: { board: "Board", "open-air": "offen" },
+  carriers: { board: "Board", "open-air": "offen", film: "abgedeckt" },
   leftOut: (name) => (name ? `Ausgelassen: ${name}` : "Ausgelassen"),
-  total: ({ foils, areaCm2, hairs }) =>
-    t.count(foils, {
-      one: `# Folie, ${t.area(areaCm2)} Kopfhaut, ${t.spread(t.hairs(hairs.low), t.hairs(hairs.high))} Haare`,
-      other: `# Folien, ${t.area(areaCm2)} Kopfhaut, ${t.spread(t.hairs(hairs.low), t.hairs(hairs.high))} Haare`,
-    }),
+  total: ({ foils, piece, areaCm2, hairs }) =>
+    `${pieces(t).count(foils, piece)}, ${t.area(areaCm2)} Kopfhaut, ${t.spread(t.hairs(hairs.low), t.hairs(hairs.high))} Haare`,
   takenTwice: (less) => `${less}; auf der Karte kreuzschraffiert.`,
   arrows:
     "Produkt geht vom Start (mm ab Kopfhaut) bis in die Spitzen, wenn die Zeile nichts anderes sagt. Pfeile: auf der Karte die Folienlage, hier das Gefälle des Scheitels, wie diese Seite zu sehen ist.",

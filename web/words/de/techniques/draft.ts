@@ -14,6 +14,7 @@ export const draft: typeof english = (t, { atPlace }) => {
     weave: (step) => `Aus ${depth(step)} ${side(step)} weben; legen und bestreichen.`,
     backcomb: (step) =>
       `${depth(step)} ${side(step)} nehmen, einen Teil zum Ansatz toupieren und hinter dem Polster bestreichen.`,
+    painted: (step) => `Eine Partie von ${depth(step)} ${side(step)} nehmen, flach auflegen und bemalen.`,
     "left-out": (step) => `${depth(step)} ${side(step)} so lassen.`,
   }
   const part = ({ at, lengthMm, behindMm }: DraftStepCode) => {

@@ -154,7 +154,7 @@ export const clashes: typeof english = (t) => {
       bringBack: "Heute doch machen",
       ownVisit: "Als eigenen Termin planen",
       notMoved: (why) => `Die Folien bleiben hier: Ihr eigener Plan wurde nicht gesichert. ${why}`,
-      moved: (plan) => `Die Folien für einen anderen Tag sind jetzt in „${plan}“, unter Pläne.`,
+      moved: (plan) => `Die Folien für einen anderen Tag sind jetzt in „${plan}“, unter „Pläne“.`,
       open: "Diesen Plan öffnen",
       notOpened: (why) => `Dieser Plan ließ sich nicht öffnen: ${why}`,
       fresh: (list) => `Eine frische Schale wird bei ${foils(list)} gemischt.`,

@@ -75,5 +75,6 @@ export function clearanceWords(t: Tools) {
     /** At the chair, before the clock starts. */
     chairStop: "Do not mix. Resolve the stops first.",
     chairNotAsked: "Ask these before the clock starts.",
+    chairHeld: "A stop came up. Begin no more foils and mix no bowl. Check and rinse what is on.",
   }
 }

@@ -42,6 +42,10 @@ export const clientCautions = (t: Tools) =>
       "Medicine or illness that affects hair, skin, healing or fainting: check with the client’s pharmacist or doctor first, or decline.",
     "other-allergy":
       "The client has an allergy. Check it against the ingredients of every product and glove. If it is listed, or the cause is unknown, decline.",
+    "card-dye-allergy": ({ to }) =>
+      `On the card: ${allergyTo(t, to)}, held like an allergy to hair dye. Confirm today. A no does not clear it: if the card is wrong, correct the card.`,
+    "card-allergy": ({ to }) =>
+      `On the card: ${allergyTo(t, to)}. Confirm today and check every product and glove. A no does not clear it: if the card is wrong, correct the card.`,
     "black-henna":
       "The client has had a black henna tattoo: it can cause an allergy to hair dye. Only a patch test applied after the tattoo counts.",
     "hairline-loss": "Hair loss along the hairline. Leave out a band there; avoid tension.",
@@ -96,3 +100,7 @@ export const alertTestFaults = (t: Tools) =>
     "changed-since": ({ product }) =>
       `Patch test with ${product}: something has changed since. Apply a new one.`,
   }) satisfies Sentences<AlertTestFault>
+
+/** An allergy nobody wrote the cause of is named all the same. */
+const allergyTo = (t: Tools, to: readonly string[]) =>
+  `allergy to ${t.and(to.map((what) => what.trim() || "an unknown cause"))}`

@@ -37,6 +37,8 @@ export function mixCautions(t: Tools, named: (mix: string) => string) {
       `${named(mix)}: no heat with ${forbiddenVolume} vol or more, near the hairline, or near ${cushion}.`,
     "heat-time": ({ mix, heatMin, usualMostMin }) =>
       `${named(mix)}: ${t.number(heatMin)} min of heat planned; ${t.number(usualMostMin)} min is the usual most, whatever the directions allow.`,
+    "open-air-dries": ({ mix }) =>
+      `${named(mix)} lies in the open air, where it dries and stops working. Keep it moist: film or re-mist as the maker directs (common practice).`,
     "no-sheet": ({ mix, product }) =>
       `${named(mix)}: no product sheet for ${product}. Enter what the tub says. If it contains dye, it needs a patch test.`,
     "sheet-silent": ({ mix, product, gaps: missing }) =>

@@ -19,6 +19,8 @@ export const ruleNames = {
   medicines: "Medicine or illness",
   asthma: "Asthma",
   allergy: "Other allergy",
+  "card-dye-allergy": "Allergy on the card: hair dye or unknown",
+  "card-allergy": "Allergy on the card: other",
   "black-henna": "Black henna tattoo",
   "hairline-loss": "Hair loss along the hairline",
   eyes: "Eyes",
@@ -41,6 +43,7 @@ export const ruleNames = {
   heat: "Heat",
   "heat-place": "Heat in the wrong place",
   "heat-time": "Heat for longer than usual",
+  "open-air-dries": "Product drying in the open air",
   "no-sheet": "No product sheet",
   "sheet-silent": "Product sheet incomplete",
 } satisfies Record<RuleName, string>

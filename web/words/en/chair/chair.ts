@@ -1,7 +1,10 @@
 import type { ChairRefusal } from "../../../core/chair/chairClock"
-import type { ClockNote, TapNote } from "../../../core/document/serviceRecord"
+import type { ClockNote, TapNote, ToneZoneName } from "../../../core/document/serviceRecord"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Sentences } from "../../say"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
+import { buttons } from "./buttons"
 import { calls, toners } from "./calls"
 import { emergencies } from "./emergencies"
 import { floor } from "./floor"
@@ -19,8 +22,8 @@ export const chair = (t: Tools) => ({
   /** Before minute 0. */
   start: {
     /** What is to come; the span is two lengths of time. */
-    ahead: ({ foils, bowls, span }: { foils: number; bowls: number; span: string }) =>
-      `${t.count(foils, { one: "# foil", other: "# foils" })}, ${t.count(bowls, { one: "# bowl", other: "# bowls" })}, ${span} in the chair.`,
+    ahead: ({ foils, piece, bowls, span }: { foils: number; piece: Piece; bowls: number; span: string }) =>
+      `${pieces(t).count(foils, piece)}, ${t.count(bowls, { one: "# bowl", other: "# bowls" })}, ${span} in the chair.`,
     begin: "Start the clock",
     clock: "The clock goes on through reload and sleep. Tap each foil as the product first touches the hair.",
     reach: "The maker’s maximum time is the limit. Stay in reach of the client while product is on.",
@@ -39,7 +42,7 @@ export const chair = (t: Tools) => ({
     alarmsStay: "alarms stay on",
     time: "Time of the service",
     clock: t.clock,
-    undo: "Undo tap",
+    undo: buttons.undo,
     alarm: "Something is wrong",
     notKept: (why: string) => `Not saved on this device: ${why}`,
     /** On every other screen, while a service goes on. */
@@ -55,7 +58,7 @@ export const chair = (t: Tools) => ({
       "The service of another plan goes on in this window. Open this plan in a second window to run both.",
     toThat: "To that service",
     controlled: "This service is controlled in another window. You can watch it here.",
-    takeOver: "Control it here",
+    takeOver: buttons.takeOver,
     notOpened: (why: string) => `The plan of that service did not open: ${why}`,
   },
 
@@ -63,22 +66,22 @@ export const chair = (t: Tools) => ({
   refusals: {
     "changed-in-another-window":
       "Another window has gone on with this service. Check what it shows now, then tap again.",
-    "held-in-another-window": "Another window controls this service. Tap “Control it here” first.",
+    "held-in-another-window": `Another window controls this service. Tap “${buttons.takeOver}” first.`,
     "nothing-to-undo": "There is no tap to undo.",
     "no-such-foil": "That foil is not in this service.",
     "off-since": ({ foil, atMin }) => `Foil ${foil} has been off since minute ${t.number(atMin, 1)}.`,
     "on-since": ({ foil, atMin }) =>
       `Foil ${foil} has been on since minute ${t.number(atMin, 1)}; its time runs from there.`,
     "never-on": ({ foil }) =>
-      `Foil ${foil} was never tapped on, so it cannot come off. Choose it and tap “It went on earlier” first.`,
-    "heat-never-on": "“Heat on” was never tapped, so the heat cannot be taken away.",
+      `Foil ${foil} was never tapped on, so it cannot come off. Choose it and tap “${buttons.wentOnEarlier}” first.`,
+    "heat-never-on": `“${buttons.heatOn}” was never tapped, so the heat cannot be taken away.`,
     "no-heat-planned": "No heat is planned.",
     "heat-once": ({ state, atMin }) =>
       `The heat has been ${state === "on" ? "on" : "off"} since minute ${t.number(atMin, 1)}. It is used once.`,
     "toner-over": ({ zone }) => `${toners[zone]}: rinsed off already.`,
     "toner-on-since": ({ zone, atMin }) =>
       `${toners[zone]}: on since minute ${t.number(atMin, 1)}; its time runs from there.`,
-    "toner-never-on": ({ zone }) => `${toners[zone]}: tap “${toners[zone]} on” first.`,
+    "toner-never-on": ({ zone }) => `${toners[zone]}: tap “${buttons.tonerOn(toners[zone])}” first.`,
     "second-tap": "Second tap in the same place within a second: ignored.",
   } satisfies Sentences<ChairRefusal | { code: "held-in-another-window" } | { code: "second-tap" }>,
 
@@ -87,7 +90,7 @@ export const chair = (t: Tools) => ({
     "counts-from-earliest": ({ foil, fromMin }) =>
       `Foil ${foil} was not tapped on; its time counts from minute ${t.number(fromMin, 1)}, the earliest it can have been.`,
     "counts-from-now": ({ foil, fromMin }) =>
-      `Foil ${foil} counts from now. If it went on before, tap “Undo tap”, then “It went on earlier”: it then counts from minute ${t.number(fromMin, 1)}.`,
+      `Foil ${foil} counts from now. If it went on before, tap “${buttons.undo}”, then “${buttons.wentOnEarlier}”: it then counts from minute ${t.number(fromMin, 1)}.`,
     "in-words": ({ words }) => words,
   } satisfies Sentences<TapNote>,
 
@@ -105,7 +108,9 @@ export const chair = (t: Tools) => ({
 
   /** Ending with foils on. */
   stillOn: (foils: readonly number[]) =>
-    `${t.count(foils.length, { one: "Foil", other: "Foils" })} ${t.and(foils.map(String))} still on. Tap “Off” or “Rinse now” first.`,
+    `${t.count(foils.length, { one: "Foil", other: "Foils" })} ${t.and(foils.map(String))} still on. Tap “${buttons.off}” or “${buttons.rinseNow}” first.`,
+  tonerStillOn: (zones: readonly ToneZoneName[]) =>
+    `${t.and(zones.map((zone) => toners[zone]))} still on. Tap “${buttons.tonerOff}” first.`,
 
   calls: calls(t),
   floor: floor(t),

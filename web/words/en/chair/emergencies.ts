@@ -10,8 +10,9 @@ export const emergencies = (t: Tools) => ({
   somethingElse: "Something else",
   backToClock: "Back to the clock",
   number: (number: string) => `Emergency number: ${number}`,
-  numberUnknown: "Emergency number: not set. Set it in Your salon.",
-  salonPhone: (phone: string) => `Salon phone: ${phone}`,
+  numberUnknown: "Emergency number: not set. Set it in “Your salon”.",
+  salon: (name: string, phone: string) =>
+    [...(name ? [`Salon: ${name}`] : []), ...(phone ? [`Salon phone: ${phone}`] : [])].join(". "),
   first:
     "Call the emergency number first if in doubt. First-aid training and the maker’s directions come before this list.",
   about: (foils: readonly number[]) =>

@@ -1,34 +1,38 @@
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
+import { buttons } from "./buttons"
 import { foilsWords } from "./calls"
 
 /** The service while it goes on: what is next, what is on, and what is done with each foil. */
 export const floor = (t: Tools) => ({
   next: "Next",
-  nextFoil: "Next foil",
+  nextFoil: (piece: Piece): string => (piece === "panel" ? "Next panel" : "Next foil"),
   allOn: "Every foil is on.",
   what: ({ kind, place, foils }: { kind: string; place: string; foils: number }) =>
     foils === 1 ? `${t.capital(kind)}, ${place}` : `${t.capital(kind)} in ${t.whole(foils)} foils, ${place}`,
   mix: (letter: string) => `mix ${letter}`,
   now: "Now",
   atMinute: (min: number) => `At minute ${t.whole(min)}`,
-  isOn: (foil: number) => `Foil ${foil} is on`,
+  isOn: (foil: number, piece?: Piece) => `${t.capital(pieces(t).names([foil], piece))} is on`,
   /** Who placed it, by name, else by what they are. */
   by: (who: string) => `by ${who}`,
   colourist: "colourist",
   assistant: "assistant",
-  wentOnEarlier: "It went on earlier",
+  wentOnEarlier: buttons.wentOnEarlier,
   /** A lane: who works in it, and on which side. */
   lane: (who: string) => t.capital(who),
   laneDone: "All of this side are on.",
   /** Foils of a lane that may be taken before their turn. */
-  otherFoil: "Another foil first",
+  otherFoil: (piece: Piece) =>
+    ({ foil: "Another foil first", panel: "Another panel first", both: "Another first" })[piece],
 
   onNow: "On now",
   foilsOn: "Foils that are on",
   noneOn: "No foils on.",
-  foil: "Foil",
-  foilName: (foil: number) => `Foil ${foil}`,
-  foilNames: (foils: readonly number[]) => foilsWords(t, foils),
+  foil: (piece: Piece) => t.capital(pieces(t).word(1, piece)),
+  foilName: (foil: number, piece?: Piece) => t.capital(pieces(t).names([foil], piece)),
+  foilNames: (foils: readonly number[], piece?: Piece) => foilsWords(t, foils, piece),
   minutes: "min",
   /** Time left to the planned minute, and past it: it never slides ahead. */
   offIn: (ms: number) => `planned off in ${t.clock(ms)}`,
@@ -40,22 +44,22 @@ export const floor = (t: Tools) => ({
   tapFoil: "Tap a foil: checked, off, re-coated.",
   burning: "Burning",
   checked: "Checked",
-  off: "Off",
+  off: buttons.off,
   reCoated: "Re-coated",
 
   mixNow: (mix: string) => `Mix ${mix} now`,
   /** The minute is written apart: it changes by itself. */
   bowlFor: ({ bowl, of }: { bowl: number; of: number }) => `bowl ${bowl} of ${of}, for minute`,
-  rinseNow: "Rinse now",
+  rinseNow: buttons.rinseNow,
   allOfThem: (count: number) => t.count(count, { one: "the # that is on", other: "all # that are on" }),
-  notReady: (foils: readonly number[]) =>
-    `${foilsWords(t, foils)}: not at the planned time yet. Rinse all the same?`,
+  notReady: (foils: readonly number[], piece?: Piece) =>
+    `${foilsWords(t, foils, piece)}: not at the planned time yet. Rinse all the same?`,
   rinseAll: "Rinse all",
   notYet: "Not yet",
   end: "End the service",
-  tonerOn: (toner: string) => `${toner} on`,
+  tonerOn: buttons.tonerOn,
   tonerChecked: "Checked",
-  tonerOff: "Rinsed off",
+  tonerOff: buttons.tonerOff,
   tonerPlan: ({ product, minutes }: { product: string | null; minutes: number }) =>
     product === null ? `${t.minutes(minutes)}; choose the toner` : `${product}, ${t.minutes(minutes)}`,
   tonerTime: ({ onMs, plannedMin }: { onMs: number; plannedMin: number }) =>
@@ -63,7 +67,7 @@ export const floor = (t: Tools) => ({
   tonerDone: "rinsed off",
   skipToners: "Without toner",
   after: "After the rinse",
-  heatOn: "Heat on",
+  heatOn: buttons.heatOn,
   heatFor: (minutes: number) => `${t.minutes(minutes)}, then check`,
   heatOff: "Heat off",
   thenCheck: "then check and let cool",

@@ -5,11 +5,13 @@ import type { WorkingKind, WorkingSide } from "../../../../geometry/working/work
 import type { StrandPart, Zone } from "../../../core/document/consultation"
 import type { Sides } from "../../../core/document/hairlineMoves"
 import type { SectionNameCode } from "../../../core/document/sectionNameCode"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { HairlinePointCode, LandmarkCode, PlaceCode, Side } from "../../../core/placement/places"
 import type { WorkingNameCode } from "../../../core/placement/workingName"
 import type { MinuteCode } from "../../../core/schedule/minuteCode"
 import { type Sentences, say } from "../../say"
 import type { Tools } from "../../tools"
+import { pieces } from "./pieces"
 
 /** Names that every chapter uses. A name is written as it stands within a sentence; `t.capital` begins a line with it. */
 export const common = (t: Tools) => {
@@ -142,9 +144,13 @@ export const common = (t: Tools) => {
       slice: "slice",
       weave: "weave",
       backcomb: "backcomb",
+      painted: "painted panel",
       "left-out": "left-out hair",
     } satisfies Record<SectionKind, string>,
-    carriers: { foil: "foil", board: "board", "open-air": "open air" } satisfies Record<CarrierKind, string>,
+    carriers: { foil: "foil", board: "board", "open-air": "open air", film: "film" } satisfies Record<
+      CarrierKind,
+      string
+    >,
     foilLies: {
       down: "hangs down",
       up: "laid up",
@@ -158,16 +164,13 @@ export const common = (t: Tools) => {
       name === "parallel to hairline" ? directions[name] : `${directions[name]} ${t.whole(degrees)}°`,
 
     /** A foil by its number on the map; several as one list. */
-    foil: (number: number) => `foil ${t.whole(number)}`,
-    foils: (numbers: readonly number[]) =>
-      t.count(numbers.length, {
-        one: `foil ${t.and(numbers.map(t.whole))}`,
-        other: `foils ${t.and(numbers.map(t.whole))}`,
-      }),
-    foilCount: (count: number) => t.count(count, { one: "# foil", other: "# foils" }),
+    foil: (number: number, piece?: Piece) => pieces(t).names([number], piece),
+    foils: (numbers: readonly number[], piece?: Piece) => pieces(t).names(numbers, piece),
+    foilCount: (count: number, piece?: Piece) => pieces(t).count(count, piece),
     /** What a section is called within a sentence. */
     sectionName: {
-      foil: ({ number }) => `foil ${t.whole(number)}`,
+      foil: ({ number }) => pieces(t).names([number]),
+      panel: ({ number }) => pieces(t).names([number], "panel"),
       "left-out": ({ name }) => name || "left-out hair",
     } satisfies Sentences<SectionNameCode>,
 
@@ -178,9 +181,9 @@ export const common = (t: Tools) => {
     workingTitle: (code: WorkingNameCode) => t.capital(say<WorkingNameCode>(workingName, code)),
 
     /** The head at a minute of the visit. */
-    minute: ({ atMin, on, longestMin, waiting, off }: MinuteCode) =>
+    minute: ({ atMin, on, longestMin, waiting, off, piece }: MinuteCode & { piece?: Piece }) =>
       [
-        `Minute ${t.whole(atMin)}: ${t.count(on, { one: "# foil on", other: "# foils on" })}`,
+        `Minute ${t.whole(atMin)}: ${pieces(t).count(on, piece)} on`,
         ...(on > 0 ? [`the longest for ${t.minutes(longestMin)}`] : []),
         t.count(waiting, { one: "# to come", other: "# to come" }),
         t.count(off, { one: "# off", other: "# off" }),

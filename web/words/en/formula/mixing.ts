@@ -2,6 +2,7 @@ import type { Range } from "../../../../geometry/hair/tradeFigures"
 import type { Consistency } from "../../../../presets/formula/consistency"
 import { visitWeeks } from "../../../../presets/formula/developers"
 import type { MixReason } from "../../../core/bowls/proposeMixes"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { AdditiveCode } from "../../../core/mixing/additives"
 import type { BlendProblem } from "../../../core/mixing/blend"
 import type { DeveloperReason, GentleReason, Stage, WeakerOffer } from "../../../core/mixing/developer"
@@ -12,8 +13,8 @@ import type { Tools } from "../../tools"
 
 /** What this chapter says in the words of others. */
 export type FoilNames = {
-  foilCount(count: number): string
-  foils(numbers: readonly number[]): string
+  foilCount(count: number, piece?: Piece): string
+  foils(numbers: readonly number[], piece?: Piece): string
 }
 
 /** The mixes of a plan and their bowls: strength, ratio, grams, and why. */
@@ -34,8 +35,8 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
     developerParts: "Developer to 1 part of lightener",
     additive: "Additive",
     moveFoil: "Move a foil to another mix",
-    foilIn: ({ foil, kind, place }: { foil: number; kind: string; place: string }) =>
-      `Foil ${t.whole(foil)}: ${kind}, ${place}`,
+    foilIn: ({ foil, piece, kind, place }: { foil: number; piece: Piece; kind: string; place: string }) =>
+      `${t.capital(foils([foil], piece))}: ${kind}, ${place}`,
 
     consistencies,
     /** How the foils of a mix want it, and the button that takes that ratio. */
@@ -105,10 +106,20 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
     },
 
     unused: (letter: string) => `No foil uses mix ${letter} yet.`,
-    wanted: ({ foils: count, mix, wantedG }: { foils: number; mix: string; wantedG: Range }) =>
+    wanted: ({
+      foils: count,
+      piece,
+      mix,
+      wantedG,
+    }: {
+      foils: number
+      piece: Piece
+      mix: string
+      wantedG: Range
+    }) =>
       t.count(count, {
-        one: `# foil uses mix ${mix}: ${t.told.gramsRange(wantedG)} on the hair; the bowl is planned at the upper figure.`,
-        other: `# foils use mix ${mix}: ${t.told.gramsRange(wantedG)} on the hair; the bowls are planned at the upper figure.`,
+        one: `${foilCount(count, piece)} uses mix ${mix}: ${t.told.gramsRange(wantedG)} on the hair; the bowl is planned at the upper figure.`,
+        other: `${foilCount(count, piece)} use mix ${mix}: ${t.told.gramsRange(wantedG)} on the hair; the bowls are planned at the upper figure.`,
       }),
     mixed: ({ mixedG, wasteG }: { mixedG: number; wasteG: Range }) =>
       `${t.told.grams(mixedG)} mixed, of which ${t.told.gramsRange(wasteG)} stays in the bowl and brush or is left over.`,
@@ -123,7 +134,7 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
     },
     bowl: {
       when: (minute: number) => `mix at minute ${t.whole(minute)}`,
-      foils: (numbers: readonly number[]) => t.capital(foils(numbers)),
+      foils: (numbers: readonly number[], piece: Piece) => t.capital(foils(numbers, piece)),
       lightener: "Lightener",
       developer: "Developer",
       strength: ({ volume, percent, parts }: { volume: number; percent: number; parts: number }) =>

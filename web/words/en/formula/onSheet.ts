@@ -24,9 +24,12 @@ type Weighed = Pick<Amounts, "lightenerG" | "developerG"> & {
 type TonerDone = {
   zone: ToneZone["zone"]
   productG: number | null
+  clearG?: number | undefined
   developerG: number | null
   minutesOn: number | null
 }
+
+type TonerParts = { tonerG: number; clearG: number; developerG: number }
 
 /** Mixes and toners as the map prints them: short lines, figures first. */
 export const onSheet = (t: Tools, names: Names) => ({
@@ -52,17 +55,18 @@ export const onSheet = (t: Tools, names: Names) => ({
   tonerUsed: ({ product, developerVolume }: { product: string; developerVolume: number | null }) =>
     developerVolume === null ? product : `${product}, ${t.number(developerVolume)} vol`,
   /** One zone of a toner that went on: what was weighed, and the minutes it was on. */
-  tonerDone: ({ zone, productG, developerG, minutesOn }: TonerDone) => {
-    const grams = [productG, developerG].flatMap((part) => (part ? [t.number(part, 1)] : [])).join(" + ")
-    const weighed = grams === "" ? [] : [`${grams} g`]
+  tonerDone: ({ zone, productG, clearG, developerG, minutesOn }: TonerDone) => {
+    const weighed =
+      productG === null
+        ? []
+        : [weighedToner(t, { tonerG: productG, clearG: clearG ?? 0, developerG: developerG ?? 0 })]
     const on = minutesOn === null ? [] : [`${t.minutes(minutesOn)} on`]
     return `${t.capital(zoneWords[zone])}: ${[...weighed, ...on].join(", ") || "used"}`
   },
+  /** The parts of a bowl of toner as they were weighed. */
+  tonerWeighed: (parts: TonerParts) => weighedToner(t, parts),
   tonerBowl: ({ zones, tone, family, strength, minutes, tonerG, clearG, developerG }: TonerBowl) => {
-    const parts = [tonerG, ...(clearG > 0 ? [clearG] : []), ...(developerG > 0 ? [developerG] : [])]
-    const sum = parts.map((part) => t.number(part, 1)).join(" + ")
-    const named = developerG > 0 ? `${sum} g (toner, clear, developer)` : `${sum} g (toner, clear)`
-    const grams = clearG > 0 ? named : `${sum} g`
+    const grams = weighedToner(t, { tonerG, clearG, developerG })
     const shade =
       tone.code === "melt"
         ? `melted down ${t.mm(tone.downMm)}`
@@ -80,4 +84,12 @@ const zoneWords: Record<ToneZone["zone"], string> = {
   "root-melt": "root melt",
   mids: "mid-lengths",
   hairline: "hairline last",
+}
+
+/** Named where there is clear in it: two numbers are toner and developer. */
+const weighedToner = (t: Tools, { tonerG, clearG, developerG }: TonerParts) => {
+  const parts = [tonerG, ...(clearG > 0 ? [clearG] : []), ...(developerG > 0 ? [developerG] : [])]
+  const sum = `${parts.map((part) => t.number(part, 1)).join(" + ")} g`
+  if (clearG === 0) return sum
+  return developerG > 0 ? `${sum} (toner, clear, developer)` : `${sum} (toner, clear)`
 }

@@ -1,9 +1,11 @@
 import type { WornParting } from "../../../../geometry/parting/wornParting"
 import type { SectionKind } from "../../../../geometry/section/section"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { LandmarkCode, Side } from "../../../core/placement/places"
 import type { FoilAt } from "../../../core/schedule/foilsAt"
 import type { Tools } from "../../tools"
 import type { CommonWords } from "../common/common"
+import { pieces } from "../common/pieces"
 
 /** What the figures at the foot of the map say. A figure stands before its words. */
 export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => {
@@ -25,7 +27,7 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
     hairs: "hairs",
     hairToCoat: "hair to coat",
     product: (range: string) => `product, ${range}`,
-    foils: (foils: number) => t.count(foils, { one: "# foil", other: "# foils" }),
+    foils: (foils: number, piece: Piece) => pieces(t).count(foils, piece),
     sections: (sections: number) => t.count(sections, { one: "# section", other: "# sections" }),
     more: "more",
     estimates: "Estimates. Bowls are planned at the upper figure.",
@@ -51,11 +53,17 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
       label: "The map minute by minute",
       slider: "Minute shown on the map",
       listLabel: (atMin: number) => `Foils at minute ${t.whole(atMin)}`,
-      foil: ({ number, state, onMin }: { number: number } & Pick<FoilAt, "state" | "onMin">) => {
-        if (state === "waiting") return `Foil ${t.whole(number)}: not on yet`
+      foil: ({
+        number,
+        piece,
+        state,
+        onMin,
+      }: { number: number; piece?: Piece } & Pick<FoilAt, "state" | "onMin">) => {
+        const called = t.capital(pieces(t).names([number], piece))
+        if (state === "waiting") return `${called}: not on yet`
         return state === "on"
-          ? `Foil ${t.whole(number)}: on for ${t.minutes(onMin)}`
-          : `Foil ${t.whole(number)}: off, after ${t.minutes(onMin)}`
+          ? `${called}: on for ${t.minutes(onMin)}`
+          : `${called}: off, after ${t.minutes(onMin)}`
       },
       keyLabel: "What the shades say: minutes on, not a result",
       keys: {

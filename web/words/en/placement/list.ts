@@ -2,11 +2,13 @@ import type { SectionKind } from "../../../../geometry/section/section"
 import type { SectionNote } from "../../../core/checks/sectionNotes"
 import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { TakenTwiceCode } from "../../../core/figures/takenTwice"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { PairCode } from "../../../core/placement/pairCode"
 import type { PlaceCode } from "../../../core/placement/places"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
 import type { CommonWords } from "../common/common"
+import { pieces } from "../common/pieces"
 
 /** The foils in the order they are applied, and the totals of them. */
 export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: CommonWords) => {
@@ -19,10 +21,11 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
   const count = (sections: number) => t.count(sections, { one: "# section", other: "# sections" })
   return {
     panel: "Foils",
-    title: (foils: number) => (foils === 0 ? "Foils" : t.count(foils, { one: "# foil", other: "# foils" })),
+    title: (foils: number, piece: Piece) => (foils === 0 ? "Foils" : pieces(t).count(foils, piece)),
     inOrder: "in order of application",
     label: "Foils in order of application",
-    empty: "No foils yet. Choose Slice and drag along the hairline, pick a technique, or add one by typing.",
+    empty:
+      "No foils yet. Choose “Slice” and drag along the hairline, pick a technique, or add one by typing.",
     /** 1st, 2nd, 3rd: a place in the order of application, never a number on the map. */
     ordinal,
     dragHint: "Drag to apply earlier or later",
@@ -115,6 +118,6 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
   }
 
   function nameOf(code: SectionNameCode) {
-    return code.code === "foil" ? t.whole(code.number) : say<SectionNameCode>(sectionName, code)
+    return "number" in code ? t.whole(code.number) : say<SectionNameCode>(sectionName, code)
   }
 }

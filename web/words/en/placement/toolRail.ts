@@ -10,6 +10,7 @@ export const toolRail = (t: Tools, { kinds }: CommonWords) => ({
     slice: t.capital(kinds.slice),
     weave: t.capital(kinds.weave),
     backcomb: t.capital(kinds.backcomb),
+    painted: "Paint",
     "left-out": "Leave out",
     divide: "Divide",
     hairline: "Hairline",

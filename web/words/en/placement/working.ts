@@ -29,7 +29,7 @@ export const working = (t: Tools, { sectionName, workingName }: CommonWords) => 
     inOrder: "in order of working",
     sectionLines: "Section lines",
     divideFurther: "Divide further",
-    orDraw: "Or choose Divide and draw a section line from edge to edge.",
+    orDraw: "Or choose “Divide” and draw a section line from edge to edge.",
     starts,
 
     nameOf: (numeral: string) => `Name of section ${numeral}`,

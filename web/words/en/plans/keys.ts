@@ -3,8 +3,8 @@ export const keys = {
   title: "Keys",
   rows: {
     tools: {
-      keys: "V  S  W  B  L  D  H",
-      does: "select, slice, weave, backcomb, leave out, divide, hairline",
+      keys: "V  S  W  B  P  L  D  H",
+      does: "select, slice, weave, backcomb, paint, leave out, divide, hairline",
     },
     free: { keys: "Alt while drawing", does: "draws freely, without snapping" },
     nudge: { keys: "← → ↑ ↓ on the map", does: "moves what is selected by 1 mm, with Shift by 5" },

@@ -10,6 +10,9 @@ export const notKept = (t: Tools, names: CommonWords): Sentences<NotKept> => ({
     "This plan was changed in another tab or window. Nothing was written over it: save yours as a copy, or open the other one again.",
   "removed-elsewhere":
     "This plan was deleted in another tab or window. Save yours as a copy if you still need it.",
+  "card-changed-elsewhere":
+    "This card was changed in another tab or window. Nothing was written over it: it is shown as it stands now. Enter your change again.",
+  "merged-too-long": "Together the two cards are longer than one card can be. Shorten a note first.",
   "service-running": "A service is going on at this plan’s chair. End it before you delete the plan.",
   blocked: ({ what }) =>
     `Another window with an older Partline is open. Close it, or save the ${things[what]} to a file.`,
@@ -37,4 +40,5 @@ const things: Record<KeptThing, string> = {
   technique: "technique",
   salon: "salon’s data",
   service: "service",
+  card: "client card",
 }

@@ -56,7 +56,7 @@ export const plans = (t: Tools, names: CommonWords) => ({
     saveEverything: "Save everything to a file",
     saveForColleague: "Save for a colleague",
     fileHolds:
-      "“Save everything” holds the client’s health answers, patch tests and overrides, readable by anyone who has the file. “Save for a colleague” leaves them out.",
+      "“Save everything to a file” holds the client’s health answers, patch tests and overrides, readable by anyone who has the file. “Save for a colleague” leaves them out.",
     stay: "Plans stay in this browser and leave it only as files. Save one to a file to take it with you, or to have a second copy.",
   },
   list: {

@@ -20,6 +20,12 @@ export const fieldNames: Readonly<Record<string, string>> = {
   dipMm: "weave depth",
   pushedShare: "share backcombed",
   cushionMm: "cushion",
+  painting: "painting",
+  edge: "edge",
+  dropShare: "drop of the edge",
+  drawn: "edge as drawn",
+  featherMm: "feather",
+  saturation: "how full it is painted",
   lengthMm: "length",
   breadthMm: "breadth",
   heightMm: "height",
@@ -68,6 +74,9 @@ export const fieldNames: Readonly<Record<string, string>> = {
   alarms: "emergencies",
   later: "foils kept for another day",
   earlier: "earlier services",
+  lightened: "hair lightened before",
+  regrowth: "regrowth",
+  measuredMm: "measured growth",
 }
 
 /** Fields of lists, before the number of a row: "section 3". */
@@ -83,6 +92,7 @@ export const rowNames: Readonly<Record<string, string>> = {
   steps: "step",
   moves: "move",
   spots: "spot",
+  lightened: "foil lightened before",
   passes: "override",
   letters: "doctor’s letter",
   signatures: "signature",
@@ -161,6 +171,7 @@ export const listed: Record<ListedThing, string> = {
   weighings: "weighings",
   steps: "steps",
   spots: "places",
+  allergies: "allergies",
 }
 
 /** A group that says its own kind, before the kinds it may be. */
@@ -177,4 +188,5 @@ export const documents: Record<DocumentName, string> = {
   technique: "technique",
   backup: "backup",
   start: "file of joined figures",
+  card: "client card",
 }

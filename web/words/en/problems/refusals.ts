@@ -80,6 +80,8 @@ export function refusals(
     "no-room-for-start": ({ start }) => `This head has no room for “${starts[start].name}”.`,
     "start-is-there": ({ start }) => `“${starts[start].name}” is on the head already.`,
 
+    "no-new-growth": ({ foil }) =>
+      `Foil ${foil} has no new growth that can be coated without touching lightened hair.`,
     "mix-in-use": ({ mix, foils }) =>
       t.count(foils.length, {
         one: `Mix ${mix} is used by foil ${t.and(foils.map(t.whole))}. Give it another mix first.`,

@@ -1,7 +1,9 @@
 import type { Range } from "../../../../geometry/hair/tradeFigures"
 import type { Direction } from "../../../../geometry/parting/direction"
 import type { Plan } from "../../../core/document/schema"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 import type { Names } from "./names"
 
 /** The placement and formula map. */
@@ -20,6 +22,12 @@ export const map = (t: Tools, common: Names) => ({
   bowls,
   toner: { title: "Toner, after rinsing" },
   working: working(t, common),
+  painted: {
+    title: "Painted panels, scale 1 : 10",
+    of: ({ widthMm, lengthMm, share }: { widthMm: number; lengthMm: number; share: number }) =>
+      `${t.mm(widthMm)} × ${t.mm(lengthMm)}, ${t.percent(share)} painted`,
+    key: "From the edge: soft, middle, full.",
+  },
   ruler: ruler(t, common),
   table: table(t, common),
   clock: clock(t),
@@ -58,6 +66,8 @@ const ruler = (t: Tools, common: Names) => ({
   depth: (mm: number) => t.mm(mm, 1),
   foils: common.foils,
   foilCount: common.foilCount,
+  /** How far off the scalp, drawn. */
+  starts: "Product start, true size",
   stitches: "Stitch/gap, mm, true size",
   stitch: ({ stitchMm, gapMm, dipMm }: { stitchMm: number; gapMm: number; dipMm: number }) =>
     `${half(t, stitchMm)}/${half(t, gapMm)}, dip ${half(t, dipMm)}`,
@@ -89,7 +99,7 @@ const table = (t: Tools, common: Names) => ({
   } satisfies Record<string, readonly string[]>,
   product: "Product, g",
   sides: { left: "left", right: "right", centre: "centre" },
-  kinds: { slice: "Slice", weave: "Weave", backcomb: "Backcomb" },
+  kinds: { slice: "Slice", weave: "Weave", backcomb: "Backcomb", painted: "Painted" },
   half: (mm: number) => half(t, mm),
   /** The direction in the fewest words: what follows the hairline is parallel. */
   direction: (direction: Direction) =>
@@ -99,13 +109,10 @@ const table = (t: Tools, common: Names) => ({
     const start = from > 0 ? t.percent(from) : half(t, startMm)
     return to < 1 ? `${start} to ${t.percent(to)}` : start
   },
-  carriers: { board: "board", "open-air": "open" },
+  carriers: { board: "board", "open-air": "open", film: "film" },
   leftOut: (name: string) => (name ? `Left out: ${name}` : "Left out"),
-  total: ({ foils, areaCm2, hairs }: { foils: number; areaCm2: number; hairs: Range }) =>
-    t.count(foils, {
-      one: `# foil, ${t.area(areaCm2)} of scalp, ${t.spread(t.hairs(hairs.low), t.hairs(hairs.high))} hairs`,
-      other: `# foils, ${t.area(areaCm2)} of scalp, ${t.spread(t.hairs(hairs.low), t.hairs(hairs.high))} hairs`,
-    }),
+  total: ({ foils, piece, areaCm2, hairs }: { foils: number; piece: Piece; areaCm2: number; hairs: Range }) =>
+    `${pieces(t).count(foils, piece)}, ${t.area(areaCm2)} of scalp, ${t.spread(t.hairs(hairs.low), t.hairs(hairs.high))} hairs`,
   takenTwice: (less: string) => `${less}; cross-hatched on the map.`,
   arrows:
     "Product goes from its start (mm off the scalp) to the ends unless the row says else. Arrows: on the map how a foil lies, here how the parting drops as that side is seen.",

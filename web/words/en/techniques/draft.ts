@@ -15,6 +15,7 @@ export const draft = (t: Tools, { atPlace }: CommonWords) => {
     slice: (step) => `Take a slice ${depth(step)} deep ${side(step)}; place and coat it.`,
     weave: (step) => `Weave out of ${depth(step)} ${side(step)}; place and coat it.`,
     backcomb: (step) => `Take ${depth(step)} ${side(step)}, ${backcomb}.`,
+    painted: (step) => `Take a panel ${depth(step)} deep ${side(step)}, lay it flat and paint it.`,
     "left-out": (step) => `Leave ${depth(step)} ${side(step)} as it is.`,
   }
   return (step: DraftStepCode) => `${part(step)} ${takes[step.kind](step)}`

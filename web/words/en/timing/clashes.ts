@@ -156,7 +156,7 @@ export const clashes = (t: Tools) => {
       bringBack: "Bring them back today",
       ownVisit: "Plan them as a visit of their own",
       notMoved: (why: string) => `The foils stay here: their own plan was not saved. ${why}`,
-      moved: (plan: string) => `The foils for another day are now in “${plan}”, under Plans.`,
+      moved: (plan: string) => `The foils for another day are now in “${plan}”, under “Plans”.`,
       open: "Open that plan",
       notOpened: (why: string) => `That plan did not open: ${why}`,
       fresh: (list: readonly number[]) => `A fresh bowl is mixed at ${foils(list)}.`,

@@ -79,5 +79,7 @@ export function clearanceWords(t: Tools) {
     /** At the chair, before the clock starts. */
     chairStop: "No mezcle. Resuelva antes los bloqueos.",
     chairNotAsked: "Pregunte esto antes de poner en marcha el reloj.",
+    chairHeld:
+      "Ha aparecido un bloqueo. No empiece más papeles ni mezcle otro bol. Revise y aclare lo que está puesto.",
   }
 }

@@ -47,6 +47,10 @@ export const clientCautions = (t: Tools) =>
       "Medicamento o enfermedad que afecta al cabello, la piel, la cicatrización o causa desmayos: consulte antes con el farmacéutico o el médico de su cliente, o rechace el servicio.",
     "other-allergy":
       "Su cliente tiene una alergia. Compárela con los ingredientes de cada producto y cada guante. Si figura en la lista, o no se conoce la causa, rechace el servicio.",
+    "card-dye-allergy": ({ to }) =>
+      `En la ficha: ${allergyTo(t, to)}; cuenta como alergia al tinte. Confirme hoy. Un no no la levanta: si la ficha está mal, corrija la ficha.`,
+    "card-allergy": ({ to }) =>
+      `En la ficha: ${allergyTo(t, to)}. Confirme hoy y compruebe cada producto y cada guante. Un no no la levanta: si la ficha está mal, corrija la ficha.`,
     "black-henna":
       "Su cliente ha tenido un tatuaje de henna negra: puede causar alergia al tinte. Solo cuenta una prueba de alergia aplicada después del tatuaje.",
     "hairline-loss": "Caída del cabello en el contorno. Deje fuera una banda allí; evite la tensión.",
@@ -107,3 +111,7 @@ export const alertTestFaults = (t: Tools) =>
     "changed-since": ({ product }) =>
       `Prueba de alergia con ${product}: algo ha cambiado desde entonces. Aplique una nueva.`,
   }) satisfies Sentences<AlertTestFault>
+
+/** An allergy nobody wrote the cause of is named all the same. */
+const allergyTo = (t: Tools, to: readonly string[]) =>
+  `alergia a ${t.and(to.map((what) => what.trim() || "una causa desconocida"))}`

@@ -37,6 +37,8 @@ export function mixCautions(t: Tools, named: (mix: string) => string) {
       `${named(mix)}: sin calor con ${forbiddenVolume} vol o más, cerca del contorno o cerca de un colchón cardado.`,
     "heat-time": ({ mix, heatMin, usualMostMin }) =>
       `${named(mix)}: ${t.number(heatMin)} min de calor previstos; lo habitual son ${t.number(usualMostMin)} min como máximo, permitan lo que permitan las instrucciones.`,
+    "open-air-dries": ({ mix }) =>
+      `${named(mix)} queda al aire, donde se seca y deja de actuar. Manténgala húmeda: film o volver a humedecer, como indica el fabricante (práctica común).`,
     "no-sheet": ({ mix, product }) =>
       `${named(mix)}: no hay ficha de ${product}. Introduzca lo que dice el bote. Si contiene tinte, necesita prueba de alergia.`,
     "sheet-silent": ({ mix, product, gaps: missing }) =>

@@ -19,6 +19,8 @@ export const ruleNames = {
   medicines: "Medicamento o enfermedad",
   asthma: "Asma",
   allergy: "Otra alergia",
+  "card-dye-allergy": "Alergia en la ficha: tinte o desconocida",
+  "card-allergy": "Alergia en la ficha: otra",
   "black-henna": "Tatuaje de henna negra",
   "hairline-loss": "Caída del cabello en el contorno",
   eyes: "Ojos",
@@ -41,6 +43,7 @@ export const ruleNames = {
   heat: "Calor",
   "heat-place": "Calor en mal lugar",
   "heat-time": "Calor por más tiempo de lo habitual",
+  "open-air-dries": "Producto que se seca al aire",
   "no-sheet": "Sin ficha de producto",
   "sheet-silent": "Ficha de producto incompleta",
 } satisfies Record<RuleName, string>

@@ -1,7 +1,10 @@
 import type { ChairRefusal } from "../../../core/chair/chairClock"
-import type { ClockNote, TapNote } from "../../../core/document/serviceRecord"
+import type { ClockNote, TapNote, ToneZoneName } from "../../../core/document/serviceRecord"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Sentences } from "../../say"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
+import { buttons } from "./buttons"
 import { calls, toners } from "./calls"
 import { emergencies } from "./emergencies"
 import { floor } from "./floor"
@@ -19,8 +22,8 @@ export const chair = (t: Tools) => ({
   /** Before minute 0. */
   start: {
     /** What is to come; the span is two lengths of time. */
-    ahead: ({ foils, bowls, span }: { foils: number; bowls: number; span: string }) =>
-      `${t.count(foils, { one: "# papel", other: "# papeles" })}, ${t.count(bowls, { one: "# bol", other: "# boles" })}, ${span} en el sillón.`,
+    ahead: ({ foils, piece, bowls, span }: { foils: number; piece: Piece; bowls: number; span: string }) =>
+      `${pieces(t).count(foils, piece)}, ${t.count(bowls, { one: "# bol", other: "# boles" })}, ${span} en el sillón.`,
     begin: "Poner el reloj",
     clock:
       "El reloj sigue aunque se recargue o se duerma. Toque cada papel cuando el producto toque el cabello por primera vez.",
@@ -42,7 +45,7 @@ export const chair = (t: Tools) => ({
     alarmsStay: "las alarmas siguen",
     time: "Tiempo del servicio",
     clock: t.clock,
-    undo: "Deshacer toque",
+    undo: buttons.undo,
     alarm: "Algo va mal",
     notKept: (why: string) => `No guardado en este dispositivo: ${why}`,
     /** On every other screen, while a service goes on. */
@@ -58,7 +61,7 @@ export const chair = (t: Tools) => ({
       "En esta ventana está en curso el servicio de otro plan. Abra este plan en una segunda ventana para llevar los dos.",
     toThat: "A ese servicio",
     controlled: "Este servicio se controla en otra ventana. Aquí puede verlo.",
-    takeOver: "Controlar aquí",
+    takeOver: buttons.takeOver,
     notOpened: (why: string) => `El plan de ese servicio no se abrió: ${why}`,
   },
 
@@ -66,15 +69,15 @@ export const chair = (t: Tools) => ({
   refusals: {
     "changed-in-another-window":
       "Otra ventana ha seguido con este servicio. Mire lo que muestra ahora y toque otra vez.",
-    "held-in-another-window": "Otra ventana controla este servicio. Toque antes «Controlar aquí».",
+    "held-in-another-window": `Otra ventana controla este servicio. Toque antes «${buttons.takeOver}».`,
     "nothing-to-undo": "No hay ningún toque que deshacer.",
     "no-such-foil": "Ese papel no está en este servicio.",
     "off-since": ({ foil, atMin }) => `El papel ${foil} está retirado desde el minuto ${t.number(atMin, 1)}.`,
     "on-since": ({ foil, atMin }) =>
       `El papel ${foil} está puesto desde el minuto ${t.number(atMin, 1)}; su tiempo corre desde ahí.`,
     "never-on": ({ foil }) =>
-      `El papel ${foil} nunca se tocó como puesto, así que no se puede retirar. Elíjalo y toque antes «Se puso antes».`,
-    "heat-never-on": "Nunca se tocó «Calor puesto», así que el calor no se puede quitar.",
+      `El papel ${foil} nunca se tocó como puesto, así que no se puede retirar. Elíjalo y toque antes «${buttons.wentOnEarlier}».`,
+    "heat-never-on": `Nunca se tocó «${buttons.heatOn}», así que el calor no se puede quitar.`,
     "no-heat-planned": "No hay calor previsto.",
     "heat-once": ({ state, atMin }) =>
       state === "on"
@@ -83,7 +86,7 @@ export const chair = (t: Tools) => ({
     "toner-over": ({ zone }) => `${toners[zone]}: ya está enjuagado.`,
     "toner-on-since": ({ zone, atMin }) =>
       `${toners[zone]}: puesto desde el minuto ${t.number(atMin, 1)}; su tiempo corre desde ahí.`,
-    "toner-never-on": ({ zone }) => `${toners[zone]}: toque antes «${toners[zone]}: puesto».`,
+    "toner-never-on": ({ zone }) => `${toners[zone]}: toque antes «${buttons.tonerOn(toners[zone])}».`,
     "second-tap": "Segundo toque en el mismo lugar en menos de un segundo: ignorado.",
   } satisfies Sentences<ChairRefusal | { code: "held-in-another-window" } | { code: "second-tap" }>,
 
@@ -92,7 +95,7 @@ export const chair = (t: Tools) => ({
     "counts-from-earliest": ({ foil, fromMin }) =>
       `El papel ${foil} no se tocó como puesto; su tiempo cuenta desde el minuto ${t.number(fromMin, 1)}, lo más temprano que pudo ser.`,
     "counts-from-now": ({ foil, fromMin }) =>
-      `El papel ${foil} cuenta desde ahora. Si se puso antes, toque «Deshacer toque» y luego «Se puso antes»: entonces cuenta desde el minuto ${t.number(fromMin, 1)}.`,
+      `El papel ${foil} cuenta desde ahora. Si se puso antes, toque «${buttons.undo}» y luego «${buttons.wentOnEarlier}»: entonces cuenta desde el minuto ${t.number(fromMin, 1)}.`,
     "in-words": ({ words }) => words,
   } satisfies Sentences<TapNote>,
 
@@ -109,9 +112,11 @@ export const chair = (t: Tools) => ({
   /** Ending with foils on. */
   stillOn: (foils: readonly number[]) =>
     t.count(foils.length, {
-      one: `Papel ${t.and(foils.map(String))} aún puesto. Toque antes «Retirado» o «Enjuagar ya».`,
-      other: `Papeles ${t.and(foils.map(String))} aún puestos. Toque antes «Retirado» o «Enjuagar ya».`,
+      one: `Papel ${t.and(foils.map(String))} aún puesto. Toque antes «${buttons.off}» o «${buttons.rinseNow}».`,
+      other: `Papeles ${t.and(foils.map(String))} aún puestos. Toque antes «${buttons.off}» o «${buttons.rinseNow}».`,
     }),
+  tonerStillOn: (zones: readonly ToneZoneName[]) =>
+    `${t.and(zones.map((zone) => toners[zone]))}: aún en el pelo. Toque antes «${buttons.tonerOff}».`,
 
   calls: calls(t),
   floor: floor(t),

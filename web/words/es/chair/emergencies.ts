@@ -11,7 +11,8 @@ export const emergencies = (t: Tools) => ({
   backToClock: "Volver al reloj",
   number: (number: string) => `Número de emergencias: ${number}`,
   numberUnknown: "Número de emergencias: sin definir. Defínalo en «Su salón».",
-  salonPhone: (phone: string) => `Teléfono del salón: ${phone}`,
+  salon: (name: string, phone: string) =>
+    [...(name ? [`Salón: ${name}`] : []), ...(phone ? [`Teléfono del salón: ${phone}`] : [])].join(". "),
   first:
     "En caso de duda, llame primero al número de emergencias. La formación en primeros auxilios y las instrucciones del fabricante van antes que esta lista.",
   about: (foils: readonly number[]) =>

@@ -1,10 +1,13 @@
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
+import { buttons } from "./buttons"
 import { foilsWords } from "./calls"
 
 /** The service while it goes on: what is next, what is on, and what is done with each foil. */
 export const floor = (t: Tools) => ({
   next: "Siguiente",
-  nextFoil: "Papel siguiente",
+  nextFoil: (piece: Piece) => (piece === "panel" ? "Panel siguiente" : "Papel siguiente"),
   allOn: "Todos los papeles, puestos.",
   what: ({ kind, place, foils }: { kind: string; place: string; foils: number }) =>
     foils === 1
@@ -13,24 +16,25 @@ export const floor = (t: Tools) => ({
   mix: (letter: string) => `mezcla ${letter}`,
   now: "Ahora",
   atMinute: (min: number) => `En el minuto ${t.whole(min)}`,
-  isOn: (foil: number) => `Papel ${foil} puesto`,
+  isOn: (foil: number, piece?: Piece) => `${t.capital(pieces(t).names([foil], piece))} puesto`,
   /** Who placed it, by name, else by what they are. */
   by: (who: string) => `por ${who}`,
   colourist: "colorista",
   assistant: "asistente",
-  wentOnEarlier: "Se puso antes",
+  wentOnEarlier: buttons.wentOnEarlier,
   /** A lane: who works in it, and on which side. */
   lane: (who: string) => t.capital(who),
   laneDone: "Este lado, todo puesto.",
   /** Foils of a lane that may be taken before their turn. */
-  otherFoil: "Antes otro papel",
+  otherFoil: (piece: Piece) =>
+    ({ foil: "Antes otro papel", panel: "Antes otro panel", both: "Antes otro" })[piece],
 
   onNow: "Puestos ahora",
   foilsOn: "Papeles puestos",
   noneOn: "Ningún papel puesto.",
-  foil: "Papel",
-  foilName: (foil: number) => `Papel ${foil}`,
-  foilNames: (foils: readonly number[]) => foilsWords(t, foils),
+  foil: (piece: Piece) => t.capital(pieces(t).word(1, piece)),
+  foilName: (foil: number, piece?: Piece) => t.capital(pieces(t).names([foil], piece)),
+  foilNames: (foils: readonly number[], piece?: Piece) => foilsWords(t, foils, piece),
   minutes: "min",
   /** Time left to the planned minute, and past it: it never slides ahead. */
   offIn: (ms: number) => `retirada en ${t.clock(ms)}`,
@@ -42,25 +46,25 @@ export const floor = (t: Tools) => ({
   tapFoil: "Toque un papel: revisado, retirado, reaplicado.",
   burning: "Arde",
   checked: "Revisado",
-  off: "Retirado",
+  off: buttons.off,
   reCoated: "Reaplicado",
 
   mixNow: (mix: string) => `Mezclar ${mix} ahora`,
   /** The minute is written apart: it changes by itself. */
   bowlFor: ({ bowl, of }: { bowl: number; of: number }) => `bol ${bowl} de ${of}, para el minuto`,
-  rinseNow: "Enjuagar ya",
+  rinseNow: buttons.rinseNow,
   allOfThem: (count: number) => t.count(count, { one: "el # puesto", other: "los # puestos" }),
-  notReady: (foils: readonly number[]) =>
+  notReady: (foils: readonly number[], piece?: Piece) =>
     t.count(foils.length, {
-      one: `${foilsWords(t, foils)}: aún no llega a su tiempo previsto. ¿Enjuagar igualmente?`,
-      other: `${foilsWords(t, foils)}: aún no llegan a su tiempo previsto. ¿Enjuagar igualmente?`,
+      one: `${foilsWords(t, foils, piece)}: aún no llega a su tiempo previsto. ¿Enjuagar igualmente?`,
+      other: `${foilsWords(t, foils, piece)}: aún no llegan a su tiempo previsto. ¿Enjuagar igualmente?`,
     }),
   rinseAll: "Enjuagar todos",
   notYet: "Aún no",
   end: "Terminar el servicio",
-  tonerOn: (toner: string) => `${toner}: puesto`,
+  tonerOn: buttons.tonerOn,
   tonerChecked: "Revisado",
-  tonerOff: "Enjuagado",
+  tonerOff: buttons.tonerOff,
   tonerPlan: ({ product, minutes }: { product: string | null; minutes: number }) =>
     product === null ? `${t.minutes(minutes)}; elija el matizador` : `${product}, ${t.minutes(minutes)}`,
   tonerTime: ({ onMs, plannedMin }: { onMs: number; plannedMin: number }) =>
@@ -68,7 +72,7 @@ export const floor = (t: Tools) => ({
   tonerDone: "enjuagado",
   skipToners: "Sin matizador",
   after: "Tras el enjuague",
-  heatOn: "Calor puesto",
+  heatOn: buttons.heatOn,
   heatFor: (minutes: number) => `${t.minutes(minutes)}, luego revisar`,
   heatOff: "Calor quitado",
   thenCheck: "luego revisar y dejar enfriar",

@@ -5,11 +5,13 @@ import type { WorkingKind, WorkingSide } from "../../../../geometry/working/work
 import type { StrandPart, Zone } from "../../../core/document/consultation"
 import type { Sides } from "../../../core/document/hairlineMoves"
 import type { SectionNameCode } from "../../../core/document/sectionNameCode"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { HairlinePointCode, LandmarkCode, PlaceCode, Side } from "../../../core/placement/places"
 import type { WorkingNameCode } from "../../../core/placement/workingName"
 import type { MinuteCode } from "../../../core/schedule/minuteCode"
 import { type Sentences, say } from "../../say"
 import type { Tools } from "../../tools"
+import { pieces } from "./pieces"
 
 /** Names that every chapter uses. A name is written as it stands within a sentence; `t.capital` begins a line with it. */
 export const common = (t: Tools) => {
@@ -142,9 +144,13 @@ export const common = (t: Tools) => {
       slice: "velo",
       weave: "tejido",
       backcomb: "cardado",
+      painted: "panel pintado",
       "left-out": "cabello dejado fuera",
     } satisfies Record<SectionKind, string>,
-    carriers: { foil: "papel", board: "tabla", "open-air": "al aire" } satisfies Record<CarrierKind, string>,
+    carriers: { foil: "papel", board: "tabla", "open-air": "al aire", film: "film" } satisfies Record<
+      CarrierKind,
+      string
+    >,
     foilLies: {
       down: "cuelga hacia abajo",
       up: "hacia arriba",
@@ -158,16 +164,13 @@ export const common = (t: Tools) => {
       name === "parallel to hairline" ? directions[name] : `${directions[name]} ${t.whole(degrees)}°`,
 
     /** A foil by its number on the map; several as one list. */
-    foil: (number: number) => `papel ${t.whole(number)}`,
-    foils: (numbers: readonly number[]) =>
-      t.count(numbers.length, {
-        one: `papel ${t.and(numbers.map(t.whole))}`,
-        other: `papeles ${t.and(numbers.map(t.whole))}`,
-      }),
-    foilCount: (count: number) => t.count(count, { one: "# papel", other: "# papeles" }),
+    foil: (number: number, piece?: Piece) => pieces(t).names([number], piece),
+    foils: (numbers: readonly number[], piece?: Piece) => pieces(t).names(numbers, piece),
+    foilCount: (count: number, piece?: Piece) => pieces(t).count(count, piece),
     /** What a section is called within a sentence. */
     sectionName: {
-      foil: ({ number }) => `papel ${t.whole(number)}`,
+      foil: ({ number }) => pieces(t).names([number]),
+      panel: ({ number }) => pieces(t).names([number], "panel"),
       "left-out": ({ name }) => name || "cabello dejado fuera",
     } satisfies Sentences<SectionNameCode>,
 
@@ -178,9 +181,9 @@ export const common = (t: Tools) => {
     workingTitle: (code: WorkingNameCode) => t.capital(say<WorkingNameCode>(workingName, code)),
 
     /** The head at a minute of the visit. */
-    minute: ({ atMin, on, longestMin, waiting, off }: MinuteCode) =>
+    minute: ({ atMin, on, longestMin, waiting, off, piece }: MinuteCode & { piece?: Piece }) =>
       [
-        `Minuto ${t.whole(atMin)}: ${t.count(on, { one: "# papel puesto", other: "# papeles puestos" })}`,
+        `Minuto ${t.whole(atMin)}: ${pieces(t).count(on, piece)} ${t.count(on, { one: "puesto", other: "puestos" })}`,
         ...(on > 0 ? [`el que más lleva, ${t.minutes(longestMin)}`] : []),
         t.count(waiting, { one: "# por poner", other: "# por poner" }),
         t.count(off, { one: "# retirado", other: "# retirados" }),
@@ -239,7 +242,11 @@ export const ofLandmark = (name: LandmarkName, told: string) =>
 
 /** A section within a sentence, with its article: "el papel 3". */
 export const theSection = (code: SectionNameCode) =>
-  code.code === "foil" ? `el papel ${code.number}` : code.name ? `«${code.name}»` : "el cabello dejado fuera"
+  "number" in code
+    ? `el ${code.code === "panel" ? "panel" : "papel"} ${code.number}`
+    : code.name
+      ? `«${code.name}»`
+      : "el cabello dejado fuera"
 
 /** The same after "de": "del papel 3". */
 export const ofSection = (code: SectionNameCode) =>

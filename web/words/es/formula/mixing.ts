@@ -2,6 +2,7 @@ import type { Range } from "../../../../geometry/hair/tradeFigures"
 import type { Consistency } from "../../../../presets/formula/consistency"
 import { visitWeeks } from "../../../../presets/formula/developers"
 import type { MixReason } from "../../../core/bowls/proposeMixes"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { AdditiveCode } from "../../../core/mixing/additives"
 import type { BlendProblem } from "../../../core/mixing/blend"
 import type { DeveloperReason, GentleReason, Stage, WeakerOffer } from "../../../core/mixing/developer"
@@ -29,8 +30,8 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
     developerParts: "Oxidante por 1 parte de decolorante",
     additive: "Aditivo",
     moveFoil: "Pasar un papel a otra mezcla",
-    foilIn: ({ foil, kind, place }: { foil: number; kind: string; place: string }) =>
-      `Papel ${t.whole(foil)}: ${kind}, ${place}`,
+    foilIn: ({ foil, piece, kind, place }: { foil: number; piece: Piece; kind: string; place: string }) =>
+      `${t.capital(foils([foil], piece))}: ${kind}, ${place}`,
 
     consistencies: consistencyWords,
     /** How the foils of a mix want it, and the button that takes that ratio. */
@@ -100,10 +101,20 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
     },
 
     unused: (letter: string) => `Ningún papel usa aún la mezcla ${letter}.`,
-    wanted: ({ foils: count, mix, wantedG }: { foils: number; mix: string; wantedG: Range }) =>
+    wanted: ({
+      foils: count,
+      piece,
+      mix,
+      wantedG,
+    }: {
+      foils: number
+      piece: Piece
+      mix: string
+      wantedG: Range
+    }) =>
       t.count(count, {
-        one: `# papel usa la mezcla ${mix}: ${t.gramsRange(wantedG)} en el cabello; el bol se planifica con la cifra alta.`,
-        other: `# papeles usan la mezcla ${mix}: ${t.gramsRange(wantedG)} en el cabello; los boles se planifican con la cifra alta.`,
+        one: `${foilCount(count, piece)} usa la mezcla ${mix}: ${t.gramsRange(wantedG)} en el cabello; el bol se planifica con la cifra alta.`,
+        other: `${foilCount(count, piece)} usan la mezcla ${mix}: ${t.gramsRange(wantedG)} en el cabello; los boles se planifican con la cifra alta.`,
       }),
     mixed: ({ mixedG, wasteG }: { mixedG: number; wasteG: Range }) =>
       `${t.grams(mixedG)} de mezcla, de los que ${t.gramsRange(wasteG)} quedan en el bol y el pincel o sobran.`,
@@ -118,7 +129,7 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
     },
     bowl: {
       when: (minute: number) => `mezclar en el minuto ${t.whole(minute)}`,
-      foils: (numbers: readonly number[]) => t.capital(foils(numbers)),
+      foils: (numbers: readonly number[], piece: Piece) => t.capital(foils(numbers, piece)),
       lightener: "Decolorante",
       developer: "Oxidante",
       strength: ({ volume, percent, parts }: { volume: number; percent: number; parts: number }) =>

@@ -1,9 +1,11 @@
 import type { WornParting } from "../../../../geometry/parting/wornParting"
 import type { SectionKind } from "../../../../geometry/section/section"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { LandmarkCode, Side } from "../../../core/placement/places"
 import type { FoilAt } from "../../../core/schedule/foilsAt"
 import type { Tools } from "../../tools"
 import type { CommonWords } from "../common/common"
+import { pieces } from "../common/pieces"
 
 /** What the figures at the foot of the map say. A figure stands before its words. */
 export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => {
@@ -25,7 +27,7 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
     hairs: "cabellos",
     hairToCoat: "cabello a cubrir",
     product: (range: string) => `producto, ${range}`,
-    foils: (foils: number) => t.count(foils, { one: "# papel", other: "# papeles" }),
+    foils: (foils: number, piece: Piece) => pieces(t).count(foils, piece),
     sections: (sections: number) => t.count(sections, { one: "# sección", other: "# secciones" }),
     more: "más",
     estimates: "Estimaciones. Los boles se planifican con la cifra alta.",
@@ -51,11 +53,17 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
       label: "El mapa minuto a minuto",
       slider: "Minuto mostrado en el mapa",
       listLabel: (atMin: number) => `Papeles en el minuto ${t.whole(atMin)}`,
-      foil: ({ number, state, onMin }: { number: number } & Pick<FoilAt, "state" | "onMin">) => {
-        if (state === "waiting") return `Papel ${t.whole(number)}: aún sin poner`
+      foil: ({
+        number,
+        piece,
+        state,
+        onMin,
+      }: { number: number; piece?: Piece } & Pick<FoilAt, "state" | "onMin">) => {
+        const called = t.capital(pieces(t).names([number], piece))
+        if (state === "waiting") return `${called}: aún sin poner`
         return state === "on"
-          ? `Papel ${t.whole(number)}: puesto hace ${t.minutes(onMin)}`
-          : `Papel ${t.whole(number)}: retirado, tras ${t.minutes(onMin)}`
+          ? `${called}: puesto hace ${t.minutes(onMin)}`
+          : `${called}: retirado, tras ${t.minutes(onMin)}`
       },
       keyLabel: "Qué dicen los tonos: minutos puesto, no un resultado",
       keys: {

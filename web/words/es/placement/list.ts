@@ -2,11 +2,13 @@ import type { SectionKind } from "../../../../geometry/section/section"
 import type { SectionNote } from "../../../core/checks/sectionNotes"
 import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { TakenTwiceCode } from "../../../core/figures/takenTwice"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { PairCode } from "../../../core/placement/pairCode"
 import type { PlaceCode } from "../../../core/placement/places"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
 import { type CommonWords, ofSection, theSection } from "../common/common"
+import { pieces } from "../common/pieces"
 
 /** The foils in the order they are applied, and the totals of them. */
 export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: CommonWords) => {
@@ -18,12 +20,11 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
   const ordinal = (n: number) => t.ordinal(n, { other: "#.º" })
   return {
     panel: "Papeles",
-    title: (foils: number) =>
-      foils === 0 ? "Papeles" : t.count(foils, { one: "# papel", other: "# papeles" }),
+    title: (foils: number, piece: Piece) => (foils === 0 ? "Papeles" : pieces(t).count(foils, piece)),
     inOrder: "en orden de aplicación",
     label: "Papeles en orden de aplicación",
     empty:
-      "Aún no hay papeles. Elija Velo y arrastre a lo largo del contorno, tome una técnica o añada uno escribiendo.",
+      "Aún no hay papeles. Elija «Velo» y arrastre a lo largo del contorno, tome una técnica o añada uno escribiendo.",
     /** 1st, 2nd, 3rd: a place in the order of application, never a number on the map. */
     ordinal,
     dragHint: "Arrastre para aplicar antes o después",
@@ -119,6 +120,6 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
   }
 
   function nameOf(code: SectionNameCode) {
-    return code.code === "foil" ? t.whole(code.number) : say<SectionNameCode>(sectionName, code)
+    return "number" in code ? t.whole(code.number) : say<SectionNameCode>(sectionName, code)
   }
 }

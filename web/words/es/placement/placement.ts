@@ -7,6 +7,7 @@ import { foot } from "./foot"
 import { hairline } from "./hairline"
 import { list } from "./list"
 import { map } from "./map"
+import { painting } from "./painting"
 import { stack } from "./stack"
 import { toolRail } from "./toolRail"
 import { working } from "./working"
@@ -25,6 +26,7 @@ export const placement = (t: Tools) => {
     hairline: hairline(t, names),
     working: working(t, names),
     stack: stack(t, names),
+    painting: painting(t),
   }
 }
 

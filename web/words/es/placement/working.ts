@@ -14,7 +14,7 @@ export const working = (t: Tools, { workingName }: CommonWords) => {
     inOrder: "en orden de trabajo",
     sectionLines: "Líneas de división",
     divideFurther: "Dividir más",
-    orDraw: "O elija Dividir y trace una línea de división de borde a borde.",
+    orDraw: "O elija «Dividir» y trace una línea de división de borde a borde.",
     starts: {
       "four-section": {
         name: "Cuatro secciones",

@@ -3,8 +3,8 @@ export const keys = {
   title: "Teclas",
   rows: {
     tools: {
-      keys: "V  S  W  B  L  D  H",
-      does: "seleccionar, velo, tejido, cardado, dejar fuera, dividir, contorno",
+      keys: "V  S  W  B  P  L  D  H",
+      does: "seleccionar, velo, tejido, cardado, pintar, dejar fuera, dividir, contorno",
     },
     free: { keys: "Alt al dibujar", does: "dibuja libre, sin ajustar" },
     nudge: { keys: "← → ↑ ↓ en el mapa", does: "mueve lo seleccionado 1 mm; con Mayús, 5" },

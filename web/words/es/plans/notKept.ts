@@ -9,6 +9,9 @@ export const notKept = (t: Tools): Sentences<NotKept> => ({
     "Este plan se cambió en otra pestaña o ventana. No se ha escrito nada encima: guarde el suyo como copia o vuelva a abrir el otro.",
   "removed-elsewhere":
     "Este plan se eliminó en otra pestaña o ventana. Guarde el suyo como copia si aún lo necesita.",
+  "card-changed-elsewhere":
+    "Esta ficha se cambió en otra pestaña o ventana. No se ha escrito nada encima: se muestra como está ahora. Vuelva a introducir su cambio.",
+  "merged-too-long": "Juntas, las dos fichas son más largas de lo que cabe en una. Acorte antes una nota.",
   "service-running": "Hay un servicio en curso con este plan. Termínelo antes de eliminar el plan.",
   blocked: ({ what }) =>
     `Otra ventana con un Partline anterior está abierta. Ciérrela, o guarde ${things[what]} en un archivo.`,
@@ -36,4 +39,5 @@ const things: Record<KeptThing, string> = {
   technique: "la técnica",
   salon: "los datos del salón",
   service: "el servicio",
+  card: "la ficha",
 }

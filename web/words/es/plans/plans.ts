@@ -55,7 +55,7 @@ export const plans = (t: Tools) => ({
     saveEverything: "Guardar todo en un archivo",
     saveForColleague: "Guardar para otra persona",
     fileHolds:
-      "«Guardar todo» contiene las respuestas de salud de su cliente, las pruebas de alergia y las anulaciones, legibles para quien tenga el archivo. «Guardar para otra persona» las deja fuera.",
+      "«Guardar todo en un archivo» contiene las respuestas de salud de su cliente, las pruebas de alergia y las anulaciones, legibles para quien tenga el archivo. «Guardar para otra persona» las deja fuera.",
     stay: "Los planes se quedan en este navegador y solo salen como archivos. Guarde uno en un archivo para llevárselo o tener una segunda copia.",
   },
   list: {

@@ -20,6 +20,12 @@ export const fieldNames: Readonly<Record<string, string>> = {
   dipMm: "profundidad del tejido",
   pushedShare: "parte cardada",
   cushionMm: "colchón",
+  painting: "pintado",
+  edge: "borde",
+  dropShare: "bajada del borde",
+  drawn: "borde dibujado",
+  featherMm: "difuminado",
+  saturation: "saturación",
   lengthMm: "largo",
   breadthMm: "ancho",
   heightMm: "alto",
@@ -68,6 +74,9 @@ export const fieldNames: Readonly<Record<string, string>> = {
   alarms: "emergencias",
   later: "papeles dejados para otro día",
   earlier: "servicios anteriores",
+  lightened: "cabello aclarado antes",
+  regrowth: "crecimiento",
+  measuredMm: "crecimiento medido",
 }
 
 /** Fields of lists, before the number of a row: "section 3". */
@@ -83,6 +92,7 @@ export const rowNames: Readonly<Record<string, string>> = {
   steps: "paso",
   moves: "movimiento",
   spots: "lugar",
+  lightened: "papel aclarado antes",
   passes: "anulación",
   letters: "carta médica",
   signatures: "firma",
@@ -161,6 +171,7 @@ export const listed: Record<ListedThing, string> = {
   weighings: "pesadas",
   steps: "pasos",
   spots: "lugares",
+  allergies: "alergias",
 }
 
 /** A group that says its own kind, with the kinds it may be. */
@@ -178,4 +189,5 @@ export const documents: Record<DocumentName, string> = {
   technique: "una técnica",
   backup: "una copia de respaldo",
   start: "un archivo de cifras reunidas",
+  card: "una ficha de cliente",
 }

@@ -79,6 +79,8 @@ export function refusals(t: Tools, problem: (problem: Problem) => string): Sente
     "no-room-for-start": ({ start }) => `En esta cabeza no hay sitio para «${starts[start].name}».`,
     "start-is-there": ({ start }) => `«${starts[start].name}» ya está en la cabeza.`,
 
+    "no-new-growth": ({ foil }) =>
+      `El papel ${foil} no tiene crecimiento que se pueda cubrir sin tocar cabello aclarado.`,
     "mix-in-use": ({ mix, foils }) =>
       t.count(foils.length, {
         one: `La mezcla ${mix} la usa el papel ${t.and(foils.map(t.whole))}. Dele antes otra mezcla.`,

@@ -1,8 +1,10 @@
 import type { Range } from "../../../../geometry/hair/tradeFigures"
 import type { Direction, DirectionName } from "../../../../geometry/parting/direction"
 import type { Plan } from "../../../core/document/schema"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Names } from "../../en/sheets/names"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 /** The placement and formula map. */
 export const map = (t: Tools, common: Names) => ({
@@ -20,6 +22,12 @@ export const map = (t: Tools, common: Names) => ({
   bowls,
   toner: { title: "Matizador, tras el enjuague" },
   working: working(t, common),
+  painted: {
+    title: "Paneles pintados, escala 1 : 10",
+    of: ({ widthMm, lengthMm, share }: { widthMm: number; lengthMm: number; share: number }) =>
+      `${t.mm(widthMm)} × ${t.mm(lengthMm)}, ${t.percent(share)} pintado`,
+    key: "Desde el borde: suave, medio, lleno.",
+  },
   ruler: ruler(t, common),
   table: table(t),
   clock: clock(t),
@@ -58,6 +66,7 @@ const ruler = (t: Tools, common: Names) => ({
   depth: (mm: number) => t.mm(mm, 1),
   foils: common.foils,
   foilCount: common.foilCount,
+  starts: "Inicio del producto, tamaño real",
   stitches: "Puntada/espacio, mm, tamaño real",
   stitch: ({ stitchMm, gapMm, dipMm }: { stitchMm: number; gapMm: number; dipMm: number }) =>
     `${half(t, stitchMm)}/${half(t, gapMm)}, prof. ${half(t, dipMm)}`,
@@ -97,7 +106,7 @@ const table = (t: Tools) => ({
   } satisfies Record<string, readonly string[]>,
   product: "Producto, g",
   sides: { left: "izq.", right: "der.", centre: "centro" },
-  kinds: { slice: "Velo", weave: "Tejido", backcomb: "Cardado" },
+  kinds: { slice: "Velo", weave: "Tejido", backcomb: "Cardado", painted: "Pintado" },
   half: (mm: number) => half(t, mm),
   /** The direction in the fewest words: what follows the hairline is parallel. */
   direction: (direction: Direction) =>
@@ -109,13 +118,10 @@ const table = (t: Tools) => ({
     const start = from > 0 ? t.percent(from) : half(t, startMm)
     return to < 1 ? `${start} a ${t.percent(to)}` : start
   },
-  carriers: { board: "tabla", "open-air": "aire" },
+  carriers: { board: "tabla", "open-air": "aire", film: "film" },
   leftOut: (name: string) => (name ? `Fuera: ${name}` : "Dejado fuera"),
-  total: ({ foils, areaCm2, hairs }: { foils: number; areaCm2: number; hairs: Range }) =>
-    t.count(foils, {
-      one: `# papel, ${t.area(areaCm2)} de cuero cabelludo, ${t.spread(t.hairs(hairs.low), t.hairs(hairs.high))} cabellos`,
-      other: `# papeles, ${t.area(areaCm2)} de cuero cabelludo, ${t.spread(t.hairs(hairs.low), t.hairs(hairs.high))} cabellos`,
-    }),
+  total: ({ foils, piece, areaCm2, hairs }: { foils: number; piece: Piece; areaCm2: number; hairs: Range }) =>
+    `${pieces(t).count(foils, piece)}, ${t.area(areaCm2)} de cuero cabelludo, ${t.spread(t.hairs(hairs.low), t.hairs(hairs.high))} cabellos`,
   takenTwice: (less: string) => `${less}; con trama cruzada en el mapa.`,
   arrows:
     "El producto va desde su inicio (mm desde el cuero cabelludo) hasta las puntas, salvo que la fila diga otra cosa. Flechas: en el mapa, cómo cae un papel; aquí, cómo baja la raya vista desde ese lado.",

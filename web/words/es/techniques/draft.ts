@@ -16,6 +16,7 @@ export const draft = (t: Tools) => {
     weave: (step) => `Teja sobre ${depth(step)} ${side(step)}; coloque y cubra.`,
     backcomb: (step) =>
       `Tome ${depth(step)} ${side(step)}, carde una parte hacia la raíz y cubra a partir del colchón.`,
+    painted: (step) => `Tome un panel de ${depth(step)} de grosor ${side(step)}, extiéndalo plano y píntelo.`,
     "left-out": (step) => `Deje ${depth(step)} ${side(step)} como está.`,
   }
   return (step: DraftStepCode) => `${part(step)} ${takes[step.kind](step)}`

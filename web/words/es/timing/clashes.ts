@@ -161,7 +161,7 @@ export const clashes = (t: Tools) => {
       bringBack: "Recuperarlos para hoy",
       ownVisit: "Planificarlos como visita propia",
       notMoved: (why: string) => `Los papeles se quedan aquí: su propio plan no se guardó. ${why}`,
-      moved: (plan: string) => `Los papeles para otro día están ahora en «${plan}», en Planes.`,
+      moved: (plan: string) => `Los papeles para otro día están ahora en «${plan}», en «Planes».`,
       open: "Abrir ese plan",
       notOpened: (why: string) => `Ese plan no se abrió: ${why}`,
       fresh: (list: readonly number[]) => `Se mezcla un bol nuevo en ${foils(list)}.`,

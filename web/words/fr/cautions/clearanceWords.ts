@@ -81,5 +81,7 @@ export function clearanceWords(t: Tools) {
     /** At the chair, before the clock starts. */
     chairStop: "Ne pas mélanger. Réglez d’abord les blocages.",
     chairNotAsked: "À demander avant de lancer l’horloge.",
+    chairHeld:
+      "Un blocage est apparu. Ne commencez plus de papillote et ne mélangez plus de bol. Contrôlez et rincez ce qui est posé.",
   }
 }

@@ -47,6 +47,10 @@ export const clientCautions = (t: Tools) =>
       "Médicament ou maladie qui touche les cheveux, la peau, la cicatrisation ou provoque des évanouissements : voir d’abord avec le pharmacien ou le médecin de la personne, ou refuser.",
     "other-allergy":
       "La personne a une allergie. La comparer aux ingrédients de chaque produit et gant. Si elle y figure, ou si la cause est inconnue, refuser.",
+    "card-dye-allergy": ({ to }) =>
+      `Sur la carte : ${allergyTo(t, to)}, traitée comme une allergie à la coloration. À confirmer aujourd’hui. Un non ne la lève pas : si la carte est fausse, corrigez la carte.`,
+    "card-allergy": ({ to }) =>
+      `Sur la carte : ${allergyTo(t, to)}. À confirmer aujourd’hui ; vérifiez chaque produit et chaque gant. Un non ne la lève pas : si la carte est fausse, corrigez la carte.`,
     "black-henna":
       "La personne a eu un tatouage au henné noir : il peut rendre allergique à la coloration. Seule compte une touche d’essai faite après le tatouage.",
     "hairline-loss":
@@ -106,3 +110,7 @@ export const alertTestFaults = (t: Tools) => {
       `${test(product)} : quelque chose a changé depuis. En faire une nouvelle.`,
   } satisfies Sentences<AlertTestFault>
 }
+
+/** An allergy nobody wrote the cause of is named all the same. */
+const allergyTo = (t: Tools, to: readonly string[]) =>
+  `allergie (${t.and(to.map((what) => what.trim() || "cause inconnue"))})`

@@ -37,6 +37,8 @@ export function mixCautions(t: Tools, named: (mix: string) => string) {
       `${named(mix)} : pas de chaleur à ${forbiddenVolume} vol ou plus, près de la lisière, ni près d’un coussin de crêpage.`,
     "heat-time": ({ mix, heatMin, usualMostMin }) =>
       `${named(mix)} : ${t.number(heatMin)} min de chaleur prévues ; ${t.number(usualMostMin)} min sont le maximum habituel, quoi que permette le mode d’emploi.`,
+    "open-air-dries": ({ mix }) =>
+      `${named(mix)} est à l’air libre, où il sèche et n’agit plus. Le garder humide : film ou réhumidification selon le fabricant (usage courant).`,
     "no-sheet": ({ mix, product }) =>
       `${named(mix)} : pas de fiche produit pour ${product}. Saisir ce que dit le pot. S’il contient un colorant, il faut une touche d’essai.`,
     "sheet-silent": ({ mix, product, gaps: missing }) =>

@@ -19,6 +19,8 @@ export const ruleNames = {
   medicines: "Médicament ou maladie",
   asthma: "Asthme",
   allergy: "Autre allergie",
+  "card-dye-allergy": "Allergie sur la carte : coloration ou inconnue",
+  "card-allergy": "Allergie sur la carte : autre",
   "black-henna": "Tatouage au henné noir",
   "hairline-loss": "Perte de cheveux à la lisière",
   eyes: "Yeux",
@@ -41,6 +43,7 @@ export const ruleNames = {
   heat: "Chaleur",
   "heat-place": "Chaleur au mauvais endroit",
   "heat-time": "Chaleur plus longue que d’habitude",
+  "open-air-dries": "Produit qui sèche à l’air libre",
   "no-sheet": "Pas de fiche produit",
   "sheet-silent": "Fiche produit incomplète",
 } satisfies Record<RuleName, string>

@@ -1,7 +1,10 @@
 import type { ChairRefusal } from "../../../core/chair/chairClock"
-import type { ClockNote, TapNote } from "../../../core/document/serviceRecord"
+import type { ClockNote, TapNote, ToneZoneName } from "../../../core/document/serviceRecord"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Sentences } from "../../say"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
+import { buttons } from "./buttons"
 import { calls, toners } from "./calls"
 import { emergencies } from "./emergencies"
 import { floor } from "./floor"
@@ -19,8 +22,8 @@ export const chair = (t: Tools) => ({
   /** Before minute 0. */
   start: {
     /** What is to come; the span is two lengths of time. */
-    ahead: ({ foils, bowls, span }: { foils: number; bowls: number; span: string }) =>
-      `${t.count(foils, { one: "# papillote", other: "# papillotes" })}, ${t.count(bowls, { one: "# bol", other: "# bols" })}, ${span} au fauteuil.`,
+    ahead: ({ foils, piece, bowls, span }: { foils: number; piece: Piece; bowls: number; span: string }) =>
+      `${pieces(t).count(foils, piece)}, ${t.count(bowls, { one: "# bol", other: "# bols" })}, ${span} au fauteuil.`,
     begin: "Lancer l’horloge",
     clock:
       "L’horloge continue pendant un rechargement ou une mise en veille. Appuyez pour chaque papillote au moment où le produit touche les cheveux.",
@@ -42,7 +45,7 @@ export const chair = (t: Tools) => ({
     alarmsStay: "alarmes actives",
     time: "Temps de la prestation",
     clock: t.clock,
-    undo: "Défaire l’appui",
+    undo: buttons.undo,
     alarm: "Il y a un problème",
     notKept: (why: string) => `Non enregistré sur cet appareil : ${why}`,
     /** On every other screen, while a service goes on. */
@@ -58,7 +61,7 @@ export const chair = (t: Tools) => ({
       "La prestation d’un autre plan est en cours dans cette fenêtre. Ouvrez ce plan dans une seconde fenêtre pour mener les deux.",
     toThat: "Vers cette prestation",
     controlled: "Cette prestation est commandée dans une autre fenêtre. Vous pouvez la suivre ici.",
-    takeOver: "La commander ici",
+    takeOver: buttons.takeOver,
     notOpened: (why: string) => `Le plan de cette prestation ne s’est pas ouvert : ${why}`,
   },
 
@@ -66,8 +69,7 @@ export const chair = (t: Tools) => ({
   refusals: {
     "changed-in-another-window":
       "Une autre fenêtre a continué cette prestation. Vérifiez ce qu’elle montre, puis appuyez de nouveau.",
-    "held-in-another-window":
-      "Une autre fenêtre commande cette prestation. Appuyez d’abord sur « La commander ici ».",
+    "held-in-another-window": `Une autre fenêtre commande cette prestation. Appuyez d’abord sur « ${buttons.takeOver} ».`,
     "nothing-to-undo": "Il n’y a pas d’appui à défaire.",
     "no-such-foil": "Cette papillote n’est pas dans cette prestation.",
     "off-since": ({ foil, atMin }) =>
@@ -75,8 +77,8 @@ export const chair = (t: Tools) => ({
     "on-since": ({ foil, atMin }) =>
       `La papillote ${foil} est posée depuis la minute ${t.number(atMin, 1)} ; son temps court de là.`,
     "never-on": ({ foil }) =>
-      `La papillote ${foil} n’a jamais été notée posée, elle ne peut donc pas être retirée. Choisissez-la et appuyez d’abord sur « Posée plus tôt ».`,
-    "heat-never-on": "« Chaleur mise » n’a pas été noté, la chaleur ne peut donc pas être ôtée.",
+      `La papillote ${foil} n’a jamais été notée posée, elle ne peut donc pas être retirée. Choisissez-la et appuyez d’abord sur « ${buttons.wentOnEarlier} ».`,
+    "heat-never-on": `« ${buttons.heatOn} » n’a pas été noté, la chaleur ne peut donc pas être ôtée.`,
     "no-heat-planned": "Aucune chaleur n’est prévue.",
     "heat-once": ({ state, atMin }) =>
       state === "on"
@@ -85,7 +87,8 @@ export const chair = (t: Tools) => ({
     "toner-over": ({ zone }) => `${toners[zone]} : déjà rincé.`,
     "toner-on-since": ({ zone, atMin }) =>
       `${toners[zone]} : en pose depuis la minute ${t.number(atMin, 1)} ; le temps court de là.`,
-    "toner-never-on": ({ zone }) => `${toners[zone]} : appuyez d’abord sur « Appliquer : ${toners[zone]} ».`,
+    "toner-never-on": ({ zone }) =>
+      `${toners[zone]} : appuyez d’abord sur « ${buttons.tonerOn(toners[zone])} ».`,
     "second-tap": "Second appui au même endroit en moins d’une seconde : ignoré.",
   } satisfies Sentences<ChairRefusal | { code: "held-in-another-window" } | { code: "second-tap" }>,
 
@@ -94,7 +97,7 @@ export const chair = (t: Tools) => ({
     "counts-from-earliest": ({ foil, fromMin }) =>
       `La papillote ${foil} n’a pas été notée posée ; son temps compte depuis la minute ${t.number(fromMin, 1)}, au plus tôt.`,
     "counts-from-now": ({ foil, fromMin }) =>
-      `La papillote ${foil} compte à partir de maintenant. Si elle a été posée avant, appuyez sur « Défaire l’appui », puis « Posée plus tôt » : elle compte alors depuis la minute ${t.number(fromMin, 1)}.`,
+      `La papillote ${foil} compte à partir de maintenant. Si elle a été posée avant, appuyez sur « ${buttons.undo} », puis « ${buttons.wentOnEarlier} » : elle compte alors depuis la minute ${t.number(fromMin, 1)}.`,
     "in-words": ({ words }) => words,
   } satisfies Sentences<TapNote>,
 
@@ -110,7 +113,9 @@ export const chair = (t: Tools) => ({
 
   /** Ending with foils on. */
   stillOn: (foils: readonly number[]) =>
-    `${t.count(foils.length, { one: "Papillote", other: "Papillotes" })} ${t.and(foils.map(String))} encore en pose. Appuyez d’abord sur « Retirer » ou « Rincer maintenant ».`,
+    `${t.count(foils.length, { one: "Papillote", other: "Papillotes" })} ${t.and(foils.map(String))} encore en pose. Appuyez d’abord sur « ${buttons.off} » ou « ${buttons.rinseNow} ».`,
+  tonerStillOn: (zones: readonly ToneZoneName[]) =>
+    `${t.and(zones.map((zone) => toners[zone]))} : encore en pose. Appuyez d’abord sur « ${buttons.tonerOff} ».`,
 
   calls: calls(t),
   floor: floor(t),

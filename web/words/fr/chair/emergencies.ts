@@ -10,8 +10,9 @@ export const emergencies = (t: Tools) => ({
   somethingElse: "Autre chose",
   backToClock: "Retour à l’horloge",
   number: (number: string) => `Numéro d’urgence : ${number}`,
-  numberUnknown: "Numéro d’urgence : non réglé. Réglez-le dans Votre salon.",
-  salonPhone: (phone: string) => `Téléphone du salon : ${phone}`,
+  numberUnknown: "Numéro d’urgence : non réglé. Réglez-le dans « Votre salon ».",
+  salon: (name: string, phone: string) =>
+    [...(name ? [`Salon : ${name}`] : []), ...(phone ? [`Téléphone du salon : ${phone}`] : [])].join(". "),
   first:
     "Dans le doute, appeler d’abord le numéro d’urgence. La formation aux premiers secours et le mode d’emploi du fabricant passent avant cette liste.",
   about: (foils: readonly number[]) =>

@@ -1,10 +1,13 @@
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
+import { buttons } from "./buttons"
 import { foilsWords } from "./calls"
 
 /** The service while it goes on: what is next, what is on, and what is done with each foil. */
 export const floor = (t: Tools) => ({
   next: "Ensuite",
-  nextFoil: "Papillote suivante",
+  nextFoil: (piece: Piece) => (piece === "panel" ? "Mèche suivante" : "Papillote suivante"),
   allOn: "Toutes sont posées.",
   what: ({ kind, place, foils }: { kind: string; place: string; foils: number }) =>
     foils === 1
@@ -13,24 +16,26 @@ export const floor = (t: Tools) => ({
   mix: (letter: string) => `mélange ${letter}`,
   now: "Maintenant",
   atMinute: (min: number) => `À la minute ${t.whole(min)}`,
-  isOn: (foil: number) => `Papillote ${foil} posée`,
+  isOn: (foil: number, piece?: Piece) =>
+    piece === "panel" ? `Mèche ${foil} posée` : `Papillote ${foil} posée`,
   /** Who placed it, by name, else by what they are. */
   by: (who: string) => `(${who})`,
   colourist: "coloriste",
   assistant: "renfort",
-  wentOnEarlier: "Posée plus tôt",
+  wentOnEarlier: buttons.wentOnEarlier,
   /** A lane: who works in it, and on which side. */
   lane: (who: string) => t.capital(who),
   laneDone: "Tout ce côté est posé.",
   /** Foils of a lane that may be taken before their turn. */
-  otherFoil: "Une autre d’abord",
+  otherFoil: (piece: Piece) =>
+    ({ foil: "Une autre d’abord", panel: "Une autre mèche d’abord", both: "Une autre d’abord" })[piece],
 
   onNow: "En pose",
   foilsOn: "Papillotes en pose",
   noneOn: "Rien en pose.",
-  foil: "Papillote",
-  foilName: (foil: number) => `Papillote ${foil}`,
-  foilNames: (foils: readonly number[]) => foilsWords(t, foils),
+  foil: (piece: Piece) => t.capital(pieces(t).word(1, piece)),
+  foilName: (foil: number, piece?: Piece) => t.capital(pieces(t).names([foil], piece)),
+  foilNames: (foils: readonly number[], piece?: Piece) => foilsWords(t, foils, piece),
   minutes: "min",
   /** Time left to the planned minute, and past it: it never slides ahead. */
   offIn: (ms: number) => `retrait dans ${t.clock(ms)}`,
@@ -42,22 +47,22 @@ export const floor = (t: Tools) => ({
   tapFoil: "Appuyez sur une papillote : contrôlée, retirer, réappliquée.",
   burning: "Brûle",
   checked: "Contrôlée",
-  off: "Retirer",
+  off: buttons.off,
   reCoated: "Réappliquée",
 
   mixNow: (mix: string) => `Mélanger ${mix} maintenant`,
   /** The minute is written apart: it changes by itself. */
   bowlFor: ({ bowl, of }: { bowl: number; of: number }) => `bol ${bowl} sur ${of}, pour la minute`,
-  rinseNow: "Rincer maintenant",
+  rinseNow: buttons.rinseNow,
   allOfThem: (count: number) => t.count(count, { one: "la seule en pose (#)", other: "les # en pose" }),
-  notReady: (foils: readonly number[]) =>
-    `${foilsWords(t, foils)} : pas encore à l’heure prévue. Rincer quand même ?`,
+  notReady: (foils: readonly number[], piece?: Piece) =>
+    `${foilsWords(t, foils, piece)} : pas encore à l’heure prévue. Rincer quand même ?`,
   rinseAll: "Tout rincer",
   notYet: "Pas encore",
   end: "Finir la prestation",
-  tonerOn: (toner: string) => `Appliquer : ${toner}`,
+  tonerOn: buttons.tonerOn,
   tonerChecked: "Contrôlé",
-  tonerOff: "Rincé",
+  tonerOff: buttons.tonerOff,
   tonerPlan: ({ product, minutes }: { product: string | null; minutes: number }) =>
     product === null ? `${t.minutes(minutes)} ; choisir la patine` : `${product}, ${t.minutes(minutes)}`,
   tonerTime: ({ onMs, plannedMin }: { onMs: number; plannedMin: number }) =>
@@ -65,7 +70,7 @@ export const floor = (t: Tools) => ({
   tonerDone: "rincé",
   skipToners: "Sans patine",
   after: "Après le rinçage",
-  heatOn: "Chaleur mise",
+  heatOn: buttons.heatOn,
   heatFor: (minutes: number) => `${t.minutes(minutes)}, puis contrôler`,
   heatOff: "Chaleur ôtée",
   thenCheck: "puis contrôler, refroidir",

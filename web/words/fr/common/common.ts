@@ -5,11 +5,13 @@ import type { WorkingKind, WorkingSide } from "../../../../geometry/working/work
 import type { StrandPart, Zone } from "../../../core/document/consultation"
 import type { Sides } from "../../../core/document/hairlineMoves"
 import type { SectionNameCode } from "../../../core/document/sectionNameCode"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { HairlinePointCode, LandmarkCode, PlaceCode, Side } from "../../../core/placement/places"
 import type { WorkingNameCode } from "../../../core/placement/workingName"
 import type { MinuteCode } from "../../../core/schedule/minuteCode"
 import { type Sentences, say } from "../../say"
 import type { Tools } from "../../tools"
+import { pieces } from "./pieces"
 
 /**
  * Names that every chapter uses. A name is written as it stands within a sentence; `t.capital` begins a line with it.
@@ -142,9 +144,10 @@ export const common = (t: Tools) => {
       slice: "tranche",
       weave: "tricotage",
       backcomb: "crêpage",
+      painted: "mèche peinte",
       "left-out": "mèche laissée",
     } satisfies Record<SectionKind, string>,
-    carriers: { foil: "papillote", board: "planche", "open-air": "air libre" } satisfies Record<
+    carriers: { foil: "papillote", board: "planche", "open-air": "air libre", film: "film" } satisfies Record<
       CarrierKind,
       string
     >,
@@ -161,16 +164,13 @@ export const common = (t: Tools) => {
       name === "parallel to hairline" ? directions[name] : `${directions[name]} ${t.whole(degrees)}°`,
 
     /** A foil by its number on the map; several as one list. */
-    foil: (number: number) => `papillote ${t.whole(number)}`,
-    foils: (numbers: readonly number[]) =>
-      t.count(numbers.length, {
-        one: `papillote ${t.and(numbers.map(t.whole))}`,
-        other: `papillotes ${t.and(numbers.map(t.whole))}`,
-      }),
-    foilCount: (count: number) => t.count(count, { one: "# papillote", other: "# papillotes" }),
+    foil: (number: number, piece?: Piece) => pieces(t).names([number], piece),
+    foils: (numbers: readonly number[], piece?: Piece) => pieces(t).names(numbers, piece),
+    foilCount: (count: number, piece?: Piece) => pieces(t).count(count, piece),
     /** What a section is called within a sentence. */
     sectionName: {
-      foil: ({ number }) => `papillote ${t.whole(number)}`,
+      foil: ({ number }) => pieces(t).names([number]),
+      panel: ({ number }) => pieces(t).names([number], "panel"),
       "left-out": ({ name }) => (name ? `mèche « ${name} »` : "mèche laissée"),
     } satisfies Sentences<SectionNameCode>,
 
@@ -181,9 +181,9 @@ export const common = (t: Tools) => {
     workingTitle: (code: WorkingNameCode) => t.capital(say<WorkingNameCode>(workingName, code)),
 
     /** The head at a minute of the visit. */
-    minute: ({ atMin, on, longestMin, waiting, off }: MinuteCode) =>
+    minute: ({ atMin, on, longestMin, waiting, off, piece }: MinuteCode & { piece?: Piece }) =>
       [
-        `Minute ${t.whole(atMin)} : ${t.count(on, { one: "# papillote en pose", other: "# papillotes en pose" })}`,
+        `Minute ${t.whole(atMin)} : ${pieces(t).count(on, piece)} en pose`,
         ...(on > 0 ? [`la plus ancienne depuis ${t.minutes(longestMin)}`] : []),
         t.count(waiting, { one: "# à poser", other: "# à poser" }),
         t.count(off, { one: "# retirée", other: "# retirées" }),

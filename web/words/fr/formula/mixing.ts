@@ -2,6 +2,7 @@ import type { Range } from "../../../../geometry/hair/tradeFigures"
 import type { Consistency } from "../../../../presets/formula/consistency"
 import { visitWeeks } from "../../../../presets/formula/developers"
 import type { MixReason } from "../../../core/bowls/proposeMixes"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { AdditiveCode } from "../../../core/mixing/additives"
 import type { BlendProblem } from "../../../core/mixing/blend"
 import type { DeveloperReason, GentleReason, Stage, WeakerOffer } from "../../../core/mixing/developer"
@@ -12,8 +13,8 @@ import type { Tools } from "../../tools"
 
 /** What this chapter says in the words of others. */
 export type FoilNames = {
-  foilCount(count: number): string
-  foils(numbers: readonly number[]): string
+  foilCount(count: number, piece?: Piece): string
+  foils(numbers: readonly number[], piece?: Piece): string
 }
 
 /** The mixes of a plan and their bowls: strength, ratio, grams, and why. */
@@ -33,8 +34,8 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
     developerParts: "Oxydant pour 1 part de décolorant",
     additive: "Additif",
     moveFoil: "Passer une papillote à un autre mélange",
-    foilIn: ({ foil, kind, place }: { foil: number; kind: string; place: string }) =>
-      `Papillote ${t.whole(foil)} : ${kind}, ${place}`,
+    foilIn: ({ foil, piece, kind, place }: { foil: number; piece: Piece; kind: string; place: string }) =>
+      `${t.capital(foils([foil], piece))} : ${kind}, ${place}`,
 
     consistencies: consistencyWords,
     /** How the foils of a mix want it, and the button that takes that ratio. */
@@ -105,10 +106,20 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
     },
 
     unused: (letter: string) => `Aucune papillote n’utilise encore le mélange ${letter}.`,
-    wanted: ({ foils: count, mix, wantedG }: { foils: number; mix: string; wantedG: Range }) =>
+    wanted: ({
+      foils: count,
+      piece,
+      mix,
+      wantedG,
+    }: {
+      foils: number
+      piece: Piece
+      mix: string
+      wantedG: Range
+    }) =>
       t.count(count, {
-        one: `# papillote utilise le mélange ${mix} : ${t.gramsRange(wantedG)} sur les cheveux ; le bol est prévu au chiffre haut.`,
-        other: `# papillotes utilisent le mélange ${mix} : ${t.gramsRange(wantedG)} sur les cheveux ; les bols sont prévus au chiffre haut.`,
+        one: `${foilCount(count, piece)} utilise le mélange ${mix} : ${t.gramsRange(wantedG)} sur les cheveux ; le bol est prévu au chiffre haut.`,
+        other: `${foilCount(count, piece)} utilisent le mélange ${mix} : ${t.gramsRange(wantedG)} sur les cheveux ; les bols sont prévus au chiffre haut.`,
       }),
     mixed: ({ mixedG, wasteG }: { mixedG: number; wasteG: Range }) =>
       `${t.grams(mixedG)} mélangés, dont ${t.gramsRange(wasteG)} restent dans le bol et le pinceau ou en surplus.`,
@@ -123,7 +134,7 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames) => {
     },
     bowl: {
       when: (minute: number) => `à mélanger minute ${t.whole(minute)}`,
-      foils: (numbers: readonly number[]) => t.capital(foils(numbers)),
+      foils: (numbers: readonly number[], piece: Piece) => t.capital(foils(numbers, piece)),
       lightener: "Décolorant",
       developer: "Oxydant",
       strength: ({ volume, percent, parts }: { volume: number; percent: number; parts: number }) =>

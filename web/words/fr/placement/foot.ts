@@ -1,9 +1,11 @@
 import type { WornParting } from "../../../../geometry/parting/wornParting"
 import type { SectionKind } from "../../../../geometry/section/section"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { LandmarkCode, Side } from "../../../core/placement/places"
 import type { FoilAt } from "../../../core/schedule/foilsAt"
 import type { Tools } from "../../tools"
 import type { CommonWords } from "../common/common"
+import { pieces } from "../common/pieces"
 
 /** What the figures at the foot of the map say. A figure stands before its words. */
 export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => {
@@ -25,7 +27,7 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
     hairs: "cheveux",
     hairToCoat: "à enduire",
     product: (range: string) => `produit, ${range}`,
-    foils: (foils: number) => t.count(foils, { one: "# papillote", other: "# papillotes" }),
+    foils: (foils: number, piece: Piece) => pieces(t).count(foils, piece),
     sections: (sections: number) => t.count(sections, { one: "# section", other: "# sections" }),
     more: "plus",
     estimates: "Estimations. Les bols sont prévus au chiffre haut.",
@@ -51,11 +53,17 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
       label: "Le schéma minute par minute",
       slider: "Minute montrée sur le schéma",
       listLabel: (atMin: number) => `Papillotes à la minute ${t.whole(atMin)}`,
-      foil: ({ number, state, onMin }: { number: number } & Pick<FoilAt, "state" | "onMin">) => {
-        if (state === "waiting") return `Papillote ${t.whole(number)} : pas encore posée`
+      foil: ({
+        number,
+        piece,
+        state,
+        onMin,
+      }: { number: number; piece?: Piece } & Pick<FoilAt, "state" | "onMin">) => {
+        const called = t.capital(pieces(t).names([number], piece))
+        if (state === "waiting") return `${called} : pas encore posée`
         return state === "on"
-          ? `Papillote ${t.whole(number)} : en pose depuis ${t.minutes(onMin)}`
-          : `Papillote ${t.whole(number)} : retirée, après ${t.minutes(onMin)}`
+          ? `${called} : en pose depuis ${t.minutes(onMin)}`
+          : `${called} : retirée, après ${t.minutes(onMin)}`
       },
       keyLabel: "Ce que disent les teintes : minutes de pose, pas un résultat",
       keys: {

@@ -2,12 +2,14 @@ import type { SectionKind } from "../../../../geometry/section/section"
 import type { SectionNote } from "../../../core/checks/sectionNotes"
 import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { TakenTwiceCode } from "../../../core/figures/takenTwice"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { PairCode } from "../../../core/placement/pairCode"
 import type { PlaceCode } from "../../../core/placement/places"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
 import { articles } from "../common/articles"
 import type { CommonWords } from "../common/common"
+import { pieces } from "../common/pieces"
 
 /** The foils in the order they are applied, and the totals of them. */
 export const list = (t: Tools, names: CommonWords) => {
@@ -21,12 +23,11 @@ export const list = (t: Tools, names: CommonWords) => {
   const ordinal = (n: number) => t.ordinal(n, { one: "#re", other: "#e" })
   return {
     panel: "Papillotes",
-    title: (foils: number) =>
-      foils === 0 ? "Papillotes" : t.count(foils, { one: "# papillote", other: "# papillotes" }),
+    title: (foils: number, piece: Piece) => (foils === 0 ? "Papillotes" : pieces(t).count(foils, piece)),
     inOrder: "dans l’ordre de pose",
     label: "Papillotes dans l’ordre de pose",
     empty:
-      "Pas encore de papillotes. Choisissez Tranche et tracez le long de la lisière, prenez une technique, ou ajoutez-en une par saisie.",
+      "Pas encore de papillotes. Choisissez « Tranche » et tracez le long de la lisière, prenez une technique, ou ajoutez-en une par saisie.",
     /** 1st, 2nd, 3rd: a place in the order of application, never a number on the map. */
     ordinal,
     dragHint: "Glisser pour poser plus tôt ou plus tard",
@@ -119,6 +120,6 @@ export const list = (t: Tools, names: CommonWords) => {
   }
 
   function nameOf(code: SectionNameCode) {
-    return code.code === "foil" ? t.whole(code.number) : say<SectionNameCode>(sectionName, code)
+    return "number" in code ? t.whole(code.number) : say<SectionNameCode>(sectionName, code)
   }
 }

@@ -10,6 +10,7 @@ export const toolRail = (t: Tools, { kinds }: CommonWords) => ({
     slice: t.capital(kinds.slice),
     weave: t.capital(kinds.weave),
     backcomb: t.capital(kinds.backcomb),
+    painted: "Peindre",
     "left-out": "Laisser",
     divide: "Diviser",
     hairline: "Lisière",

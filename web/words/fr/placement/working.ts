@@ -17,7 +17,7 @@ export const working = (t: Tools, names: CommonWords) => {
     inOrder: "dans l’ordre de travail",
     sectionLines: "Lignes de section",
     divideFurther: "Diviser encore",
-    orDraw: "Ou choisissez Diviser et tracez une ligne de section d’un bord à l’autre.",
+    orDraw: "Ou choisissez « Diviser » et tracez une ligne de section d’un bord à l’autre.",
     starts: {
       "four-section": {
         name: "Quatre sections",

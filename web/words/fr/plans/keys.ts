@@ -3,8 +3,8 @@ export const keys = {
   title: "Touches",
   rows: {
     tools: {
-      keys: "V  S  W  B  L  D  H",
-      does: "choisir, tranche, tricotage, crêpage, laisser, diviser, lisière",
+      keys: "V  S  W  B  P  L  D  H",
+      does: "choisir, tranche, tricotage, crêpage, peindre, laisser, diviser, lisière",
     },
     free: { keys: "Alt en traçant", does: "trace librement, sans calage" },
     nudge: { keys: "← → ↑ ↓ sur le schéma", does: "déplace la sélection de 1 mm, avec Maj de 5" },

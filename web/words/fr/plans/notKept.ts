@@ -9,6 +9,10 @@ export const notKept = (t: Tools): Sentences<NotKept> => ({
     "Ce plan a été modifié dans un autre onglet ou une autre fenêtre. Rien n’a été écrasé : enregistrez le vôtre comme copie, ou rouvrez l’autre.",
   "removed-elsewhere":
     "Ce plan a été supprimé dans un autre onglet ou une autre fenêtre. Enregistrez le vôtre comme copie si vous en avez encore besoin.",
+  "card-changed-elsewhere":
+    "Cette carte a été modifiée dans un autre onglet ou une autre fenêtre. Rien n’a été écrasé : elle s’affiche telle qu’elle est maintenant. Saisissez votre changement à nouveau.",
+  "merged-too-long":
+    "Réunies, les deux cartes dépassent la longueur d’une carte. Raccourcissez d’abord une note.",
   "service-running":
     "Une prestation est en cours au fauteuil de ce plan. Terminez-la avant de supprimer le plan.",
   blocked: ({ what }) =>
@@ -37,4 +41,5 @@ const things: Record<KeptThing, string> = {
   technique: "la technique",
   salon: "les données du salon",
   service: "la prestation",
+  card: "la carte",
 }

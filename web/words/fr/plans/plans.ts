@@ -55,7 +55,7 @@ export const plans = (t: Tools) => ({
     saveEverything: "Tout enregistrer (fichier)",
     saveForColleague: "Version à transmettre",
     fileHolds:
-      "« Tout enregistrer » contient les réponses de santé, les touches d’essai et les dérogations, lisibles par quiconque a le fichier. « Version à transmettre » les laisse de côté.",
+      "« Tout enregistrer (fichier) » contient les réponses de santé, les touches d’essai et les dérogations, lisibles par quiconque a le fichier. « Version à transmettre » les laisse de côté.",
     stay: "Les plans restent dans ce navigateur et n’en sortent que sous forme de fichiers. Enregistrez-en un dans un fichier pour l’emporter ou en avoir une seconde copie.",
   },
   list: {

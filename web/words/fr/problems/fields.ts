@@ -20,6 +20,12 @@ export const fieldNames: Readonly<Record<string, string>> = {
   dipMm: "profondeur de tricotage",
   pushedShare: "part crêpée",
   cushionMm: "coussin",
+  painting: "peinture",
+  edge: "bord",
+  dropShare: "descente du bord",
+  drawn: "bord tracé",
+  featherMm: "estompe",
+  saturation: "saturation",
   lengthMm: "longueur",
   breadthMm: "largeur",
   heightMm: "hauteur",
@@ -68,6 +74,9 @@ export const fieldNames: Readonly<Record<string, string>> = {
   alarms: "urgences",
   later: "papillotes gardées pour un autre jour",
   earlier: "prestations précédentes",
+  lightened: "cheveux éclaircis auparavant",
+  regrowth: "repousse",
+  measuredMm: "repousse mesurée",
 }
 
 /** Fields of lists, before the number of a row: "section 3". */
@@ -83,6 +92,7 @@ export const rowNames: Readonly<Record<string, string>> = {
   steps: "étape",
   moves: "déplacement",
   spots: "endroit",
+  lightened: "papillote éclaircie auparavant",
   passes: "dérogation",
   letters: "courrier de médecin",
   signatures: "signature",
@@ -161,6 +171,7 @@ export const listed: Record<ListedThing, string> = {
   weighings: "pesées",
   steps: "étapes",
   spots: "endroits",
+  allergies: "allergies",
 }
 
 /** A group that says its own kind, with the kinds it may be. */
@@ -177,6 +188,7 @@ export const documents: Record<DocumentName, string> = {
   technique: "une technique",
   backup: "une sauvegarde",
   start: "un fichier de chiffres réunis",
+  card: "une carte de suivi",
 }
 
 /** The same after a thing that is part of it. */
@@ -185,4 +197,5 @@ export const ofDocuments: Record<DocumentName, string> = {
   technique: "d’une technique",
   backup: "d’une sauvegarde",
   start: "d’un fichier de chiffres réunis",
+  card: "d’une carte de suivi",
 }

@@ -84,6 +84,8 @@ export function refusals(t: Tools, problem: (problem: Problem) => string): Sente
     "no-room-for-start": ({ start }) => `Cette tête n’a pas de place pour « ${starts[start].name} ».`,
     "start-is-there": ({ start }) => `« ${starts[start].name} » est déjà sur la tête.`,
 
+    "no-new-growth": ({ foil }) =>
+      `La papillote ${foil} n’a pas de repousse à couvrir sans toucher des cheveux éclaircis.`,
     "mix-in-use": ({ mix, foils }) =>
       t.count(foils.length, {
         one: `Le mélange ${mix} sert pour ${theFoils(foils)}. Donnez-lui d’abord un autre mélange.`,

@@ -1,7 +1,9 @@
 import type { Range } from "../../../../geometry/hair/tradeFigures"
 import type { Direction } from "../../../../geometry/parting/direction"
 import type { Plan } from "../../../core/document/schema"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 import type { Names } from "./names"
 
 /** The placement and formula map. */
@@ -20,6 +22,12 @@ export const map = (t: Tools, common: Names) => ({
   bowls,
   toner: { title: "Patine, après rinçage" },
   working: working(t, common),
+  painted: {
+    title: "Mèches peintes, échelle 1 : 10",
+    of: ({ widthMm, lengthMm, share }: { widthMm: number; lengthMm: number; share: number }) =>
+      `${t.mm(widthMm)} × ${t.mm(lengthMm)}, ${t.percent(share)} peints`,
+    key: "Depuis le bord : doux, milieu, plein.",
+  },
   ruler: ruler(t, common),
   table: table(t, common),
   clock: clock(t),
@@ -58,6 +66,7 @@ const ruler = (t: Tools, common: Names) => ({
   depth: (mm: number) => t.mm(mm, 1),
   foils: common.foils,
   foilCount: common.foilCount,
+  starts: "Début du produit, taille réelle",
   stitches: "Maille/écart réels, mm",
   stitch: ({ stitchMm, gapMm, dipMm }: { stitchMm: number; gapMm: number; dipMm: number }) =>
     `${half(t, stitchMm)}/${half(t, gapMm)}, prof. ${half(t, dipMm)}`,
@@ -89,7 +98,7 @@ const table = (t: Tools, common: Names) => ({
   } satisfies Record<string, readonly string[]>,
   product: "Produit, g",
   sides: { left: "gauche", right: "droite", centre: "centre" },
-  kinds: { slice: "Tranche", weave: "Tricotage", backcomb: "Crêpage" },
+  kinds: { slice: "Tranche", weave: "Tricotage", backcomb: "Crêpage", painted: "Peinte" },
   half: (mm: number) => half(t, mm),
   /** The direction in the fewest words: what follows the hairline is parallel. */
   direction: (direction: Direction) =>
@@ -99,13 +108,10 @@ const table = (t: Tools, common: Names) => ({
     const start = from > 0 ? t.percent(from) : half(t, startMm)
     return to < 1 ? `${start} à ${t.percent(to)}` : start
   },
-  carriers: { board: "planche", "open-air": "air libre" },
+  carriers: { board: "planche", "open-air": "air libre", film: "film" },
   leftOut: (name: string) => (name ? `Laissée : ${name}` : "Laissée"),
-  total: ({ foils, areaCm2, hairs }: { foils: number; areaCm2: number; hairs: Range }) =>
-    t.count(foils, {
-      one: `# papillote, ${t.area(areaCm2)} de cuir chevelu, ${t.spread(t.hairs(hairs.low), t.hairs(hairs.high))} cheveux`,
-      other: `# papillotes, ${t.area(areaCm2)} de cuir chevelu, ${t.spread(t.hairs(hairs.low), t.hairs(hairs.high))} cheveux`,
-    }),
+  total: ({ foils, piece, areaCm2, hairs }: { foils: number; piece: Piece; areaCm2: number; hairs: Range }) =>
+    `${pieces(t).count(foils, piece)}, ${t.area(areaCm2)} de cuir chevelu, ${t.spread(t.hairs(hairs.low), t.hairs(hairs.high))} cheveux`,
   takenTwice: (less: string) => `${less} ; hachures croisées sur le schéma.`,
   arrows:
     "Le produit va de son début (mm du cuir chevelu) aux pointes, sauf indication de la ligne. Flèches : sur le schéma, le sens de la papillote ; ici, comment la séparation descend, vue de ce côté.",

@@ -1,10 +1,11 @@
 import type { Direction } from "../../../../geometry/parting/direction"
+import type { Piece } from "../../../core/kinds/kindRecord"
 
 /** Names of the common chapter that sheets use as well. */
 export type Names = {
   /** "papillotes 1, 2 et 3" */
-  foils(numbers: readonly number[]): string
+  foils(numbers: readonly number[], piece?: Piece): string
   /** "3 papillotes" */
-  foilCount(count: number): string
+  foilCount(count: number, piece?: Piece): string
   direction(direction: Direction): string
 }

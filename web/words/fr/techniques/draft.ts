@@ -16,6 +16,7 @@ export const draft = (t: Tools) => {
     weave: (step) => `Tricoter dans ${depth(step)} ${side(step)} ; placer et enduire.`,
     backcomb: (step) =>
       `Prendre ${depth(step)} ${side(step)}, en crêper une partie vers la racine et enduire après le coussin.`,
+    painted: (step) => `Prendre une mèche de ${depth(step)} ${side(step)}, la poser à plat et la peindre.`,
     "left-out": (step) => `Laisser tels quels ${depth(step)} ${side(step)}.`,
   }
   return (step: DraftStepCode) => `${part(step)} ${takes[step.kind](step)}`

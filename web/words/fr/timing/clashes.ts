@@ -170,7 +170,7 @@ export const clashes = (t: Tools) => {
       notMoved: (why: string) =>
         `Les papillotes restent ici : leur propre plan n’a pas été enregistré. ${why}`,
       moved: (plan: string) =>
-        `Les papillotes pour un autre jour sont maintenant dans « ${plan} », sous Plans.`,
+        `Les papillotes pour un autre jour sont maintenant dans « ${plan} », sous « Plans ».`,
       open: "Ouvrir ce plan",
       notOpened: (why: string) => `Ce plan ne s’est pas ouvert : ${why}`,
       fresh: (list: readonly number[]) => `Un nouveau bol est mélangé pour ${theFoils(list)}.`,

@@ -38,6 +38,8 @@ export function mixCautions(
       `${named(mix)}: без тепла за ${forbiddenVolume}\u00a0vol і більше, біля лінії росту та біля подушки начосу.`,
     "heat-time": ({ mix, heatMin, usualMostMin }) =>
       `${named(mix)}: заплановано ${t.number(heatMin)}\u00a0хв тепла; звичайний максимум — ${t.number(usualMostMin)}\u00a0хв, хоч би що дозволяла інструкція.`,
+    "open-air-dries": ({ mix }) =>
+      `${named(mix)} лежить відкрито, висихає й перестає діяти. Тримати вологою: плівка чи зволоження за вказівкою виробника (поширена практика).`,
     "no-sheet": ({ mix, product }) =>
       `${named(mix)}: немає картки засобу «${product}». Внесіть те, що на упаковці. Якщо засіб містить барвник, потрібен шкірний тест.`,
     "sheet-silent": ({ mix, product, gaps: missing }) =>

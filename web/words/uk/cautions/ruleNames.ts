@@ -19,6 +19,8 @@ export const ruleNames: Record<RuleName, string> = {
   medicines: "Ліки або хвороба",
   asthma: "Астма",
   allergy: "Інша алергія",
+  "card-dye-allergy": "Алергія на картці: фарба або невідома",
+  "card-allergy": "Алергія на картці: інша",
   "black-henna": "Татуювання чорною хною",
   "hairline-loss": "Випадіння вздовж лінії росту",
   eyes: "Очі",
@@ -41,6 +43,7 @@ export const ruleNames: Record<RuleName, string> = {
   heat: "Тепло",
   "heat-place": "Тепло не там, де можна",
   "heat-time": "Тепло довше, ніж звичайно",
+  "open-air-dries": "Засіб висихає на повітрі",
   "no-sheet": "Немає картки засобу",
   "sheet-silent": "Картка засобу неповна",
 }

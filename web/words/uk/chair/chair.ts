@@ -1,5 +1,7 @@
 import type { ChairWords } from "../../en/chair/chair"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
+import { buttons } from "./buttons"
 import { calls, toners } from "./calls"
 import { emergencies } from "./emergencies"
 import { floor } from "./floor"
@@ -14,8 +16,8 @@ export const chair = (t: Tools): ChairWords => ({
   },
 
   start: {
-    ahead: ({ foils, bowls, span }) =>
-      `${t.count(foils, { one: "# фольга", few: "# фольги", many: "# фольг", other: "# фольги" })}, ${t.count(bowls, { one: "# миска", few: "# миски", many: "# мисок", other: "# миски" })}, у кріслі ${span}.`,
+    ahead: ({ foils, piece, bowls, span }) =>
+      `${pieces(t).count(foils, piece)}, ${t.count(bowls, { one: "# миска", few: "# миски", many: "# мисок", other: "# миски" })}, у кріслі ${span}.`,
     begin: "Запустити годинник",
     clock:
       "Годинник іде далі й після перезавантаження чи сну. Торкніться кожної фольги, щойно засіб уперше торкнеться волосся.",
@@ -34,7 +36,7 @@ export const chair = (t: Tools): ChairWords => ({
     alarmsStay: "сигнали залишаються",
     time: "Час процедури",
     clock: t.clock,
-    undo: "Відмінити дотик",
+    undo: buttons.undo,
     alarm: "Щось не так",
     notKept: (why) => `На цьому пристрої не збережено: ${why}`,
     service: "Триває процедура",
@@ -48,22 +50,22 @@ export const chair = (t: Tools): ChairWords => ({
       "У цьому вікні триває процедура іншого плану. Щоб вести обидві, відкрийте цей план у другому вікні.",
     toThat: "До тієї процедури",
     controlled: "Цією процедурою керують в іншому вікні. Тут її можна спостерігати.",
-    takeOver: "Керувати тут",
+    takeOver: buttons.takeOver,
     notOpened: (why) => `План тієї процедури не відкрився: ${why}`,
   },
 
   refusals: {
     "changed-in-another-window":
       "Інше вікно вже повело цю процедуру далі. Перевірте, що воно показує, і торкніться знову.",
-    "held-in-another-window": "Цією процедурою керує інше вікно. Спочатку торкніться «Керувати тут».",
+    "held-in-another-window": `Цією процедурою керує інше вікно. Спочатку торкніться «${buttons.takeOver}».`,
     "nothing-to-undo": "Немає дотику, який можна відмінити.",
     "no-such-foil": "Такої фольги в цій процедурі немає.",
     "off-since": ({ foil, atMin }) => `Фольгу ${foil} знято на хвилині ${t.number(atMin, 1)}.`,
     "on-since": ({ foil, atMin }) =>
       `Фольга ${foil} на волоссі з хвилини ${t.number(atMin, 1)}; її час іде звідти.`,
     "never-on": ({ foil }) =>
-      `Фольгу ${foil} не позначено як накладену, тож її не зняти. Виберіть її і спочатку торкніться «Накладено раніше».`,
-    "heat-never-on": "«Тепло увімкнено» не натискали, тож тепло не прибрати.",
+      `Фольгу ${foil} не позначено як накладену, тож її не зняти. Виберіть її і спочатку торкніться «${buttons.wentOnEarlier}».`,
+    "heat-never-on": `«${buttons.heatOn}» не натискали, тож тепло не прибрати.`,
     "no-heat-planned": "Тепла не заплановано.",
     "heat-once": ({ state, atMin }) =>
       state === "on"
@@ -72,7 +74,8 @@ export const chair = (t: Tools): ChairWords => ({
     "toner-over": ({ zone }) => `${toners[zone]}: уже змито.`,
     "toner-on-since": ({ zone, atMin }) =>
       `${toners[zone]}: на волоссі з хвилини ${t.number(atMin, 1)}; час іде звідти.`,
-    "toner-never-on": ({ zone }) => `${toners[zone]}: спочатку торкніться «${toners[zone]}: нанесено».`,
+    "toner-never-on": ({ zone }) =>
+      `${toners[zone]}: спочатку торкніться «${buttons.tonerOn(toners[zone])}».`,
     "second-tap": "Другий дотик у тому самому місці за секунду: не зараховано.",
   },
 
@@ -80,7 +83,7 @@ export const chair = (t: Tools): ChairWords => ({
     "counts-from-earliest": ({ foil, fromMin }) =>
       `Фольгу ${foil} не позначено як накладену; її час рахується з хвилини ${t.number(fromMin, 1)}, найранішої можливої.`,
     "counts-from-now": ({ foil, fromMin }) =>
-      `Фольга ${foil} рахується відтепер. Якщо її накладено раніше, торкніться «Відмінити дотик», потім «Накладено раніше»: тоді час піде з хвилини ${t.number(fromMin, 1)}.`,
+      `Фольга ${foil} рахується відтепер. Якщо її накладено раніше, торкніться «${buttons.undo}», потім «${buttons.wentOnEarlier}»: тоді час піде з хвилини ${t.number(fromMin, 1)}.`,
     "in-words": ({ words }) => words,
   },
 
@@ -96,8 +99,10 @@ export const chair = (t: Tools): ChairWords => ({
 
   stillOn: (foils) =>
     foils.length === 1
-      ? `Фольга ${t.and(foils.map(String))} ще на волоссі. Спочатку торкніться «Знято» або «Змити зараз».`
-      : `Фольги ${t.and(foils.map(String))} ще на волоссі. Спочатку торкніться «Знято» або «Змити зараз».`,
+      ? `Фольга ${t.and(foils.map(String))} ще на волоссі. Спочатку торкніться «${buttons.off}» або «${buttons.rinseNow}».`
+      : `Фольги ${t.and(foils.map(String))} ще на волоссі. Спочатку торкніться «${buttons.off}» або «${buttons.rinseNow}».`,
+  tonerStillOn: (zones) =>
+    `${t.and(zones.map((zone) => toners[zone]))}: ще на волоссі. Спочатку торкніться «${buttons.tonerOff}».`,
 
   calls: calls(t),
   floor: floor(t),

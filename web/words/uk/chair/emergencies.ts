@@ -8,7 +8,8 @@ export const emergencies = (t: Tools): ChairWords["emergencies"] => ({
   backToClock: "Назад до годинника",
   number: (number) => `Екстрена допомога: ${number}`,
   numberUnknown: "Номер екстреної допомоги: не вказано. Укажіть його в «Ваш салон».",
-  salonPhone: (phone) => `Телефон салону: ${phone}`,
+  salon: (name, phone) =>
+    [...(name ? [`Салон: ${name}`] : []), ...(phone ? [`Телефон салону: ${phone}`] : [])].join(". "),
   first:
     "Якщо є сумнів, спочатку викликати екстрену допомогу. Навички першої допомоги та інструкція виробника важливіші за цей список.",
   about: (foils) => `${foils.length === 1 ? "Фольга" : "Фольги"} ${t.and(foils.map(String))}`,

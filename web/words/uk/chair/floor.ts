@@ -1,33 +1,36 @@
 import type { ChairWords } from "../../en/chair/chair"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 import { foilCount } from "../placement/counted"
+import { buttons } from "./buttons"
 import { foilsWords } from "./calls"
 
 /** The service while it goes on: what is next, what is on, and what is done with each foil. */
 export const floor = (t: Tools): ChairWords["floor"] => ({
   next: "Далі",
-  nextFoil: "Наступна фольга",
+  nextFoil: (piece) => (piece === "panel" ? "Наступна панель" : "Наступна фольга"),
   allOn: "Усі фольги накладено.",
   what: ({ kind, place, foils }) =>
     foils === 1 ? `${t.capital(kind)}, ${place}` : `${t.capital(kind)} (${foilCount(t, foils)}), ${place}`,
   mix: (letter) => `суміш ${letter}`,
   now: "Зараз",
   atMinute: (min) => `На хвилині ${t.whole(min)}`,
-  isOn: (foil) => `Фольгу ${foil} накладено`,
+  isOn: (foil, piece) => (piece === "panel" ? `Панель ${foil} накладено` : `Фольгу ${foil} накладено`),
   by: (who) => `виконує: ${who}`,
   colourist: "колорист",
   assistant: "асистент",
-  wentOnEarlier: "Накладено раніше",
+  wentOnEarlier: buttons.wentOnEarlier,
   lane: (who) => t.capital(who),
   laneDone: "Цей бік накладено повністю.",
-  otherFoil: "Спочатку інша фольга",
+  otherFoil: (piece) =>
+    ({ foil: "Спочатку інша фольга", panel: "Спочатку інша панель", both: "Спочатку інше" })[piece],
 
   onNow: "На волоссі",
   foilsOn: "Фольги на волоссі",
   noneOn: "Фольг на волоссі немає.",
-  foil: "Фольга",
-  foilName: (foil) => `Фольга ${foil}`,
-  foilNames: (foils) => foilsWords(t, foils),
+  foil: (piece) => t.capital(pieces(t).word(1, piece)),
+  foilName: (foil, piece) => t.capital(pieces(t).names([foil], piece)),
+  foilNames: (foils, piece) => foilsWords(t, foils, piece),
   minutes: "хв",
   offIn: (ms) => `за планом зняти через ${t.clock(ms)}`,
   offOver: (ms) => `за планом зняти ${t.clock(ms)} тому`,
@@ -38,27 +41,28 @@ export const floor = (t: Tools): ChairWords["floor"] => ({
   tapFoil: "Торкніться фольги: перевірено, знято, оновлено.",
   burning: "Пече",
   checked: "Перевірено",
-  off: "Знято",
+  off: buttons.off,
   reCoated: "Оновлено",
 
   mixNow: (mix) => `Змішати зараз: суміш ${mix}`,
   bowlFor: ({ bowl, of }) => `миска ${bowl} з ${of}, на хвилину`,
-  rinseNow: "Змити зараз",
+  rinseNow: buttons.rinseNow,
   allOfThem: (count) => (count === 1 ? "ту, що на волоссі" : `усі на волоссі: ${t.whole(count)}`),
-  notReady: (foils) => `${foilsWords(t, foils)}: запланований час ще не настав. Усе одно змити?`,
+  notReady: (foils, piece) =>
+    `${foilsWords(t, foils, piece)}: запланований час ще не настав. Усе одно змити?`,
   rinseAll: "Змити все",
   notYet: "Ще ні",
   end: "Завершити процедуру",
-  tonerOn: (toner) => `${toner}: нанесено`,
+  tonerOn: buttons.tonerOn,
   tonerChecked: "Перевірено",
-  tonerOff: "Змито",
+  tonerOff: buttons.tonerOff,
   tonerPlan: ({ product, minutes }) =>
     product === null ? `${t.minutes(minutes)}; виберіть тонер` : `${product}, ${t.minutes(minutes)}`,
   tonerTime: ({ onMs, plannedMin }) => `${t.clock(onMs)} з ${t.minutes(plannedMin)}`,
   tonerDone: "змито",
   skipToners: "Без тонера",
   after: "Після змивання",
-  heatOn: "Тепло увімкнено",
+  heatOn: buttons.heatOn,
   heatFor: (minutes) => `${t.minutes(minutes)}, потім перевірити`,
   heatOff: "Тепло вимкнено",
   thenCheck: "потім перевірити й дати охолонути",

@@ -6,6 +6,7 @@ import type { CommonWords } from "../../en/common/common"
 import { type Sentences, say } from "../../say"
 import type { Tools } from "../../tools"
 import { landmarkIn, landmarkName } from "./landmarks"
+import { pieces } from "./pieces"
 
 /** Names that every chapter uses. A name is written as it stands within a sentence; `t.capital` begins a line with it. */
 export const common = (t: Tools): CommonWords => {
@@ -103,8 +104,14 @@ export const common = (t: Tools): CommonWords => {
     },
     strandParts: { roots: "корінь", midLengths: "довжина", ends: "кінці" },
 
-    kinds: { slice: "слайс", weave: "штопка", backcomb: "начіс", "left-out": "залишене волосся" },
-    carriers: { foil: "фольга", board: "планшет", "open-air": "відкрито" },
+    kinds: {
+      slice: "слайс",
+      weave: "штопка",
+      backcomb: "начіс",
+      painted: "мальована панель",
+      "left-out": "залишене волосся",
+    },
+    carriers: { foil: "фольга", board: "планшет", "open-air": "відкрито", film: "плівка" },
     foilLies: {
       down: "звисає вниз",
       up: "укладена вгору",
@@ -116,12 +123,12 @@ export const common = (t: Tools): CommonWords => {
     direction: ({ name, degrees }) =>
       name === "parallel to hairline" ? directions[name] : `${directions[name]} ${t.whole(degrees)}°`,
 
-    foil: (number) => `фольга ${t.whole(number)}`,
-    foils: (numbers) => `${numbers.length === 1 ? "фольга" : "фольги"} ${t.and(numbers.map(t.whole))}`,
-    foilCount: (count) =>
-      t.count(count, { one: "# фольга", few: "# фольги", many: "# фольг", other: "# фольги" }),
+    foil: (number, piece) => pieces(t).names([number], piece),
+    foils: (numbers, piece) => pieces(t).names(numbers, piece),
+    foilCount: (count, piece) => pieces(t).count(count, piece),
     sectionName: {
-      foil: ({ number }) => `фольга ${t.whole(number)}`,
+      foil: ({ number }) => pieces(t).names([number]),
+      panel: ({ number }) => pieces(t).names([number], "panel"),
       "left-out": ({ name }) => name || "залишене волосся",
     },
 
@@ -129,9 +136,9 @@ export const common = (t: Tools): CommonWords => {
     workingName,
     workingTitle: (code) => t.capital(say<WorkingNameCode>(workingName, code)),
 
-    minute: ({ atMin, on, longestMin, waiting, off }) =>
+    minute: ({ atMin, on, longestMin, waiting, off, piece }) =>
       [
-        `Хвилина ${t.whole(atMin)}: ${t.count(on, { one: "# фольга на волоссі", few: "# фольги на волоссі", many: "# фольг на волоссі", other: "# фольги на волоссі" })}`,
+        `Хвилина ${t.whole(atMin)}: ${pieces(t).count(on, piece)} на волоссі`,
         ...(on > 0 ? [`найдовше ${t.minutes(longestMin)}`] : []),
         `ще попереду ${t.whole(waiting)}`,
         `знято ${t.whole(off)}`,

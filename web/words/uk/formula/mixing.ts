@@ -1,5 +1,6 @@
 import type { Consistency } from "../../../../presets/formula/consistency"
 import { visitWeeks } from "../../../../presets/formula/developers"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { BlendProblem } from "../../../core/mixing/blend"
 import type { DeveloperReason, GentleReason, WeakerOffer } from "../../../core/mixing/developer"
 import type { PouredBottle } from "../../../core/mixing/pouring"
@@ -11,8 +12,8 @@ type MixingWords = FormulaWords["mixing"]
 
 /** What this chapter says in the words of others. */
 export type FoilNames = {
-  foilCount(count: number): string
-  foils(numbers: readonly number[]): string
+  foilCount(count: number, piece?: Piece): string
+  foils(numbers: readonly number[], piece?: Piece): string
 }
 
 /** The mixes of a plan and their bowls: strength, ratio, grams, and why. */
@@ -31,7 +32,7 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames): MixingWords =
     developerParts: "Окислювача на 1 частину освітлювача",
     additive: "Добавка",
     moveFoil: "Перенести фольгу в іншу суміш",
-    foilIn: ({ foil, kind, place }) => `Фольга ${t.whole(foil)}: ${kind}, ${place}`,
+    foilIn: ({ foil, piece, kind, place }) => `${t.capital(foils([foil], piece))}: ${kind}, ${place}`,
 
     consistencies: consistencyWords,
     wants: ({ foils: count, consistency, parts }) =>
@@ -83,8 +84,8 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames): MixingWords =
     },
 
     unused: (letter) => `Суміш ${letter} ще не використовує жодна фольга.`,
-    wanted: ({ foils: count, mix, wantedG }) =>
-      `Суміш ${mix}, ${foilCount(count)}: ${t.gramsRange(wantedG)} на волосся; ${count === 1 ? "миску" : "миски"} заплановано за верхньою цифрою.`,
+    wanted: ({ foils: count, piece, mix, wantedG }) =>
+      `Суміш ${mix}, ${foilCount(count, piece)}: ${t.gramsRange(wantedG)} на волосся; ${count === 1 ? "миску" : "миски"} заплановано за верхньою цифрою.`,
     mixed: ({ mixedG, wasteG }) =>
       `Змішано ${t.grams(mixedG)}, з них ${t.gramsRange(wasteG)} лишається в мисці й на пензлі або як залишок.`,
     cost: (amount) => `Коштує ${t.fixed(amount, 2)}.`,
@@ -101,7 +102,7 @@ export const mixing = (t: Tools, { foilCount, foils }: FoilNames): MixingWords =
     },
     bowl: {
       when: (minute) => `змішати на хвилині ${t.whole(minute)}`,
-      foils: (numbers) => t.capital(foils(numbers)),
+      foils: (numbers, piece) => t.capital(foils(numbers, piece)),
       lightener: "Освітлювач",
       developer: "Окислювач",
       strength: ({ volume, percent, parts }) =>

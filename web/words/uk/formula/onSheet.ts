@@ -8,6 +8,8 @@ type Names = {
   strengths: Readonly<Record<ToneStrength, string>>
 }
 
+type TonerParts = { tonerG: number; clearG: number; developerG: number }
+
 /** Mixes and toners as the map prints them: short lines, figures first. */
 export const onSheet = (t: Tools, names: Names): FormulaWords["onSheet"] => ({
   strength: ({ volume, percent, ratio, pouredMl }) => {
@@ -29,17 +31,17 @@ export const onSheet = (t: Tools, names: Names): FormulaWords["onSheet"] => ({
       : `${product}, ${t.number(developerVolume)}\u00a0vol, 1 : ${t.number(parts)}`,
   tonerUsed: ({ product, developerVolume }) =>
     developerVolume === null ? product : `${product}, ${t.number(developerVolume)}\u00a0vol`,
-  tonerDone: ({ zone, productG, developerG, minutesOn }) => {
-    const grams = [productG, developerG].flatMap((part) => (part ? [t.number(part, 1)] : [])).join(" + ")
-    const weighed = grams === "" ? [] : [`${grams}\u00a0г`]
+  tonerDone: ({ zone, productG, clearG, developerG, minutesOn }) => {
+    const weighed =
+      productG === null
+        ? []
+        : [weighedToner(t, { tonerG: productG, clearG: clearG ?? 0, developerG: developerG ?? 0 })]
     const on = minutesOn === null ? [] : [`витримка ${t.minutes(minutesOn)}`]
     return `${t.capital(zoneWords[zone])}: ${[...weighed, ...on].join(", ") || "використано"}`
   },
+  tonerWeighed: (parts) => weighedToner(t, parts),
   tonerBowl: ({ zones, tone, family, strength, minutes, tonerG, clearG, developerG }) => {
-    const parts = [tonerG, ...(clearG > 0 ? [clearG] : []), ...(developerG > 0 ? [developerG] : [])]
-    const sum = parts.map((part) => t.number(part, 1)).join(" + ")
-    const named = developerG > 0 ? `${sum}\u00a0г (тонер, клір, окислювач)` : `${sum}\u00a0г (тонер, клір)`
-    const grams = clearG > 0 ? named : `${sum}\u00a0г`
+    const grams = weighedToner(t, { tonerG, clearG, developerG })
     const shade =
       tone.code === "melt"
         ? `вниз на ${t.mm(tone.downMm)}`
@@ -52,4 +54,12 @@ const zoneWords: Record<ToneZone["zone"], string> = {
   "root-melt": "розтушовка кореня",
   mids: "довжина",
   hairline: "лінія росту останньою",
+}
+
+/** Named where there is clear in it: two numbers are toner and developer. */
+const weighedToner = (t: Tools, { tonerG, clearG, developerG }: TonerParts) => {
+  const parts = [tonerG, ...(clearG > 0 ? [clearG] : []), ...(developerG > 0 ? [developerG] : [])]
+  const sum = `${parts.map((part) => t.number(part, 1)).join(" + ")}\u00a0г`
+  if (clearG === 0) return sum
+  return developerG > 0 ? `${sum} (тонер, клір, окислювач)` : `${sum} (тонер, клір)`
 }

@@ -2,7 +2,8 @@ import type { WornParting } from "../../../../geometry/parting/wornParting"
 import type { CommonWords } from "../../en/common/common"
 import type { PlacementWords } from "../../en/placement/placement"
 import type { Tools } from "../../tools"
-import { foilCount, sectionCount } from "./counted"
+import { pieces } from "../common/pieces"
+import { sectionCount } from "./counted"
 
 /** What the figures at the foot of the map say. A figure stands before its words. */
 export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords): PlacementWords["foot"] => {
@@ -24,7 +25,7 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords): Pl
     hairs: "волосин",
     hairToCoat: "під нанесення",
     product: (range) => `засобу, ${range}`,
-    foils: (foils) => foilCount(t, foils),
+    foils: (foils, piece) => pieces(t).count(foils, piece),
     sections: (sections) => sectionCount(t, sections),
     more: "ще",
     estimates: "Оцінки. Миски заплановано за верхньою цифрою.",
@@ -55,11 +56,12 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords): Pl
       label: "Схема похвилинно",
       slider: "Хвилина на схемі",
       listLabel: (atMin) => `Фольги на хвилині ${t.whole(atMin)}`,
-      foil: ({ number, state, onMin }) => {
-        if (state === "waiting") return `Фольга ${t.whole(number)}: ще не накладено`
+      foil: ({ number, piece, state, onMin }) => {
+        const called = t.capital(pieces(t).names([number], piece))
+        if (state === "waiting") return `${called}: ще не накладено`
         return state === "on"
-          ? `Фольга ${t.whole(number)}: на волоссі ${t.minutes(onMin)}`
-          : `Фольга ${t.whole(number)}: знято через ${t.minutes(onMin)}`
+          ? `${called}: на волоссі ${t.minutes(onMin)}`
+          : `${called}: знято через ${t.minutes(onMin)}`
       },
       keyLabel: "Що означають відтінки: хвилини витримки, а не результат",
       keys: {

@@ -5,7 +5,8 @@ import type { CommonWords } from "../../en/common/common"
 import type { PlacementWords } from "../../en/placement/placement"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
-import { foilCount, sectionCount } from "./counted"
+import { pieces } from "../common/pieces"
+import { sectionCount } from "./counted"
 
 type ListWords = PlacementWords["list"]
 
@@ -25,10 +26,10 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
         : []
     return `на ${t.gramsRange({ low: lowG, mid: lowG, high: highG })} менше: волосся, взяте двічі (${[...known, ...others].join("; ")})`
   }
-  const shortName = (code: SectionNameCode) => (code.code === "foil" ? t.whole(code.number) : named(code))
+  const shortName = (code: SectionNameCode) => ("number" in code ? t.whole(code.number) : named(code))
   return {
     panel: "Фольги",
-    title: (foils) => (foils === 0 ? "Фольги" : foilCount(t, foils)),
+    title: (foils, piece) => (foils === 0 ? "Фольги" : pieces(t).count(foils, piece)),
     inOrder: "за порядком накладання",
     label: "Фольги за порядком накладання",
     empty:

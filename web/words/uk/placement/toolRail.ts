@@ -10,6 +10,7 @@ export const toolRail = (t: Tools, { kinds }: CommonWords): PlacementWords["tool
     slice: t.capital(kinds.slice),
     weave: t.capital(kinds.weave),
     backcomb: t.capital(kinds.backcomb),
+    painted: "Панель",
     "left-out": "Залишити",
     divide: "Поділити",
     hairline: "Лінія росту",

@@ -20,6 +20,12 @@ export const fieldNames: Readonly<Record<string, string>> = {
   dipMm: "глибина штопки",
   pushedShare: "частка начосу",
   cushionMm: "подушка",
+  painting: "малювання",
+  edge: "край",
+  dropShare: "спад краю",
+  drawn: "намальований край",
+  featherMm: "розтушування",
+  saturation: "насиченість",
   lengthMm: "довжина",
   breadthMm: "ширина",
   heightMm: "висота",
@@ -68,6 +74,9 @@ export const fieldNames: Readonly<Record<string, string>> = {
   alarms: "екстрені випадки",
   later: "фольги на інший день",
   earlier: "попередні процедури",
+  lightened: "раніше освітлене волосся",
+  regrowth: "відросле",
+  measuredMm: "виміряний відріст",
 }
 
 /** Fields of lists, before the number of a row: "пасмо 3". */
@@ -83,6 +92,7 @@ export const rowNames: Readonly<Record<string, string>> = {
   steps: "крок",
   moves: "зсув",
   spots: "місце",
+  lightened: "раніше освітлена фольга",
   passes: "обхід заборони",
   letters: "лист лікаря",
   signatures: "підпис",
@@ -162,6 +172,7 @@ export const listed: Record<ListedThing, string> = {
   weighings: "зважування",
   steps: "кроки",
   spots: "місця",
+  allergies: "алергії",
 }
 
 /** A group that says its own kind, with the kinds it may be. */
@@ -178,4 +189,5 @@ export const documents: Record<DocumentName, string> = {
   technique: "техніка",
   backup: "резервна копія",
   start: "файл об’єднаних цифр",
+  card: "картка клієнта",
 }

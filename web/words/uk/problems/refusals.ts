@@ -78,6 +78,8 @@ export function refusals(t: Tools, problem: (problem: Problem) => string): Sente
     "no-room-for-start": ({ start }) => `На цій голові немає місця: «${starts[start].name}».`,
     "start-is-there": ({ start }) => `На голові вже є «${starts[start].name}».`,
 
+    "no-new-growth": ({ foil }) =>
+      `Фольга ${foil} не має відрослого, яке можна покрити, не торкаючись освітленого волосся.`,
     "mix-in-use": ({ mix, foils }) =>
       foils.length === 1
         ? `Суміш ${mix} використовує фольга ${t.and(foils.map(t.whole))}. Спочатку дайте їй іншу суміш.`

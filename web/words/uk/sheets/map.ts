@@ -32,12 +32,19 @@ export const map = (t: Tools, common: Names): MapWords => ({
     noFoils: (names) => `${names.join(", ")}: без фольг`,
     crossing: (names) => `У двох секціях: ${t.and(names)}`,
   },
+  painted: {
+    title: "Мальовані панелі, масштаб 1 : 10",
+    of: ({ widthMm, lengthMm, share }) =>
+      `${t.mm(widthMm)} × ${t.mm(lengthMm)}, замальовано ${t.percent(share)}`,
+    key: "Від краю: м’яко, середньо, повно.",
+  },
   ruler: {
     title: "Товщина, 1:1",
     check: ["50 мм; якщо ні —", "друкувати 100 %"],
     depth: (mm) => t.mm(mm, 1),
     foils: common.foils,
     foilCount: common.foilCount,
+    starts: "Початок засобу, 1:1",
     stitches: "Стібок/проміжок, мм, 1:1",
     stitch: ({ stitchMm, gapMm, dipMm }) => `${half(t, stitchMm)}/${half(t, gapMm)}, гл. ${half(t, dipMm)}`,
     scale: "50 мм на голові, у кожному виді",
@@ -70,7 +77,7 @@ const table = (t: Tools, common: Names): MapWords["table"] => ({
   },
   product: "Засіб, г",
   sides: { left: "лів.", right: "прав.", centre: "центр" },
-  kinds: { slice: "Слайс", weave: "Штопка", backcomb: "Начіс" },
+  kinds: { slice: "Слайс", weave: "Штопка", backcomb: "Начіс", painted: "Мальована" },
   half: (mm) => half(t, mm),
   direction: (direction) =>
     direction.name === "parallel to hairline" ? "паралельно" : common.direction(direction),
@@ -78,10 +85,10 @@ const table = (t: Tools, common: Names): MapWords["table"] => ({
     const start = from > 0 ? t.percent(from) : half(t, startMm)
     return to < 1 ? `${start} – ${t.percent(to)}` : start
   },
-  carriers: { board: "планшет", "open-air": "відкр." },
+  carriers: { board: "планшет", "open-air": "відкр.", film: "плівка" },
   leftOut: (name) => (name ? `Залишено: ${name}` : "Залишено"),
-  total: ({ foils, areaCm2, hairs }) =>
-    `${common.foilCount(foils)}, ${t.area(areaCm2)} шкіри, ${t.spread(t.hairs(hairs.low), t.hairs(hairs.high))} волосин`,
+  total: ({ foils, piece, areaCm2, hairs }) =>
+    `${common.foilCount(foils, piece)}, ${t.area(areaCm2)} шкіри, ${t.spread(t.hairs(hairs.low), t.hairs(hairs.high))} волосин`,
   takenTwice: (less) => `${less}; на схемі заштриховано навхрест.`,
   arrows:
     "Засіб іде від свого початку (мм від шкіри голови) до кінців, якщо рядок не каже іншого. Стрілки: на схемі — як лежить фольга, тут — як спадає проділ, якщо дивитися на цей бік.",

@@ -16,6 +16,7 @@ export const draft = (t: Tools) => {
     weave: (step) => `Штопка з товщини ${depth(step)} ${side(step)}; накласти й покрити.`,
     backcomb: (step) =>
       `Взяти товщину ${depth(step)} ${side(step)}, частину начесати до кореня й покрити за подушкою.`,
+    painted: (step) => `Взяти панель завтовшки ${depth(step)} ${side(step)}, покласти рівно й розмалювати.`,
     "left-out": (step) => `Залишити товщину ${depth(step)} ${side(step)}, як є.`,
   }
   return (step: DraftStepCode) => `${part(step)} ${takes[step.kind](step)}`

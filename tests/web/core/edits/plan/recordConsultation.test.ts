@@ -83,9 +83,10 @@ describe("what stopped the plan once leaves a line", () => {
 describe("no to the rest", () => {
   it("never answers breathing, hives, a rash, an allergy or pregnancy", () => {
     const open = openTogether(clearanceOf({ ...plan(), consultation: undefined }, now).notAsked)
-    const alone: Question[] = ["breathingReaction", "dyeAllergy", "otherAllergy", "faceRash", "expecting"]
+    const breathing: Question[] = ["breathingReaction", "asthma", "colouristBreathing"]
+    const alone: Question[] = [...breathing, "dyeAllergy", "otherAllergy", "faceRash", "expecting"]
     for (const question of alone) expect(open).not.toContain(question)
-    expect(open).toHaveLength(14)
+    expect(open).toHaveLength(12)
   })
 
   it("is signed where it was asked aloud, and leaves open what it may not answer", () => {
@@ -105,6 +106,8 @@ describe("no to the rest", () => {
       "otherAllergy",
       "faceRash",
       "expecting",
+      "asthma",
+      "colouristBreathing",
       "history",
       "stretch",
     ])

@@ -1,0 +1,75 @@
+import { foilRecords } from "../chair/chairRecord"
+import { chairOfRecord } from "../chair/liveService"
+import type { Plan } from "../document/schema"
+import type { AlarmTap, RecordedBowl, RecordedToner, ServiceRecord } from "../document/serviceRecord"
+import { dayIn } from "../text/zonedTime"
+
+/** What went wrong the last time: it is told before anything else. */
+export type ReactionCode =
+  | { code: "alarm"; alarm: Omit<AlarmTap, "kind">; foils: readonly number[] }
+  | { code: "burning"; foil: number }
+  | { code: "limp"; foil: number }
+  | { code: "stretch-stop"; foil: number }
+
+/** A foil as it went: minutes it was on, and the level last seen; null where that is not known. */
+export type LastFoil = { number: number; mix: string | null; minutesOn: number | null; level: number | null }
+
+/** The visit before this one, as it was done. */
+export type LastVisit = {
+  day: string
+  reactions: readonly ReactionCode[]
+  bowls: readonly RecordedBowl[]
+  toners: readonly RecordedToner[]
+  foils: readonly LastFoil[]
+}
+
+/** The last of the services that a plan remembers of before; null where it remembers none. */
+export function lastVisit({ earlier = [] }: Pick<Plan, "earlier">, zone: string): LastVisit | null {
+  const service = earlier.at(-1)
+  if (!service) return null
+  return {
+    day: dayIn(zone, Date.parse(service.startedAt)),
+    reactions: reactionsOf(service),
+    bowls: (service.bowls ?? []).filter(({ mixedAtMs }) => mixedAtMs !== null),
+    toners: (service.toners ?? []).filter(({ onAtMs }) => onAtMs !== null),
+    foils: foilsOf(service),
+  }
+}
+
+function reactionsOf(service: ServiceRecord): ReactionCode[] {
+  const numbers = new Map(service.foils.map(({ id, mapNumber }) => [id, mapNumber]))
+  const told = service.log.flatMap(({ tap, undone }): ReactionCode[] => {
+    if (undone) return []
+    if (tap.kind === "alarm") {
+      const { kind: _, ...alarm } = tap
+      // A step of an alarm that was ticked off is no alarm of its own.
+      if (alarm.step !== undefined) return []
+      return [{ code: "alarm", alarm, foils: (alarm.foils ?? []).flatMap((id) => numbers.get(id) ?? []) }]
+    }
+    if (tap.kind !== "looked") return []
+    const foil = numbers.get(tap.foil) ?? 0
+    return [
+      ...(tap.seen.comfort === "burning" ? [{ code: "burning" as const, foil }] : []),
+      ...(tap.seen.stretch === "stop" ? [{ code: "stretch-stop" as const, foil }] : []),
+      ...(tap.seen.stretch === "soft" ? [{ code: "limp" as const, foil }] : []),
+    ]
+  })
+  return [...new Map(told.map((each) => [JSON.stringify(each), each])).values()]
+}
+
+function foilsOf(service: ServiceRecord): LastFoil[] {
+  const records = foilRecords(chairOfRecord(service))
+  return service.foils.flatMap(({ id, mapNumber, mix }) => {
+    const record = records.get(id)
+    if (!record || record.onAtMs === null) return []
+    const { onAtMs, offAtMs, looks } = record
+    return [
+      {
+        number: mapNumber,
+        mix: mix ?? null,
+        minutesOn: offAtMs === null ? null : (offAtMs - onAtMs) / 60_000,
+        level: looks.findLast(({ seen }) => seen.level !== null)?.seen.level ?? null,
+      },
+    ]
+  })
+}

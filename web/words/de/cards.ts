@@ -1,0 +1,142 @@
+import type { CardsWords } from "../en/cards"
+import type { Tools } from "../tools"
+
+/** The client over time: cards, the visit before, and what has grown since. */
+export const cards = (t: Tools): CardsWords => ({
+  done: {
+    "put-on-card": "Plan auf eine Karte legen",
+    regrow: "Nachwuchs festlegen",
+    "propose-regrowth": "Nachwuchs vorschlagen",
+    "measure-regrowth": "Nachwuchs messen",
+  },
+  title: "Gäste",
+  open: "Gäste…",
+  find: "Gast suchen",
+  order: "Sortieren nach",
+  orders: { name: "Name", last: "Letzter Besuch", due: "Als Nächstes fällig" },
+  newName: "Initialen oder Name",
+  make: "Neue Karte",
+  none: "Noch keine Karten. Karten bleiben in diesem Browser.",
+  nothingFound: "Keine Karte gefunden.",
+  more: (count) => t.count(count, { one: "# weitere zeigen", other: "# weitere zeigen" }),
+  lastDay: (day) => (day === null ? "noch kein Besuch" : `letzter Besuch ${t.date(day)}`),
+  due: (due) =>
+    due.planned
+      ? `geplant für ${t.date(due.day)}`
+      : due.from === due.to
+        ? `fällig ${t.date(due.from)}`
+        : `fällig ${t.days(due.from, due.to)}`,
+  all: "Alle Gäste",
+  unread: (why) => `Diese Karte ist nicht lesbar und bleibt, wie sie ist. ${why}`,
+  import: {
+    open: "Namen importieren…",
+    file: "Datei mit Namen",
+    how: "Eine Text- oder CSV-Datei: ein Name je Zeile oder eine Tabelle mit den Spalten Name, Telefon, Notiz.",
+    found: (count) => t.count(count, { one: "# neuer Name", other: "# neue Namen" }),
+    known: (count) => t.count(count, { one: "# ist schon da", other: "# sind schon da" }),
+    empty: (count) => t.count(count, { one: "# Zeile ohne Namen", other: "# Zeilen ohne Namen" }),
+    unfit: (rows) => `Zeilen, die auf keine Karte passen: ${rows.join(", ")}`,
+    left: (count) => t.count(count, { one: "# Zeile zu viel", other: "# Zeilen zu viel" }),
+    told: (items) => `${t.capital(t.and(items))}.`,
+    take: (count) => t.count(count, { one: "# Karte anlegen", other: "# Karten anlegen" }),
+    tooLarge: (mostMb) => `Diese Datei ist größer als ${mostMb} MB. Nichts davon wurde gelesen.`,
+  },
+  card: {
+    name: "Initialen oder Name",
+    phone: "Telefon",
+    colour: "Farbe der Karte",
+    colours: { none: "Keine", blue: "Blau", orange: "Orange", green: "Grün", purple: "Violett" },
+    sheetLanguage: "Sprache der Blätter für den Gast",
+    note: "Notizen",
+    consent: "Der Gast erlaubt, diese Karte zu führen",
+    consentOn: (day) => `Gesagt am ${t.date(day)}.`,
+  },
+  allergies: {
+    title: "Bestehende Allergien",
+    why: "Sie stoppen jeden Plan dieses Gastes, bis sie am Tag bestätigt sind. Eine Antwort von heute nimmt keine zurück.",
+    kind: "Allergie gegen",
+    kinds: { dye: "Haarfarbe oder Blondierung", other: "etwas anderes", "not-known": "Unbekannt" },
+    to: "Wogegen",
+    since: "Seit wann",
+    add: "Allergie hinzufügen",
+    remove: (to) => `Allergie entfernen ${to}`.trim(),
+  },
+  visits: {
+    title: "Besuche",
+    none: "Auf dieser Karte liegt noch kein Plan.",
+    line: ({ day, served }) =>
+      `${day === null ? "ohne Datum" : t.date(day)}, ${served ? "gemacht" : "geplant"}`,
+    openNow: "jetzt offen",
+    next: "Nächster Besuch, heute",
+    nextHow: "Ein neuer Plan für heute aus dem letzten. Was zum Tag gehört, wird neu gefragt.",
+    putHere: "Den offenen Plan auf diese Karte legen",
+    takeOff: "Den offenen Plan von dieser Karte nehmen",
+  },
+  merge: {
+    title: "Mit einer anderen Karte zusammenlegen",
+    how: "Für zwei Karten einer Person. Notizen, Allergien und Besuche beider bleiben.",
+    ask: (one, other) =>
+      `${one} und ${other} werden eine Karte mit dem Namen ${one}. Das lässt sich nicht rückgängig machen.`,
+    do: "Zusammenlegen",
+  },
+  remove: {
+    open: "Diese Karte löschen",
+    ask: (name, plans) =>
+      plans === 0
+        ? `Die Karte von ${name} wird mit Notizen und Allergien endgültig gelöscht.`
+        : `Die Karte von ${name} wird mit Notizen und Allergien endgültig gelöscht. ${t.count(plans, {
+            one: "Ihr # Plan bleibt bei den Plänen, auf keiner Karte.",
+            other: "Ihre # Pläne bleiben bei den Plänen, auf keiner Karte.",
+          })}`,
+    do: "Endgültig löschen",
+  },
+  here: {
+    title: "Karte",
+    none: "Dieser Plan liegt auf keiner Karte.",
+    choose: "Karte wählen…",
+    show: "Karte zeigen",
+  },
+  last: {
+    title: (day) => `Letzter Besuch, ${t.date(day)}`,
+    reactions: "Was schiefging",
+    alarm: (what) => what,
+    burning: (foil) => `Folie ${foil}: die Kopfhaut brannte`,
+    "stretch-stop": (foil) => `Folie ${foil}: das Haar dehnte sich zu weit`,
+    limp: (foil) => `Folie ${foil}: das Haar war schlaff`,
+    formula: "Rezeptur",
+    bowl: ({ mix, product, volume, lightenerG, developerG }) =>
+      `Mischung ${mix}: ${product} ${t.grams(lightenerG)} + ${t.number(volume)} vol ${t.grams(developerG)}`,
+    toner: ({ product, minutes }) =>
+      minutes === null ? product : `${product}, ${t.minutes(Math.round(minutes))}`,
+    foils: "Folien",
+    foil: "Folie",
+    mix: "Mischung",
+    minutesOn: "Minuten auf dem Haar",
+    level: "Gesehene Tonhöhe",
+    unknown: "unbekannt",
+    note: "Notizen",
+  },
+  regrowth: {
+    title: "Nachwuchs",
+    grown: ({ growth, weeks }) =>
+      `${t.spread(t.whole(growth.lowMm), t.mm(growth.highMm))} gewachsen in ${t.count(Math.round(weeks), { one: "# Woche", other: "# Wochen" })}, geschätzt`,
+    measured: "Nachwuchs gemessen",
+    unit: "mm",
+    why: "Wenn möglich messen: Haar kann langsamer wachsen als geschätzt. Produkt auf aufgehelltes Haar wird nirgends vorgeschlagen.",
+    counts: (counts) =>
+      `${t.whole(counts.due)} fällig, ${t.whole(counts.soft)} weich, ${t.whole(counts["too-early"])} zu früh`,
+    states: { due: "fällig", soft: "weich, lassen", "too-early": "zu früh" },
+    begins: ({ lowMm, highMm }) => `aufgehellt ab ${t.spread(t.whole(lowMm), t.mm(highMm))} von der Kopfhaut`,
+    foil: (foil) => `Folie ${foil}`,
+    actions: {
+      root: "Nur der Ansatz",
+      behind: "Halber Abstand dahinter",
+      before: "Halber Abstand davor",
+      keep: "Wie damals",
+      skip: "Auslassen",
+    },
+    propose: "Nur der Ansatz, wo fällig; den Rest auslassen",
+    twice: ({ foil, on, fromMm, toMm }) =>
+      `Folie ${foil} käme auf Haar, das am ${t.date(on)} aufgehellt wurde, ${t.whole(fromMm)} bis ${t.mm(toMm)} von der Kopfhaut.`,
+  },
+})

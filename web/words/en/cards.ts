@@ -1,0 +1,164 @@
+import type { CardColour } from "../../core/cards/card"
+import type { CardOrder, Due } from "../../core/cards/cardList"
+import type { AllergyKind } from "../../core/document/consultation"
+import type { Growth } from "../../core/regrowth/growth"
+import type { RegrowthAction } from "../../core/regrowth/regrow"
+import type { RegrowthState } from "../../core/regrowth/sectionStates"
+import type { Tools } from "../tools"
+
+/** The client over time: cards, the visit before, and what has grown since. */
+export const cards = (t: Tools) => ({
+  done: {
+    "put-on-card": "Put the plan on a card",
+    regrow: "Choose what is done with the regrowth",
+    "propose-regrowth": "Propose the regrowth",
+    "measure-regrowth": "Measure the regrowth",
+  },
+  title: "Clients",
+  open: "Clients…",
+  find: "Find a client",
+  order: "Sort by",
+  orders: { name: "Name", last: "Last visit", due: "Next due" } satisfies Record<CardOrder, string>,
+  newName: "Initials or name",
+  make: "New card",
+  none: "No cards yet. Cards stay in this browser.",
+  nothingFound: "No card found.",
+  more: (count: number) => t.count(count, { one: "Show # more", other: "Show # more" }),
+  lastDay: (day: string | null) => (day === null ? "no visit yet" : `last visit ${t.date(day)}`),
+  due: (due: Due) =>
+    due.planned
+      ? `planned for ${t.date(due.day)}`
+      : due.from === due.to
+        ? `due ${t.date(due.from)}`
+        : `due ${t.days(due.from, due.to)}`,
+  all: "All clients",
+  unread: (why: string) => `This card cannot be read and stays as it is. ${why}`,
+  import: {
+    open: "Import names…",
+    file: "File of names",
+    how: "A text or CSV file: one name a line, or a table with columns name, phone, note.",
+    found: (count: number) => t.count(count, { one: "# new name", other: "# new names" }),
+    known: (count: number) => t.count(count, { one: "# is here already", other: "# are here already" }),
+    empty: (count: number) => t.count(count, { one: "# row without a name", other: "# rows without a name" }),
+    unfit: (rows: readonly number[]) => `rows that do not fit on a card: ${rows.join(", ")}`,
+    left: (count: number) => t.count(count, { one: "# row too many", other: "# rows too many" }),
+    told: (items: readonly string[]) => `${t.capital(t.and(items))}.`,
+    take: (count: number) => t.count(count, { one: "Make # card", other: "Make # cards" }),
+    tooLarge: (mostMb: number) => `This file is larger than ${mostMb} MB. Nothing of it was read.`,
+  },
+  card: {
+    name: "Initials or name",
+    phone: "Phone",
+    colour: "Colour of the card",
+    colours: {
+      none: "None",
+      blue: "Blue",
+      orange: "Orange",
+      green: "Green",
+      purple: "Purple",
+    } satisfies Record<CardColour, string>,
+    sheetLanguage: "Language of the client’s sheets",
+    note: "Notes",
+    consent: "The client lets this card be kept",
+    consentOn: (day: string) => `Said on ${t.date(day)}.`,
+  },
+  allergies: {
+    title: "Allergies that stand",
+    why: "They stop every plan of this client until they are confirmed on the day. An answer of today takes none of them back.",
+    kind: "Allergy to",
+    kinds: {
+      dye: "Hair dye or lightener",
+      other: "Something else",
+      "not-known": "Not known",
+    } satisfies Record<AllergyKind, string>,
+    to: "To what",
+    since: "Since when",
+    add: "Add an allergy",
+    remove: (to: string) => `Remove the allergy ${to}`.trim(),
+  },
+  visits: {
+    title: "Visits",
+    none: "No plan is on this card yet.",
+    line: ({ day, served }: { day: string | null; served: boolean }) =>
+      `${day === null ? "no date" : t.date(day)}, ${served ? "done" : "planned"}`,
+    openNow: "open now",
+    next: "Next visit, today",
+    nextHow: "A new plan for today from the latest one. What belongs to the day is asked again.",
+    putHere: "Put the open plan on this card",
+    takeOff: "Take the open plan off this card",
+  },
+  merge: {
+    title: "Merge with another card",
+    how: "For two cards of one person. Notes, allergies and visits of both stay.",
+    ask: (one: string, other: string) =>
+      `${one} and ${other} become one card with the name ${one}. This cannot be undone.`,
+    do: "Merge",
+  },
+  remove: {
+    open: "Delete this card",
+    ask: (name: string, plans: number) =>
+      plans === 0
+        ? `The card of ${name} goes for good, with its notes and allergies.`
+        : `The card of ${name} goes for good, with its notes and allergies. ${t.count(plans, {
+            one: "Its # plan stays among the plans, on no card.",
+            other: "Its # plans stay among the plans, on no card.",
+          })}`,
+    do: "Delete for good",
+  },
+  here: {
+    title: "Card",
+    none: "This plan is on no card.",
+    choose: "Choose a card…",
+    show: "Show the card",
+  },
+  last: {
+    title: (day: string) => `Last visit, ${t.date(day)}`,
+    reactions: "What went wrong",
+    alarm: (what: string) => what,
+    burning: (foil: number) => `Foil ${foil}: the scalp burned`,
+    "stretch-stop": (foil: number) => `Foil ${foil}: the hair stretched too far`,
+    limp: (foil: number) => `Foil ${foil}: the hair was limp`,
+    formula: "Formula",
+    bowl: (bowl: { mix: string; product: string; volume: number; lightenerG: number; developerG: number }) =>
+      `Mix ${bowl.mix}: ${bowl.product} ${t.grams(bowl.lightenerG)} + ${t.number(bowl.volume)} vol ${t.grams(bowl.developerG)}`,
+    toner: (toner: { product: string; minutes: number | null }) =>
+      toner.minutes === null ? toner.product : `${toner.product}, ${t.minutes(Math.round(toner.minutes))}`,
+    foils: "Foils",
+    foil: "Foil",
+    mix: "Mix",
+    minutesOn: "Minutes on",
+    level: "Level seen",
+    unknown: "not known",
+    note: "Notes",
+  },
+  regrowth: {
+    title: "Regrowth",
+    grown: ({ growth, weeks }: { growth: Growth; weeks: number }) =>
+      `${t.spread(t.whole(growth.lowMm), t.mm(growth.highMm))} grown in ${t.count(Math.round(weeks), { one: "# week", other: "# weeks" })}, reckoned`,
+    measured: "Regrowth measured",
+    unit: "mm",
+    why: "Measure where you can: hair may grow slower than reckoned. Product on lightened hair is proposed nowhere.",
+    counts: (counts: Readonly<Record<RegrowthState, number>>) =>
+      `${t.whole(counts.due)} due, ${t.whole(counts.soft)} soft, ${t.whole(counts["too-early"])} too early`,
+    states: {
+      due: "due",
+      soft: "soft, leave",
+      "too-early": "too early",
+    } satisfies Record<RegrowthState, string>,
+    begins: (begins: Growth) =>
+      `lightened from ${t.spread(t.whole(begins.lowMm), t.mm(begins.highMm))} off the scalp`,
+    foil: (foil: number) => `Foil ${foil}`,
+    actions: {
+      root: "Only the root",
+      behind: "Half a pitch behind",
+      before: "Half a pitch in front",
+      keep: "As it was",
+      skip: "Skip",
+    } satisfies Record<RegrowthAction, string>,
+    propose: "Only the root where due, skip the rest",
+    twice: ({ foil, on, fromMm, toMm }: { foil: number; on: string; fromMm: number; toMm: number }) =>
+      `Foil ${foil} would coat hair lightened on ${t.date(on)}, from ${t.whole(fromMm)} to ${t.mm(toMm)} off the scalp.`,
+  },
+})
+
+export type CardsWords = ReturnType<typeof cards>
