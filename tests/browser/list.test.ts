@@ -155,7 +155,9 @@ it("keeps a mirrored section and its image a pair until the pair is broken", () 
     await page.getByRole("button", { name: "Thicker" }).click()
     expect(await inHand(0)).toMatch(/× 4 mm/)
     expect(await inHand(1)).toMatch(/× 4 mm/)
-    await page.getByRole("radio", { name: "Weave", exact: true }).last().check()
+    const editor = page.locator("section.editor")
+    await editor.getByText("All settings", { exact: true }).click()
+    await editor.getByRole("radio", { name: "Weave", exact: true }).check()
     expect(await options(page).allTextContents()).toEqual([
       expect.stringMatching(/1Weave, right/),
       expect.stringMatching(/2Weave, left/),

@@ -60,8 +60,8 @@ function OneSection({ section, plan }: { section: Section; plan: Plan }) {
           name: section.name ?? "",
         })}
       </h2>
-      <PairAndWidth section={section} plan={plan} />
       <SharedFields sections={[section]} plan={plan} />
+      <PairAndWidth section={section} plan={plan} />
       <Figures section={section} plan={plan} />
       <FoilDetails section={section}>
         <NameField section={section} />
