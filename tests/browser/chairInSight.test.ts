@@ -1,6 +1,6 @@
 import type { Locator, Page } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
-import { closeBrowser, openBrowser, sizes, visit } from "../support/browser"
+import { closeBrowser, openBrowser, phone, sizes, visit } from "../support/browser"
 import { putOn, sitDown, takeClock } from "../support/chair"
 
 beforeAll(openBrowser)
@@ -32,6 +32,27 @@ async function threeCallsLate(page: Page) {
   await page.clock.runFor(13 * minute)
   await page.getByText("and 2 more", { exact: true }).waitFor()
 }
+
+/** A phone whose browser shows its bars. */
+const lowPhone = { ...phone, viewport: { width: 390, height: 664 } }
+
+it.each([...sizes, ["low phone", lowPhone] as const])(
+  "keeps the bowl and the rinse in sight beside the next foil under three late calls on a %s",
+  async (_, size) => {
+    const { page, problems, close } = await visit(size)
+    await takeClock(page)
+    await sitDown(page)
+    await threeCallsLate(page)
+    for (const name of ["Foil 7 is on", /^Rinse now/, /^Mix [AB] now/]) {
+      const button = page.getByRole("button", { name })
+      if (name !== "Foil 7 is on" && (await button.count()) === 0) continue
+      expect(await isInReach(button), String(name)).toBe(true)
+    }
+    expect(await page.getByRole("button", { name: /^Rinse now/ }).count()).toBe(1)
+    expect(problems).toEqual([])
+    await close()
+  },
+)
 
 it.each(sizes)("keeps each minute's taps in sight under three late calls on a %s", async (_, size) => {
   const { page, problems, close } = await visit(size)

@@ -128,6 +128,7 @@ describe("the order of application", () => {
 it("gives a foil a name that stands in list, editor and on paper", () =>
   withVisit(async ({ page }) => {
     await options(page).nth(1).click()
+    await page.locator("section.editor").getByText("All settings", { exact: true }).click()
     await page.locator("section.editor").getByLabel("Name", { exact: true }).fill("Money piece")
     await page.keyboard.press("Enter")
     expect(await options(page).nth(1).textContent()).toContain("Money piece")
@@ -154,7 +155,9 @@ it("keeps a mirrored section and its image a pair until the pair is broken", () 
     await page.getByRole("button", { name: "Thicker" }).click()
     expect(await inHand(0)).toMatch(/× 4 mm/)
     expect(await inHand(1)).toMatch(/× 4 mm/)
-    await page.getByRole("radio", { name: "Weave", exact: true }).last().check()
+    const editor = page.locator("section.editor")
+    await editor.getByText("All settings", { exact: true }).click()
+    await editor.getByRole("radio", { name: "Weave", exact: true }).check()
     expect(await options(page).allTextContents()).toEqual([
       expect.stringMatching(/1Weave, right/),
       expect.stringMatching(/2Weave, left/),

@@ -28,7 +28,7 @@ it("saves the sheet to take home as one file that reads on a phone without a scr
   const file = join(folder, "take-home.html")
   await download.saveAs(file)
   await page.getByRole("radio", { name: en.sheets.names.placement, exact: true }).check()
-  await page.getByRole("group", { name: "Front view" }).waitFor()
+  await page.locator("summary").getByText(en.sheets.screen.fronts.facing).waitFor()
   expect(await page.getByRole("button", { name: en.sheets.screen.readAsPage }).count()).toBe(0)
   expect(problems).toEqual([])
   await close()

@@ -15,8 +15,13 @@ describe.each(sizes)("the sheets on a %s", (_, size) => {
     await options(page).first().waitFor()
     await goTo(page, "Sheets")
     const sheet = (name: string) => page.getByRole("radio", { name, exact: true })
+    const settings = page.locator(".sheet-settings")
+    const says = (words: string) => settings.locator("summary").getByText(words, { exact: true }).waitFor()
+    await says("A4, English (UK), As you face the client")
+    await settings.locator("summary").click()
     await page.getByRole("group", { name: "Front view" }).waitFor()
     await sheet(en.sheets.names["take-home"]).check()
+    await says("A4, English (UK)")
     await page.getByText(en.sheets.asides["take-home"]).waitFor()
     expect(await page.getByRole("group", { name: "Front view" }).count()).toBe(0)
     await page.getByText(en.sheets.cards.takeHome.skin).first().waitFor()
@@ -45,16 +50,49 @@ describe.each(sizes)("the sheets on a %s", (_, size) => {
     expect(await note.inputValue()).toBe("Softer root on the left.")
     await sheet("Technique handout").check()
     await page.locator(".sheet, .small-page").first().waitFor()
-    await page.getByRole("group", { name: "Front view" }).waitFor()
+    await says("A4, English (UK), As you face the client")
     expect(await axeFaults(page)).toEqual([])
     const handedOut = page.waitForEvent("download")
     await page.getByRole("button", { name: "Save PDF" }).click()
     expect((await handedOut).suggestedFilename()).toMatch(/\.technique\.pdf$/)
     await sheet("Placement map").check()
+    await settings.locator("summary").click()
     await page.getByRole("group", { name: "Front view" }).waitFor()
     expect(problems).toEqual([])
     await close()
   })
+})
+
+it("prints the pages of the sheet alone, at life size, by its own button", async () => {
+  const { page, problems, close } = await visit()
+  await options(page).first().waitFor()
+  await goTo(page, "Sheets")
+  await page.locator(".sheet svg").waitFor()
+  const pages = await page.locator(".small-page").count()
+  await page.evaluate(() => {
+    // Stands in for the browser's dialog, which no test can close; what goes to paper is asked for below.
+    window.print = () => {
+      document.body.dataset.asked = "print"
+    }
+  })
+  await page.getByRole("button", { name: en.sheets.screen.print }).click()
+  expect(await page.locator("body").getAttribute("data-asked")).toBe("print")
+  await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")))
+  await page.emulateMedia({ media: "print" })
+  expect(await page.locator(".app").isVisible()).toBe(false)
+  expect(await page.locator(".printed-page").count()).toBe(pages)
+  const first = await page.locator(".printed-page svg").first().boundingBox()
+  // 210 mm of paper at 96 px to the inch.
+  expect(first?.width).toBeCloseTo((210 * 96) / 25.4, 0)
+  // The browser's own way to paper: as many pages, and none of the screen.
+  const pdf = await page.pdf({ preferCSSPageSize: true })
+  expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)?.length).toBe(pages)
+  await page.evaluate(() => window.dispatchEvent(new Event("afterprint")))
+  await page.emulateMedia({ media: "screen" })
+  expect(await page.locator(".printed").count()).toBe(0)
+  expect(await page.locator(".app").isVisible()).toBe(true)
+  expect(problems).toEqual([])
+  await close()
 })
 
 it("prints no clearance of the day before: what a sheet says of the plan is of the hour it is printed", async () => {

@@ -5,7 +5,7 @@ import type { BrowserContextOptions, Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { axeFaults as faults } from "../support/axe"
 import { closeBrowser, openBrowser, phone, sizes, tablet, visit } from "../support/browser"
-import { options, startNewPlan, tabTo } from "../support/screen"
+import { drawOnFront, options, startNewPlan, tabTo } from "../support/screen"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
@@ -35,6 +35,7 @@ async function saveOwn(page: Page, name: string) {
   await options(page).first().click()
   await unfoldTechniques(page)
   await button(page, "Save the selected section as a technique…").click()
+  await dialog(page).getByRole("heading", { name: "A technique of 1 section" }).waitFor()
   await page.getByLabel("Name", { exact: true }).last().fill(name)
   await page.getByLabel("What it is for, in a sentence").fill("One bright slice.")
   await button(page, "Save this technique").click()
@@ -102,6 +103,21 @@ describe("a technique of the house", () => {
 })
 
 describe("a technique of one's own", () => {
+  it("is the whole frame after one half of it was mirrored", () =>
+    onEmptyPlan(async (page) => {
+      await drawOnFront(page, [
+        [-10, 90],
+        [-35, 88],
+        [-58, 70],
+      ])
+      await expect.poll(() => options(page).count()).toBe(1)
+      await button(page, /^Mirror/).click()
+      await expect.poll(() => options(page).count()).toBe(2)
+      await unfoldTechniques(page)
+      await button(page, "Save all sections as a technique…").click()
+      await dialog(page).getByRole("heading", { name: "A technique of 2 sections" }).waitFor()
+    }))
+
   it("is saved from a selection, laid on the next head, renamed, deleted and put back", () =>
     onEmptyPlan(async (page) => {
       await saveOwn(page, "Corner slice")

@@ -17,10 +17,12 @@ type Props = {
 
 const fronts = { facing: false, mirror: true } as const
 
-/** Which sheet, the paper in the printer, who reads it in which language, and from which side the front is looked at. */
+/** Which sheet; and, folded in one line, the paper in the printer, who reads it, and from which side the front is looked at. */
 export function SheetChoices(props: Props) {
   const { sheet, paper, language, mirror } = props
   const { screen, names } = useWords().sheets
+  const { hasFront } = sheetKinds[sheet]
+  const front = mirror ? "mirror" : "facing"
   return (
     <>
       <Choices
@@ -30,29 +32,41 @@ export function SheetChoices(props: Props) {
         chosen={sheet}
         onChoose={props.onSheet}
       />
-      <Choices
-        legend={screen.paper}
-        group="paper"
-        options={paperNames.map((name) => [name, screen.papers[name]])}
-        chosen={paper}
-        onChoose={props.onPaper}
-      />
-      <Choices
-        legend={screen.language}
-        group="sheet-language"
-        options={languageNames.map((name) => [name, languages[name]])}
-        chosen={language}
-        onChoose={props.onLanguage}
-      />
-      {sheetKinds[sheet].hasFront && (
-        <Choices
-          legend={screen.front}
-          group="mirror"
-          options={(["facing", "mirror"] as const).map((name) => [name, screen.fronts[name]])}
-          chosen={mirror ? "mirror" : "facing"}
-          onChoose={(name) => props.onMirror(fronts[name])}
-        />
-      )}
+      <details className="sheet-settings">
+        <summary>
+          <span>
+            {[screen.papers[paper], languages[language], ...(hasFront ? [screen.fronts[front]] : [])].join(
+              ", ",
+            )}
+          </span>
+          <span className="change">{screen.change}</span>
+        </summary>
+        <div className="sheets-choices">
+          <Choices
+            legend={screen.paper}
+            group="paper"
+            options={paperNames.map((name) => [name, screen.papers[name]])}
+            chosen={paper}
+            onChoose={props.onPaper}
+          />
+          <Choices
+            legend={screen.language}
+            group="sheet-language"
+            options={languageNames.map((name) => [name, languages[name]])}
+            chosen={language}
+            onChoose={props.onLanguage}
+          />
+          {hasFront && (
+            <Choices
+              legend={screen.front}
+              group="mirror"
+              options={(["facing", "mirror"] as const).map((name) => [name, screen.fronts[name]])}
+              chosen={front}
+              onChoose={(name) => props.onMirror(fronts[name])}
+            />
+          )}
+        </div>
+      </details>
     </>
   )
 }

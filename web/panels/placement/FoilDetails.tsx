@@ -1,6 +1,5 @@
-import { type ComponentType, lazy, Suspense } from "react"
+import { type ComponentType, lazy, type ReactNode, Suspense } from "react"
 import { type Foil, isFoil, type Section } from "../../../geometry/section/section"
-import type { Plan } from "../../core/document/schema"
 import { changeSection } from "../../core/edits/sections/changeSections"
 import { setMapNumber } from "../../core/edits/sections/renumberSections"
 import { letters, limits } from "../../core/fields/limits"
@@ -28,14 +27,17 @@ type TreatmentDone =
   | "set-over-direction"
   | "set-foil-lie"
 
-/** Every other field of a section, by number: folded away, since the words above are usually enough. */
-export function FoilDetails({ section, plan }: { section: Section; plan: Plan }) {
+type Props = { section: Section; children: ReactNode }
+
+/** Every other field of a section: folded away, since the words above are usually enough. */
+export function FoilDetails({ section, children }: Props) {
   const w = useWords().placement.editor
   const change: Change = (label, patch) => commit(label, changeSection(section.id, patch))
   return (
     <details className="inner">
       <summary>{w.all}</summary>
       <div className="editor">
+        {children}
         {kindRecords[section.kind].fields.map((group) => {
           const Fields = groups[group]
           return (
@@ -44,7 +46,7 @@ export function FoilDetails({ section, plan }: { section: Section; plan: Plan })
             </Suspense>
           )
         })}
-        {isFoil(section) && <FoilFields foil={section} plan={plan} change={change} />}
+        {isFoil(section) && <FoilFields foil={section} change={change} />}
         <TextField
           name={w.note}
           value={section.note}
@@ -130,7 +132,7 @@ const groups: Record<FieldGroup, ComponentType<GroupProps>> = {
   painting: PaintedFields,
 }
 
-function FoilFields({ foil, plan, change }: { foil: Foil; plan: Plan; change: Change }) {
+function FoilFields({ foil, change }: { foil: Foil; change: Change }) {
   const { common, placement } = useWords()
   const w = placement.editor
   const { units } = common
@@ -224,12 +226,6 @@ function FoilFields({ foil, plan, change }: { foil: Foil; plan: Plan; change: Ch
         options={namedOptions(common.foilLies, common)}
         value={foil.foilLie}
         onChange={(foilLie) => treat("set-foil-lie", { foilLie })}
-      />
-      <Choices
-        legend={w.mix}
-        options={plan.mixes.map(({ id }) => ({ value: id, label: id }))}
-        value={foil.mix}
-        onChange={(mix) => change({ chapter: "placement", code: "use-mix", mix }, { treatment: { mix } })}
       />
     </>
   )

@@ -1,11 +1,9 @@
-import { type Foil, isFoil, type Section } from "../../../geometry/section/section"
-import { stitches } from "../../../presets/placement/foils"
+import { isFoil, type Section } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import { changeKind } from "../../core/edits/sections/changeKind"
 import { changeSection, type SectionPatch } from "../../core/edits/sections/changeSections"
 import { limits } from "../../core/fields/limits"
 import { figuresOf, headOf } from "../../core/figures/measured"
-import { traitsOf } from "../../core/kinds/kindRecords"
 import { directionIn, placeOf } from "../../core/placement/places"
 import { commit } from "../../session/commit"
 import { sessionStore } from "../../session/sessionStore"
@@ -15,10 +13,9 @@ import { Choices } from "../fields/Choices"
 import { NumberField } from "../fields/NumberField"
 import { labelledOptions, namedOptions } from "../fields/options"
 import { FoilDetails } from "./FoilDetails"
-import { NameAndPair } from "./NameAndPair"
+import { NameField, PairAndWidth } from "./NameAndPair"
 import { PlaceFields } from "./PlaceFields"
 import { SharedFields } from "./SharedFields"
-import { rootOptions, rootPatch, rootWordOf, stitchOptions, stitchWordOf } from "./sectionChoices"
 import { CrossingNote } from "./working/CrossingNote"
 
 /** The selected sections: what they come to, and every way to change them without a pointer. */
@@ -50,8 +47,9 @@ export function FoilEditor() {
   )
 }
 
+/** What is changed most stands first, then what it comes to; the rest is folded. */
 function OneSection({ section, plan }: { section: Section; plan: Plan }) {
-  const { common, placement } = useWords()
+  const { placement } = useWords()
   return (
     <>
       <h2 id="editor-title">
@@ -62,23 +60,30 @@ function OneSection({ section, plan }: { section: Section; plan: Plan }) {
           name: section.name ?? "",
         })}
       </h2>
+      <SharedFields sections={[section]} plan={plan} />
+      <PairAndWidth section={section} plan={plan} />
       <Figures section={section} plan={plan} />
-      <NameAndPair section={section} plan={plan} />
-      <Choices
-        legend={placement.editor.kind}
-        options={namedOptions(common.kinds, common)}
-        value={section.kind}
-        onChange={(kind) =>
-          commit({ chapter: "placement", code: "change-kind", kind }, changeKind(section.id, kind))
-        }
-      />
-      <PlaceFields section={section} plan={plan} />
-      <Shape section={section} />
-      {isFoil(section) && !traitsOf(section).ownTreatment.includes("strand") && (
-        <Coating foil={section} plan={plan} />
-      )}
-      <FoilDetails section={section} plan={plan} />
+      <FoilDetails section={section}>
+        <NameField section={section} />
+        <Kind section={section} />
+        <PlaceFields section={section} plan={plan} />
+        <Shape section={section} />
+      </FoilDetails>
     </>
+  )
+}
+
+function Kind({ section }: { section: Section }) {
+  const { common, placement } = useWords()
+  return (
+    <Choices
+      legend={placement.editor.kind}
+      options={namedOptions(common.kinds, common)}
+      value={section.kind}
+      onChange={(kind) =>
+        commit({ chapter: "placement", code: "change-kind", kind }, changeKind(section.id, kind))
+      }
+    />
   )
 }
 
@@ -147,38 +152,6 @@ function Shape({ section }: { section: Section }) {
           onCommit={(mm) => depth({ start, end: mm })}
         />
       </div>
-      {"stitchMm" in section && (
-        <Choices
-          legend={w.stitch}
-          options={stitchOptions(placement)}
-          value={stitchWordOf(section)}
-          onChange={(word) => {
-            const { stitchMm, gapMm } = stitches[word]
-            change(
-              { chapter: "placement", code: "set-stitch" },
-              { stitching: { stitchMm: stitchMm.value, gapMm: gapMm.value } },
-            )
-          }}
-        />
-      )}
     </>
-  )
-}
-
-function Coating({ foil, plan }: { foil: Foil; plan: Plan }) {
-  const { placement } = useWords()
-  const { lengthCm } = figuresOf(foil, plan)
-  return (
-    <Choices
-      legend={placement.editor.productStarts}
-      options={rootOptions(placement)}
-      value={rootWordOf(foil)}
-      onChange={(word) =>
-        commit(
-          { chapter: "placement", code: "set-start" },
-          changeSection(foil.id, { treatment: rootPatch(word, lengthCm) }),
-        )
-      }
-    />
   )
 }

@@ -30,8 +30,10 @@ export function FoilPanel() {
         <Regrowth />
         <OverlapList />
         <SectionNotes />
-        <SelectedActions />
-        <FoilEditor />
+        <div className="in-hand">
+          <SelectedActions />
+          <FoilEditor />
+        </div>
         <WorkingPart />
         <TechniquesPart />
         <AddByTyping />

@@ -12,25 +12,29 @@ import { TextField } from "../fields/TextField"
 
 type Props = { section: Section; plan: Plan }
 
-/** What a section is called, which one it makes a pair with, and whether its foil is wide enough. */
-export function NameAndPair({ section, plan }: Props) {
+/** Which section it makes a pair with, and whether its foil is wide enough. */
+export const PairAndWidth = (props: Props) => (
+  <>
+    <PairNote {...props} />
+    <SplitNote {...props} />
+  </>
+)
+
+/** What a section is called. */
+export function NameField({ section }: Pick<Props, "section">) {
   const w = useWords().placement.editor
   return (
-    <>
-      <PairNote section={section} plan={plan} />
-      <SplitNote section={section} plan={plan} />
-      <TextField
-        name={w.name}
-        value={section.name ?? ""}
-        most={letters.name}
-        onCommit={(name) =>
-          commit(
-            { chapter: "placement", code: "rename", section: sectionNameOf(section) },
-            renameSection(section.id, name),
-          )
-        }
-      />
-    </>
+    <TextField
+      name={w.name}
+      value={section.name ?? ""}
+      most={letters.name}
+      onCommit={(name) =>
+        commit(
+          { chapter: "placement", code: "rename", section: sectionNameOf(section) },
+          renameSection(section.id, name),
+        )
+      }
+    />
   )
 }
 

@@ -26,6 +26,7 @@ export function SharedFields({ sections, plan }: Props) {
   const w = placement.editor
   const ids = sections.map(({ id }) => id)
   const foils = sections.filter(isFoil)
+  const isBegunByWord = foils.some((foil) => !isOwnStrand(foil))
   return (
     <>
       <Choices
@@ -41,14 +42,16 @@ export function SharedFields({ sections, plan }: Props) {
       <SharedStitch sections={sections} />
       {foils.length > 0 && (
         <>
-          <Choices
-            legend={w.productStarts}
-            options={rootOptions(placement)}
-            value={shared(foils, rootWordOf)}
-            onChange={(word) =>
-              commit({ chapter: "placement", code: "set-start" }, startAll(foils, word, plan))
-            }
-          />
+          {isBegunByWord && (
+            <Choices
+              legend={w.productStarts}
+              options={rootOptions(placement)}
+              value={shared(foils, rootWordOf)}
+              onChange={(word) =>
+                commit({ chapter: "placement", code: "set-start" }, startAll(foils, word, plan))
+              }
+            />
+          )}
           <Choices
             legend={w.mix}
             options={plan.mixes.map(({ id }) => ({ value: id, label: id }))}
@@ -102,12 +105,15 @@ const startAll = (foils: readonly Foil[], word: RootWord, plan: Plan) =>
     (section) => (isFoil(section) ? { ...section, ...rootOf(section, word, plan) } : section),
   )
 
-/** What is painted goes on from its own edge, however near the scalp product may come. */
+/** The kind says which part of the strand is coated: what is painted goes on from its own edge. */
+const isOwnStrand = (foil: Foil) => traitsOf(foil).ownTreatment.includes("strand")
+
+/** What has an edge of its own keeps it, however near the scalp product may come. */
 function rootOf(
   foil: Foil,
   word: RootWord,
   plan: Plan,
 ): Pick<Foil, "rootDistanceMm"> & Partial<Pick<Foil, "strand">> {
   const { rootDistanceMm, strand } = rootPatch(word, figuresOf(foil, plan).lengthCm)
-  return traitsOf(foil).ownTreatment.includes("strand") ? { rootDistanceMm } : { rootDistanceMm, strand }
+  return isOwnStrand(foil) ? { rootDistanceMm } : { rootDistanceMm, strand }
 }

@@ -12,20 +12,32 @@ import type { TechniquesWords } from "../../../words/en/techniques/techniques"
 import { Modal } from "../../fields/Modal"
 import { TechniqueForm } from "./TechniqueForm"
 
-/** The selected sections, or all when none is, saved as a technique for other heads. */
+/** All sections saved as a technique for other heads; or, where some are in hand, these alone. */
 export function SaveSelection() {
   const w = useWords().techniques
   const plan = usePlan((open) => open)
   const selectedIds = useSession((session) => session.selectedIds)
   const [draft, setDraft] = useState<Technique | null>(null)
   const selected = plan.sections.filter(({ id }) => selectedIds.includes(id))
-  const sections = selected.length > 0 ? selected : plan.sections
+  const isPart = selected.length > 0 && selected.length < plan.sections.length
   const leave = () => setDraft(null)
   return (
     <>
-      <button type="button" className="button" onClick={() => setDraft(techniqueFrom(sections, plan, w))}>
-        {w.own.save(selected.length)}
-      </button>
+      <div className="actions">
+        <button
+          type="button"
+          className="button"
+          onClick={() => setDraft(techniqueFrom(plan.sections, plan, w))}
+        >
+          {w.own.save(0)}
+        </button>
+        {/* After a mirror one half is in hand: the whole stands first. */}
+        {isPart && (
+          <button type="button" className="button" onClick={() => setDraft(techniqueFrom(selected, plan, w))}>
+            {w.own.save(selected.length)}
+          </button>
+        )}
+      </div>
       {draft && (
         <Modal title={w.own.titleOf(draft.sections.length)} wide writing onClose={leave}>
           <TechniqueForm technique={draft} onLeave={leave} />

@@ -58,6 +58,7 @@ const screen = (t: Tools): Sheets["screen"] => ({
   paper: "Papier",
   papers: { a4: "A4", letter: "Letter" },
   language: "Sprache des Blatts",
+  change: "Ändern",
   front: "Vorderansicht",
   fronts: { facing: "Wie Sie vor dem Gast stehen", mirror: "Wie im Spiegel" },
   save: "PDF sichern",

@@ -63,6 +63,7 @@ const screen = (t: Tools) => ({
   paper: "Paper",
   papers: { a4: "A4", letter: "Letter" } satisfies Record<PaperName, string>,
   language: "Language of the sheet",
+  change: "Change",
   front: "Front view",
   fronts: { facing: "As you face the client", mirror: "As seen in the mirror" },
   save: "Save PDF",

@@ -63,6 +63,7 @@ const screen = (t: Tools) => ({
   paper: "Formato",
   papers: { a4: "A4", letter: "Carta" } satisfies Record<PaperName, string>,
   language: "Idioma de la hoja",
+  change: "Cambiar",
   front: "Vista frontal",
   fronts: { facing: "De cara a su cliente", mirror: "Como en el espejo" },
   save: "Guardar PDF",

@@ -63,6 +63,7 @@ const screen = (t: Tools) => ({
   paper: "Papier",
   papers: { a4: "A4", letter: "Letter" } satisfies Record<PaperName, string>,
   language: "Langue de la fiche",
+  change: "Modifier",
   front: "Vue de face",
   fronts: { facing: "Face à face", mirror: "Dans le miroir" },
   save: "Enregistrer PDF",

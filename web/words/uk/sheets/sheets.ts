@@ -71,6 +71,7 @@ const screen = (t: Tools): SheetsWords["screen"] => ({
   paper: "Папір",
   papers: { a4: "A4", letter: "Letter" },
   language: "Мова аркуша",
+  change: "Змінити",
   front: "Вид спереду",
   fronts: { facing: "Обличчям до клієнта", mirror: "Як у дзеркалі" },
   save: "Зберегти PDF",

@@ -1,0 +1,56 @@
+import type { Locator } from "playwright-core"
+import { afterAll, beforeAll, expect, it } from "vitest"
+import { closeBrowser, openBrowser, phone, portrait, visit } from "../support/browser"
+import { onLargeView, options } from "../support/screen"
+
+beforeAll(openBrowser)
+afterAll(closeBrowser)
+
+const finger = { hasTouch: true }
+const inOneColumn = [
+  ["phone with its bars", { ...phone, viewport: { width: 390, height: 664 } }],
+  ["phone", phone],
+  ["tablet standing up", { ...portrait, ...finger }],
+] as const
+
+/** Whether a finger could touch it now: its middle on the screen, and nothing over it. */
+const isInReach = (target: Locator) =>
+  target.evaluate((element) => {
+    const { left, right, top, bottom } = element.getBoundingClientRect()
+    const hit = document.elementFromPoint((left + right) / 2, (top + bottom) / 2)
+    return top >= 0 && bottom <= innerHeight && element.contains(hit)
+  })
+
+it.each(inOneColumn)(
+  "brings what is done to a foil over the lower map when it is tapped on a %s",
+  async (_, size) => {
+    const { page, problems, close } = await visit(size)
+    await options(page).first().waitFor()
+    // The slice at the right temple of the example.
+    const at = await onLargeView(page, "front", -66, 53)
+    await page.touchscreen.tap(...at)
+    const sheet = page.locator(".in-hand")
+    await sheet.locator("#editor-title").waitFor()
+    expect(await page.locator("main.placement").evaluate(({ scrollTop }) => scrollTop)).toBe(0)
+    const mirror = sheet.getByRole("button", { name: /^Repeat behind/ })
+    const depth = sheet.getByRole("group", { name: "Depth", exact: true })
+    for (const part of [mirror, sheet.locator("#editor-title")]) expect(await isInReach(part)).toBe(true)
+    // The hairline stays in sight above it, and each of its four fields can be come to.
+    const box = await sheet.boundingBox()
+    expect(box?.y).toBeGreaterThan(at[1])
+    await depth.scrollIntoViewIfNeeded()
+    expect(await isInReach(depth.getByRole("radio").first())).toBe(true)
+    expect(await isInReach(mirror)).toBe(true)
+    const close1 = sheet.getByRole("button", { name: "Close", exact: true })
+    expect(await isInReach(close1)).toBe(true)
+    await close1.tap()
+    await sheet.locator("#editor-title").waitFor({ state: "detached" })
+    // Further down the page the row stays under the thumb.
+    await page.touchscreen.tap(...at)
+    await sheet.locator("#editor-title").waitFor()
+    await options(page).first().scrollIntoViewIfNeeded()
+    expect(await isInReach(mirror)).toBe(true)
+    expect(problems).toEqual([])
+    await close()
+  },
+)
