@@ -118,7 +118,7 @@ describe("learn join", () => {
     }
     expect(halfTimeMin.twoThirds.low).toBeLessThan(halfTimeMin.mean)
     expect(paceMin.weave).toBeNull()
-    expect(err).toMatch(/Weigh your bowls; calibrate takes it with --start/)
+    expect(err).toMatch(/“Weigh your bowls”; calibrate takes it with --start/)
 
     const narrower = await run("calibrate weighed.csv --start start.json", written)
     const alone = await run("calibrate weighed.csv", written)
