@@ -63,7 +63,7 @@ describe("the pace of the chair", () => {
     const foils = [{ ...recorded, id: "gone", kind: "backcomb" as const }]
     const log = [on("gone", 0), on(slice, 4), on(weave, 60)]
     const [lesson] = lessonsOf([served(service(9, log, { foils }))])
-    expect(lesson.minutes).toEqual({ slice: [], weave: [], backcomb: [4] })
+    expect(lesson.minutes).toEqual({ slice: [], weave: [], backcomb: [4], painted: [] })
   })
 })
 
