@@ -76,7 +76,8 @@ it("prints the pages of the sheet alone, at life size, by its own button", async
     }
   })
   await page.getByRole("button", { name: en.sheets.screen.print }).click()
-  expect(await page.locator("body").getAttribute("data-asked")).toBe("print")
+  // The pages are drawn beside the screen first.
+  await expect.poll(() => page.locator("body").getAttribute("data-asked")).toBe("print")
   await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")))
   await page.emulateMedia({ media: "print" })
   expect(await page.locator(".app").isVisible()).toBe(false)

@@ -119,7 +119,7 @@ it("keeps foils for another day with the plan: back again, or a visit of their o
   await press(page, /^Undo/)
   await page.getByText(/As a visit of their own they move to “.*, another day”/).waitFor()
   await press(page, "Plan them as a visit of their own")
-  await page.getByText(/^The foils for another day are now in “.*, another day”, under Plans\.$/).waitFor()
+  await page.getByText(/^The foils for another day are now in “.*, another day”, under “Plans”\.$/).waitFor()
   await press(page, /^Undo/)
   await page.getByText(/^For another day: foils 3, 7, 9\./).waitFor()
   await press(page, /^Redo/)
