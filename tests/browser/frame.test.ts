@@ -111,6 +111,8 @@ it("is built by keyboard alone, by words, a typed distance and mirrors", async (
   expect(await inHand(page, 1)).toContain("diagonal back")
 
   await press("Home")
+  await tabTo(page, /^All settings/)
+  await press("Enter")
   await type(/Behind the hairline/, "6")
   await page.getByText("Move behind the hairline").waitFor({ state: "attached" })
   expect(problems).toEqual([])
