@@ -43,6 +43,8 @@ it("carries the job from an empty plan to the printed map by keyboard alone", as
   await press("Enter")
   // Behind one of a pair come two, a pair as well.
   expect(await options(page).count()).toBe(4)
+  await tabTo(page, /^All settings/)
+  await press("Enter")
   await tabTo(page, /^Slice$/)
   await press("ArrowRight", "ArrowRight")
   expect(await options(page).nth(2).textContent()).toMatch(/3Backcomb/)
