@@ -1,4 +1,5 @@
 import { askBeside, type Progress } from "../session/askBeside"
+import { isCalledOff } from "../session/saveFile"
 import type { Words } from "../words/en/words"
 import type { Fonts } from "./pens/fontFile"
 import type { Paper, Sheet } from "./pens/page"
@@ -23,20 +24,42 @@ export type SheetMaker = {
   end(): void
 }
 
-/** Lays out one sheet after another in a worker; where there can be none, here. */
+/** Lays out one sheet after another in a worker; where there can be none, or it fails, here. */
 export function sheetMaker(): SheetMaker {
   const worker = sheetWorker()
   return {
     end: worker.end,
     async layOut(wanted, { fonts, words, onStep }) {
-      if (typeof OffscreenCanvas !== "undefined") {
-        const made = await worker.layOut(wanted, fonts, onStep)
-        if (made) return made
+      let drawn: LaidSheet | null = null
+      const here = () => {
+        drawn ??= laidHere(layOutSheet(wanted.name, wanted.plan, { ...wanted.options, words }, fonts), fonts)
+        return drawn
       }
-      return laidHere(layOutSheet(wanted.name, wanted.plan, { ...wanted.options, words }, fonts), fonts)
+      if (typeof OffscreenCanvas === "undefined") return here()
+      const made = await unlessItFails(() => worker.layOut(wanted, fonts, onStep))
+      return made ? orElse(made, here) : here()
     },
   }
 }
+
+/** A sheet of a worker; what it fails to answer is made here. */
+function orElse(made: LaidSheet, here: () => LaidSheet): LaidSheet {
+  const asked = async <Answer>(ask: (sheet: LaidSheet) => Promise<Answer>) =>
+    (await unlessItFails(() => ask(made))) ?? ask(here())
+  return {
+    papers: made.papers,
+    page: (...which) => asked((sheet) => sheet.page(...which)),
+    ...drawnOnce(() => asked((sheet) => sheet.pages())),
+    pdf: (onPage) => asked((sheet) => sheet.pdf(onPage)),
+  }
+}
+
+/** What a worker answers; null where it failed. What was called off stays so. */
+const unlessItFails = <Answer>(ask: () => Promise<Answer>): Promise<Answer | null> =>
+  ask().catch((error) => {
+    if (isCalledOff(error)) throw error
+    return null
+  })
 
 const laidHere = (sheet: Sheet, fonts: Fonts): LaidSheet => ({
   papers: sheet.pages.map(({ paper }) => paper),
