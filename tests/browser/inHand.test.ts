@@ -46,7 +46,7 @@ it.each(inOneColumn)(
     await close1.tap()
     await sheet.locator("#editor-title").waitFor({ state: "detached" })
     // Further down the page the row stays under the thumb.
-    await page.touchscreen.tap(...at)
+    await page.touchscreen.tap(...(await onLargeView(page, "front", -66, 53)))
     await sheet.locator("#editor-title").waitFor()
     await options(page).first().scrollIntoViewIfNeeded()
     expect(await isInReach(mirror)).toBe(true)
