@@ -1,6 +1,12 @@
 import { availableParallelism } from "node:os"
 import { defineConfig } from "vitest/config"
 
+/**
+ * Through a browser on a machine that others use too: a state that is waited for comes when there is time for it, and a
+ * test that failed is tried once more, by itself; the run names those that passed only then.
+ */
+const patient = { expect: { poll: { timeout: 30_000 } }, retry: 1 }
+
 export default defineConfig({
   test: {
     projects: [
@@ -19,6 +25,7 @@ export default defineConfig({
       {
         test: {
           name: "browser",
+          ...patient,
           sequence: { groupOrder: 1 },
           include: ["tests/browser/**/*.test.ts"],
           testTimeout: 120_000,
@@ -31,6 +38,7 @@ export default defineConfig({
         test: {
           // A short slice of the campaign; the whole of it is `npm run faults`.
           name: "faults",
+          ...patient,
           sequence: { groupOrder: 2 },
           include: ["tests/faults/**/*.test.ts"],
           fileParallelism: false,
@@ -41,6 +49,7 @@ export default defineConfig({
       {
         test: {
           name: "engines",
+          ...patient,
           sequence: { groupOrder: 3 },
           include: ["tests/engines/**/*.test.ts"],
           fileParallelism: false,

@@ -53,6 +53,17 @@ const middleOf = async (page: Page, row: number, what = ".grip") => {
   return { x: box.x + box.width / 2, y: box.y + box.height / 2, height: box.height, width: box.width }
 }
 
+/** Where the hand would let go between a row and the one above it. */
+const dropAbove = (page: Page, row: number) =>
+  options(page)
+    .nth(row)
+    .and(page.locator("[data-drop=before]"))
+    .or(
+      options(page)
+        .nth(row - 1)
+        .and(page.locator("[data-drop=after]")),
+    )
+
 describe("the order of application", () => {
   it("is changed by dragging a row with the mouse: one undo, the number on the map stays, Escape calls it off", () =>
     withVisit(async ({ page }) => {
@@ -65,7 +76,7 @@ describe("the order of application", () => {
         const to = await middleOf(page, 1)
         await page.mouse.down()
         await page.mouse.move(to.x, to.y - to.height / 3, { steps: 5 })
-        await page.locator("[data-drop]").waitFor()
+        await dropAbove(page, 1).waitFor()
       }
       await drag()
       await page.keyboard.press("Escape")
@@ -76,7 +87,7 @@ describe("the order of application", () => {
       expect(await numbers(page)).toEqual(["1", "2", "3", "4"])
       await drag()
       await page.mouse.up()
-      expect(await numbers(page)).toEqual(["3", "1", "2", "4"])
+      await expect.poll(() => numbers(page)).toEqual(["3", "1", "2", "4"])
       expect(await status(page)).toBe("Foil 3 goes on 1st of 9")
       expect(await options(page).nth(1).textContent()).toMatch(/^1st3Slice/)
       await page.getByRole("button", { name: "Number in this order" }).click()
@@ -89,14 +100,14 @@ describe("the order of application", () => {
   it("is changed by a finger on a phone, while the page stays put", () =>
     withVisit(async ({ page }) => {
       await options(page).nth(2).scrollIntoViewIfNeeded()
-      const [from, to] = [await middleOf(page, 2), await middleOf(page, 1)]
+      const [from, to] = await settled(page, async () => [await middleOf(page, 2), await middleOf(page, 1)])
       const finger = await fingerOn(page)
       await finger.down([from.x, from.y])
       for (let i = 1; i <= 6; i++)
         await finger.move([from.x, from.y + ((to.y - to.height / 3 - from.y) * i) / 6])
-      await page.locator("[data-drop]").waitFor()
+      await dropAbove(page, 1).waitFor()
       await finger.up()
-      expect(await numbers(page)).toEqual(["2", "1", "3", "4"])
+      await expect.poll(() => numbers(page)).toEqual(["2", "1", "3", "4"])
       expect(await status(page)).toBe("Foil 2 goes on 1st of 9")
 
       // On to the tools, which lie over the rows above: they come down until the first is there.

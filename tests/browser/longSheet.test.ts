@@ -15,11 +15,12 @@ it("lays out and prints a long handout beside the screen: it tells how far it is
   await openPlanText(page, busyPlan(150))
   await options(page).first().waitFor()
   await goTo(page, "Sheets")
-  await page.getByRole("radio", { name: en.sheets.names.technique, exact: true }).check()
   const step = page.getByText(/^Laying out step \d+ of \d+…/)
-  await step.waitFor()
-  // The screen answers meanwhile.
-  await page.getByRole("button", { name: screen.cancel }).click()
+  // The screen answers meanwhile. Whoever only looks after the tap may come too late.
+  await Promise.all([
+    step.waitFor().then(() => page.getByRole("button", { name: screen.cancel }).click()),
+    page.getByRole("radio", { name: en.sheets.names.technique, exact: true }).check(),
+  ])
   await page.getByText(screen.stopped).waitFor()
   expect(await page.locator(".small-page").count()).toBe(0)
   await page.getByRole("button", { name: screen.again }).click()
@@ -28,9 +29,13 @@ it("lays out and prints a long handout beside the screen: it tells how far it is
   expect(await step.count()).toBe(0)
 
   const save = page.getByRole("button", { name: screen.save })
-  await save.click()
-  await page.getByText(/^Printing page \d+ of \d+…/).waitFor()
-  await page.getByRole("button", { name: screen.cancel }).click()
+  await Promise.all([
+    page
+      .getByText(/^Printing page \d+ of \d+…/)
+      .waitFor()
+      .then(() => page.getByRole("button", { name: screen.cancel }).click()),
+    save.click(),
+  ])
   await page.getByText(/^Printing page/).waitFor({ state: "detached" })
   const download = page.waitForEvent("download")
   await save.click()

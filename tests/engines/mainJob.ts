@@ -26,6 +26,12 @@ const foils = "[role=listbox] [role=option]"
 const screen = (engine: Engine, place: number) => press(engine, `header nav li:nth-child(${place}) button`)
 const atRest = "main:not([aria-busy=true])"
 
+/** In the page: the large page has been drawn, and so has each small one in sight. */
+const arePagesDrawn = `
+const inSight = [...document.querySelectorAll(".small-page")].filter((page) => page.getBoundingClientRect().top < innerHeight)
+return document.querySelector(".preview .sheet svg") !== null && inSight.every((page) => page.querySelector("span svg"))
+`
+
 /** The whole job: empty plan, technique, a slice by hand, grams, formula, times, four sheets, the chair, and no host. */
 export async function mainJob(engine: Engine, host: TestHost, hand: PointerKind): Promise<Outcome> {
   const pictures: Outcome["pictures"] = {}
@@ -33,6 +39,7 @@ export async function mainJob(engine: Engine, host: TestHost, hand: PointerKind)
   await waitFor(engine, ".pane.large [data-hands=ready]")
   await until(`${engine.name}: the example`, async () => (await count(engine, foils)) > 5)
   await drawOnEmptyPlan(engine, hand)
+  await waitFor(engine, ".foot button", called(words.placement.foot.minuteByMinute))
   pictures.placement = await pictureAtRest(engine)
   const drawn = await wordsOf(engine, foils)
   await screen(engine, 3)
@@ -43,7 +50,7 @@ export async function mainJob(engine: Engine, host: TestHost, hand: PointerKind)
   await waitFor(engine, "button", called(words.timing.toChair))
   const [timing] = await wordsOf(engine, "main")
   await screen(engine, 5)
-  await waitFor(engine, ".preview svg")
+  await until(`${engine.name}: the pages in sight`, () => engine.run<boolean>(arePagesDrawn))
   pictures.sheets = await pictureAtRest(engine)
   const sheets = await saveSheets(engine)
   await firstTap(engine)

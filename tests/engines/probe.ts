@@ -9,7 +9,8 @@ const script = `(() => {
     const tell = console[level].bind(console)
     console[level] = (...words) => { add(level, words.map((word) => (word && word.stack) || word).join(" ")); tell(...words) }
   }
-  addEventListener("error", (event) => add("error", event.message || (event.target && (event.target.src || event.target.href))), true)
+  const causeOf = ({ error }) => (error && error.cause ? " because of " + (error.cause.stack || error.cause) : "")
+  addEventListener("error", (event) => add("error", event.message ? event.message + causeOf(event) : event.target && (event.target.src || event.target.href)), true)
   addEventListener("unhandledrejection", (event) => add("rejection", (event.reason && event.reason.stack) || event.reason))
   addEventListener("securitypolicyviolation", (event) => add("policy", event.violatedDirective + " " + event.blockedURI))
 })()`

@@ -22,6 +22,7 @@ const steps = [
         "run",
         "--reporter=default",
         "--reporter=json",
+        "--reporter=./web/setup/secondTry.mjs",
         `--outputFile.json=${report}`,
       ]),
   ],
