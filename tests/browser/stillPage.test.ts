@@ -22,3 +22,31 @@ it.each([
   }
   await close()
 })
+
+it("holds the plans' buttons where they are while the list below them comes", async () => {
+  const { page, close } = await visit(tablet)
+  await options(page).first().waitFor()
+  await page.evaluate(noteTops)
+  await page.getByRole("button", { name: /Plans…/ }).click()
+  await page.locator(".shelf li").first().waitFor()
+  const tops = await page.evaluate(() => window.tops)
+  expect(tops).toHaveLength(1)
+  await close()
+})
+
+declare global {
+  interface Window {
+    /** Each place, px from the top of the window, at which the title of a dialog has stood. */
+    tops: number[]
+  }
+}
+
+function noteTops() {
+  window.tops = []
+  const note = () => {
+    const top = document.querySelector("dialog h2")?.getBoundingClientRect().top
+    if (top !== undefined && !window.tops.includes(top)) window.tops.push(top)
+    requestAnimationFrame(note)
+  }
+  note()
+}
