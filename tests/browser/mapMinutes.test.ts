@@ -54,6 +54,8 @@ it("is reached from the clock at the minute shown there, and left with Escape", 
   for (let i = 0; i < 7; i++) await page.keyboard.press("ArrowRight")
   await page.getByRole("button", { name: "Show on the large map" }).click()
   await expect.poll(() => said(page)).toMatch(/^Minute 7:/)
+  // From wherever the focus is.
+  await page.evaluate(() => document.activeElement instanceof HTMLElement && document.activeElement.blur())
   await page.keyboard.press("Escape")
   await page.getByRole("region", { name: "Totals" }).waitFor()
   expect(problems).toEqual([])

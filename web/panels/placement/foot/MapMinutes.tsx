@@ -25,6 +25,7 @@ export function MapMinutes() {
   const timed = timedPlan(plan)
   const slider = useRef<HTMLInputElement>(null)
   useEffect(() => slider.current?.focus(), [])
+  useEffect(() => leaveByEscape(() => scrubTo(null)), [])
   const lastMin = timed.ok ? Math.ceil(timed.schedule.rinseMin) : 0
   const atMin = Math.min(mapMin, lastMin)
   const foils = timed.ok ? foilsAt(timed.schedule, atMin) : new Map<string, FoilAt>()
@@ -33,11 +34,7 @@ export function MapMinutes() {
     ? common.minute({ ...minuteOf(atMin, foils), piece: pieceOf(plan.sections.filter(isFoil)) })
     : timed.problems.map((problem) => say(problems, problem)).join(" ")
   return (
-    <section
-      className="map-foot map-minutes"
-      aria-label={w.minutes.label}
-      onKeyDown={({ key }) => key === "Escape" && scrubTo(null)}
-    >
+    <section className="map-foot map-minutes" aria-label={w.minutes.label}>
       {timed.ok && (
         <input
           ref={slider}
@@ -58,6 +55,15 @@ export function MapMinutes() {
       <FoilsAtMinute plan={plan} foils={foils} atMin={atMin} />
     </section>
   )
+}
+
+/** Escape leads back wherever the focus is, save in a dialog, which it closes. Returns how to stop listening. */
+function leaveByEscape(leave: () => void): () => void {
+  const onKey = ({ key }: KeyboardEvent) => {
+    if (key === "Escape" && !document.querySelector("dialog[open]")) leave()
+  }
+  window.addEventListener("keydown", onKey)
+  return () => window.removeEventListener("keydown", onKey)
 }
 
 /** The same in words, for who cannot see the shades. */
