@@ -44,7 +44,7 @@ export function FoilRow({ section, plan, place, rank, selected, several }: Props
         onPointerDown={(event) => {
           if (event.button > 0) return
           event.preventDefault()
-          dragRow(event.currentTarget, event.pointerId, section.id)
+          dragRow(event, section.id)
         }}
       >
         {place !== null && <span className="place">{w.ordinal(place)}</span>}

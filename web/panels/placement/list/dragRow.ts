@@ -3,6 +3,7 @@ import { sessionStore } from "../../../session/sessionStore"
 import { words } from "../../../session/words"
 import { applyBeside } from "./listKeys"
 
+type Pressed = { currentTarget: HTMLElement; pointerId: number; clientY: number }
 type Drop = { row: HTMLElement; side: "before" | "after" }
 
 const edgePx = 56
@@ -12,7 +13,8 @@ const scrollPx = 12
  * Takes a row by its handle and puts it where the hand lets go; a row that is selected takes the whole selection along.
  * Escape calls it off. The keys of the list do the same by Alt and the arrows.
  */
-export function dragRow(handle: HTMLElement, pointerId: number, id: string) {
+export function dragRow(pressed: Pressed, id: string) {
+  const handle = pressed.currentTarget
   const list = handle.closest<HTMLElement>(".foils")
   if (!list) return
   const { selectedIds } = sessionStore.getState()
@@ -29,7 +31,7 @@ export function dragRow(handle: HTMLElement, pointerId: number, id: string) {
     drop = next
   }
   const follow = () => {
-    scrollAtEdge(list, at)
+    scrollAtEdge(list, at, pressed.clientY)
     show(dropAt(list, at.y, ids))
     frame = requestAnimationFrame(follow)
   }
@@ -56,7 +58,7 @@ export function dragRow(handle: HTMLElement, pointerId: number, id: string) {
     announce(words().placement.list.dragCancelled)
   }
 
-  handle.setPointerCapture(pointerId)
+  handle.setPointerCapture(pressed.pointerId)
   handle.addEventListener("pointermove", move, listen)
   handle.addEventListener("pointerup", letGo, listen)
   handle.addEventListener("pointercancel", end, listen)
@@ -80,16 +82,19 @@ function dropAt(list: HTMLElement, y: number, ids: readonly string[]): Drop | nu
   return nearest?.drop ?? null
 }
 
-/** Scrolls what the list scrolls in while the hand is at its edge, or on what covers the rows above. */
-function scrollAtEdge(list: HTMLElement, { x, y }: { x: number; y: number }) {
+/**
+ * Scrolls what the list scrolls in while the hand is at its edge, or on what covers the rows above; only the way the
+ * hand has gone, for a row may be taken at an edge.
+ */
+function scrollAtEdge(list: HTMLElement, { x, y }: { x: number; y: number }, fromY: number) {
   const scroller = scrollerOf(list)
   const isPage = scroller === document.documentElement
   const { top, bottom } = isPage ? { top: 0, bottom: window.innerHeight } : scroller.getBoundingClientRect()
   const rows = list.getBoundingClientRect()
   const isOverRows = rows.left < x && x < rows.right && rows.top < y && y < rows.bottom
   const isCovered = isOverRows && !list.contains(document.elementFromPoint(x, y))
-  if (y < top + edgePx || isCovered) scroller.scrollBy(0, -scrollPx)
-  else if (y > Math.min(bottom, window.innerHeight) - edgePx) scroller.scrollBy(0, scrollPx)
+  if (y < fromY && (y < top + edgePx || isCovered)) scroller.scrollBy(0, -scrollPx)
+  else if (y > fromY && y > Math.min(bottom, window.innerHeight) - edgePx) scroller.scrollBy(0, scrollPx)
 }
 
 function scrollerOf(element: HTMLElement): HTMLElement {
