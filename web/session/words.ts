@@ -20,6 +20,7 @@ function load(language: Language): Promise<Words> {
   const loading = loadWords(language)
   loading.then(
     (words) => {
+      known(loading, words)
       if (wordsStore.getState().loading !== loading) return
       wordsStore.setState({ words })
       showLanguage(language, words)
@@ -29,6 +30,10 @@ function load(language: Language): Promise<Words> {
   )
   return loading
 }
+
+/** Lets `use` answer at once: React reads these two of a promise it is given, and else would wait for it once more. */
+const known = (loading: Promise<Words>, words: Words) =>
+  Object.assign(loading, { status: "fulfilled", value: words })
 
 /** The words of the screen, for whoever runs after they have come. */
 export function words(): Words {
@@ -49,11 +54,11 @@ export function retryWords() {
 /** Resolves once the words of the screen are here. */
 export const wordsHere = (): Promise<Words> => wordsStore.getState().loading
 
-/** The words of the screen; what uses them waits in its Suspense until they are here, and is drawn anew in another language. */
-export function useWords(): Words {
-  const { loading, words: here } = useStore(wordsStore)
-  return here ?? use(loading)
-}
+/**
+ * The words of the screen; what uses them waits in its Suspense until they are here, and is drawn anew in another
+ * language. `use` is asked every time: React counts on it when it draws again what had waited.
+ */
+export const useWords = (): Words => use(useStore(wordsStore, ({ loading }) => loading))
 
 export const useLanguage = (): Language => useStore(wordsStore, ({ language }) => language)
 
@@ -61,6 +66,7 @@ export const useLanguage = (): Language => useStore(wordsStore, ({ language }) =
 export async function chooseLanguage(language: Language) {
   const loading = loadWords(language)
   const words = await loading
+  known(loading, words)
   wordsStore.setState({ language, loading, words })
   showLanguage(language, words)
   try {
