@@ -71,7 +71,7 @@ const sheets: Samples<SheetProblem> = {
   "ratio-upside-down": { code: "ratio-upside-down", low: 0.5, high: 0.5 },
   "no-developers": { code: "no-developers" },
   "developer-twice": { code: "developer-twice", volume: 20 },
-  "developer-impossible": { code: "developer-impossible", volume: 60, mostVolume: 40 },
+  "developer-impossible": { code: "developer-impossible", volume: 60, mostVolume: 40, mostPercent: 12 },
   "lift-impossible": { code: "lift-impossible", volume: 20, low: 4, high: 3, mostLevels: 9 },
   "lift-falls": { code: "lift-falls", volume: 30, weakerVolume: 20 },
   "minutes-impossible": { code: "minutes-impossible", field: "potLifeMin", minutes: 0, least: 1, most: 120 },

@@ -18,7 +18,15 @@ const told: SamplesOf<DoneCode> = {
   toned: { code: "toned", products: ["C"] },
 }
 const looks: SamplesOf<LookCode> = {
-  checked: { code: "checked", onMin: 10, level: null, stretch: "soft", comfort: "warm", moist: null },
+  checked: {
+    code: "checked",
+    onMin: 10,
+    level: null,
+    stretch: "soft",
+    comfort: "warm",
+    moist: null,
+    by: null,
+  },
   "not-checked": { code: "not-checked", times: 2 },
   "re-coated": { code: "re-coated", times: 2 },
 }
@@ -71,7 +79,7 @@ describe.each(everyLanguage)("the record in %s", (_, { record }) => {
       ...samplesOf(told).flatMap((each) => [say(record.told.done, each), say(record.told.planned, each)]),
       ...samplesOf(looks).map((each) => say(record.looks, each)),
       ...samplesOf(lines).map((each) => say(record.lines, each)),
-      ...lines.people.people.map(record.placedBy),
+      ...lines.people.people.flatMap((by) => [record.placedBy(by), record.mixedBy(by)]),
     ]
     expect(said.filter((each) => !isSentence(each))).toEqual([])
   })
@@ -80,6 +88,12 @@ describe.each(everyLanguage)("the record in %s", (_, { record }) => {
 describe("the record in English", () => {
   it("never takes what nobody saw for fine", () => {
     expect(say(en.record.looks, looks.checked)).toBe("10 min: checked, limp, scalp warm")
+    const by = { who: 2 as const, name: "Mia Lund", initials: "ML" }
+    expect(say(en.record.looks, { ...looks.checked, by })).toBe("10 min: checked by ML, limp, scalp warm")
+    expect(say(en.record.looks, { ...looks.checked, level: 8, by })).toBe(
+      "10 min: level 8, limp, scalp warm, checked by ML",
+    )
+    expect(en.record.mixedBy({ who: 1, initials: "" })).toBe("by the colourist")
     expect(say(en.record.lines, lines.health)).toBe(
       "Scalp not asked; age not asked; yes: Asthma?; 2 answered no; 12 not asked",
     )

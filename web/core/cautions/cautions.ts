@@ -1,5 +1,6 @@
 import type { Consultation, DoctorLetter, Pass } from "../document/consultation"
 import { type NotAsked, type NotKnown, notAsked, notKnown } from "./asking/notAsked"
+import { isOfVisit } from "./asking/questions"
 import { clientRules } from "./rules/clientRules"
 import { hairRules } from "./rules/hairRules"
 import { heatHabitsBroken, mixRules } from "./rules/mixRules"
@@ -79,7 +80,7 @@ const letterFor = (rule: RuleName, { consultation: { letters }, days }: Visit) =
   letters.find(
     (letter) =>
       letter.rule === rule &&
-      letter.visit === days.visit &&
+      isOfVisit(letter.visit, days) &&
       letter.dated <= days.today &&
       letter.from.trim() !== "",
   ) ?? null

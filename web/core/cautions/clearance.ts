@@ -2,9 +2,9 @@ import { type Question, questionNames } from "../document/consultation"
 import type { Plan } from "../document/schema"
 import type { Now } from "../text/zonedTime"
 import type { NotAsked, NotKnown } from "./asking/notAsked"
-import { isCurrent, questionRows } from "./asking/questions"
+import { isCurrent, isOfToday, questionRows } from "./asking/questions"
 import type { Finding } from "./cautions"
-import { checkVisit } from "./cautions"
+import { checkVisit, holding } from "./cautions"
 import { whyNotCounting } from "./rules/alertTest"
 import type { FieldName } from "./rules/rule"
 import { testMomentOf } from "./rules/testRules"
@@ -35,8 +35,9 @@ export type ClearedBy = {
   askedBy: string
 }
 
-export function clearanceOf(plan: Plan, now: Now): Clearance {
-  const visit = visitOf(plan, now)
+/** `begunAt`: when the service of the plan began that goes on; over midnight its answers and tests count still. */
+export function clearanceOf(plan: Plan, now: Now, begunAt: string | null = null): Clearance {
+  const visit = visitOf(plan, now, begunAt)
   const { consultation: known, days } = visit
   const { stops, cautions, notAsked, notKnown } = checkVisit(visit)
   const tested = testMomentOf(known, visit)
@@ -49,7 +50,7 @@ export function clearanceOf(plan: Plan, now: Now): Clearance {
     cautions,
     notKnown,
     by: {
-      answers: answers + (known.ageYears === null ? 0 : 1) + (known.scalp?.on === days.today ? 1 : 0),
+      answers: answers + (known.ageYears === null ? 0 : 1) + (isOfToday(known.scalp?.on, days) ? 1 : 0),
       tests: known.alertTests.filter((test) => whyNotCounting(test, tested) === null).length,
       letters: cautions.filter(({ answered }) => answered !== null).length,
       overrides: cautions.filter(({ pass }) => pass !== null).length,
@@ -57,6 +58,12 @@ export function clearanceOf(plan: Plan, now: Now): Clearance {
     },
   }
 }
+
+export type Holds = Pick<Clearance, "stops" | "notAsked">
+
+/** Whether nothing more of these mixes is begun: under a stop of theirs, of any where nobody knows the mix, and while anything is not asked. */
+export const holdsMix = ({ stops, notAsked }: Holds, ...mixes: readonly string[]) =>
+  notAsked.length > 0 || (mixes.length === 0 ? stops : holding(stops, ...mixes)).length > 0
 
 /** The questions still open that may be answered together by "no", asked aloud. */
 export const openTogether = (notAsked: readonly NotAsked[]): Question[] =>

@@ -12,13 +12,13 @@ import { daysOf } from "./asking/questions"
 import { checkVisit } from "./cautions"
 import { type PlannedMix, tonerIds, type Visit } from "./rules/rule"
 
-/** A plan as the rules of the visit see it. */
-export const visitOf = (plan: Plan, now: Now): Visit => ({
+/** A plan as the rules of the visit see it; `begunAt`: when the service began that goes on. */
+export const visitOf = (plan: Plan, now: Now, begunAt: string | null = null): Visit => ({
   consultation: plan.consultation ?? newConsultation(),
   standing: plan.client.allergies ?? [],
   mixes: mixesAndToners(plan),
   now,
-  days: daysOf(plan, now),
+  days: daysOf(plan, now, begunAt),
 })
 
 /** All that is mixed in a plan, lightener and toner. */

@@ -21,6 +21,8 @@ export type Chair = {
   /** Time of the service up to the last reading of the clocks. */
   elapsedMs: number
   last: Moment
+  /** Who has the device in hand, where two work: whose tap came last, or who took it. */
+  hand?: 1 | 2 | undefined
   /** Everything tapped, in order; what was undone stays, marked. */
   log: readonly LogEntry[]
   /** What was odd about the device's clocks, and when. */

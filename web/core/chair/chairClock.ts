@@ -3,6 +3,7 @@ import type { Chair, ChairBowl, ChairFoil, Tap } from "./chair"
 import { foilRecords, heatOf } from "./chairRecord"
 import type { Moment } from "./chairTime"
 import { timeBetween } from "./chairTime"
+import { handAfter, tapInHand } from "./inHand"
 import { tonerTimes } from "./tonerTimes"
 
 /** The chair after a tap, and what is said of it: why it was refused, or what to know. */
@@ -62,14 +63,16 @@ export function tapChair(
   return { ...answer, said: [...passed.said, ...answer.said] }
 }
 
-function record(chair: Chair, tap: Tap): Answer {
+function record(chair: Chair, given: Tap): Answer {
+  const tap = tapInHand(chair, given)
   const refused =
     "foil" in tap ? foilRefusal(chair, tap) : (heatTapRefusal(chair, tap) ?? tonerRefusal(chair, tap))
   if (refused) return refuse(chair, refused)
   const note = "foil" in tap ? missedNote(chair, tap) : null
   const onAtMs = "foil" in tap ? firstContact(chair, tap) : null
   const entry = { tap, atMs: chair.elapsedMs, wallMs: chair.last.wallMs, onAtMs, undone: false, note }
-  return accept({ ...chair, log: [...chair.log, entry] }, note)
+  const hand = handAfter(chair, tap)
+  return accept({ ...chair, ...(hand && { hand }), log: [...chair.log, entry] }, note)
 }
 
 function firstContact(chair: Chair, { kind, foil }: FoilTap): number | null {

@@ -24,7 +24,8 @@ export type FoilRecord = {
   notChecked: number
   recoated: number
 }
-export type FoilLook = { atMs: number; seen: LookSeen }
+/** `by`: whose check it was, where two worked and the tap says so. */
+export type FoilLook = { atMs: number; seen: LookSeen; by?: 1 | 2 }
 
 /**
  * The record of every foil, in order of application. A foil without its tap counts as on from the first contact of
@@ -80,13 +81,18 @@ export const recordsOf = (chair: Pick<Chair, "foils" | "log">) => standingOf(cha
 export const onNow = (chair: Pick<Chair, "foils" | "log">, foil: string | null) =>
   standingOf(chair).onNow.find(({ id }) => id === foil)
 
-/** When each bowl was mixed last, ms on the service's own clock; undefined for one whose tap was missed. */
-export function mixedTimes({ log }: Pick<Chair, "log">): (number | undefined)[] {
-  const times: (number | undefined)[] = []
+type Tapped = Pick<LogEntry, "tap" | "atMs" | "undone">
+
+/** When each bowl was mixed last, ms on the service's own clock, and by whom where that is known; undefined for one whose tap was missed. */
+export function mixings(log: readonly Tapped[]): ({ atMs: number; by?: 1 | 2 | undefined } | undefined)[] {
+  const mixed: ({ atMs: number; by?: 1 | 2 | undefined } | undefined)[] = []
   for (const { tap, atMs, undone } of log)
-    if (tap.kind === "mixed" && !undone) times[tap.bowl ?? times.length] = atMs
-  return Array.from(times)
+    if (tap.kind === "mixed" && !undone) mixed[tap.bowl ?? mixed.length] = { atMs, by: tap.by }
+  return Array.from(mixed)
 }
+
+export const mixedTimes = ({ log }: Pick<Chair, "log">): (number | undefined)[] =>
+  mixings(log).map((mixing) => mixing?.atMs)
 
 /**
  * When each foil was first passed over: the earliest tap "on" of those after it in its lane; infinite while there is
@@ -138,13 +144,12 @@ function recordOf(foil: ChairFoil, entries: readonly LogEntry[], place: Place): 
 
 /** Checks one by one, and those of a group that was carried on: then nothing was said of the strand. */
 const looksOf = (entries: readonly LogEntry[]): FoilLook[] =>
-  entries.flatMap(({ tap, atMs }) =>
-    tap.kind === "looked"
-      ? [{ atMs, seen: tap.seen }]
-      : tap.kind === "carried-on"
-        ? [{ atMs, seen: { level: null, stretch: null, comfort: null, moist: null } }]
-        : [],
-  )
+  entries.flatMap(({ tap, atMs }) => {
+    if (tap.kind !== "looked" && tap.kind !== "carried-on") return []
+    return [{ atMs, seen: tap.kind === "looked" ? tap.seen : nothingSeen, ...(tap.by && { by: tap.by }) }]
+  })
+
+const nothingSeen: LookSeen = { level: null, stretch: null, comfort: null, moist: null }
 
 /** What was seen once is not taken back by a later check: only undo does that. */
 function mustOff(looks: readonly FoilLook[], goalLevel: number | undefined): FoilRecord["mustOff"] {

@@ -116,19 +116,24 @@ export const comforts = ["ok", "warm", "burning"] as const
 
 export type ToneZoneName = (typeof toneZoneNames)[number]
 
-export type ChairTap =
-  /** `by` is who placed it, where there are two: 1 the colourist, 2 the assistant; chosen out of its turn where it says so. */
-  | { kind: (typeof foilTaps)[number]; foil: string; by?: 1 | 2 | undefined; outOfTurn?: true | undefined }
-  | { kind: "looked"; foil: string; seen: LookSeen }
-  /** Several foils checked at once, and left on. */
-  | { kind: "carried-on"; foils: readonly string[] }
-  /** A check that was due and put off. */
-  | { kind: "not-checked"; foils: readonly string[] }
-  /** The next bowl, or one mixed afresh, counted from 0. */
-  | { kind: "mixed"; bowl?: number | undefined }
-  | { kind: (typeof wholeTaps)[number] }
-  | { kind: (typeof tonerTaps)[number]; zone: ToneZoneName }
-  | AlarmTap
+export type ChairTap = DeedTap | AlarmTap
+
+/** Whose deed it was, where there are two: 1 the colourist, 2 the assistant; left out where one works, or nobody said. */
+type By = { by?: 1 | 2 | undefined }
+
+export type DeedTap = By &
+  (
+    | { kind: (typeof foilTaps)[number]; foil: string; outOfTurn?: true | undefined }
+    | { kind: "looked"; foil: string; seen: LookSeen }
+    /** Several foils checked at once, and left on. */
+    | { kind: "carried-on"; foils: readonly string[] }
+    /** A check that was due and put off. */
+    | { kind: "not-checked"; foils: readonly string[] }
+    /** The next bowl, or one mixed afresh, counted from 0. */
+    | { kind: "mixed"; bowl?: number | undefined }
+    | { kind: (typeof wholeTaps)[number] }
+    | { kind: (typeof tonerTaps)[number]; zone: ToneZoneName }
+  )
 
 /** The red button: what it was touched for, a step that was done, and the foils that it was about. */
 export type AlarmTap = {

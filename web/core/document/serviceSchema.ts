@@ -22,6 +22,8 @@ import { minute, oneOrTwo, people } from "./timingSchema"
 const milliseconds = number(limits.serviceMs)
 const ids = list(id, counts.sections, "foils")
 const pair = z.literal([1, 2], { error: oneOrTwo })
+/** Whose deed it was, where there are two. */
+const by = z.optional(pair)
 const maybe = <T extends z.ZodMiniType>(schema: T) => z.nullable(schema)
 
 const alarm = {
@@ -37,7 +39,7 @@ const tap = z.discriminatedUnion(
     z.strictObject({
       kind: choice(foilTaps),
       foil: id,
-      by: z.optional(pair),
+      by,
       outOfTurn: z.optional(z.literal(true, { error: "expected true, or the field left out" })),
     }),
     z.strictObject({
@@ -49,12 +51,13 @@ const tap = z.discriminatedUnion(
         comfort: maybe(choice(comforts)),
         moist: maybe(z.boolean()),
       }),
+      by,
     }),
-    z.strictObject({ kind: z.literal("carried-on"), foils: ids }),
-    z.strictObject({ kind: z.literal("not-checked"), foils: ids }),
-    z.strictObject({ kind: z.literal("mixed"), bowl: z.optional(wholeNumber(limits.bowl)) }),
-    z.strictObject({ kind: choice(wholeTaps) }),
-    z.strictObject({ kind: choice(tonerTaps), zone: choice(toneZoneNames) }),
+    z.strictObject({ kind: z.literal("carried-on"), foils: ids, by }),
+    z.strictObject({ kind: z.literal("not-checked"), foils: ids, by }),
+    z.strictObject({ kind: z.literal("mixed"), bowl: z.optional(wholeNumber(limits.bowl)), by }),
+    z.strictObject({ kind: choice(wholeTaps), by }),
+    z.strictObject({ kind: choice(tonerTaps), zone: choice(toneZoneNames), by }),
     z.strictObject({ kind: z.literal("alarm"), ...alarm }) satisfies z.ZodMiniType<AlarmTap>,
   ],
   {

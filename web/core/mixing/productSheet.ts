@@ -13,7 +13,7 @@ export type SheetProblem =
   | { code: "ratio-upside-down"; low: number; high: number }
   | { code: "no-developers" }
   | { code: "developer-twice"; volume: number }
-  | { code: "developer-impossible"; volume: number; mostVolume: number }
+  | { code: "developer-impossible"; volume: number; mostVolume: number; mostPercent: number }
   | { code: "lift-impossible"; volume: number; low: number; high: number; mostLevels: number }
   | { code: "lift-falls"; volume: number; weakerVolume: number }
   | { code: "minutes-impossible"; field: MinuteField; minutes: number; least: number; most: number }
@@ -57,7 +57,8 @@ function developerProblems(developers: readonly DeveloperLift[]): SheetProblem[]
 
 function liftProblems({ volume, levels }: DeveloperLift): SheetProblem[] {
   const mostVolume = labelVolume(legalLimitPercent)
-  if (!isBetween(volume, 1, mostVolume)) return [{ code: "developer-impossible", volume, mostVolume }]
+  if (!isBetween(volume, 1, mostVolume))
+    return [{ code: "developer-impossible", volume, mostVolume, mostPercent: legalLimitPercent }]
   if (!levels) return []
   const { low, high } = levels
   const mostLevels = levelScale.lightest - levelScale.darkest

@@ -1,8 +1,10 @@
+import { mixings } from "../chair/chairRecord"
 import type { Plan } from "../document/schema"
 import type { RecordedBowl, RecordedToner, ServiceRecord, ToneZoneName } from "../document/serviceRecord"
+import { personOfTap, type RecordPerson } from "./recordPeople"
 
-/** A bowl as it was mixed at the chair, at a minute of the service. */
-export type MixedBowl = RecordedBowl & { atMin: number }
+/** A bowl as it was mixed at the chair, at a minute of the service, and by whom where two worked and the tap says so. */
+export type MixedBowl = RecordedBowl & { atMin: number; by: RecordPerson | null }
 
 type Mixed = Plan & { service: { bowls: readonly RecordedBowl[] } }
 
@@ -12,8 +14,11 @@ export const isMixed = (plan: Plan): plan is Mixed => Boolean(plan.service?.ende
 /** The bowls of a mix as they were mixed at the last service; null where none was done or its bowls were not kept. */
 export function bowlsMixed(plan: Plan, mix: string): MixedBowl[] | null {
   if (!isMixed(plan)) return null
-  return plan.service.bowls.flatMap((bowl) =>
-    bowl.mix === mix && bowl.mixedAtMs !== null ? [{ ...bowl, atMin: bowl.mixedAtMs / 60_000 }] : [],
+  const [done, personOf] = [mixings(plan.service.log), personOfTap(plan.service)]
+  return plan.service.bowls.flatMap((bowl, at) =>
+    bowl.mix === mix && bowl.mixedAtMs !== null
+      ? [{ ...bowl, atMin: bowl.mixedAtMs / 60_000, by: personOf(done[at]?.by) }]
+      : [],
   )
 }
 

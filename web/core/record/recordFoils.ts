@@ -7,11 +7,11 @@ import { foilsIn } from "../figures/foilCount"
 import { headOf } from "../figures/measured"
 import { type PlaceCode, placeOf } from "../placement/places"
 import { timedPlan } from "../schedule/timedPlan"
-import { placedBy, type RecordPerson } from "./recordPeople"
+import { personOfTap, placedBy, type RecordPerson } from "./recordPeople"
 
 /** What was seen of a foil at the chair, `onMin` minutes after it went on. */
 export type LookCode =
-  | ({ code: "checked"; onMin: number } & LookSeen)
+  | ({ code: "checked"; onMin: number; by: RecordPerson | null } & LookSeen)
   /** A check that was put off. */
   | { code: "not-checked"; times: number }
   | { code: "re-coated"; times: number }
@@ -37,7 +37,7 @@ export function recordFoils(plan: Plan): RecordFoil[] {
   const head = headOf(plan)
   const planned = plannedTimes(plan)
   const records = plan.service ? foilRecords(chairOfRecord(plan.service)) : new Map<string, FoilRecord>()
-  const personOf = placedBy(plan)
+  const people = { placed: placedBy(plan), checked: plan.service ? personOfTap(plan.service) : () => null }
   const asCoated = new Map(plan.service?.foils.map(({ id, mix }) => [id, mix]))
   return plan.sections.filter(isFoil).map((foil) => ({
     number: foil.mapNumber,
@@ -46,7 +46,7 @@ export function recordFoils(plan: Plan): RecordFoil[] {
     place: placeOf(foil, head),
     mix: asCoated.get(foil.id) ?? foil.mix,
     planned: planned.get(foil.id) ?? null,
-    ...realOf(records.get(foil.id), () => personOf(foil.id)),
+    ...realOf(records.get(foil.id), people),
   }))
 }
 
@@ -68,15 +68,25 @@ function plannedTimes(plan: Plan): Map<string, { onMin: number; offMin: number }
 
 function realOf(
   record: FoilRecord | undefined,
-  personOf: () => RecordPerson | null,
+  people: {
+    placed: (foil: string) => RecordPerson | null
+    checked: (by: 1 | 2 | undefined) => RecordPerson | null
+  },
 ): Pick<RecordFoil, "real" | "by" | "looks"> {
   if (!record || record.onAtMs === null) return { real: null, by: null, looks: [] }
-  const { onAtMs, offAtMs, looks, notChecked, recoated } = record
+  const { id, onAtMs, offAtMs, looks, notChecked, recoated } = record
   return {
-    by: personOf(),
+    by: people.placed(id),
     real: { onMin: toMin(onAtMs), offMin: offAtMs === null ? null : toMin(offAtMs) },
     looks: [
-      ...looks.map(({ atMs, seen }): LookCode => ({ code: "checked", onMin: toMin(atMs - onAtMs), ...seen })),
+      ...looks.map(
+        ({ atMs, seen, by }): LookCode => ({
+          code: "checked",
+          onMin: toMin(atMs - onAtMs),
+          by: people.checked(by),
+          ...seen,
+        }),
+      ),
       ...(notChecked > 0 ? [{ code: "not-checked" as const, times: notChecked }] : []),
       ...(recoated > 0 ? [{ code: "re-coated" as const, times: recoated }] : []),
     ],

@@ -15,6 +15,13 @@ export function peopleOf(service: Worked): RecordPerson[] {
   return people.map((name, at) => ({ who: at === 0 ? 1 : 2, name, initials: initialsOf(name, people) }))
 }
 
+/** The person of a tap that says whose it was, where two worked. */
+export function personOfTap(service: Worked): (by: 1 | 2 | undefined) => RecordPerson | null {
+  if (!worksInTwo(service)) return () => null
+  const people = peopleOf(service)
+  return (by) => people.find(({ who }) => who === by) ?? null
+}
+
 /** Who placed each foil that a tap tells it of; of one pair of hands, whoever it was placed all that went on. */
 export function placedBy({ service }: Pick<Plan, "service">): (foil: string) => RecordPerson | null {
   if (!service) return () => null

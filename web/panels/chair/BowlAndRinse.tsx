@@ -1,5 +1,5 @@
 import { useState } from "react"
-import { type Finding, holding } from "../../core/cautions/cautions"
+import { type Holds, holdsMix } from "../../core/cautions/clearance"
 import { heatOf, mixedTimes, notReadyOf, standingOf } from "../../core/chair/chairRecord"
 import { stageOf } from "../../core/chair/tonerTimes"
 import { pieceOf } from "../../core/kinds/kindRecords"
@@ -11,8 +11,8 @@ import { useRest } from "../../session/chair/useRest"
 import { useWords } from "../../session/words"
 import { endService } from "./chairActions"
 
-/** The next bowl to mix, held by a stop that came up since; the common rinse, and the end when all is off. */
-export function BowlAndRinse({ stops }: { stops: readonly Finding[] }) {
+/** The next bowl to mix, held by a stop or an open question that came up since; the common rinse, and the end when all is off. */
+export function BowlAndRinse({ holds }: { holds: Holds }) {
   const mixed = useService((chair) => mixedTimes(chair).length) ?? 0
   const onNow = useService((chair) => standingOf(chair).onNow.length) ?? 0
   const isAllOff = useService((chair) => standingOf(chair).isAllOff)
@@ -28,7 +28,7 @@ export function BowlAndRinse({ stops }: { stops: readonly Finding[] }) {
         <button
           type="button"
           className="touch"
-          disabled={holding(stops, toMix).length > 0}
+          disabled={holdsMix(holds, toMix)}
           onClick={() => tap({ kind: "mixed" })}
         >
           {w.mixNow(toMix)}
@@ -38,7 +38,7 @@ export function BowlAndRinse({ stops }: { stops: readonly Finding[] }) {
           </small>
         </button>
       )}
-      <HeatTap stops={stops} />
+      <HeatTap holds={holds} />
       {onNow > 0 && <Rinse onNow={onNow} />}
       {(isAllOff || onNow === 0) && (
         <button type="button" className={stage === "finished" ? "touch giant" : "touch"} onClick={endService}>
@@ -83,7 +83,7 @@ function Rinse({ onNow }: { onNow: number }) {
 }
 
 /** Heat comes once, when every foil is on, over all of them; then off, a look, and cool. */
-function HeatTap({ stops }: { stops: readonly Finding[] }) {
+function HeatTap({ holds }: { holds: Holds }) {
   const mixes = useService((chair) => chair.foils.flatMap(({ mix }) => mix ?? [])) ?? []
   const [minutes, state] = useService((chair) => {
     const heat = heatOf(chair)
@@ -103,7 +103,7 @@ function HeatTap({ stops }: { stops: readonly Finding[] }) {
     <button
       type="button"
       className="touch"
-      disabled={holding(stops, ...mixes).length > 0}
+      disabled={holdsMix(holds, ...mixes)}
       onClick={() => tap({ kind: "heat-on" })}
     >
       {w.heatOn}

@@ -2,7 +2,7 @@ import { useEffect, useRef } from "react"
 import { useStore } from "zustand"
 import { useShallow } from "zustand/react/shallow"
 import { chairHabits } from "../../../presets/chair/emergencies"
-import { type Finding, holding } from "../../core/cautions/cautions"
+import { type Holds, holdsMix } from "../../core/cautions/clearance"
 import { callCode } from "../../core/chair/callCode"
 import type { Chair } from "../../core/chair/chair"
 import { callsShown, type DueCall, dueCalls, isDanger, isOff } from "../../core/chair/dueCalls"
@@ -40,10 +40,10 @@ const callOf = (key: string) => callsNow().shown.find((call) => keyOf(call) === 
 
 const heatOff = { kind: "heat-off" } as const
 
-type CallsProps = { stops: readonly Finding[]; onChoose: (foil: string) => void }
+type CallsProps = { holds: Holds; onChoose: (foil: string) => void }
 
 /** What is due, most urgent first; a touch chooses its first foil, takes the heat away, or says that a bowl is fresh. Nothing here can be waved away: only the deed ends it. */
-export function Calls({ stops, onChoose }: CallsProps) {
+export function Calls({ holds, onChoose }: CallsProps) {
   const keys = useStore(
     chairStore,
     useShallow(() => callsNow().shown.map(keyOf)),
@@ -53,7 +53,7 @@ export function Calls({ stops, onChoose }: CallsProps) {
     <ul className="calls" aria-label={w.due}>
       {keys.slice(0, mostShown).map((key) => (
         <li key={key}>
-          <Call callKey={key} stops={stops} onChoose={onChoose} />
+          <Call callKey={key} holds={holds} onChoose={onChoose} />
         </li>
       ))}
       {keys.length > mostShown && <li>{w.more(keys.length - mostShown)}</li>}
@@ -61,11 +61,11 @@ export function Calls({ stops, onChoose }: CallsProps) {
   )
 }
 
-function Call({ callKey, stops, onChoose }: CallsProps & { callKey: string }) {
+function Call({ callKey, holds, onChoose }: CallsProps & { callKey: string }) {
   const w = useWords().chair.calls
   const call = callOf(callKey)
   if (!call) return null
-  const isHeld = call.bowl !== undefined && holding(stops, call.bowl.mix).length > 0
+  const isHeld = call.bowl !== undefined && holdsMix(holds, call.bowl.mix)
   const { stage, ids, bowl, zone } = call
   const look = isDanger(call) ? "danger" : stage === "ahead" ? "ahead" : "due"
   const answer = () =>

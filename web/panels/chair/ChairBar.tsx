@@ -1,5 +1,6 @@
+import { worksInTwo } from "../../core/chair/inHand"
 import { chairSaid } from "../../session/chair/chairSaid"
-import { chairStore, tap } from "../../session/chair/chairStore"
+import { chairStore, takeInHand, tap } from "../../session/chair/chairStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useChair, useService } from "../../session/chair/useChair"
 import { usePlan } from "../../session/usePlan"
@@ -20,6 +21,7 @@ export function ChairBar({ stage, onAlarm }: Props) {
       <Initials />
       {stage !== "start" && <Elapsed />}
       {stage === "running" && <UndoTap />}
+      {stage === "running" && <InHand />}
       <button type="button" className="touch red" onClick={onAlarm}>
         {w.alarm}
       </button>
@@ -52,6 +54,35 @@ function UndoTap() {
     <button type="button" className="touch" disabled={!hasTap} onClick={() => tap({ kind: "undo" })}>
       {undo}
     </button>
+  )
+}
+
+/** Where two work, who taps: checks, bowls and rinses are kept as theirs, and a tap of a lane puts its person here. */
+function InHand() {
+  const isTwo = useService(worksInTwo) ?? false
+  const hand = useService((chair) => chair.hand)
+  const [first, second] = usePlan(({ timing }) => timing?.people) ?? []
+  const w = useWords().chair.floor
+  if (!isTwo) return null
+  const people = [
+    { who: 1 as const, name: first?.trim() || w.colourist },
+    { who: 2 as const, name: second?.trim() || w.assistant },
+  ]
+  return (
+    <fieldset className="touches in-hand">
+      <legend className="label">{w.whoTaps}</legend>
+      {people.map(({ who, name }) => (
+        <button
+          key={who}
+          type="button"
+          className="touch"
+          aria-pressed={hand === who}
+          onClick={() => takeInHand(who)}
+        >
+          {w.lane(name)}
+        </button>
+      ))}
+    </fieldset>
   )
 }
 

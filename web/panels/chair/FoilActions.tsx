@@ -1,5 +1,5 @@
 import { isFoil } from "../../../geometry/section/section"
-import { type Finding, holding } from "../../core/cautions/cautions"
+import { type Holds, holdsMix } from "../../core/cautions/clearance"
 import { onNow } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
 import { pieceOf } from "../../core/kinds/kindRecords"
@@ -12,15 +12,15 @@ import { LookPad } from "./LookPad"
 type Props = {
   foil: string | null
   plan: Plan
-  stops: readonly Finding[]
+  holds: Holds
   isLooking: boolean
   onLook: (looks: boolean) => void
   onDone: () => void
   onBurning: (foil: string) => void
 }
 
-/** What can be done with the foil that is chosen. A stop holds fresh product on it, and nothing else. */
-export function FoilActions({ foil, plan, stops, isLooking, onLook, onDone, onBurning }: Props) {
+/** What can be done with the foil that is chosen. A stop or an open question holds fresh product on it, and nothing else. */
+export function FoilActions({ foil, plan, holds, isLooking, onLook, onDone, onBurning }: Props) {
   const number = useService((chair) => onNow(chair, foil)?.mapNumber)
   const piece = useService((chair) => pieceOf(chair.foils.filter(({ id }) => id === foil)))
   const w = useWords().chair.floor
@@ -41,7 +41,7 @@ export function FoilActions({ foil, plan, stops, isLooking, onLook, onDone, onBu
       />
     )
   const mix = plan.sections.filter(isFoil).find(({ id }) => id === foil)?.mix
-  const isHeld = (mix === undefined ? stops : holding(stops, mix)).length > 0
+  const isHeld = holdsMix(holds, ...(mix === undefined ? [] : [mix]))
   const did = (kind: "off" | "re-coated") => {
     tap({ kind, foil })
     onDone()

@@ -1,6 +1,6 @@
 import { memo, useMemo, useState } from "react"
 import { type Foil, isFoil } from "../../../geometry/section/section"
-import { type Finding, holding } from "../../core/cautions/cautions"
+import { type Holds, holdsMix } from "../../core/cautions/clearance"
 import { standingOf } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
 import { foilsIn } from "../../core/figures/foilCount"
@@ -19,11 +19,11 @@ import { type FoilView, foilViews } from "../heads/foilViews"
 import { HeadFigure } from "../heads/HeadFigure"
 
 /** The foil to place next in each lane: one for a colourist alone, one a side where two work. */
-export function NextFoil({ plan, stops }: { plan: Plan; stops: readonly Finding[] }) {
+export function NextFoil({ plan, holds }: { plan: Plan; holds: Holds }) {
   const isTwo = useService((chair) => chair.foils.some(({ lane }) => lane !== undefined)) ?? false
   const w = useWords().chair.floor
   const [first, second] = plan.timing?.people ?? []
-  const given = { plan, stops }
+  const given = { plan, holds }
   if (!isTwo) return <Lane {...given} lane={1} by={undefined} who={null} />
   return (
     <div className="lanes">
@@ -35,17 +35,17 @@ export function NextFoil({ plan, stops }: { plan: Plan; stops: readonly Finding[
 
 type LaneProps = {
   plan: Plan
-  stops: readonly Finding[]
+  holds: Holds
   lane: 1 | 2
   by: 1 | 2 | undefined
   who: string | null
 }
 
 /**
- * The next foil of a lane, where it is on the head, the one tap for it, and the others of its queue. A stop holds the
- * tap; that a foil went on before it came up may always be said.
+ * The next foil of a lane, where it is on the head, the one tap for it, and the others of its queue. A stop or an open
+ * question holds the tap; that a foil went on before it came up may always be said.
  */
-function Lane({ plan, stops, lane, by, who }: LaneProps) {
+function Lane({ plan, holds, lane, by, who }: LaneProps) {
   const queue = useService((chair) => standingOf(chair).queues[lane].map(({ id }) => id)) ?? []
   const [chosen, choose] = useState<string | null>(null)
   const foils = plan.sections.filter(isFoil)
@@ -81,7 +81,7 @@ function Lane({ plan, stops, lane, by, who }: LaneProps) {
       <button
         type="button"
         className={by ? "touch giant half" : "touch giant"}
-        disabled={holding(stops, foil.mix).length > 0}
+        disabled={holdsMix(holds, foil.mix)}
         onClick={() => tap({ kind: "on", foil: foil.id, ...(by && { by }), ...outOfTurn })}
       >
         {w.isOn(foil.mapNumber, piece)}

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from "react"
-import { holding } from "../../core/cautions/cautions"
+import { holdsMix } from "../../core/cautions/clearance"
 import { onNow, standingOf } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
@@ -19,8 +19,8 @@ import { Toners } from "./Toners"
 type Props = { plan: Plan; timed: TimedPlan; onBurning: (foil: string) => void }
 
 /**
- * The service while it goes on: what is next, what is due, and every foil that is on; then the toners. Once a stop comes
- * up nothing it holds is begun: no foil, no bowl, no heat, no toner. What is on goes on, and comes off.
+ * The service while it goes on: what is next, what is due, and every foil that is on; then the toners. Once a stop or a
+ * question comes up nothing it holds is begun: no foil, no bowl, no heat, no toner. What is on goes on, and comes off.
  */
 export function Running({ plan, timed, onBurning }: Props) {
   useRestKeeper(timed)
@@ -30,7 +30,7 @@ export function Running({ plan, timed, onBurning }: Props) {
   const isOn = useService((chair) => onNow(chair, chosen) !== undefined)
   const isAllOff = useService((chair) => standingOf(chair).isAllOff)
   const mixes = useService((chair) => chair.foils.flatMap(({ mix }) => mix ?? [])) ?? []
-  const { stops } = useClearance()
+  const holds = useClearance()
   // The button that started the clock is gone: the focus goes on to what is next.
   const next = useRef<HTMLElement>(null)
   useEffect(() => {
@@ -39,12 +39,12 @@ export function Running({ plan, timed, onBurning }: Props) {
   const isLooking = isOn === true && lookedAt === chosen
   return (
     <>
-      <Calls stops={stops} onChoose={choose} />
+      <Calls holds={holds} onChoose={choose} />
       <div className="chair-floor">
         <section className="next" ref={next} tabIndex={-1} aria-label={w.next}>
-          <HeldBy stops={stops} holdsFoils={!isAllOff && holding(stops, ...mixes).length > 0} />
-          {isAllOff ? <Toners stops={stops} /> : <NextFoil plan={plan} stops={stops} />}
-          <BowlAndRinse stops={stops} />
+          <HeldBy holds={holds} holdsFoils={!isAllOff && holdsMix(holds, ...mixes)} />
+          {isAllOff ? <Toners holds={holds} /> : <NextFoil plan={plan} holds={holds} />}
+          <BowlAndRinse holds={holds} />
         </section>
         <section className="on-now" aria-label={w.onNow}>
           {/* A look has the whole side while it is written down: nothing it asks for may lie below the fold. */}
@@ -52,7 +52,7 @@ export function Running({ plan, timed, onBurning }: Props) {
           <FoilActions
             foil={chosen}
             plan={plan}
-            stops={stops}
+            holds={holds}
             isLooking={isLooking}
             onLook={(looks) => lookAt(looks ? chosen : null)}
             onDone={() => choose(null)}

@@ -1,4 +1,4 @@
-import { type Finding, holding } from "../../core/cautions/cautions"
+import { type Holds, holdsMix } from "../../core/cautions/clearance"
 import { tonerIds } from "../../core/cautions/rules/rule"
 import { tonerTimes } from "../../core/chair/tonerTimes"
 import type { ToneZoneName } from "../../core/document/serviceRecord"
@@ -8,14 +8,14 @@ import { useService } from "../../session/chair/useChair"
 import { useWords } from "../../session/words"
 
 /** After the rinse: each toner by its zone, on, checked and rinsed off, with a clock of its own. */
-export function Toners({ stops }: { stops: readonly Finding[] }) {
+export function Toners({ holds }: { holds: Holds }) {
   const zones = useService((chair) => (chair.toners ?? []).map(({ zone }) => zone)) ?? []
   const w = useWords().chair.floor
   return (
     <section className="toners" aria-label={w.after}>
       <h2>{w.after}</h2>
       {zones.map((zone) => (
-        <Toner key={zone} zone={zone} isHeld={holding(stops, mixOf(zone)).length > 0} />
+        <Toner key={zone} zone={zone} isHeld={holdsMix(holds, mixOf(zone))} />
       ))}
     </section>
   )
@@ -24,7 +24,7 @@ export function Toners({ stops }: { stops: readonly Finding[] }) {
 /** The name that stops know the toner of a zone by. */
 const mixOf = (zone: ToneZoneName) => (zone === "root-melt" ? tonerIds.rootShade : tonerIds.toner)
 
-/** One that is on goes on; one that is to come waits while a stop holds it. */
+/** One that is on goes on; one that is to come waits while a stop or an open question holds it. */
 function Toner({ zone, isHeld }: { zone: ToneZoneName; isHeld: boolean }) {
   const [onAtMs, offAtMs, plannedMin, product] = useService((chair) => {
     const toner = tonerTimes(chair).find((each) => each.zone === zone)

@@ -1,23 +1,39 @@
-import type { Finding } from "../../core/cautions/cautions"
+import { fieldOf, type Holds } from "../../core/cautions/clearance"
+import { goToField } from "../../session/clearance/fieldWanted"
 import { useWords } from "../../session/words"
 import { say } from "../../words/say"
+import "./clearance.css"
 
 /**
- * Why nothing more is to be mixed or begun, in sentences; nothing where nothing holds it. Where foils are held too it
- * says first what that means for them.
+ * Why nothing more is to be mixed or begun, in sentences, and each open question with the way to its answer; nothing
+ * where nothing holds it. Where foils are held too it says first what that means for them.
  */
-export function HeldBy({ stops, holdsFoils }: { stops: readonly Finding[]; holdsFoils: boolean }) {
+export function HeldBy({ holds: { stops, notAsked }, holdsFoils }: { holds: Holds; holdsFoils: boolean }) {
   const { cautions } = useWords()
+  const { clearance: said } = cautions
   const sentences = new Set(stops.map(({ why }) => cautions.held(say(cautions.why, why))))
-  if (sentences.size === 0) return null
+  if (sentences.size + notAsked.length === 0) return null
   return (
     <div role="alert">
-      {holdsFoils && <p className="large">{cautions.clearance.chairHeld}</p>}
+      {holdsFoils && <p className="large">{sentences.size > 0 ? said.chairHeld : said.chairOpen}</p>}
       {[...sentences].map((sentence) => (
         <p className="said refused" key={sentence}>
           {sentence}
         </p>
       ))}
+      {notAsked.length > 0 && (
+        <div className="clearance-list">
+          <ul aria-label={said.notAskedTitle}>
+            {notAsked.map((thing) => (
+              <li key={JSON.stringify(thing)}>
+                <button type="button" className="row" onClick={() => goToField(fieldOf(thing))}>
+                  {say(cautions.notAsked, thing)}
+                </button>
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
     </div>
   )
 }

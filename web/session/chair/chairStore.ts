@@ -111,6 +111,14 @@ export function tap(what: Tap | { kind: "undo" }) {
   keep()
 }
 
+/** From now on what is tapped outside the lanes is this person's. */
+export function takeInHand(hand: 1 | 2) {
+  const { live, hold } = chairStore.getState()
+  if (!live || live.endedAt) return
+  if (hold !== "held") return say({ what: [{ code: "held-in-another-window" }], refused: true })
+  setLive({ ...live, chair: { ...live.chair, hand } })
+}
+
 /** A second tap on the same spot was not taken. */
 export const saySecondTap = () => say({ what: [{ code: "second-tap" }], refused: false })
 

@@ -1,5 +1,7 @@
 import { useDeferredValue, useMemo } from "react"
 import { type Clearance, clearanceOf } from "../../core/cautions/clearance"
+import { isRunning } from "../chair/chairStore"
+import { useChair } from "../chair/useChair"
 import { nowHere } from "../nowHere"
 import { usePlan } from "../usePlan"
 import { keepStops } from "./keepStops"
@@ -12,6 +14,9 @@ keepStops()
 export function useClearance(): Clearance {
   const plan = useDeferredValue(usePlan((open) => open))
   const minute = useMinute()
+  const begunAt = useChair((state) =>
+    state.live && state.planId === plan.id && isRunning(state) ? state.live.startedAt : null,
+  )
   // biome-ignore lint/correctness/useExhaustiveDependencies: the minute is what makes now another one
-  return useMemo(() => clearanceOf(plan, nowHere()), [plan, minute])
+  return useMemo(() => clearanceOf(plan, nowHere(), begunAt), [plan, minute, begunAt])
 }

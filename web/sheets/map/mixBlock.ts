@@ -112,11 +112,13 @@ function mixedLines(bowls: readonly MixedBowl[], press: Press): Line[] {
 const recipeOf = ({ product, developerVolume, ratio }: MixedBowl) =>
   JSON.stringify([product, developerVolume, ratio.lightener, ratio.developer])
 
-const mixedWords = ({ additives = [], ...bowl }: MixedBowl, { words }: Press): string =>
-  words.formula.onSheet.bowlMixed({
+function mixedWords({ additives = [], by, ...bowl }: MixedBowl, { words }: Press): string {
+  const said = words.formula.onSheet.bowlMixed({
     bowl: words.formula.onSheet.bowl({ ...bowl, additives }),
     minute: bowl.atMin,
   })
+  return by ? `${said} ${words.record.mixedBy(by)}` : said
+}
 
 /** How the developer of a bowl is poured from the bottles in stock, once for bowls alike. */
 function pouredLines(

@@ -60,7 +60,7 @@ export const command: typeof english = (t) => ({
   learn: learnProblems(t),
 
   overLegalLimit: (percent) =>
-    `Hinweis: Die EU und das Vereinigte Königreich erlauben höchstens ${t.number(percent)} % in einem gebrauchsfertigen Haarprodukt.`,
+    `Hinweis: Erlaubt sind höchstens ${t.number(percent)} % in der EU und im Vereinigten Königreich, in einem gebrauchsfertigen Haarprodukt.`,
 
   verbs: {
     head: {

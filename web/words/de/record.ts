@@ -2,6 +2,7 @@ import type { FoilKind } from "../../../geometry/section/section"
 import type { Question } from "../../core/document/consultation"
 import type { DoneCode } from "../../core/record/doneToday"
 import type { DayTime } from "../../core/record/recordLines"
+import type { RecordPerson } from "../../core/record/recordPeople"
 import type { FoilPlace } from "../../core/schedule/placesOf"
 import type { ClientWords } from "../en/client/client"
 import type { record as english, RecordWords } from "../en/record"
@@ -36,6 +37,7 @@ export const record: typeof english = (t, common, client) => ({
   looks: looks(t),
   minutesOn: (minutes) => `${t.minutes(minutes)} im Haar`,
   placedBy: ({ who, initials }) => (initials === "" ? `gelegt: ${roles[who]}` : `gelegt von ${initials}`),
+  mixedBy: (by) => personWords(by),
 })
 
 const places: Record<FoilPlace, string> = {
@@ -82,7 +84,12 @@ const scalps = {
   broken: "Kopfhaut verletzt",
 }
 const roles = { 1: "Fachkraft", 2: "Assistenz" }
+/** Whose deed it was: initials, else what they are. */
+const personWords = ({ who, initials }: Pick<RecordPerson, "who" | "initials">) =>
+  `von ${initials || `der ${roles[who]}`}`
 const finishes = { cool: "Endton kühl", neutral: "Endton neutral", warm: "Endton warm" }
+
+const checked = (by: RecordPerson | null) => (by ? `kontrolliert ${personWords(by)}` : "kontrolliert")
 
 const recordLines = (t: Tools, client: ClientWords): RecordWords["lines"] => {
   const when = (at: DayTime | null) => (at ? `${t.date(at.day)}, ${at.time}` : "Tag unbekannt")
@@ -148,14 +155,15 @@ const outcomes = { clear: "ohne Reaktion", reacted: "REAKTION" }
 const strands = { held: "bestanden", failed: "NICHT BESTANDEN" }
 
 const looks = (t: Tools): RecordWords["looks"] => ({
-  checked: ({ onMin, level, stretch, comfort, moist }) =>
+  checked: ({ onMin, level, stretch, comfort, moist, by }) =>
     [
       level === null
-        ? `${t.minutes(onMin)}: kontrolliert`
+        ? `${t.minutes(onMin)}: ${checked(by)}`
         : `${t.minutes(onMin)}: Tonhöhe ${t.number(level)}`,
       ...(stretch === "soft" ? ["schlaff"] : stretch === "stop" ? ["dehnt sich: Stopp"] : []),
       ...(comfort === "warm" ? ["Kopfhaut warm"] : comfort === "burning" ? ["Kopfhaut brennt"] : []),
       ...(moist === false ? ["trocken"] : []),
+      ...(level !== null && by ? [checked(by)] : []),
     ].join(", "),
   "not-checked": ({ times }) =>
     t.count(times, { one: "nicht kontrolliert", other: "#-mal nicht kontrolliert" }),

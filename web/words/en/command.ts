@@ -58,7 +58,7 @@ export const command = (t: Tools) => ({
   learn: learnProblems(t),
 
   overLegalLimit: (percent: number) =>
-    `Note: the EU and the UK allow at most ${t.number(percent)} % in a hair product that is ready for use.`,
+    `Note: the law allows at most ${t.number(percent)} % in the EU and the UK in a hair product that is ready for use.`,
 
   /** What each verb prints, what else there is to know of it, and each option. */
   verbs: {

@@ -48,6 +48,8 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
   /** Who placed a foil: initials, else what they are. */
   placedBy: ({ who, initials }: Pick<RecordPerson, "who" | "initials">) =>
     initials === "" ? `placed by the ${t.spelled(roles)[who]}` : `placed by ${initials}`,
+  /** Who mixed a bowl, after what was mixed. */
+  mixedBy: person(t),
 })
 
 const places: Record<FoilPlace, string> = {
@@ -157,17 +159,28 @@ const stopName = (t: Tools, rule: string) =>
 const outcomes = { clear: "clear", reacted: "REACTED" }
 const strands = { held: "passed", failed: "FAILED" }
 
-const looks = (t: Tools) =>
-  ({
-    checked: ({ onMin, level, stretch, comfort, moist }) =>
+/** Whose deed it was: initials, else what they are. */
+const person =
+  (t: Tools) =>
+  ({ who, initials }: Pick<RecordPerson, "who" | "initials">) =>
+    `by ${initials || `the ${t.spelled(roles)[who]}`}`
+
+const looks = (t: Tools) => {
+  const checked = (by: RecordPerson | null) => (by ? `checked ${person(t)(by)}` : "checked")
+  return {
+    checked: ({ onMin, level, stretch, comfort, moist, by }) =>
       [
-        level === null ? `${t.minutes(onMin)}: checked` : `${t.minutes(onMin)}: level ${t.number(level)}`,
+        level === null
+          ? `${t.minutes(onMin)}: ${checked(by)}`
+          : `${t.minutes(onMin)}: level ${t.number(level)}`,
         ...(stretch === "soft" ? ["limp"] : stretch === "stop" ? ["stretches: stop"] : []),
         ...(comfort === "warm" ? ["scalp warm"] : comfort === "burning" ? ["scalp burning"] : []),
         ...(moist === false ? ["dry"] : []),
+        ...(level !== null && by ? [checked(by)] : []),
       ].join(", "),
     "not-checked": ({ times }) => t.count(times, { one: "not checked", other: "not checked, # times" }),
     "re-coated": ({ times }) => t.count(times, { one: "re-coated", other: "re-coated # times" }),
-  }) satisfies Sentences<LookCode>
+  } satisfies Sentences<LookCode>
+}
 
 export type RecordWords = ReturnType<typeof record>

@@ -61,7 +61,7 @@ export const command = (t: Tools) => ({
   learn: learnProblems(t),
 
   overLegalLimit: (percent: number) =>
-    `Nota: la UE y el Reino Unido permiten como máximo ${t.number(percent)}\u00a0% en un producto capilar listo para usar.`,
+    `Nota: la ley permite como máximo ${t.number(percent)}\u00a0% en la UE y el Reino Unido en un producto capilar listo para usar.`,
 
   /** What each verb prints, what else there is to know of it, and each option. */
   verbs: {

@@ -48,6 +48,8 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
   /** Who placed a foil: initials, else what they are. */
   placedBy: ({ who, initials }: Pick<RecordPerson, "who" | "initials">) =>
     initials === "" ? `puesto: ${roles[who]}` : `puesto por ${initials}`,
+  /** Who mixed a bowl, after what was mixed. */
+  mixedBy: (by: Pick<RecordPerson, "who" | "initials">) => personWords(by),
 })
 
 const places: Record<FoilPlace, string> = {
@@ -94,7 +96,12 @@ const scalps = {
   broken: "Cuero cabelludo con heridas",
 } satisfies Record<NonNullable<Extract<RecordLine, { code: "health" }>["scalp"]>, string>
 const roles = { 1: "colorista", 2: "asistente" }
+/** Whose deed it was: initials, else what they are. */
+const personWords = ({ who, initials }: Pick<RecordPerson, "who" | "initials">) =>
+  `por ${initials || `el ${roles[who]}`}`
 const finishes = { cool: "tono final frío", neutral: "tono final neutro", warm: "tono final cálido" }
+
+const checked = (by: RecordPerson | null) => (by ? `revisado ${personWords(by)}` : "revisado")
 
 const recordLines = (t: Tools, client: ClientWords) => {
   const when = (at: DayTime | null) => (at ? `el ${t.date(at.day)}, ${at.time}` : "en día desconocido")
@@ -161,9 +168,11 @@ const strands = { held: "superada", failed: "NO SUPERADA" }
 
 const looks = (t: Tools) =>
   ({
-    checked: ({ onMin, level, stretch, comfort, moist }) =>
+    checked: ({ onMin, level, stretch, comfort, moist, by }) =>
       [
-        level === null ? `${t.minutes(onMin)}: revisado` : `${t.minutes(onMin)}: nivel ${t.number(level)}`,
+        level === null
+          ? `${t.minutes(onMin)}: ${checked(by)}`
+          : `${t.minutes(onMin)}: nivel ${t.number(level)}`,
         ...(stretch === "soft" ? ["flojo"] : stretch === "stop" ? ["se estira: parar"] : []),
         ...(comfort === "warm"
           ? ["calor en el cuero cabelludo"]
@@ -171,6 +180,7 @@ const looks = (t: Tools) =>
             ? ["arde el cuero cabelludo"]
             : []),
         ...(moist === false ? ["seco"] : []),
+        ...(level !== null && by ? [checked(by)] : []),
       ].join(", "),
     "not-checked": ({ times }) => t.count(times, { one: "sin revisar", other: "sin revisar, # veces" }),
     "re-coated": ({ times }) => t.count(times, { one: "reaplicado", other: "reaplicado # veces" }),

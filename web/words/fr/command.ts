@@ -62,7 +62,7 @@ export const command = (t: Tools) => ({
   learn: learnProblems(t),
 
   overLegalLimit: (percent: number) =>
-    `Note : l’UE et le Royaume-Uni permettent au plus ${t.number(percent)} % dans un produit capillaire prêt à l’emploi.`,
+    `Note : la loi permet au plus ${t.number(percent)} % dans l’UE et au Royaume-Uni dans un produit capillaire prêt à l’emploi.`,
 
   /** What each verb prints, what else there is to know of it, and each option. */
   verbs: {

@@ -48,6 +48,8 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords) => ({
   /** Who placed a foil: initials, else what they are. */
   placedBy: ({ who, initials }: Pick<RecordPerson, "who" | "initials">) =>
     initials === "" ? `posée : ${roles[who]}` : `posée par ${initials}`,
+  /** Who mixed a bowl, after what was mixed. */
+  mixedBy: (by: Pick<RecordPerson, "who" | "initials">) => personWords(by),
 })
 
 const places: Record<FoilPlace, string> = {
@@ -94,7 +96,12 @@ const scalps = {
   broken: "Cuir chevelu lésé",
 } satisfies Record<NonNullable<Extract<RecordLine, { code: "health" }>["scalp"]>, string>
 const roles = { 1: "coloriste", 2: "renfort" }
+/** Whose deed it was: initials, else what they are. */
+const personWords = ({ who, initials }: Pick<RecordPerson, "who" | "initials">) =>
+  `par ${initials || `le ${roles[who]}`}`
 const finishes = { cool: "reflet froid", neutral: "reflet neutre", warm: "reflet chaud" }
+
+const checked = (by: RecordPerson | null) => (by ? `contrôlée ${personWords(by)}` : "contrôlée")
 
 const recordLines = (t: Tools, client: ClientWords) => {
   const when = (at: DayTime | null) => (at ? `le ${t.date(at.day)}, ${at.time}` : "jour inconnu")
@@ -164,10 +171,10 @@ const strands = { held: "réussi", failed: "ÉCHOUÉ" }
 
 const looks = (t: Tools) =>
   ({
-    checked: ({ onMin, level, stretch, comfort, moist }) =>
+    checked: ({ onMin, level, stretch, comfort, moist, by }) =>
       [
         level === null
-          ? `${t.minutes(onMin)} : contrôlée`
+          ? `${t.minutes(onMin)} : ${checked(by)}`
           : `${t.minutes(onMin)} : hauteur ${t.number(level)}`,
         ...(stretch === "soft" ? ["mous"] : stretch === "stop" ? ["étirés : arrêt"] : []),
         ...(comfort === "warm"
@@ -176,6 +183,7 @@ const looks = (t: Tools) =>
             ? ["cuir chevelu qui brûle"]
             : []),
         ...(moist === false ? ["sec"] : []),
+        ...(level !== null && by ? [checked(by)] : []),
       ].join(", "),
     "not-checked": ({ times }) => t.count(times, { one: "non contrôlée", other: "non contrôlée, # fois" }),
     "re-coated": ({ times }) => t.count(times, { one: "réappliquée", other: "réappliquée # fois" }),

@@ -59,7 +59,7 @@ export const command = (t: Tools): CommandWords => ({
   learn: learnProblems(t),
 
   overLegalLimit: (percent) =>
-    `Увага: у ЄС і Великій Британії в готовому до застосування засобі для волосся дозволено не більше ніж ${t.number(percent)}\u00a0%.`,
+    `Увага: у готовому до застосування засобі для волосся дозволено не більше ніж ${t.number(percent)}\u00a0% у ЄС і Великій Британії.`,
 
   verbs: {
     head: {

@@ -2,6 +2,7 @@ import type { FoilKind } from "../../../geometry/section/section"
 import type { Question } from "../../core/document/consultation"
 import type { DoneCode } from "../../core/record/doneToday"
 import type { DayTime } from "../../core/record/recordLines"
+import type { RecordPerson } from "../../core/record/recordPeople"
 import type { FoilPlace } from "../../core/schedule/placesOf"
 import type { ClientWords } from "../en/client/client"
 import type { CommonWords } from "../en/common/common"
@@ -41,12 +42,15 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords): Reco
     return t.capital(`${what}, ${say(common.place, place)}`)
   },
   looks: {
-    checked: ({ onMin, level, stretch, comfort, moist }) =>
+    checked: ({ onMin, level, stretch, comfort, moist, by }) =>
       [
-        level === null ? `${t.minutes(onMin)}: перевірено` : `${t.minutes(onMin)}: рівень ${t.number(level)}`,
+        level === null
+          ? `${t.minutes(onMin)}: ${checked(by)}`
+          : `${t.minutes(onMin)}: рівень ${t.number(level)}`,
         ...(stretch === "soft" ? ["мляве"] : stretch === "stop" ? ["розтягується: стоп"] : []),
         ...(comfort === "warm" ? ["шкірі тепло"] : comfort === "burning" ? ["шкіру пече"] : []),
         ...(moist === false ? ["сухо"] : []),
+        ...(level !== null && by ? [checked(by)] : []),
       ].join(", "),
     "not-checked": ({ times }) =>
       times === 1
@@ -69,6 +73,7 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords): Reco
   },
   minutesOn: (minutes) => `витримка ${t.minutes(minutes)}`,
   placedBy: ({ who, initials }) => `накладено: ${initials === "" ? roles[who] : initials}`,
+  mixedBy: (by) => personWords(by),
 })
 
 const places: Record<FoilPlace, string> = {
@@ -135,11 +140,17 @@ const scalps = {
   broken: "Шкіра голови ушкоджена",
 }
 const roles = { 1: "колорист", 2: "асистент" }
+
+/** Whose deed it was: initials, else what they are. */
+const personWords = ({ who, initials }: Pick<RecordPerson, "who" | "initials">) =>
+  `(${initials || roles[who]})`
 const finishes = {
   cool: "кінцевий тон холодний",
   neutral: "кінцевий тон нейтральний",
   warm: "кінцевий тон теплий",
 }
+
+const checked = (by: RecordPerson | null) => (by ? `перевірено ${personWords(by)}` : "перевірено")
 
 const recordLines = (t: Tools, client: ClientWords): RecordWords["lines"] => {
   const when = (at: DayTime | null) => (at ? `${t.date(at.day)}, ${at.time}` : "день невідомий")

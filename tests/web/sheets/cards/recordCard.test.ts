@@ -50,6 +50,41 @@ describe("the record card", () => {
     for (const part of ["Cleo D.", "Colourist Ana Berg (AB), assistant Mia (M)"]) expect(said).toContain(part)
     expect(said.filter((part) => part.startsWith("placed by"))).toEqual(["placed by AB", "placed by M"])
   })
+  it("says who mixed each bowl and who made each check where two worked, and of one alone nothing more", () => {
+    const plan = servedPlan()
+    if (!plan.service) throw new Error("no service")
+    const { foils, log } = plan.service
+    const bowl = {
+      mix: "B",
+      product: "House",
+      developerVolume: 20,
+      ratio: { lightener: 1, developer: 2 },
+      lightenerG: 10,
+      developerG: 20,
+      foils: foils.map(({ id }) => id),
+      potLifeMin: 60,
+      mixedAtMs: 0,
+      leftG: null,
+    }
+    const mixed = { ...log[0], tap: { kind: "mixed" as const, by: 1 as const }, atMs: 0, onAtMs: null }
+    const service = {
+      ...plan.service,
+      endedAt: "2026-03-09T11:00:00Z",
+      people: ["Ana Berg", "Mia"],
+      bowls: [bowl],
+      log: [mixed, ...log].map((entry) =>
+        entry.tap.kind === "looked" ? { ...entry, tap: { ...entry.tap, by: 2 as const } } : entry,
+      ),
+    }
+    const two = { ...service, foils: foils.map((foil, at) => ({ ...foil, lane: at === 1 ? 2 : 1 }) as const) }
+    const close = (pages: readonly Page[]) => words(pages).join(" ")
+    const said = close(lay({ ...plan, service: two }))
+    for (const part of ["mixed at minute 0 by AB", "10 min: level 8, checked by M"])
+      expect(said).toContain(part)
+    expect(close(lay({ ...plan, service: { ...service, foils } }))).not.toMatch(
+      /mixed at minute 0 by|checked by/,
+    )
+  })
   it("lays out a stop that was taken back in lines of its own, beside what it is, whole and within the page", () => {
     const about = `${"Two weeks ago at the hairline behind both ears ".repeat(6)}end`
     const withdrawn = [

@@ -5,7 +5,7 @@ import {
   type StrandPart,
   strandParts,
 } from "../../document/consultation"
-import { type Days, isAsked, isCurrent } from "./questions"
+import { type Days, isAsked, isCurrent, isOfToday } from "./questions"
 
 /** A thing that can hurt and that nobody has asked or looked at for this visit; `before`: the day of an older answer. */
 export type NotAsked =
@@ -33,7 +33,7 @@ export type NotKnown =
 export function notAsked(known: Consultation, days: Days): readonly NotAsked[] {
   return [
     ...(known.ageYears === null ? [{ code: "age" } as const] : []),
-    ...(known.scalp === null || known.scalp.on !== days.today
+    ...(!isOfToday(known.scalp?.on, days)
       ? [{ code: "scalp", before: known.scalp?.on ?? null } as const]
       : []),
     ...questionNames.flatMap((question) => openQuestion(question, known, days)),
@@ -45,7 +45,7 @@ export function notAsked(known: Consultation, days: Days): readonly NotAsked[] {
       ? [{ code: "black-henna-date" } as const]
       : []),
     ...known.alertTests
-      .filter(({ result, changedSince }) => result?.outcome === "clear" && changedSince?.on !== days.today)
+      .filter(({ result, changedSince }) => result?.outcome === "clear" && !isOfToday(changedSince?.on, days))
       .map(({ product }) => ({ code: "changed-since", product }) as const),
     ...hairNotKnown(known, "history"),
     ...hairNotKnown(known, "stretch"),

@@ -11,7 +11,7 @@ export const testMomentOf = (
   { now, days }: Pick<Visit, "now" | "days">,
 ): TestMoment => ({
   now,
-  visitDay: days.visit,
+  visitDay: days.visit === days.today ? (days.begun ?? days.visit) : days.visit,
   hennaOn: answers.blackHennaTattoo?.said === "yes" ? (blackHennaOn ?? "unknown") : null,
 })
 

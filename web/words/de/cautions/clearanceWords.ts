@@ -72,5 +72,7 @@ export const clearanceWords: typeof english = (t) => {
     chairNotAsked: "Dies vor dem Start der Uhr fragen.",
     chairHeld:
       "Ein Stopp ist dazugekommen. Keine Folie mehr beginnen und keine Schale mischen. Was liegt, kontrollieren und ausspülen.",
+    chairOpen:
+      "Eine Frage ist wieder offen. Keine Folie mehr beginnen und keine Schale mischen, bevor sie beantwortet ist. Was liegt, kontrollieren und ausspülen.",
   }
 }

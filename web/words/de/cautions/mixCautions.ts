@@ -11,7 +11,7 @@ export const mixCautions: typeof english = (t, named) => {
   }
   return {
     "over-legal-limit": ({ mix, onHeadPercent, mostPercent }) =>
-      `${named(mix)} hätte ${t.number(onHeadPercent, 1)} % Peroxid auf dem Kopf; das Recht in der EU und im Vereinigten Königreich erlaubt ${mostPercent} %. Einen schwächeren Entwickler verwenden.`,
+      `${named(mix)} hätte ${t.number(onHeadPercent, 1)} % Peroxid auf dem Kopf; erlaubt sind ${mostPercent} % in der EU und im Vereinigten Königreich. Einen schwächeren Entwickler verwenden.`,
     "hairline-strength": ({ mix, volume, mostVolume }) =>
       `${named(mix)} hat ${t.number(volume)} Vol an der Haarlinie; höchstens ${mostVolume} Vol werden dort verwendet (übliche Praxis). ${mostVolume} Vol oder eine eigene Mischung verwenden.`,
     "strong-developer": ({ mix, volume, usualMostVolume }) =>

@@ -17,6 +17,7 @@ export const floor: typeof english = (t) => ({
   by: (who) => `von: ${who}`,
   colourist: "Fachkraft",
   assistant: "Assistenz",
+  whoTaps: "Wer tippt",
   wentOnEarlier: buttons.wentOnEarlier,
   lane: (who) => t.capital(who),
   laneDone: "Auf dieser Seite liegen alle.",

@@ -82,8 +82,8 @@ const sheetProblemWords = (t: Tools): ReturnType<typeof english>["problem"] => {
       "Entwickler: keiner eingegeben. Jede Stärke hinzufügen, die das Blatt erlaubt, zum Beispiel 10, 20 und 30 Vol.",
     "developer-twice": ({ volume }) =>
       `Entwickler: ${t.number(volume)} Vol steht zweimal da. Einen Eintrag entfernen.`,
-    "developer-impossible": ({ volume, mostVolume }) =>
-      `Entwickler: ${t.number(volume)} Vol ist kein Entwickler. 1 bis ${t.number(mostVolume)} Vol eingeben.`,
+    "developer-impossible": ({ volume, mostVolume, mostPercent }) =>
+      `Entwickler: ${t.number(volume)} Vol ist kein Entwickler. 1 bis ${t.number(mostVolume)} Vol eingeben: höchstens ${t.number(mostPercent)} % in der EU und im Vereinigten Königreich.`,
     "lift-impossible": ({ volume, low, high, mostLevels }) =>
       `Entwickler: ${t.number(low)} bis ${t.number(high)} Stufen für ${t.number(volume)} Vol ist keine Aufhellung. Den kleineren Wert zuerst eingeben, von 0 bis ${t.number(mostLevels)}, oder beide leer lassen.`,
     "lift-falls": ({ volume, weakerVolume }) =>

@@ -76,5 +76,7 @@ export function clearanceWords(t: Tools) {
     chairStop: "Do not mix. Resolve the stops first.",
     chairNotAsked: "Ask these before the clock starts.",
     chairHeld: "A stop came up. Begin no more foils and mix no bowl. Check and rinse what is on.",
+    chairOpen:
+      "A question is open again. Begin no more foils and mix no bowl before it is answered. Check and rinse what is on.",
   }
 }

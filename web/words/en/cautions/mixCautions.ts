@@ -13,7 +13,7 @@ export function mixCautions(t: Tools, named: (mix: string) => string) {
   const cushion = t.spelled("a backcombed cushion")
   return {
     "over-legal-limit": ({ mix, onHeadPercent, mostPercent }) =>
-      `${named(mix)} would be ${t.number(onHeadPercent, 1)} % peroxide on the head; the law in the EU and the UK allows ${mostPercent} %. Use a weaker developer.`,
+      `${named(mix)} would be ${t.number(onHeadPercent, 1)} % peroxide on the head; the law allows ${mostPercent} % in the EU and the UK. Use a weaker developer.`,
     "hairline-strength": ({ mix, volume, mostVolume }) =>
       `${named(mix)} is ${t.number(volume)} vol at the hairline; ${mostVolume} vol is the most used there (common practice). Use ${mostVolume} vol or a separate mix.`,
     "strong-developer": ({ mix, volume, usualMostVolume }) =>

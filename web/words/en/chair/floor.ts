@@ -19,6 +19,8 @@ export const floor = (t: Tools) => ({
   by: (who: string) => `by ${who}`,
   colourist: "colourist",
   assistant: "assistant",
+  /** Whose taps they are, where two work with one device. */
+  whoTaps: "Who taps",
   wentOnEarlier: buttons.wentOnEarlier,
   /** A lane: who works in it, and on which side. */
   lane: (who: string) => t.capital(who),

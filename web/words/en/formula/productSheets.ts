@@ -87,8 +87,8 @@ const sheetProblemWords = (t: Tools) => {
     "no-developers":
       "Developers: none entered. Add each strength the sheet allows, for example 10, 20 and 30 vol.",
     "developer-twice": ({ volume }) => `Developers: ${t.number(volume)} vol stands there twice. Remove one.`,
-    "developer-impossible": ({ volume, mostVolume }) =>
-      `Developers: ${t.number(volume)} vol is no developer. Enter 1 to ${t.number(mostVolume)} vol.`,
+    "developer-impossible": ({ volume, mostVolume, mostPercent }) =>
+      `Developers: ${t.number(volume)} vol is no developer. Enter 1 to ${t.number(mostVolume)} vol: at most ${t.number(mostPercent)} % in the EU and the UK.`,
     "lift-impossible": ({ volume, low, high, mostLevels }) =>
       `Developers: ${t.number(low)} to ${t.number(high)} levels for ${t.number(volume)} vol is no lift. Enter the lower figure first, from 0 to ${t.number(mostLevels)}, or leave both empty.`,
     "lift-falls": ({ volume, weakerVolume }) =>

@@ -81,5 +81,7 @@ export function clearanceWords(t: Tools) {
     chairNotAsked: "Pregunte esto antes de poner en marcha el reloj.",
     chairHeld:
       "Ha aparecido un bloqueo. No empiece más papeles ni mezcle otro bol. Revise y aclare lo que está puesto.",
+    chairOpen:
+      "Ha quedado abierta una pregunta. No empiece más papeles ni mezcle otro bol antes de responderla. Revise y aclare lo que está puesto.",
   }
 }

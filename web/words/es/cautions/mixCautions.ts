@@ -12,7 +12,7 @@ export function mixCautions(t: Tools, named: (mix: string) => string) {
   }
   return {
     "over-legal-limit": ({ mix, onHeadPercent, mostPercent }) =>
-      `${named(mix)}: tendría ${t.number(onHeadPercent, 1)}\u00a0% de peróxido en la cabeza; la ley en la UE y el Reino Unido permite ${mostPercent}\u00a0%. Use un oxidante más suave.`,
+      `${named(mix)}: tendría ${t.number(onHeadPercent, 1)}\u00a0% de peróxido en la cabeza; la ley permite ${mostPercent}\u00a0% en la UE y el Reino Unido. Use un oxidante más suave.`,
     "hairline-strength": ({ mix, volume, mostVolume }) =>
       `${named(mix)}: ${t.number(volume)} vol en el contorno; allí se usan como máximo ${mostVolume} vol (práctica común). Use ${mostVolume} vol o una mezcla aparte.`,
     "strong-developer": ({ mix, volume, usualMostVolume }) =>

@@ -21,6 +21,7 @@ export const floor = (t: Tools) => ({
   by: (who: string) => `por ${who}`,
   colourist: "colorista",
   assistant: "asistente",
+  whoTaps: "Quién toca",
   wentOnEarlier: buttons.wentOnEarlier,
   /** A lane: who works in it, and on which side. */
   lane: (who: string) => t.capital(who),

@@ -87,8 +87,8 @@ const sheetProblemWords = (t: Tools) => {
     "no-developers":
       "Oxidantes: ninguno introducido. Añada cada concentración que permita la ficha, por ejemplo 10, 20 y 30 vol.",
     "developer-twice": ({ volume }) => `Oxidantes: ${t.number(volume)} vol figura dos veces. Quite uno.`,
-    "developer-impossible": ({ volume, mostVolume }) =>
-      `Oxidantes: ${t.number(volume)} vol no es un oxidante. Introduzca de 1 a ${t.number(mostVolume)} vol.`,
+    "developer-impossible": ({ volume, mostVolume, mostPercent }) =>
+      `Oxidantes: ${t.number(volume)} vol no es un oxidante. Introduzca de 1 a ${t.number(mostVolume)} vol: como máximo ${t.number(mostPercent)}\u00a0% en la UE y el Reino Unido.`,
     "lift-impossible": ({ volume, low, high, mostLevels }) =>
       `Oxidantes: de ${t.number(low)} a ${t.number(high)} niveles para ${t.number(volume)} vol no es una aclaración. Introduzca primero la cifra menor, de 0 a ${t.number(mostLevels)}, o deje ambas vacías.`,
     "lift-falls": ({ volume, weakerVolume }) =>

@@ -83,5 +83,7 @@ export function clearanceWords(t: Tools) {
     chairNotAsked: "À demander avant de lancer l’horloge.",
     chairHeld:
       "Un blocage est apparu. Ne commencez plus de papillote et ne mélangez plus de bol. Contrôlez et rincez ce qui est posé.",
+    chairOpen:
+      "Une question est de nouveau ouverte. Ne commencez plus de papillote et ne mélangez plus de bol avant d’y avoir répondu. Contrôlez et rincez ce qui est posé.",
   }
 }

@@ -12,7 +12,7 @@ export function mixCautions(t: Tools, named: (mix: string) => string) {
   }
   return {
     "over-legal-limit": ({ mix, onHeadPercent, mostPercent }) =>
-      `${named(mix)} : ${t.number(onHeadPercent, 1)} % de peroxyde sur la tête ; la loi, dans l’UE et au Royaume-Uni, permet ${mostPercent} %. Prendre un oxydant plus faible.`,
+      `${named(mix)} : ${t.number(onHeadPercent, 1)} % de peroxyde sur la tête ; la loi permet ${mostPercent} % dans l’UE et au Royaume-Uni. Prendre un oxydant plus faible.`,
     "hairline-strength": ({ mix, volume, mostVolume }) =>
       `${named(mix)} : ${t.number(volume)} vol à la lisière ; ${mostVolume} vol y est le maximum (pratique courante). Prendre ${mostVolume} vol ou un mélange à part.`,
     "strong-developer": ({ mix, volume, usualMostVolume }) =>

@@ -22,6 +22,7 @@ export const floor = (t: Tools) => ({
   by: (who: string) => `(${who})`,
   colourist: "coloriste",
   assistant: "renfort",
+  whoTaps: "Qui touche",
   wentOnEarlier: buttons.wentOnEarlier,
   /** A lane: who works in it, and on which side. */
   lane: (who: string) => t.capital(who),

@@ -87,8 +87,8 @@ const sheetProblemWords = (t: Tools) => {
     "no-developers":
       "Oxydants : aucun saisi. Ajoutez chaque titre que permet la fiche, par exemple 10, 20 et 30 vol.",
     "developer-twice": ({ volume }) => `Oxydants : ${t.number(volume)} vol y est deux fois. Retirez-en un.`,
-    "developer-impossible": ({ volume, mostVolume }) =>
-      `Oxydants : ${t.number(volume)} vol n’est pas un oxydant. Saisissez de 1 à ${t.number(mostVolume)} vol.`,
+    "developer-impossible": ({ volume, mostVolume, mostPercent }) =>
+      `Oxydants : ${t.number(volume)} vol n’est pas un oxydant. Saisissez de 1 à ${t.number(mostVolume)} vol : au plus ${t.number(mostPercent)} % dans l’UE et au Royaume-Uni.`,
     "lift-impossible": ({ volume, low, high, mostLevels }) =>
       `Oxydants : de ${t.number(low)} à ${t.number(high)} tons pour ${t.number(volume)} vol n’est pas un éclaircissement. Saisissez le chiffre bas d’abord, de 0 à ${t.number(mostLevels)}, ou laissez les deux vides.`,
     "lift-falls": ({ volume, weakerVolume }) =>

@@ -15,7 +15,7 @@ export function mixCautions(
   }
   return {
     "over-legal-limit": ({ mix, onHeadPercent, mostPercent }) =>
-      `${named(mix)}: на голові було б ${t.number(onHeadPercent, 1)}\u00a0% перекису; закон у ЄС і Великій Британії дозволяє ${mostPercent}\u00a0%. Взяти слабший окислювач.`,
+      `${named(mix)}: на голові було б ${t.number(onHeadPercent, 1)}\u00a0% перекису; закон дозволяє ${mostPercent}\u00a0% у ЄС і Великій Британії. Взяти слабший окислювач.`,
     "hairline-strength": ({ mix, volume, mostVolume }) =>
       `${named(mix)}: ${t.number(volume)}\u00a0vol на лінії росту; найбільше там беруть ${mostVolume}\u00a0vol (поширена практика). Взяти ${mostVolume}\u00a0vol або окрему суміш.`,
     "strong-developer": ({ mix, volume, usualMostVolume }) =>

@@ -19,6 +19,7 @@ export const floor = (t: Tools): ChairWords["floor"] => ({
   by: (who) => `виконує: ${who}`,
   colourist: "колорист",
   assistant: "асистент",
+  whoTaps: "Хто торкається",
   wentOnEarlier: buttons.wentOnEarlier,
   lane: (who) => t.capital(who),
   laneDone: "Цей бік накладено повністю.",

@@ -85,8 +85,8 @@ const sheetProblemWords = (t: Tools): SheetWords["problem"] => {
       "Окислювачі: жодного не введено. Додайте кожну силу, яку дозволяє картка, наприклад 10, 20 і 30 vol.",
     "developer-twice": ({ volume }) =>
       `Окислювачі: ${t.number(volume)}\u00a0vol указано двічі. Приберіть один.`,
-    "developer-impossible": ({ volume, mostVolume }) =>
-      `Окислювачі: ${t.number(volume)}\u00a0vol не буває. Введіть від 1 до ${t.number(mostVolume)}\u00a0vol.`,
+    "developer-impossible": ({ volume, mostVolume, mostPercent }) =>
+      `Окислювачі: ${t.number(volume)}\u00a0vol не буває. Введіть від 1 до ${t.number(mostVolume)}\u00a0vol: не більше ніж ${t.number(mostPercent)}\u00a0% у ЄС і Великій Британії.`,
     "lift-impossible": ({ volume, low, high, mostLevels }) =>
       `Окислювачі: рівні від ${t.number(low)} до ${t.number(high)} для ${t.number(volume)}\u00a0vol — не освітлення. Введіть спочатку меншу цифру, від 0 до ${t.number(mostLevels)}, або залиште обидва поля порожніми.`,
     "lift-falls": ({ volume, weakerVolume }) =>
