@@ -35,7 +35,7 @@ function BowlLeft({ bowl, at }: { bowl: RecordedBowl; at: number }) {
   const save = (grams: number | null) =>
     commit({ chapter: "chair", code: "weigh-left" }, setBowlLeft(at, grams))
   return (
-    <div className="with-fields">
+    <div className="weigh-left">
       <p>
         <b>{w.bowl({ bowl: at + 1, mix })}</b>, {w.made({ lightenerG, developerG })}
       </p>
@@ -49,7 +49,7 @@ function TonerLeft({ toner: { at, product, productG: tonerG, clearG, developerG,
   const save = (grams: number | null) =>
     commit({ chapter: "chair", code: "weigh-left" }, setTonerLeft(at, grams))
   return (
-    <div className="with-fields">
+    <div className="weigh-left">
       <p>
         <b>{product}</b>, {onSheet.tonerWeighed({ tonerG, clearG, developerG })}
       </p>
