@@ -1,2 +1,2 @@
-export const weeksAMonth = 30.44 / 7
+/** As many weeks after the visit as the picture looks ahead at most: assumption. */
 export const mostWeeksOn = 20

@@ -2,9 +2,9 @@ import { useMemo } from "react"
 import { Layer, Shape } from "react-konva/lib/ReactKonvaCore"
 import { useStore } from "zustand"
 import type { Fall } from "../core/fall/fall"
-import { grownMm } from "../core/fall/growth"
 import type { Shown } from "../core/fall/strandColours"
 import { shadesOfPlan } from "../core/pigment/shadesOfPlan"
+import { growthIn } from "../core/regrowth/growth"
 import { fallStore } from "../session/fall/fallStore"
 import { pictureStore } from "../session/fall/pictureStore"
 import { useSession } from "../session/usePlan"
@@ -30,7 +30,7 @@ export function FallLayer({ pane }: { pane: PaneState }) {
   )
   const shown = useMemo((): Shown => {
     const shades = shadesOfPlan({ consultation: plan.consultation })
-    return { shades: isToned ? shades : { ...shades, finish: null }, grownMm: grownMm(weeksOn).mid }
+    return { shades: isToned ? shades : { ...shades, finish: null }, grownMm: growthIn(weeksOn).midMm }
   }, [plan.consultation, isToned, weeksOn])
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new function is what makes Konva draw again
   const scene = useMemo(

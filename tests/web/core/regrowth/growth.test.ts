@@ -15,6 +15,7 @@ describe("what has grown since", () => {
     // 2.3077 months.
     const { lowMm, midMm, highMm } = growthIn(10)
     expect([lowMm, midMm, highMm].map((mm) => Math.round(mm * 10) / 10)).toEqual([23.1, 27.7, 32.3])
+    expect(growthIn(0)).toEqual({ lowMm: 0, midMm: 0, highMm: 0 })
   })
 
   it("is what was measured, where it was, and adds up over visits", () => {

@@ -1,7 +1,7 @@
 import { useStore } from "zustand"
 import { wornFronts } from "../../../../geometry/strands/gather"
 import { mostWeeksOn } from "../../../../presets/pigment/growth"
-import { grownMm } from "../../../core/fall/growth"
+import { growthIn } from "../../../core/regrowth/growth"
 import { pictureStore } from "../../../session/fall/pictureStore"
 import { usePlan } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
@@ -12,8 +12,7 @@ export function PictureControls() {
   const w = useWords().placement.foot.fall
   const { front, weeksOn, isToned } = useStore(pictureStore)
   const isFinishKnown = usePlan(({ consultation }) => (consultation?.finish ?? null) !== null)
-  const { low, high } = grownMm(weeksOn)
-  const words = w.weeksOn({ weeks: weeksOn, lowMm: low, highMm: high })
+  const words = w.weeksOn({ weeks: weeksOn, ...growthIn(weeksOn) })
   return (
     <div className="fall-look">
       <Choices
