@@ -14,7 +14,7 @@ type Asked<Answer> = {
 
 /**
  * Asks a worker numbered questions. It is opened for the first and ends when it is told to; then whatever was asked is
- * called off. A question that no worker could even hear is answered by null.
+ * called off. A question that no worker could even hear is answered by null; the next is asked of a new one.
  */
 export function askBeside<Question, Answer>(open: () => Worker) {
   const asked = new Map<number, Asked<Answer>>()
@@ -31,6 +31,8 @@ export function askBeside<Question, Answer>(open: () => Worker) {
     const fresh = open()
     fresh.onmessage = ({ data }: MessageEvent<Answered<Answer>>) => hear(data)
     fresh.onerror = () => {
+      fresh.terminate()
+      worker = null
       for (const { resolve } of asked.values()) resolve(null)
       asked.clear()
     }

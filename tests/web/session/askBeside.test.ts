@@ -58,10 +58,15 @@ describe("a worker that is asked", () => {
     expect(await next.answer).toBe("B")
   })
 
-  it("answers by null what no worker could hear", async () => {
+  it("answers by null what no worker could hear, and asks a new one next", async () => {
     const { opened, open } = fakes()
-    const { answer } = askBeside<{ word: string }, string>(open).ask({ word: "a" })
+    const beside = askBeside<{ word: string }, string>(open)
+    const { answer } = beside.ask({ word: "a" })
     opened[0].onerror?.({} as ErrorEvent)
     expect(await answer).toBe(null)
+    expect(opened[0].isEnded).toBe(true)
+    const next = beside.ask({ word: "b" })
+    tell(opened[1], { number: next.number, answer: "B" })
+    expect(await next.answer).toBe("B")
   })
 })
