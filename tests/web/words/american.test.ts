@@ -76,7 +76,7 @@ const overridden = {
   notAsked: 0,
   mixes: [],
   tests: [],
-  passes: [{ rule: "unknown-content", reason: "tested", by: "M." }],
+  passes: [{ rule: "unknown-content", reason: "tested", by: "M.", visit: "2026-03-09" }],
 } as const
 
 const coloured = {
@@ -143,6 +143,7 @@ describe("American English says", () => {
         rule: "unknown-content",
         mix: null,
         about: null,
+        on: null,
         by: "M.",
         reason: "tested",
       }),

@@ -70,7 +70,15 @@ const lines: SamplesOf<RecordLine> = {
       { who: 2, name: "", initials: "" },
     ],
   },
-  override: { code: "override", rule: "heat", mix: "A", about: null, by: "M.", reason: "short" },
+  override: {
+    code: "override",
+    rule: "heat",
+    mix: "A",
+    about: null,
+    by: "M.",
+    on: "2026-03-09",
+    reason: "short",
+  },
 }
 
 describe.each(everyLanguage)("the record in %s", (_, { record }) => {

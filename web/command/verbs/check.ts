@@ -53,7 +53,7 @@ function findingFields(told: Clearance, words: Words) {
 
 /** Codes for who reads them by machine, sentences beside them. */
 const findingOf = (
-  { rule, why, decides, source, passable, letter, mixes, pass, answered }: Finding,
+  { rule, why, decides, source, passable, letter, mixes, pass, lapsed, answered }: Finding,
   { cautions }: Words,
 ) => ({
   rule,
@@ -65,5 +65,8 @@ const findingOf = (
   source: cautions.sources[source],
   ...(mixes ? { mixes } : {}),
   ...(pass ? { overridden: { reason: pass.reason, by: pass.by } } : {}),
+  ...(lapsed && !pass
+    ? { wasOverridden: { on: lapsed.on ?? null, reason: lapsed.reason, by: lapsed.by } }
+    : {}),
   ...(answered ? { letter: { from: answered.from, dated: answered.dated } } : {}),
 })

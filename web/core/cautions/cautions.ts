@@ -23,6 +23,8 @@ export const rules: readonly NamedRule[] = (Object.keys(table) as RuleName[]).ma
 export type Finding = Found &
   Omit<NamedRule, "finds"> & {
     pass: Pass | null
+    /** What was written for another visit, the latest: it overrides nothing any more. */
+    lapsed: Pass | null
     /** The doctor's letter that answers it. */
     answered: DoctorLetter | null
   }
@@ -49,30 +51,41 @@ export function checkVisit(visit: Visit): {
 }
 
 const findingsOf = ({ finds, ...row }: NamedRule, visit: Visit): Finding[] =>
-  finds(visit).map((found) => ({
-    ...found,
-    ...row,
-    pass: row.passable ? passOf(row.rule, found, visit.consultation) : null,
-    answered: row.letter ? letterFor(row.rule, visit) : null,
-  }))
+  finds(visit).map((found) => {
+    const passes = row.passable ? passesOf(row.rule, found, visit.consultation) : []
+    const isOfThis = (pass: Pass) => pass.visit !== undefined && isOfVisit(pass.visit, visit.days)
+    return {
+      ...found,
+      ...row,
+      pass: passes.find(isOfThis) ?? null,
+      lapsed: passes.findLast((pass) => !isOfThis(pass)) ?? null,
+      answered: row.letter ? letterFor(row.rule, visit) : null,
+    }
+  })
 
-const passOf = (rule: RuleName, { mixes, about }: Found, { passes }: Consultation) =>
-  passes.find(
+/** What was written to override a finding, for whichever visit. */
+const passesOf = (rule: RuleName, { mixes, about }: Found, { passes }: Consultation): Pass[] =>
+  passes.filter(
     (pass) =>
       pass.rule === rule &&
       (pass.mix === undefined || mixes?.includes(pass.mix)) &&
       (pass.about === undefined || pass.about === about) &&
       pass.reason.trim() !== "" &&
       pass.by.trim() !== "",
-  ) ?? null
+  )
 
-/** The mixes for which the usual limits of heat were overridden in writing. */
+/**
+ * The mixes for which the usual limits of heat were overridden in writing, for the visit of that day or a later one: a
+ * clock knows no today, and a day gone by is asked anew by the stops.
+ */
 export const heatOverridden = (
   rule: keyof typeof heatHabitsBroken,
-  { consultation, mixes }: Pick<Visit, "consultation" | "mixes">,
+  { consultation, mixes, date }: Pick<Visit, "consultation" | "mixes"> & { date: string },
 ): string[] =>
-  heatHabitsBroken[rule]({ mixes }).flatMap(
-    (found) => (passOf(rule, found, consultation) && found.mixes) || [],
+  heatHabitsBroken[rule]({ mixes }).flatMap((found) =>
+    passesOf(rule, found, consultation).some(({ visit }) => visit !== undefined && visit >= date)
+      ? (found.mixes ?? [])
+      : [],
   )
 
 /** A letter counts for the visit it was entered for, and never before its own date. */

@@ -101,12 +101,16 @@ export type StrandResult = { product: string; outcome: "held" | "failed" }
 
 /**
  * A stop that was passed: why, in writing, and by whom; of one mix alone where it names one, and of what it was then
- * about, such as a product: another one is not passed with it.
+ * about, such as a product: another one is not passed with it. It counts for the visit it was written for; where nobody
+ * knows for which, as in an earlier Partline, it has to be written again. Days are "YYYY-MM-DD".
  */
 export type Pass = {
   rule: string
   reason: string
   by: string
+  /** The day it was written, and the day of the visit it is for. */
+  on?: string | undefined
+  visit?: string | undefined
   mix?: string | undefined
   about?: string | undefined
 }

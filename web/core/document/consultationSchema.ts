@@ -80,6 +80,8 @@ export const consultationSchema = z.strictObject({
       rule: line(letters.name),
       reason: lines(letters.note),
       by: line(letters.name),
+      on: z.optional(day),
+      visit: z.optional(day),
       mix: z.optional(line(letters.name)),
       about: z.optional(line(letters.note)),
     }),

@@ -42,7 +42,7 @@ const consultationOf = (today: string, now: Now): Consultation => ({
   ),
   alertTests: [tonerTest(today, now)],
   strandTests: [{ product: example.strandTested, outcome: "held" }],
-  passes: [example.override],
+  passes: [{ ...example.override, on: today, visit: today }],
 })
 
 const saidTo = (name: Question): Answer["said"] => (name === "homeColour" ? "yes" : "no")

@@ -50,7 +50,16 @@ export type RecordLine =
       result: { outcome: "clear" | "reacted"; readBy: string; read: DayTime | null } | null
     }
   | { code: "strand-test"; product: string; outcome: StrandResult["outcome"] }
-  | { code: "override"; rule: string; mix: string | null; about: string | null; by: string; reason: string }
+  /** `on`: the day it was written; null where nobody knows. */
+  | {
+      code: "override"
+      rule: string
+      mix: string | null
+      about: string | null
+      by: string
+      on: string | null
+      reason: string
+    }
   | { code: "letter"; rule: string; from: string; dated: string }
   /** What stopped the plan once and was taken back. */
   | { code: "withdrawn"; rule: string; about: string | null; at: DayTime | null; by: string }
@@ -81,12 +90,13 @@ export function clientLines(plan: Plan, zone: string): RecordLine[] {
       product,
       outcome,
     })),
-    ...consultation.passes.map(({ rule, reason, by, mix = null, about = null }) => ({
+    ...consultation.passes.map(({ rule, reason, by, on = null, mix = null, about = null }) => ({
       code: "override" as const,
       rule,
       mix,
       about,
       by,
+      on,
       reason,
     })),
     ...consultation.letters.map(({ rule, from, dated }) => ({ code: "letter" as const, rule, from, dated })),

@@ -76,11 +76,11 @@ export function serviceOf(plan: Plan, sheets: readonly ProductSheet[], choices: 
 
 /** Heat with what was overridden in writing for it: by the same rows as the stops, so that the clock and they agree. */
 function heatOf(plan: Plan, minutes: number, warmthC: number | null): PlannedHeat {
-  const { consultation } = plan
+  const { consultation, date } = plan
   if (!consultation || consultation.passes.length === 0) return { minutes, warmthC }
   const mixes = mixesPlanned(plan).map((mix) => ({ ...mix, heatMin: minutes }))
   const [place, time] = (["heat-place", "heat-time"] as const).map((rule) =>
-    heatOverridden(rule, { consultation, mixes }),
+    heatOverridden(rule, { consultation, mixes, date }),
   )
   return { minutes, warmthC, overridden: { place, time } }
 }

@@ -1,6 +1,8 @@
 import { useState } from "react"
+import { daysOf } from "../../core/cautions/asking/questions"
 import type { Finding } from "../../core/cautions/cautions"
 import { newConsultation, type Pass } from "../../core/document/consultation"
+import { nowHere } from "../../session/nowHere"
 import { usePlan } from "../../session/usePlan"
 import { useWords } from "../../session/words"
 import { TextField } from "../fields/TextField"
@@ -16,6 +18,7 @@ export function OverrideForm({
 }) {
   const { panel } = useWords().cautions
   const { passes } = usePlan((plan) => plan.consultation) ?? newConsultation()
+  const date = usePlan((plan) => plan.date)
   const [pass, setPass] = useState<Pass>({
     rule,
     reason: "",
@@ -25,7 +28,14 @@ export function OverrideForm({
   })
   const [isWanting, setWanting] = useState(false)
   const isWritten = pass.reason.trim() !== "" && pass.by.trim() !== ""
-  const others = passes.filter((each) => each.rule !== rule || each.mix !== pass.mix)
+  /** What was written for another visit stays in the record. */
+  const save = () => {
+    const { today: on, visit } = daysOf({ date }, nowHere())
+    const others = passes.filter(
+      (each) => each.rule !== rule || each.mix !== pass.mix || each.visit !== visit,
+    )
+    settle("override", { passes: [...others, { ...pass, on, visit }] })
+  }
   return (
     <details>
       <summary>{panel.override}</summary>
@@ -39,11 +49,7 @@ export function OverrideForm({
         />
         <TextField name={panel.by} value={pass.by} most={40} onCommit={(by) => setPass({ ...pass, by })} />
       </div>
-      <button
-        type="button"
-        className="button"
-        onClick={() => (isWritten ? settle("override", { passes: [...others, pass] }) : setWanting(true))}
-      >
+      <button type="button" className="button" onClick={() => (isWritten ? save() : setWanting(true))}>
         {panel.overrideThis}
       </button>
       {isWanting && !isWritten && (

@@ -22,6 +22,7 @@ export function StopCard({ finding, settle }: Props) {
       <p>
         <Authority finding={finding} />
       </p>
+      {finding.lapsed && <p>{panel.wasOverridden(finding.lapsed)}</p>}
       {!finding.passable && <p>{finding.letter ? panel.ways.letter : panel.ways.plan}</p>}
       {finding.passable && <OverrideForm finding={finding} settle={settle} />}
       {finding.letter && <LetterForm rule={finding.rule} settle={settle} />}

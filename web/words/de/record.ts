@@ -128,8 +128,8 @@ const recordLines = (t: Tools, client: ClientWords): RecordWords["lines"] => {
           : `${outcomes[result.outcome]}, abgelesen ${when(result.read)}${result.readBy ? ` von ${result.readBy}` : ""}`,
       ].join("; "),
     "strand-test": ({ product, outcome }) => `${product}: ${strands[outcome]}`,
-    override: ({ rule, mix, about, by, reason }) =>
-      `${[stopName(rule), ...(mix ? [`Mischung ${mix}`] : []), ...(about ? [about] : [])].join(", ")}: übergangen von ${by}: ${reason}`,
+    override: ({ rule, mix, about, by, on, reason }) =>
+      `${[stopName(rule), ...(mix ? [`Mischung ${mix}`] : []), ...(about ? [about] : [])].join(", ")}: übergangen von ${by}${on ? ` am ${t.date(on)}` : ""}: ${reason}`,
     letter: ({ rule, from, dated }) => `${stopName(rule)}: ${from}, ${t.date(dated)}`,
     withdrawn: ({ rule, about, at, by }) =>
       `${[stopName(rule), ...(about ? [about] : [])].join(", ")}: geändert oder entfernt ${when(at)}, ${by === "" ? "Name nicht angegeben" : `von ${by}`}`,

@@ -131,8 +131,8 @@ const recordLines = (t: Tools, client: ClientWords) => {
           : `${outcomes[result.outcome]}, read ${when(result.read)}${result.readBy ? ` by ${result.readBy}` : ""}`,
       ].join("; "),
     "strand-test": ({ product, outcome }) => `${product}: ${strands[outcome]}`,
-    override: ({ rule, mix, about, by, reason }) =>
-      `${[stopName(t, rule), ...(mix ? [`mix ${mix}`] : []), ...(about ? [about] : [])].join(", ")}: overridden by ${by}: ${reason}`,
+    override: ({ rule, mix, about, by, on, reason }) =>
+      `${[stopName(t, rule), ...(mix ? [`mix ${mix}`] : []), ...(about ? [about] : [])].join(", ")}: overridden by ${by}${on ? ` on ${t.date(on)}` : ""}: ${reason}`,
     letter: ({ rule, from, dated }) => `${stopName(t, rule)}: ${from}, ${t.date(dated)}`,
     withdrawn: ({ rule, about, at, by }) =>
       `${[stopName(t, rule), ...(about ? [about] : [])].join(", ")}: changed or removed ${when(at)}, ${by === "" ? "name not given" : `by ${by}`}`,

@@ -140,8 +140,8 @@ const recordLines = (t: Tools, client: ClientWords) => {
       return `${product}: aplicada ${when(applied)}${place ? ` (${place})` : ""}; ${read}`
     },
     "strand-test": ({ product, outcome }) => `${product}: ${strands[outcome]}`,
-    override: ({ rule, mix, about, by, reason }) =>
-      `${[stopName(rule), ...(mix ? [`mezcla ${mix}`] : []), ...(about ? [about] : [])].join(", ")}: anulado por ${by}: ${reason}`,
+    override: ({ rule, mix, about, by, on, reason }) =>
+      `${[stopName(rule), ...(mix ? [`mezcla ${mix}`] : []), ...(about ? [about] : [])].join(", ")}: anulado por ${by}${on ? ` el ${t.date(on)}` : ""}: ${reason}`,
     letter: ({ rule, from, dated }) => `${stopName(rule)}: ${from}, ${t.date(dated)}`,
     withdrawn: ({ rule, about, at, by }) =>
       `${[stopName(rule), ...(about ? [about] : [])].join(", ")}: cambiado o quitado ${when(at)}, ${by === "" ? "nombre no indicado" : `por ${by}`}`,

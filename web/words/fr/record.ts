@@ -143,8 +143,8 @@ const recordLines = (t: Tools, client: ClientWords) => {
           : `${outcomes[result.outcome]}, lue ${when(result.read)}${result.readBy ? ` par ${result.readBy}` : ""}`,
       ].join(" ; "),
     "strand-test": ({ product, outcome }) => `${product} : ${strands[outcome]}`,
-    override: ({ rule, mix, about, by, reason }) =>
-      `${[stopName(rule), ...(mix ? [`mélange ${mix}`] : []), ...(about ? [about] : [])].join(", ")} : dérogation de ${by} : ${reason}`,
+    override: ({ rule, mix, about, by, on, reason }) =>
+      `${[stopName(rule), ...(mix ? [`mélange ${mix}`] : []), ...(about ? [about] : [])].join(", ")} : dérogation de ${by}${on ? ` du ${t.date(on)}` : ""} : ${reason}`,
     letter: ({ rule, from, dated }) => `${stopName(rule)} : ${from}, ${t.date(dated)}`,
     withdrawn: ({ rule, about, at, by }) =>
       `${[stopName(rule), ...(about ? [about] : [])].join(", ")} : modifié ou retiré ${when(at)}, ${by === "" ? "nom non donné" : `par ${by}`}`,

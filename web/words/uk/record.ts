@@ -203,8 +203,8 @@ const recordLines = (t: Tools, client: ClientWords): RecordWords["lines"] => {
           : `${outcomes[result.outcome]}, оцінено ${when(result.read)}${result.readBy ? `, ${result.readBy}` : ""}`,
       ].join("; "),
     "strand-test": ({ product, outcome }) => `${product}: ${strands[outcome]}`,
-    override: ({ rule, mix, about, by, reason }) =>
-      `${[stopName(rule), ...(mix ? [`суміш ${mix}`] : []), ...(about ? [about] : [])].join(", ")}: заборону обійдено (${by}): ${reason}`,
+    override: ({ rule, mix, about, by, on, reason }) =>
+      `${[stopName(rule), ...(mix ? [`суміш ${mix}`] : []), ...(about ? [about] : [])].join(", ")}: заборону обійдено (${by}${on ? `, ${t.date(on)}` : ""}): ${reason}`,
     letter: ({ rule, from, dated }) => `${stopName(rule)}: ${from}, ${t.date(dated)}`,
     withdrawn: ({ rule, about, at, by }) =>
       `${[stopName(rule), ...(about ? [about] : [])].join(", ")}: змінено або прибрано ${when(at)}, ${by === "" ? "ім’я не вказано" : by}`,

@@ -1,7 +1,13 @@
 import { describe, expect, test } from "vitest"
 import { houseProducts } from "../../../../presets/formula/houseProducts"
 import { notAsked, notKnown } from "../../../../web/core/cautions/asking/notAsked"
-import { checkVisit, holding, type RuleName, rules } from "../../../../web/core/cautions/cautions"
+import {
+  checkVisit,
+  heatOverridden,
+  holding,
+  type RuleName,
+  rules,
+} from "../../../../web/core/cautions/cautions"
 import type { PlannedMix, Visit } from "../../../../web/core/cautions/rules/rule"
 import {
   type AlertTest,
@@ -115,7 +121,10 @@ const lettered: [RuleName, Visit][] = [
 
 describe("stops that nothing overrides: the law, the maker’s directions, a doctor’s ground", () => {
   test.each([...final, ...lettered])("%s", (rule, found) => {
-    const passed = { ...found.consultation, passes: [{ rule, reason: "The client insists.", by: "J" }] }
+    const passed = {
+      ...found.consultation,
+      passes: [{ rule, reason: "The client insists.", by: "J", visit: today }],
+    }
     expect(stopsOf(found)).toContain(rule)
     expect(stopsOf({ ...found, consultation: passed })).toContain(rule)
   })
@@ -176,7 +185,7 @@ describe("a pass", () => {
     ...found,
     consultation: { ...found.consultation, passes },
   })
-  const reason = { reason: "Asked on Monday.", by: "J" }
+  const reason = { reason: "Asked on Monday.", by: "J", visit: today }
 
   test("of one answer passes no other", () => {
     const both = visit({ answers: yes("recentRelaxer"), hair: hair({ history: ["henna"] }) })
@@ -198,6 +207,38 @@ describe("a pass", () => {
     expect(stopsOf(passed(stronger, [strengthPass]))).toEqual(["strong-developer"])
   })
 
+  test("counts for the visit it was written for alone, and stays what it was", () => {
+    const found = visit({ answers: yes("recentRelaxer") })
+    const on = (day: string) => ({ rule: "recent-relaxer", reason: "Seen.", by: "J", on: day, visit: day })
+    const unknown = { rule: "recent-relaxer", reason: "Seen.", by: "J" }
+    for (const day of ["2025-06-10", "2026-06-09", "2026-06-11", "2027-06-10"]) {
+      const { stops } = checkVisit(passed(found, [on(day)]))
+      expect(stops, day).toEqual([expect.objectContaining({ rule: "recent-relaxer", lapsed: on(day) })])
+    }
+    expect(checkVisit(passed(found, [unknown])).stops).toEqual([expect.objectContaining({ lapsed: unknown })])
+    expect(stopsOf(passed(found, [on("2026-06-09"), on(today)]))).toEqual([])
+  })
+
+  test("written today for a later visit counts on its day, and not for one that is brought forward or put off", () => {
+    const later = { today, visit: "2026-06-20" }
+    const pass = { rule: "henna", reason: "Cut hair tested.", by: "J", on: today, visit: "2026-06-20" }
+    const found = passed(visit({ hair: hair({ history: ["henna"] }) }), [pass])
+    const rulesOf = (days: Visit["days"]) => stopsOf({ ...found, days })
+    expect(rulesOf(later)).toEqual([])
+    expect(rulesOf({ today: "2026-06-20", visit: "2026-06-20" })).toEqual([])
+    for (const moved of ["2026-06-19", "2026-06-21"])
+      expect(rulesOf({ today, visit: moved }), moved).toEqual(["henna"])
+  })
+
+  test("of heat holds for the clock too for its visit, and for no later one", () => {
+    const hot = mix({ heatMin: 10, near: { hairline: true, scalp: false, cushion: false } })
+    const found = visit({}, hot)
+    const [{ about = "" }] = checkVisit(found).stops.filter(({ rule }) => rule === "heat-place")
+    const { consultation } = passed(found, [{ rule: "heat-place", about, ...reason }])
+    const on = (date: string) => heatOverridden("heat-place", { consultation, mixes: [hot], date })
+    expect([on(today), on("2026-06-11")]).toEqual([[hot.id], []])
+  })
+
   test("is asked for once where two mixes lack the same test", () => {
     const found = visit({}, tonerMix, { ...tonerMix, id: "root-shade" })
     expect(checkVisit(found).stops).toEqual([
@@ -210,7 +251,7 @@ describe("stops that a written reason passes", () => {
   test.each(passable)("%s", (rule, found) => {
     const withPass = (reason: string, by: string) => ({
       ...found,
-      consultation: { ...found.consultation, passes: [{ rule, reason, by }] },
+      consultation: { ...found.consultation, passes: [{ rule, reason, by, visit: today }] },
     })
     expect(stopsOf(found)).toEqual([rule])
     expect(stopsOf(withPass(" ", "J"))).toEqual([rule])
@@ -225,7 +266,8 @@ describe("stops that a written reason passes", () => {
 
 test("a stop passed for one mix still holds another", () => {
   const strong = (id: string) => mix({ id, sheet: null, developerVolume: 40 })
-  const passes = [{ rule: "strong-developer", reason: "Coarse hair, strand test seen.", by: "J", mix: "A" }]
+  const written = { reason: "Coarse hair, strand test seen.", by: "J", visit: today }
+  const passes = [{ rule: "strong-developer", ...written, mix: "A" }]
   const { stops, cautions } = checkVisit(visit({ passes }, strong("A"), strong("B")))
   expect(stops.map(({ mixes }) => mixes)).toEqual([["B"]])
   expect(cautions.filter(({ pass }) => pass !== null).map(({ mixes }) => mixes)).toEqual([["A"]])

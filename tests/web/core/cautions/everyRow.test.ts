@@ -138,6 +138,7 @@ function overridden(plan: Plan, rule: RuleName): Plan {
     rule,
     reason: "Seen on Monday.",
     by: "J",
+    visit: today,
     ...(mixes && { mix: mixes[0] }),
     ...(about !== undefined && { about }),
   }))

@@ -43,7 +43,9 @@ it("names the test that is wanting, and tells no answer and nothing that was see
 })
 
 it("gives no reason for an override that tells of health, in any language", () => {
-  const passes = [{ rule: "allergy", reason: "latex gloves swapped", by: "M.", about: "latex" }]
+  const passes = [
+    { rule: "allergy", reason: "latex gloves swapped", by: "M.", about: "latex", visit: "2026-03-09" },
+  ]
   const allergic = {
     ...plan,
     toning: undefined,

@@ -37,7 +37,7 @@ describe("a plan as the rules see it", () => {
   })
 
   it("holds the mix on a past reaction, whatever reason is written", () => {
-    const passes = [{ rule: "past-reaction", reason: "she insists", by: "M." }]
+    const passes = [{ rule: "past-reaction", reason: "she insists", by: "M.", visit: "2026-03-09" }]
     expect(stopsOf({ answers: on("pastReaction", "yes") })).toContain("past-reaction")
     expect(stopsOf({ answers: on("pastReaction", "yes"), passes })).toContain("past-reaction")
     expect(stopsWords(asked({ answers: on("pastReaction", "yes") }), now)).toBe(
@@ -48,7 +48,10 @@ describe("a plan as the rules see it", () => {
   it("prints who passed a stop and why, and holds nothing then", () => {
     const relaxed = { answers: on("recentRelaxer", "yes") }
     const [rule] = stopsOf(relaxed)
-    const passed = asked({ ...relaxed, passes: [{ rule, reason: "letter seen", by: "M." }] })
+    const passed = asked({
+      ...relaxed,
+      passes: [{ rule, reason: "letter seen", by: "M.", visit: "2026-03-09" }],
+    })
     expect(checkPlan(passed, now).stops).toEqual([])
     expect(stopsWords(passed, now)).toMatch(
       /^NOT CLEARED: health not asked\. \d+ things have not been asked\. “Recent relaxer or perm” overridden by M\.: letter seen$/,
@@ -95,7 +98,7 @@ describe("a consultation in a plan's file", () => {
       },
     ],
     strandTests: [{ product: "House powder (invented)", outcome: "held" }],
-    passes: [{ rule: "henna", reason: "cut hair tested", by: "M." }],
+    passes: [{ rule: "henna", reason: "cut hair tested", by: "M.", visit: "2026-03-09" }],
     otherAllergy: { which: "nickel", when: "since 2010", how: "itch" },
     blackHennaOn: "2019-07-01",
     letters: [{ rule: "asthma", from: "Dr A.", dated: "2026-03-01", visit: "2026-03-09" }],

@@ -1,4 +1,5 @@
 import type { cautions as english } from "../../en/cautions/cautions"
+import { fullStop } from "../../fullStop"
 import { deciders, sources } from "./authority"
 import { clearanceWords } from "./clearanceWords"
 import { alertTestFaults, clientCautions } from "./clientCautions"
@@ -49,6 +50,10 @@ export const cautions: typeof english = (t, shared) => {
       by: "Ihr Name",
       wanting: "Zuerst Grund und Ihren Namen eingeben.",
       overridden: (by, reason) => `Übergangen von ${by}: ${reason}`,
+      wasOverridden: ({ on, by, reason }) =>
+        on
+          ? `Am ${t.date(on)} übergangen von ${by}: ${fullStop(reason)} Neu fragen.`
+          : `Übergangen von ${by}, unbekannt für welchen Termin: ${fullStop(reason)} Neu fragen.`,
       undo: "Stopp wieder setzen",
       doNotMix: "Nicht mischen. Zuerst den Stopp oben klären.",
     },

@@ -1,5 +1,6 @@
 import type { Decider, Source } from "../../../core/cautions/rules/rule"
-import type { Question, StrandPart } from "../../../core/document/consultation"
+import type { Pass, Question, StrandPart } from "../../../core/document/consultation"
+import { fullStop } from "../../fullStop"
 import type { Tools } from "../../tools"
 import { deciders, sources } from "./authority"
 import { clearanceWords } from "./clearanceWords"
@@ -65,6 +66,11 @@ export const cautions = (t: Tools, shared: Shared) => {
       by: "Your name",
       wanting: "Enter a reason and your name first.",
       overridden: (by: string, reason: string) => `Overridden by ${by}: ${reason}`,
+      /** An override written for another visit. */
+      wasOverridden: ({ on, by, reason }: Pick<Pass, "on" | "by" | "reason">) =>
+        on
+          ? `Was overridden on ${t.date(on)} by ${by}: ${fullStop(reason)} Ask again.`
+          : `Was overridden by ${by}, for which visit nobody knows: ${fullStop(reason)} Ask again.`,
       undo: "Undo the override",
       doNotMix: "Do not mix. Resolve the stop above first.",
     },

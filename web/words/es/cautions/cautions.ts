@@ -1,5 +1,6 @@
 import type { Decider, Source } from "../../../core/cautions/rules/rule"
-import type { Question, StrandPart } from "../../../core/document/consultation"
+import type { Pass, Question, StrandPart } from "../../../core/document/consultation"
+import { fullStop } from "../../fullStop"
 import type { Tools } from "../../tools"
 import { deciders, sources } from "./authority"
 import { clearanceWords } from "./clearanceWords"
@@ -64,6 +65,10 @@ export const cautions = (t: Tools, shared: Shared) => {
       by: "Su nombre",
       wanting: "Introduzca antes un motivo y su nombre.",
       overridden: (by: string, reason: string) => `Anulado por ${by}: ${reason}`,
+      wasOverridden: ({ on, by, reason }: Pick<Pass, "on" | "by" | "reason">) =>
+        on
+          ? `Anulado el ${t.date(on)} por ${by}: ${fullStop(reason)} Pregunte de nuevo.`
+          : `Anulado por ${by}, no se sabe para qué visita: ${fullStop(reason)} Pregunte de nuevo.`,
       undo: "Deshacer la anulación",
       doNotMix: "No mezcle. Resuelva antes el bloqueo de arriba.",
     },

@@ -1,5 +1,6 @@
 import type { Decider, Source } from "../../../core/cautions/rules/rule"
-import type { Question, StrandPart } from "../../../core/document/consultation"
+import type { Pass, Question, StrandPart } from "../../../core/document/consultation"
+import { fullStop } from "../../fullStop"
 import type { Tools } from "../../tools"
 import { deciders, sources } from "./authority"
 import { clearanceWords } from "./clearanceWords"
@@ -65,6 +66,10 @@ export const cautions = (t: Tools, shared: Shared) => {
       by: "Votre nom",
       wanting: "Saisissez d’abord un motif et votre nom.",
       overridden: (by: string, reason: string) => `Dérogation de ${by} : ${reason}`,
+      wasOverridden: ({ on, by, reason }: Pick<Pass, "on" | "by" | "reason">) =>
+        on
+          ? `Dérogation du ${t.date(on)} par ${by} : ${fullStop(reason)} À redemander.`
+          : `Dérogation de ${by}, on ne sait pas pour quelle séance : ${fullStop(reason)} À redemander.`,
       undo: "Annuler la dérogation",
       doNotMix: "Ne pas mélanger. Réglez d’abord le blocage ci-dessus.",
     },

@@ -1,5 +1,6 @@
 import type { Question, StrandPart } from "../../../core/document/consultation"
 import type { CautionsWords } from "../../en/cautions/cautions"
+import { fullStop } from "../../fullStop"
 import type { Tools } from "../../tools"
 import { deciders, sources } from "./authority"
 import { clearanceWords } from "./clearanceWords"
@@ -62,6 +63,10 @@ export const cautions = (t: Tools, shared: Shared): CautionsWords => {
       by: "Ваше ім’я",
       wanting: "Спочатку введіть причину та своє ім’я.",
       overridden: (by, reason) => `Заборону обійдено (${by}): ${reason}`,
+      wasOverridden: ({ on, by, reason }) =>
+        on
+          ? `Заборону обійдено ${t.date(on)} (${by}): ${fullStop(reason)} Запитати знову.`
+          : `Заборону обійдено (${by}), для якого візиту — невідомо: ${fullStop(reason)} Запитати знову.`,
       undo: "Відмінити обхід",
       doNotMix: "Не змішувати. Спочатку розв’яжіть заборону вище.",
     },
