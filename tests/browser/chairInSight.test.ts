@@ -35,6 +35,37 @@ async function threeCallsLate(page: Page) {
 
 /** A phone whose browser shows its bars. */
 const lowPhone = { ...phone, viewport: { width: 390, height: 664 } }
+const low = [
+  ["low phone", lowPhone],
+  ["small phone", { ...phone, viewport: { width: 360, height: 640 } }],
+  ["phone lying down", { ...phone, viewport: { width: 844, height: 390 } }],
+  ["tablet at 200 %", { viewport: { width: 683, height: 512 } }],
+  ["low tablet", { viewport: { width: 1024, height: 690 } }],
+] as const
+
+/** Whether no other part lies over any corner of it. */
+const isUncovered = (button: Locator) =>
+  button.evaluate((element) => {
+    const { left, right, top, bottom } = element.getBoundingClientRect()
+    const corners = [left + 12, right - 12].flatMap((x) => [top + 8, bottom - 8].map((y) => [x, y] as const))
+    return corners.every(([x, y]) => element.contains(document.elementFromPoint(x, y)))
+  })
+
+it.each(low)("shows three late calls whole beside the next foil on a %s", async (_, size) => {
+  const { page, problems, close } = await visit(size)
+  await takeClock(page)
+  await sitDown(page)
+  const earlier = page.getByRole("button", { name: "It went on earlier" })
+  if (size.viewport.width < 700) expect(await isUncovered(earlier)).toBe(true)
+  await threeCallsLate(page)
+  const calls = await page.locator(".calls .touch").all()
+  expect(calls.length).toBe(7)
+  for (const call of calls) expect(await isUncovered(call), (await call.textContent()) ?? "").toBe(true)
+  for (const name of ["Foil 7 is on", /^Rinse now/, /^Mix [AB] now/, "Undo tap", "Something is wrong"])
+    expect(await isUncovered(page.getByRole("button", { name })), String(name)).toBe(true)
+  expect(problems).toEqual([])
+  await close()
+})
 
 it.each([...sizes, ["low phone", lowPhone] as const])(
   "keeps the bowl and the rinse in sight beside the next foil under three late calls on a %s",

@@ -1,7 +1,7 @@
 import type { Locator } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
-import { closeBrowser, openBrowser, phone, portrait, visit } from "../support/browser"
-import { onLargeView, options } from "../support/screen"
+import { closeBrowser, openBrowser, phone, portrait, tablet, visit } from "../support/browser"
+import { onLargeView, options, tabTo } from "../support/screen"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
@@ -54,3 +54,30 @@ it.each(inOneColumn)(
     await close()
   },
 )
+
+it("has what is done most in two rows over the fields, and the rest behind one button that stays as it is left", async () => {
+  const { page, problems, close } = await visit(tablet)
+  await options(page).nth(1).click()
+  const row = page.getByRole("region", { name: "What to do" })
+  const title = page.locator("#editor-title")
+  const rest = row.getByRole("button", { name: "Leave out a veil" })
+  const top = (await row.boundingBox())?.y ?? 0
+  expect(((await title.boundingBox())?.y ?? 0) - top).toBeLessThan(150)
+  expect(await isInReach(page.locator("section.editor").getByRole("radio").first())).toBe(true)
+  expect(await rest.count()).toBe(0)
+  // By keys, in the order they are read: the frequent ones, the rest, then Delete.
+  await tabTo(page, /^Stack behind/)
+  for (const name of ["Thinner", "Thicker", "More"]) {
+    await page.keyboard.press("Tab")
+    await row.getByRole("button", { name, exact: true }).and(page.locator(":focus")).waitFor()
+  }
+  await page.keyboard.press("Enter")
+  await row.getByRole("button", { name: "More", expanded: true }).waitFor()
+  await page.keyboard.press("Tab")
+  await row.getByRole("button", { name: "Copy" }).and(page.locator(":focus")).waitFor()
+  await options(page).nth(2).click()
+  await rest.waitFor()
+  expect(await row.getByRole("button").last().textContent()).toBe("Delete")
+  expect(problems).toEqual([])
+  await close()
+})

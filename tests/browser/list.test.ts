@@ -131,6 +131,7 @@ describe("the order of application", () => {
       await list.press("Alt+ArrowDown")
       expect(await status(page)).toBe("Foil 1 goes on 2nd of 9")
       expect(await numbers(page)).toEqual(["2", "1", "3", "4"])
+      await page.getByRole("button", { name: "More", exact: true }).click()
       await page.getByRole("button", { name: "Earlier", exact: true }).click()
       expect(await numbers(page)).toEqual(["1", "2", "3", "4"])
     }))

@@ -134,6 +134,7 @@ function isOnTop(button: Element) {
 
 it("leaves hair out by name with one tap each, and prints it", () =>
   withSlice(tablet, async (page) => {
+    await page.getByRole("button", { name: "More", exact: true }).click()
     await page.getByRole("button", { name: "Leave out baby hairs" }).click()
     await options(page).first().click()
     await page.getByRole("button", { name: "Repeat behind" }).click()

@@ -1,4 +1,4 @@
-import { lazy, type ReactNode, Suspense, useState } from "react"
+import { lazy, type ReactNode, Suspense, useId, useState } from "react"
 import type { Section } from "../../../geometry/section/section"
 import { usualGapMm } from "../../../presets/placement/stacking"
 import type { Edit } from "../../core/document/edit"
@@ -37,55 +37,91 @@ function Actions({ selected }: { selected: readonly Section[] }) {
   return (
     <>
       <section className="selected-actions actions" aria-label={w.title}>
-        {first && (
+        {first ? (
+          <>
+            <Group>
+              {leads && (
+                <Action
+                  label={w.repeatBehind}
+                  done={first.twin ? "repeat-behind-both" : "repeat-behind"}
+                  change={repeatBehind(first.id, usualGapMm.value)}
+                />
+              )}
+              <Press label={w.mirror} onClick={mirrorSelected} />
+              {leads && (
+                <button
+                  type="button"
+                  className="button"
+                  aria-expanded={isStacking}
+                  onClick={() => stack(isStacking ? null : first.id)}
+                >
+                  {w.stackBehind}
+                </button>
+              )}
+            </Group>
+            <Group>
+              <Thickness ids={ids} />
+            </Group>
+            <More>
+              <Group>
+                <Press label={w.copy} onClick={copySelected} />
+                <Nudges ids={ids} />
+              </Group>
+              {isOne && (
+                <Group>
+                  <Press label={w.earlier} onClick={() => applyBy(-1)} />
+                  <Press label={w.later} onClick={() => applyBy(1)} />
+                </Group>
+              )}
+              <Group>
+                {isTwo && !isPair && (
+                  <Action
+                    label={w.leaveBetween}
+                    done="leave-between"
+                    change={leaveBetween(ids, w.names.between)}
+                  />
+                )}
+                <LeavingOut ids={ids} />
+              </Group>
+            </More>
+            <Group>
+              <Press label={w.delete} onClick={removeInHand} />
+            </Group>
+          </>
+        ) : (
           <Group>
-            {leads && (
-              <Action
-                label={w.repeatBehind}
-                done={first.twin ? "repeat-behind-both" : "repeat-behind"}
-                change={repeatBehind(first.id, usualGapMm.value)}
-              />
-            )}
-            <Press label={w.mirror} onClick={mirrorSelected} />
-            {leads && (
-              <button
-                type="button"
-                className="button"
-                aria-expanded={isStacking}
-                onClick={() => stack(isStacking ? null : first.id)}
-              >
-                {w.stackBehind}
-              </button>
-            )}
-            <Press label={w.copy} onClick={copySelected} />
-          </Group>
-        )}
-        {first && (
-          <Group>
-            <Reshaping ids={ids} />
-          </Group>
-        )}
-        {isOne && (
-          <Group>
-            <Press label={w.earlier} onClick={() => applyBy(-1)} />
-            <Press label={w.later} onClick={() => applyBy(1)} />
-          </Group>
-        )}
-        <Group>
-          {isTwo && !isPair && (
-            <Action label={w.leaveBetween} done="leave-between" change={leaveBetween(ids, w.names.between)} />
-          )}
-          <LeavingOut ids={ids} />
-        </Group>
-        {first && (
-          <Group>
-            <Press label={w.delete} onClick={removeInHand} />
+            <LeavingOut ids={ids} />
           </Group>
         )}
       </section>
       <Suspense>
         {isStacking && <StackPanel key={first.id} first={first} onClose={() => stack(null)} />}
       </Suspense>
+    </>
+  )
+}
+
+/** What is done seldom, behind one button that keeps what it showed from foil to foil. */
+function More({ children }: { children: ReactNode }) {
+  const w = useWords().placement.actions
+  const [isOpen, open] = useState(false)
+  const id = useId()
+  return (
+    <>
+      <button
+        type="button"
+        className="button more"
+        aria-expanded={isOpen}
+        aria-controls={isOpen ? id : undefined}
+        onClick={() => open(!isOpen)}
+      >
+        {w.more}
+      </button>
+      {isOpen && (
+        <div id={id} className="more-actions">
+          {children}
+        </div>
+      )}
     </>
   )
 }
@@ -128,36 +164,25 @@ const Press = ({ label, onClick }: { label: string; onClick: () => void }) => (
 const depthStepMm = 1
 const nudgeMm = 2
 
-function Reshaping({ ids }: { ids: readonly string[] }) {
+function Thickness({ ids }: { ids: readonly string[] }) {
   const w = useWords().placement.actions
-  const key = ids.join(",")
+  const merge = `depth:${ids.join(",")}`
+  return (
+    <>
+      <Action label={w.thinner} done="thinner" change={thickenSections(ids, -depthStepMm)} merge={merge} />
+      <Action label={w.thicker} done="thicker" change={thickenSections(ids, depthStepMm)} merge={merge} />
+    </>
+  )
+}
+
+function Nudges({ ids }: { ids: readonly string[] }) {
+  const w = useWords().placement.actions
+  const merge = `move:${ids.join(",")}`
   const moved = (behindMm: number) => moveSections(ids, { alongMm: 0, behindMm })
   return (
     <>
-      <Action
-        label={w.thinner}
-        done="thinner"
-        change={thickenSections(ids, -depthStepMm)}
-        merge={`depth:${key}`}
-      />
-      <Action
-        label={w.thicker}
-        done="thicker"
-        change={thickenSections(ids, depthStepMm)}
-        merge={`depth:${key}`}
-      />
-      <Action
-        label={w.towardsHairline}
-        done="towards-hairline"
-        change={moved(-nudgeMm)}
-        merge={`move:${key}`}
-      />
-      <Action
-        label={w.awayFromHairline}
-        done="away-from-hairline"
-        change={moved(nudgeMm)}
-        merge={`move:${key}`}
-      />
+      <Action label={w.towardsHairline} done="towards-hairline" change={moved(-nudgeMm)} merge={merge} />
+      <Action label={w.awayFromHairline} done="away-from-hairline" change={moved(nudgeMm)} merge={merge} />
     </>
   )
 }

@@ -7,6 +7,7 @@ import { accent, black, mixColors } from "../../../drawing/inks"
 import { useWords } from "../../../session/words"
 import { HatchPatterns } from "../../fields/HatchPatterns"
 import { Scroller } from "../../fields/Scroller"
+import { bowlLevels } from "./bowlLevels"
 import { ChartGround } from "./ChartGround"
 import { ChartRow, type RowFoil } from "./ChartRow"
 import { type ChartScale, chartScale, headHeight } from "./chartScale"
@@ -81,15 +82,24 @@ const rowFoils = ({ sections, mixes }: Plan) =>
 
 type BowlsProps = { bowls: Schedule["bowls"]; plan: Plan; scale: ChartScale }
 
-const Bowls = ({ bowls, plan, scale: { at } }: BowlsProps) =>
-  bowls.map(({ mix, atMin, foils }) => (
-    <g key={`${mix}-${foils[0]}`}>
+const levelHeight = 15
+
+function Bowls({ bowls, plan, scale: { at } }: BowlsProps) {
+  const places = bowls.map(({ atMin }) => at(atMin))
+  const levels = bowlLevels(places)
+  return bowls.map(({ mix, foils }, which) => (
+    <g
+      key={`${mix}-${foils[0]}`}
+      className="chart-bowl"
+      transform={`translate(${places[which]} ${67 - levels[which] * levelHeight})`}
+    >
       <path
-        d={`M${at(atMin)} 66l-7 -11h14z`}
+        d="M0 0l-7 -11h14z"
         fill={mixColors[plan.mixes.findIndex(({ id }) => id === mix) % mixColors.length] ?? accent}
       />
-      <text x={at(atMin) + 11} y={66} fontSize={17} fontWeight={650} fill={black}>
+      <text x={11} y={0} fontSize={17} fontWeight={650} fill={black}>
         {mix}
       </text>
     </g>
   ))
+}

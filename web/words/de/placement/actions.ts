@@ -16,6 +16,7 @@ export const actions: typeof english = () => ({
   copy: "Kopieren",
   earlier: "Früher",
   later: "Später",
+  more: "Mehr",
   delete: "Löschen",
   /** What hair left out is called on the map and in the list. */
   names: {

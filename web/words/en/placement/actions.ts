@@ -14,6 +14,7 @@ export const actions = () => ({
   copy: "Copy",
   earlier: "Earlier",
   later: "Later",
+  more: "More",
   delete: "Delete",
   /** What hair left out is called on the map and in the list. */
   names: {

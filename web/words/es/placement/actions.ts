@@ -14,6 +14,7 @@ export const actions = () => ({
   copy: "Copiar",
   earlier: "Antes",
   later: "Después",
+  more: "Más",
   delete: "Eliminar",
   /** What hair left out is called on the map and in the list. */
   names: {

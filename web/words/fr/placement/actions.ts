@@ -14,6 +14,7 @@ export const actions = () => ({
   copy: "Copier",
   earlier: "Plus tôt",
   later: "Plus tard",
+  more: "Plus",
   delete: "Supprimer",
   /** What hair left out is called on the map and in the list. */
   names: {

@@ -16,6 +16,7 @@ export const actions = (): PlacementWords["actions"] => ({
   copy: "Копіювати",
   earlier: "Раніше",
   later: "Пізніше",
+  more: "Більше",
   delete: "Видалити",
   /** What hair left out is called on the map and in the list. */
   names: {
