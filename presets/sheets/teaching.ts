@@ -8,6 +8,7 @@ export const faultSources = {
   "dark-spots": commonPractice,
   "slice-too-deep": commonPractice,
   "last-foil-dark": commonPractice,
+  "last-panel-dark": commonPractice,
   "foil-slipping": commonPractice,
   "cushion-wet": commonPractice,
 } as const
@@ -21,6 +22,9 @@ export const usualFaults = [
   "slice-too-deep",
   "last-foil-dark",
 ] as const satisfies readonly FaultName[]
+
+/** The faults of hair that is painted, where nothing lies in a foil. */
+export const paintedFaults = ["dark-spots", "last-panel-dark"] as const satisfies readonly FaultName[]
 
 /** The deepest slice through which light is seen, mm. */
 export const seeThroughMm = sliceDepthMm.fine.range[1]

@@ -90,7 +90,7 @@ describe.each(everyLanguage)("the words of the chair in %s", (_, { chair }) => {
     const sentences = [
       ...said(chair.refusals, refusals),
       ...said(chair.notes, notes),
-      ...[[1], [1, 2]].map(chair.stillOn),
+      ...[[1], [1, 2]].map((foils) => chair.stillOn(foils)),
     ].join(" ")
     const named = [...sentences.matchAll(/[“„«]\u00a0?(.+?)\u00a0?[”“»]/g)].map(([, inner]) => inner)
     expect(new Set(named)).toEqual(new Set([...buttons, toners[1]]))

@@ -33,12 +33,12 @@ const tools: SamplesOf<ToolCode> = {
   mix: { code: "mix", mix: "A", form: null, developerVolume: 20, ratio: { lightener: 1, developer: 2 } },
   bowls: { code: "bowls", count: 2 },
   keeping: { code: "keeping" },
-  minding: { code: "minding" },
+  minding: { code: "minding", piece: "foil" },
 }
 const times: SamplesOf<TeachingTimeCode> = {
-  "first-check": { code: "first-check", firstMin: 10, delicateMin: 5, everyMin: 5 },
+  "first-check": { code: "first-check", firstMin: 10, delicateMin: 5, everyMin: 5, piece: "foil" },
   "max-time": { code: "max-time", mix: "A", maxMin: 50, isFromSheet: false, firstCheckMin: 10 },
-  "each-foil": { code: "each-foil" },
+  "each-foil": { code: "each-foil", piece: "panel" },
   "learner-pace": { code: "learner-pace", lowMin: 3, highMin: 4, foils: 9 },
 }
 const checks: SamplesOf<SelfCheckCode> = {
@@ -49,7 +49,7 @@ const checks: SamplesOf<SelfCheckCode> = {
   "both-faces": { code: "both-faces" },
   "left-out-dry": { code: "left-out-dry", names: [""] },
   "sides-match": { code: "sides-match" },
-  "minutes-noted": { code: "minutes-noted" },
+  "minutes-noted": { code: "minutes-noted", piece: "both" },
   "foils-sound": { code: "foils-sound" },
 }
 const titles: SamplesOf<StepTitleCode> = {

@@ -7,14 +7,21 @@ import {
   type Section,
 } from "../../../geometry/section/section"
 import type { ProductSheet } from "../../../presets/formula/productSheet"
-import { clips, type FaultName, seeThroughMm, usualFaults } from "../../../presets/sheets/teaching"
+import {
+  clips,
+  type FaultName,
+  paintedFaults,
+  seeThroughMm,
+  usualFaults,
+} from "../../../presets/sheets/teaching"
 import { foilMin, looks } from "../../../presets/timing/pace"
 import { sheetOf } from "../document/salon"
 import type { Mix, Plan } from "../document/schema"
 import { foilCount } from "../figures/foilCount"
 import { headOf, measured } from "../figures/measured"
 import { workingSectionsOf } from "../figures/workingSections"
-import { traitsOf, valuesOf } from "../kinds/kindRecords"
+import type { Piece } from "../kinds/kindRecord"
+import { pieceOf as piecesOf, traitsOf, valuesOf } from "../kinds/kindRecords"
 import { directionIn } from "../placement/places"
 import { mixesUsed } from "../schedule/mixesUsed"
 import { type FoilPlace, placesOf } from "../schedule/placesOf"
@@ -74,7 +81,10 @@ export type ToolCode =
     }
   | { code: "bowls"; count: number }
   | { code: "keeping" }
-  | { code: "minding" }
+  | { code: "minding"; piece: Piece }
+
+/** What the sections of a plan are called together. */
+const pieceIn = (plan: Plan): Piece => piecesOf(foilsOf(plan))
 
 /** What lies ready, a line each. The product goes by its kind, not its name: the class has its own. */
 export function toolsOf(plan: Plan): ToolCode[] {
@@ -88,7 +98,7 @@ export function toolsOf(plan: Plan): ToolCode[] {
     ...used.map((mix) => mixTool(mix, plan)),
     { code: "bowls", count: Math.max(1, used.length) },
     { code: "keeping" },
-    { code: "minding" },
+    { code: "minding", piece: pieceIn(plan) },
   ]
 }
 
@@ -118,10 +128,10 @@ function carriersOf(plan: Plan): ToolCode[] {
 }
 
 export type TeachingTimeCode =
-  | { code: "first-check"; firstMin: number; delicateMin: number; everyMin: number }
+  | { code: "first-check"; firstMin: number; delicateMin: number; everyMin: number; piece: Piece }
   /** From the product's own sheet, or what is usual where no sheet says. */
   | { code: "max-time"; mix: string; maxMin: number; isFromSheet: boolean; firstCheckMin: number | null }
-  | { code: "each-foil" }
+  | { code: "each-foil"; piece: Piece }
   | { code: "learner-pace"; lowMin: number; highMin: number; foils: number }
 
 /** When to check, and how long at most: from the sheets, else as is usual. */
@@ -135,9 +145,10 @@ export function timingOf(plan: Plan): TeachingTimeCode[] {
       firstMin: looks.firstMin,
       delicateMin: looks.firstDelicateMin,
       everyMin: looks.everyMin,
+      piece: pieceIn(plan),
     },
     ...used.map((mix) => maxTime(mix, plan)),
-    { code: "each-foil" },
+    { code: "each-foil", piece: pieceIn(plan) },
     ...(laid > 0 ? [{ code: "learner-pace" as const, lowMin: low, highMin: high, foils: laid }] : []),
   ]
 }
@@ -161,7 +172,7 @@ export type SelfCheckCode =
   | { code: "both-faces" }
   | { code: "left-out-dry"; names: readonly string[] }
   | { code: "sides-match" }
-  | { code: "minutes-noted" }
+  | { code: "minutes-noted"; piece: Piece }
   | { code: "foils-sound" }
 
 const mostChecks = 8
@@ -190,8 +201,8 @@ export function selfChecks(plan: Plan): SelfCheckCode[] {
     foils.some(({ faces }) => faces === 2) && { code: "both-faces" },
     names.length > 0 && { code: "left-out-dry", names },
     plan.sections.some(({ twin }) => twin) && { code: "sides-match" },
-    { code: "minutes-noted" },
-    { code: "foils-sound" },
+    { code: "minutes-noted", piece: pieceIn(plan) },
+    pieceIn(plan) !== "panel" && { code: "foils-sound" },
   ]
   return checks.filter((check) => check !== false).slice(0, mostChecks)
 }
@@ -199,8 +210,9 @@ export function selfChecks(plan: Plan): SelfCheckCode[] {
 /** The faults that what is drawn can have. */
 export function faultsOf(plan: Plan): FaultName[] {
   const foils = foilsOf(plan)
+  const usual: readonly FaultName[] = pieceIn(plan) === "panel" ? paintedFaults : usualFaults
   return [
-    ...usualFaults,
+    ...usual,
     ...(foils.some(({ carrier }) => carrier.kind === "foil") ? (["foil-slipping"] as const) : []),
     ...(foils.some((foil) => traitsOf(foil).hasCushion) ? (["cushion-wet"] as const) : []),
   ]

@@ -34,7 +34,7 @@ export function ChairStart({ plan, timed }: { plan: Plan; timed: TimedPlan }) {
         })}
       </p>
       <BeginService plan={plan} timed={timed} words={w.start.begin} className="touch giant" />
-      <p>{w.start.clock}</p>
+      <p>{w.start.clock(pieceOf(foils))}</p>
       <p>{w.start.reach}</p>
       {deviceLacks(thisDevice()).map((lack) => (
         <p key={lack}>{w.device[lack]}</p>

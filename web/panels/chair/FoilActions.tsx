@@ -23,8 +23,9 @@ type Props = {
 export function FoilActions({ foil, plan, holds, isLooking, onLook, onDone, onBurning }: Props) {
   const number = useService((chair) => onNow(chair, foil)?.mapNumber)
   const piece = useService((chair) => pieceOf(chair.foils.filter(({ id }) => id === foil)))
+  const all = useService(({ foils }) => pieceOf(foils)) ?? "foil"
   const w = useWords().chair.floor
-  if (!foil || !number) return <p className="large hint">{w.tapFoil}</p>
+  if (!foil || !number) return <p className="large hint">{w.tapFoil(all)}</p>
   const name = w.foilName(number, piece ?? "foil")
   if (isLooking)
     return (

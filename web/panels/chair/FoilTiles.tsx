@@ -17,10 +17,11 @@ export const FoilTiles = memo(function FoilTiles({ chosen, onChoose }: Props) {
   const onNow = useService((chair) => standingOf(chair).onNow) ?? []
   const past = useService(pastNow) ?? []
   const panels = useService(panelsOf) ?? []
+  const all = useService(({ foils }) => pieceOf(foils)) ?? "foil"
   const w = useWords().chair.floor
-  if (onNow.length === 0) return <p className="large">{w.noneOn}</p>
+  if (onNow.length === 0) return <p className="large">{w.noneOn(all)}</p>
   return (
-    <ul className="tiles" aria-label={w.foilsOn}>
+    <ul className="tiles" aria-label={w.foilsOn(all)}>
       {onNow.map(({ id, mapNumber, onAtMs, limitMs, plannedMs, isTapped, mustOff }) => (
         <Tile
           key={id}

@@ -54,7 +54,8 @@ function Lane({ plan, holds, lane, by, who }: LaneProps) {
   const place = useMemo(() => foil && placeOf(foil, headOf(plan)), [foil, plan])
   const { chair, common } = useWords()
   const w = chair.floor
-  if (!foil || !place) return <p className="large">{who ? `${w.lane(who)}: ${w.laneDone}` : w.allOn}</p>
+  const all = useService(({ foils: placed }) => pieceOf(placed)) ?? "foil"
+  if (!foil || !place) return <p className="large">{who ? `${w.lane(who)}: ${w.laneDone}` : w.allOn(all)}</p>
   const outOfTurn = id !== queue[0] && { outOfTurn: true as const }
   const piece = pieceOf([foil])
   const others = foils.filter((each) => queue.includes(each.id) && each.id !== id)

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from "react"
 import { holdsMix } from "../../core/cautions/clearance"
 import { onNow, standingOf } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
 import { useService } from "../../session/chair/useChair"
 import { useRestKeeper } from "../../session/chair/useRest"
@@ -30,6 +31,7 @@ export function Running({ plan, timed, onBurning }: Props) {
   const isOn = useService((chair) => onNow(chair, chosen) !== undefined)
   const isAllOff = useService((chair) => standingOf(chair).isAllOff)
   const mixes = useService((chair) => chair.foils.flatMap(({ mix }) => mix ?? [])) ?? []
+  const piece = useService(({ foils }) => pieceOf(foils)) ?? "foil"
   const holds = useClearance()
   // The button that started the clock is gone: the focus goes on to what is next.
   const next = useRef<HTMLElement>(null)
@@ -42,7 +44,7 @@ export function Running({ plan, timed, onBurning }: Props) {
       <Calls holds={holds} onChoose={choose} />
       <div className="chair-floor">
         <section className="next" ref={next} tabIndex={-1} aria-label={w.next}>
-          <HeldBy holds={holds} holdsFoils={!isAllOff && holdsMix(holds, ...mixes)} />
+          <HeldBy holds={holds} held={!isAllOff && holdsMix(holds, ...mixes) ? piece : null} />
           {isAllOff ? <Toners holds={holds} /> : <NextFoil plan={plan} holds={holds} />}
           <BowlAndRinse holds={holds} />
         </section>

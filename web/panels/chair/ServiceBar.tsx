@@ -1,6 +1,7 @@
 import "./serviceBar.css"
 import { callCode } from "../../core/chair/callCode"
 import { isDanger, nextCall } from "../../core/chair/dueCalls"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import { isRunning } from "../../session/chair/chairStore"
 import { useChair, useService } from "../../session/chair/useChair"
 import { useChairKeeper } from "../../session/chair/useChairKeeper"
@@ -29,7 +30,7 @@ function Bar() {
           isDanger(call) ? "danger" : call.stage === "ahead" ? "ahead" : "due",
           say(calls.shown, callCode(call)),
         ]
-      : ["ahead", bar.nothingOn]
+      : ["ahead", bar.nothingOn(pieceOf(chair.foils))]
   }) ?? ["ahead", ""]
   const initials = useChair(({ live }) => live?.initials ?? "")
   const isElsewhere = useChair(({ hold }) => hold === "elsewhere")

@@ -6,6 +6,7 @@ import type { Plan } from "../../core/document/schema"
 import type { AlarmTap, LookSeen } from "../../core/document/serviceRecord"
 import { addAlarm } from "../../core/edits/plan/addAlarm"
 import { setService } from "../../core/edits/plan/setService"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
 import { announceRefusal } from "../../session/announcements"
 import { chairStore, isRunning, openChair, setLive, tap, tick } from "../../session/chair/chairStore"
@@ -40,7 +41,14 @@ export function endService() {
   const { live } = chairStore.getState()
   if (!live) return
   const { onNow } = standingOf(live.chair)
-  if (onNow.length > 0) return announceRefusal(words().chair.stillOn(onNow.map(({ mapNumber }) => mapNumber)))
+  const still = live.chair.foils.filter(({ id }) => onNow.some((on) => on.id === id))
+  if (onNow.length > 0)
+    return announceRefusal(
+      words().chair.stillOn(
+        onNow.map(({ mapNumber }) => mapNumber),
+        pieceOf(still),
+      ),
+    )
   const toners = tonersOnNow(live.chair)
   if (toners.length > 0) return announceRefusal(words().chair.tonerStillOn(toners))
   const ended = { ...live, endedAt: new Date().toISOString() }

@@ -1,21 +1,24 @@
 import { fieldOf, type Holds } from "../../core/cautions/clearance"
+import type { Piece } from "../../core/kinds/kindRecord"
 import { goToField } from "../../session/clearance/fieldWanted"
 import { useWords } from "../../session/words"
 import { say } from "../../words/say"
 import "./clearance.css"
 
+type Props = { holds: Holds; held: Piece | null }
+
 /**
  * Why nothing more is to be mixed or begun, in sentences, and each open question with the way to its answer; nothing
- * where nothing holds it. Where foils are held too it says first what that means for them.
+ * where nothing holds it. `held`: what is not to be begun any more, which it says first; null where no foil waits.
  */
-export function HeldBy({ holds: { stops, notAsked }, holdsFoils }: { holds: Holds; holdsFoils: boolean }) {
+export function HeldBy({ holds: { stops, notAsked }, held }: Props) {
   const { cautions } = useWords()
   const { clearance: said } = cautions
   const sentences = new Set(stops.map(({ why }) => cautions.held(say(cautions.why, why))))
   if (sentences.size + notAsked.length === 0) return null
   return (
     <div role="alert">
-      {holdsFoils && <p className="large">{sentences.size > 0 ? said.chairHeld : said.chairOpen}</p>}
+      {held && <p className="large">{sentences.size > 0 ? said.chairHeld(held) : said.chairOpen(held)}</p>}
       {[...sentences].map((sentence) => (
         <p className="said refused" key={sentence}>
           {sentence}

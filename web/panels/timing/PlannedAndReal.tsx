@@ -1,6 +1,7 @@
 import { plannedAndReal, type PlannedAndReal as Row } from "../../core/chair/chairDue"
 import { chairOfRecord } from "../../core/chair/liveService"
 import type { Plan } from "../../core/document/schema"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import { useWords } from "../../session/words"
 import { Scroller } from "../fields/Scroller"
 
@@ -15,16 +16,17 @@ export function PlannedAndReal({ plan }: { plan: Plan }) {
     onMin: plannedMinutesOn,
   }))
   const rows = plannedAndReal(planned, chairOfRecord(service))
+  const piece = pieceOf(service.foils)
   const numberOf = new Map(service.foils.map(({ id, mapNumber }) => [id, mapNumber]))
   return (
     <section aria-labelledby="real-title">
       <h2 id="real-title">{w.title}</h2>
       <p>{w.when(Date.parse(service.startedAt))}</p>
-      <Scroller name={w.name}>
+      <Scroller name={w.name(piece)}>
         <table className="times">
           <thead>
             <tr>
-              <th scope="col">{w.foil}</th>
+              <th scope="col">{w.foil(piece)}</th>
               <th scope="col">{w.onPlanned}</th>
               <th scope="col">{w.onActual}</th>
               <th scope="col">{w.minutesPlanned}</th>

@@ -1,6 +1,7 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import { headOf } from "../../core/figures/measured"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import { placeOf } from "../../core/placement/places"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
 import { useWords } from "../../session/words"
@@ -14,13 +15,14 @@ export function TimeTable({ plan, timed: { schedule } }: { plan: Plan; timed: Ti
   const head = headOf(plan)
   const { timing, common } = useWords()
   const w = timing.table
+  const piece = pieceOf(plan.sections.filter(isFoil))
   const foils = new Map(plan.sections.filter(isFoil).map((foil) => [foil.id, foil]))
   return (
-    <Scroller name={w.name}>
+    <Scroller name={w.name(piece)}>
       <table className="times wide">
         <thead>
           <tr>
-            <th scope="col">{w.foil}</th>
+            <th scope="col">{w.foil(piece)}</th>
             <th scope="col">{w.on}</th>
             <th scope="col">{w.check}</th>
             <th scope="col">{w.ready}</th>

@@ -1,6 +1,8 @@
 import "./timing.css"
 import { useState } from "react"
+import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import { type TimedPlan, type TimingProblem, timedPlan } from "../../core/schedule/timedPlan"
 import { sessionStore } from "../../session/sessionStore"
 import { usePlan } from "../../session/usePlan"
@@ -75,12 +77,13 @@ type Timed = Extract<TimedPlan, { ok: true }>
 function OnTheClock({ plan, timed }: { plan: Plan; timed: Timed }) {
   const { rinseMin, lastOnMin } = timed.schedule
   const [wantedMin, scrub] = useState<number | null>(null)
+  const piece = pieceOf(plan.sections.filter(isFoil))
   const atMin = Math.min(wantedMin ?? Math.ceil(lastOnMin), Math.ceil(rinseMin))
   const w = useWords().timing
   return (
     <>
       <div className={timed.conflicts.length > 0 ? "clock-and-clashes" : "clock-alone"}>
-        <Summary schedule={timed.schedule} />
+        <Summary schedule={timed.schedule} piece={piece} />
         <section className="clock" aria-label={w.chart.title}>
           <TimeChart plan={plan} timed={timed} scrubbedMin={atMin} onScrub={scrub} />
           <MinuteSlider schedule={timed.schedule} atMin={atMin} onScrub={scrub} />
@@ -100,10 +103,10 @@ function OnTheClock({ plan, timed }: { plan: Plan; timed: Timed }) {
         </button>
       </p>
       <section aria-labelledby="times-title">
-        <h2 id="times-title">{w.table.title}</h2>
+        <h2 id="times-title">{w.table.title(piece)}</h2>
         <TimeTable plan={plan} timed={timed} />
       </section>
-      <AfterFoils schedule={timed.schedule} />
+      <AfterFoils schedule={timed.schedule} piece={piece} />
       <StrandTestPanel plan={plan} />
       <PlannedAndReal plan={plan} />
       <ChairLessons plan={plan} />

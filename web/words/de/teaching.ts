@@ -85,13 +85,14 @@ const tools = (t: Tools, common: CommonWords): TeachingWords["tools"] => {
         other: "# Schalen mit lockeren Deckeln, nicht aus Metall; Waage",
       }),
     keeping: "Handschuhe, Augenschutz, Schürze, Handtuch, feuchte Watte für die Haarlinie",
-    minding: "Timer; Stift, um zu notieren, wann jede Folie gelegt wird",
+    minding: ({ piece }) =>
+      `Timer; Stift, um zu notieren, wann ${{ foil: "jede Folie", panel: "jede Malpartie", both: "jede Folie und Malpartie" }[piece]} gelegt wird`,
   }
 }
 
 const times = (t: Tools): TeachingWords["times"] => ({
-  "first-check": ({ firstMin, delicateMin, everyMin }) =>
-    `Erste Kontrolle ${t.minutes(firstMin)} nach dem Legen der ersten Folie, ${t.minutes(delicateMin)} an der Haarlinie und bei feinem, porösem oder blondiertem Haar; dann alle ${t.minutes(everyMin)} (übliche Praxis). Herstellerangaben gehen vor.`,
+  "first-check": ({ firstMin, delicateMin, everyMin, piece }) =>
+    `Erste Kontrolle ${t.minutes(firstMin)} nach dem Legen der ${{ foil: "ersten Folie", panel: "ersten Malpartie", both: "ersten Folie oder Malpartie" }[piece]}, ${t.minutes(delicateMin)} an der Haarlinie und bei feinem, porösem oder blondiertem Haar; dann alle ${t.minutes(everyMin)} (übliche Praxis). Herstellerangaben gehen vor.`,
   "max-time": ({ mix, maxMin, isFromSheet, firstCheckMin }) =>
     [
       isFromSheet
@@ -99,8 +100,8 @@ const times = (t: Tools): TeachingWords["times"] => ({
         : `Mischung ${mix}: Höchstzeit ${t.minutes(maxMin)} (übliche Praxis; kein Produktblatt nennt sie). Zuerst die Herstellerangaben lesen.`,
       ...(firstCheckMin ? [`Erste Kontrolle nach ${t.minutes(firstCheckMin)}.`] : []),
     ].join(" "),
-  "each-foil":
-    "Die Zeit jeder Folie läuft ab der Minute, in der ihr Produkt das Haar zuerst berührt: notieren und jede abnehmen, sobald sie fertig ist.",
+  "each-foil": ({ piece }) =>
+    `Die Zeit ${{ foil: "jeder Folie", panel: "jeder Malpartie", both: "jeder Folie und Malpartie" }[piece]} läuft ab der Minute, in der ihr Produkt das Haar zuerst berührt: notieren und jede abnehmen, sobald sie fertig ist.`,
   "learner-pace": ({ lowMin, highMin, foils }) =>
     t.count(foils, {
       one: `Im Lerntempo, ${t.spread(t.number(lowMin), t.minutes(highMin, 1))} pro Folie, dauert # Folie ${t.spread(t.whole(lowMin * foils), t.minutes(highMin * foils))} (übliche Praxis).`,
@@ -127,7 +128,8 @@ const checks = (t: Tools, common: CommonWords): TeachingWords["checks"] => ({
   "left-out-dry": ({ names }) =>
     `Ausgelassen und noch trocken: ${t.and(names.map((name) => name || common.kinds["left-out"]))}.`,
   "sides-match": "Links und rechts stimmen im Spiegel überein.",
-  "minutes-noted": "Ich habe bei jeder Folie die Minute notiert und rechtzeitig kontrolliert.",
+  "minutes-noted": ({ piece }) =>
+    `Ich habe bei ${{ foil: "jeder Folie", panel: "jeder Malpartie", both: "jeder Folie und Malpartie" }[piece]} die Minute notiert und rechtzeitig kontrolliert.`,
   "foils-sound": "Keine Folie rutscht oder quillt, und keine ist warm.",
 })
 
@@ -157,6 +159,11 @@ const faults: TeachingWords["faults"] = {
     fault: "Letzte Folie zu dunkel",
     cause: "Sie wurde lange nach der ersten gelegt und mit ihr abgenommen.",
     cure: "Jede Folie abnehmen, sobald sie fertig ist, nicht alle auf einmal.",
+  },
+  "last-panel-dark": {
+    fault: "Letzte Malpartie zu dunkel",
+    cause: "Sie wurde lange nach der ersten gemalt und mit ihr abgenommen.",
+    cure: "Jede Malpartie abnehmen, sobald sie fertig ist, nicht alle auf einmal.",
   },
   "foil-slipping": {
     fault: "Folie rutscht",

@@ -93,14 +93,15 @@ const tools = (t: Tools, common: CommonWords) => {
         other: "# bowls with loose covers, not metal; scale",
       }),
     keeping: "Gloves, eye protection, apron, towel, damp cotton for the hairline",
-    minding: "Timer; pencil to note when each foil goes on",
+    minding: ({ piece }) =>
+      `Timer; pencil to note when ${{ foil: "each foil", panel: "each panel", both: "each foil and panel" }[piece]} goes on`,
   } satisfies Sentences<ToolCode>
 }
 
 const times = (t: Tools) =>
   ({
-    "first-check": ({ firstMin, delicateMin, everyMin }) =>
-      `First check ${t.minutes(firstMin)} after the first foil is on, ${t.minutes(delicateMin)} on hairline, fine, porous or lightened hair; then every ${t.minutes(everyMin)} (common practice). The maker’s directions come first.`,
+    "first-check": ({ firstMin, delicateMin, everyMin, piece }) =>
+      `First check ${t.minutes(firstMin)} after the ${{ foil: "first foil is", panel: "first panel is", both: "first one is" }[piece]} on, ${t.minutes(delicateMin)} on hairline, fine, porous or lightened hair; then every ${t.minutes(everyMin)} (common practice). The maker’s directions come first.`,
     "max-time": ({ mix, maxMin, isFromSheet, firstCheckMin }) =>
       [
         isFromSheet
@@ -108,8 +109,8 @@ const times = (t: Tools) =>
           : `Mix ${mix}: max time ${t.minutes(maxMin)} (common practice; no sheet says). Read the directions first.`,
         ...(firstCheckMin ? [`First check after ${t.minutes(firstCheckMin)}.`] : []),
       ].join(" "),
-    "each-foil":
-      "Each foil’s time runs from the minute its product first touches the hair: note it, and take each off when it is ready.",
+    "each-foil": ({ piece }) =>
+      `${{ foil: "Each foil’s", panel: "Each panel’s", both: "Each foil’s and panel’s" }[piece]} time runs from the minute its product first touches the hair: note it, and take each off when it is ready.`,
     "learner-pace": ({ lowMin, highMin, foils }) =>
       t.count(foils, {
         one: `At a learner’s pace, ${t.spread(t.number(lowMin), t.minutes(highMin, 1))} a foil, # foil takes ${t.spread(t.whole(lowMin * foils), t.minutes(highMin * foils))} to place (common practice).`,
@@ -137,7 +138,8 @@ const checks = (t: Tools, common: CommonWords) =>
     "left-out-dry": ({ names }) =>
       `Left out and still dry: ${t.and(names.map((name) => name || common.kinds["left-out"]))}.`,
     "sides-match": "Left and right match in the mirror.",
-    "minutes-noted": "I noted the minute each foil went on, and checked on time.",
+    "minutes-noted": ({ piece }) =>
+      `I noted the minute ${{ foil: "each foil", panel: "each panel", both: "each foil and panel" }[piece]} went on, and checked on time.`,
     "foils-sound": "No foil slips or swells, and none feels warm.",
   }) satisfies Sentences<SelfCheckCode>
 
@@ -167,6 +169,11 @@ const faults: Record<FaultName, { fault: string; cause: string; cure: string }> 
     fault: "Last foil too dark",
     cause: "It went on long after the first and came off with it.",
     cure: "Take each foil off when it is ready, not all at once.",
+  },
+  "last-panel-dark": {
+    fault: "Last panel too dark",
+    cause: "It went on long after the first and came off with it.",
+    cure: "Rinse each panel when it is ready, not all at once.",
   },
   "foil-slipping": {
     fault: "Foil slipping",

@@ -98,14 +98,15 @@ const tools = (t: Tools, common: CommonWords) => {
         other: "# boles con tapa suelta, no de metal; báscula",
       }),
     keeping: "Guantes, protección ocular, delantal, toalla, algodón húmedo para el contorno",
-    minding: "Cronómetro; lápiz para anotar cuándo se pone cada papel",
+    minding: ({ piece }) =>
+      `Cronómetro; lápiz para anotar cuándo se pone ${{ foil: "cada papel", panel: "cada panel", both: "cada papel y panel" }[piece]}`,
   } satisfies Sentences<ToolCode>
 }
 
 const times = (t: Tools) =>
   ({
-    "first-check": ({ firstMin, delicateMin, everyMin }) =>
-      `Primera revisión ${t.minutes(firstMin)} después de poner el primer papel, ${t.minutes(delicateMin)} en el contorno y en cabello fino, poroso o decolorado; después cada ${t.minutes(everyMin)} (práctica común). Las instrucciones del fabricante van primero.`,
+    "first-check": ({ firstMin, delicateMin, everyMin, piece }) =>
+      `Primera revisión ${t.minutes(firstMin)} después de poner ${{ foil: "el primer papel", panel: "el primer panel", both: "el primero" }[piece]}, ${t.minutes(delicateMin)} en el contorno y en cabello fino, poroso o decolorado; después cada ${t.minutes(everyMin)} (práctica común). Las instrucciones del fabricante van primero.`,
     "max-time": ({ mix, maxMin, isFromSheet, firstCheckMin }) =>
       [
         isFromSheet
@@ -113,8 +114,8 @@ const times = (t: Tools) =>
           : `Mezcla ${mix}: tiempo máx. ${t.minutes(maxMin)} (práctica común; ninguna ficha lo dice). Lea antes las instrucciones.`,
         ...(firstCheckMin ? [`Primera revisión a los ${t.minutes(firstCheckMin)}.`] : []),
       ].join(" "),
-    "each-foil":
-      "El tiempo de cada papel corre desde el minuto en que su producto toca el cabello por primera vez: anótelo, y retire cada uno cuando esté listo.",
+    "each-foil": ({ piece }) =>
+      `El tiempo de ${{ foil: "cada papel", panel: "cada panel", both: "cada papel y panel" }[piece]} corre desde el minuto en que su producto toca el cabello por primera vez: anótelo, y retire cada uno cuando esté listo.`,
     "learner-pace": ({ lowMin, highMin, foils }) =>
       t.count(foils, {
         one: `A ritmo de aprendiz, ${t.spread(t.number(lowMin), t.minutes(highMin, 1))} por papel, # papel lleva ${t.spread(t.whole(lowMin * foils), t.minutes(highMin * foils))} de colocación (práctica común).`,
@@ -142,7 +143,8 @@ const checks = (t: Tools, common: CommonWords) =>
     "left-out-dry": ({ names }) =>
       `Fuera y aún seco: ${t.and(names.map((name) => name || common.kinds["left-out"]))}.`,
     "sides-match": "Izquierda y derecha coinciden en el espejo.",
-    "minutes-noted": "Anoté el minuto en que puse cada papel y revisé a tiempo.",
+    "minutes-noted": ({ piece }) =>
+      `Anoté el minuto en que puse ${{ foil: "cada papel", panel: "cada panel", both: "cada papel y panel" }[piece]} y revisé a tiempo.`,
     "foils-sound": "Ningún papel resbala ni se hincha, y ninguno está caliente.",
   }) satisfies Sentences<SelfCheckCode>
 
@@ -172,6 +174,11 @@ const faults: Record<FaultName, { fault: string; cause: string; cure: string }> 
     fault: "Último papel demasiado oscuro",
     cause: "Se puso mucho después del primero y se retiró con él.",
     cure: "Retire cada papel cuando esté listo, no todos a la vez.",
+  },
+  "last-panel-dark": {
+    fault: "Último panel demasiado oscuro",
+    cause: "Se pintó mucho después del primero y se retiró con él.",
+    cure: "Retire cada panel cuando esté listo, no todos a la vez.",
   },
   "foil-slipping": {
     fault: "Papel que resbala",

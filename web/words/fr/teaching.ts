@@ -97,14 +97,15 @@ const tools = (t: Tools, common: CommonWords) => {
         other: "# bols non métalliques, couverts sans serrer ; balance",
       }),
     keeping: "Gants, protection des yeux, tablier, serviette, coton humide pour la lisière",
-    minding: "Minuteur ; crayon pour noter la pose de chaque papillote",
+    minding: ({ piece }) =>
+      `Minuteur ; crayon pour noter la pose de ${{ foil: "chaque papillote", panel: "chaque mèche", both: "chaque papillote et mèche" }[piece]}`,
   } satisfies Sentences<ToolCode>
 }
 
 const times = (t: Tools) =>
   ({
-    "first-check": ({ firstMin, delicateMin, everyMin }) =>
-      `Premier contrôle ${t.minutes(firstMin)} après la pose de la première papillote, ${t.minutes(delicateMin)} à la lisière et sur cheveux fins, poreux ou éclaircis ; ensuite toutes les ${t.minutes(everyMin)} (pratique courante). Le mode d’emploi du fabricant passe en premier.`,
+    "first-check": ({ firstMin, delicateMin, everyMin, piece }) =>
+      `Premier contrôle ${t.minutes(firstMin)} après la pose de ${{ foil: "la première papillote", panel: "la première mèche", both: "la première" }[piece]}, ${t.minutes(delicateMin)} à la lisière et sur cheveux fins, poreux ou éclaircis ; ensuite toutes les ${t.minutes(everyMin)} (pratique courante). Le mode d’emploi du fabricant passe en premier.`,
     "max-time": ({ mix, maxMin, isFromSheet, firstCheckMin }) =>
       [
         isFromSheet
@@ -112,8 +113,8 @@ const times = (t: Tools) =>
           : `Mélange ${mix} : temps max ${t.minutes(maxMin)} (pratique courante ; aucune fiche ne le dit). Lire d’abord le mode d’emploi.`,
         ...(firstCheckMin ? [`Premier contrôle après ${t.minutes(firstCheckMin)}.`] : []),
       ].join(" "),
-    "each-foil":
-      "Le temps de chaque papillote court dès que son produit touche les cheveux : noter cette minute, et retirer chacune quand elle est prête.",
+    "each-foil": ({ piece }) =>
+      `Le temps de ${{ foil: "chaque papillote", panel: "chaque mèche", both: "chaque papillote et mèche" }[piece]} court dès que son produit touche les cheveux : noter cette minute, et retirer chacune quand elle est prête.`,
     "learner-pace": ({ lowMin, highMin, foils }) =>
       t.count(foils, {
         one: `Au rythme débutant, ${t.spread(t.number(lowMin), t.minutes(highMin, 1))} par papillote, # papillote demande ${t.spread(t.whole(lowMin * foils), t.minutes(highMin * foils))} de placement (pratique courante).`,
@@ -141,7 +142,8 @@ const checks = (t: Tools, common: CommonWords) =>
     "left-out-dry": ({ names }) =>
       `Laissé et encore sec : ${t.and(names.map((name) => name || common.kinds["left-out"]))}.`,
     "sides-match": "Gauche et droite concordent dans le miroir.",
-    "minutes-noted": "J’ai noté la minute de pose de chaque papillote et contrôlé à temps.",
+    "minutes-noted": ({ piece }) =>
+      `J’ai noté la minute de pose de ${{ foil: "chaque papillote", panel: "chaque mèche", both: "chaque papillote et mèche" }[piece]} et contrôlé à temps.`,
     "foils-sound": "Aucune papillote ne glisse ni ne gonfle, aucune n’est chaude.",
   }) satisfies Sentences<SelfCheckCode>
 
@@ -171,6 +173,11 @@ const faults: Record<FaultName, { fault: string; cause: string; cure: string }> 
     fault: "Dernière trop foncée",
     cause: "Posée bien après la première, elle a été retirée avec elle.",
     cure: "Retirer chaque papillote quand elle est prête, pas toutes ensemble.",
+  },
+  "last-panel-dark": {
+    fault: "Dernière mèche trop foncée",
+    cause: "Peinte bien après la première, elle a été retirée avec elle.",
+    cure: "Retirer chaque mèche quand elle est prête, pas toutes ensemble.",
   },
   "foil-slipping": {
     fault: "Papillote qui glisse",

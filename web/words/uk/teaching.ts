@@ -90,13 +90,14 @@ const tools = (t: Tools, common: CommonWords): TeachingWords["tools"] => {
         ? "1 миска з нещільною кришкою, не металева; ваги"
         : `${t.count(count, { one: "# миска", few: "# миски", many: "# мисок", other: "# миски" })} з нещільними кришками, не металеві; ваги`,
     keeping: "Рукавички, захист очей, фартух, рушник, волога вата для лінії росту",
-    minding: "Таймер; олівець, щоб записувати, коли накладено кожну фольгу",
+    minding: ({ piece }) =>
+      `Таймер; олівець, щоб записувати, коли накладено ${{ foil: "кожну фольгу", panel: "кожну панель", both: "кожну фольгу й панель" }[piece]}`,
   }
 }
 
 const times = (t: Tools): TeachingWords["times"] => ({
-  "first-check": ({ firstMin, delicateMin, everyMin }) =>
-    `Перша перевірка через ${t.minutes(firstMin)} після першої накладеної фольги, через ${t.minutes(delicateMin)} на лінії росту та на тонкому, пористому чи освітленому волоссі; потім кожні ${t.minutes(everyMin)} (поширена практика). Передусім інструкція виробника.`,
+  "first-check": ({ firstMin, delicateMin, everyMin, piece }) =>
+    `Перша перевірка через ${t.minutes(firstMin)} після ${{ foil: "першої накладеної фольги", panel: "першої нанесеної панелі", both: "першої" }[piece]}, через ${t.minutes(delicateMin)} на лінії росту та на тонкому, пористому чи освітленому волоссі; потім кожні ${t.minutes(everyMin)} (поширена практика). Передусім інструкція виробника.`,
   "max-time": ({ mix, maxMin, isFromSheet, firstCheckMin }) =>
     [
       isFromSheet
@@ -104,8 +105,8 @@ const times = (t: Tools): TeachingWords["times"] => ({
         : `Суміш ${mix}: макс. час ${t.minutes(maxMin)} (поширена практика; картка не вказує). Спочатку прочитати інструкцію.`,
       ...(firstCheckMin ? [`Перша перевірка через ${t.minutes(firstCheckMin)}.`] : []),
     ].join(" "),
-  "each-foil":
-    "Час кожної фольги йде від хвилини, коли засіб уперше торкнувся волосся: записати її й знімати кожну, коли готова.",
+  "each-foil": ({ piece }) =>
+    `Час ${{ foil: "кожної фольги", panel: "кожної панелі", both: "кожної фольги й панелі" }[piece]} йде від хвилини, коли засіб уперше торкнувся волосся: записати її й знімати кожну, коли готова.`,
   "learner-pace": ({ lowMin, highMin, foils }) =>
     `У темпі учня, ${t.spread(t.number(lowMin), t.minutes(highMin, 1))} на фольгу, накладання триває ${t.spread(t.whole(lowMin * foils), t.minutes(highMin * foils))} (${foilCount(t, foils)}; поширена практика).`,
 })
@@ -128,7 +129,8 @@ const checks = (t: Tools, common: CommonWords): TeachingWords["checks"] => ({
   "left-out-dry": ({ names }) =>
     `Залишено й досі сухо: ${t.and(names.map((name) => name || common.kinds["left-out"]))}.`,
   "sides-match": "Лівий і правий бік у дзеркалі однакові.",
-  "minutes-noted": "Хвилину кожної фольги записано, перевірено вчасно.",
+  "minutes-noted": ({ piece }) =>
+    `Хвилину ${{ foil: "кожної фольги", panel: "кожної панелі", both: "кожної фольги й панелі" }[piece]} записано, перевірено вчасно.`,
   "foils-sound": "Жодна фольга не сповзає, не здувається й не тепла.",
 })
 
@@ -158,6 +160,11 @@ const faults: TeachingWords["faults"] = {
     fault: "Остання фольга затемна",
     cause: "Її накладено набагато пізніше за першу, а знято разом із нею.",
     cure: "Знімати кожну фольгу, коли готова, а не всі одразу.",
+  },
+  "last-panel-dark": {
+    fault: "Остання панель затемна",
+    cause: "Її нанесено набагато пізніше за першу, а знято разом із нею.",
+    cure: "Знімати кожну панель, коли готова, а не всі одразу.",
   },
   "foil-slipping": {
     fault: "Фольга сповзає",

@@ -16,7 +16,7 @@ import { choicesOfPlan } from "../../../../web/core/schedule/choicesOfPlan"
 import { placing } from "../../../../web/core/schedule/scheduleFromPlan"
 import { timedPlan } from "../../../../web/core/schedule/timedPlan"
 import { stepLines } from "../../../../web/core/teaching/stepLines"
-import { timingOf } from "../../../../web/core/teaching/teachingPlan"
+import { faultsOf, selfChecks, timingOf, toolsOf } from "../../../../web/core/teaching/teachingPlan"
 import { teachingSteps } from "../../../../web/core/teaching/teachingSteps"
 import { say } from "../../../../web/words/say"
 import { crownParting, done, emptyPlan, rightParting } from "../../../support/samples"
@@ -106,6 +106,19 @@ describe("the steps of a painted panel", () => {
   it("tell a class no pace of foils where there are none", () => {
     expect(timingOf(plan).map(({ code }) => code)).not.toContain("learner-pace")
     expect(timingOf({ ...plan, sections: [slice] }).map(({ code }) => code)).toContain("learner-pace")
+  })
+
+  it("tell a class of panels and of no foil, and of both where there are both", () => {
+    const words = (of: Plan) =>
+      [
+        ...toolsOf(of).map((tool) => say(en.teaching.tools, tool)),
+        ...timingOf(of).map((time) => say(en.teaching.times, time)),
+        ...selfChecks(of).map((check) => say(en.teaching.checks, check)),
+        ...faultsOf(of).flatMap((name) => Object.values(en.teaching.faults[name])),
+      ].join("\n")
+    expect(words({ ...plan, sections: [panel] })).not.toMatch(/foil/i)
+    expect(words({ ...plan, sections: [panel] })).toMatch(/each panel/)
+    expect(words({ ...plan, sections: [panel, slice] })).toMatch(/each foil and panel/)
   })
 
   it("leave those of a slice as they were", () => {

@@ -1,5 +1,7 @@
 import { useEffect, useState } from "react"
+import { isFoil } from "../../../../geometry/section/section"
 import type { Plan } from "../../../core/document/schema"
+import { pieceOf } from "../../../core/kinds/kindRecords"
 import { timedPlan } from "../../../core/schedule/timedPlan"
 import { draftStore } from "../../../session/draftStore"
 import { sessionStore } from "../../../session/sessionStore"
@@ -30,7 +32,8 @@ export function FootMinutes({ plan }: { plan: Plan }) {
   return (
     <>
       <span className="figure">
-        <b>{common.figures.minutes(minutes.lastOff)}</b> {placement.foot.firstToLast}
+        <b>{common.figures.minutes(minutes.lastOff)}</b>{" "}
+        {placement.foot.firstToLast(pieceOf(plan.sections.filter(isFoil)))}
       </span>
       <button
         type="button"

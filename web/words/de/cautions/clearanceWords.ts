@@ -70,9 +70,9 @@ export const clearanceWords: typeof english = (t) => {
     },
     chairStop: "Nicht mischen. Zuerst die Stopps klären.",
     chairNotAsked: "Dies vor dem Start der Uhr fragen.",
-    chairHeld:
-      "Ein Stopp ist dazugekommen. Keine Folie mehr beginnen und keine Schale mischen. Was liegt, kontrollieren und ausspülen.",
-    chairOpen:
-      "Eine Frage ist wieder offen. Keine Folie mehr beginnen und keine Schale mischen, bevor sie beantwortet ist. Was liegt, kontrollieren und ausspülen.",
+    chairHeld: (piece) =>
+      `Ein Stopp ist dazugekommen. ${{ foil: "Keine Folie mehr", panel: "Keine Malpartie mehr", both: "Keine Folie oder Malpartie mehr" }[piece]} beginnen und keine Schale mischen. Was liegt, kontrollieren und ausspülen.`,
+    chairOpen: (piece) =>
+      `Eine Frage ist wieder offen. ${{ foil: "Keine Folie mehr", panel: "Keine Malpartie mehr", both: "Keine Folie oder Malpartie mehr" }[piece]} beginnen und keine Schale mischen, bevor sie beantwortet ist. Was liegt, kontrollieren und ausspülen.`,
   }
 }

@@ -18,8 +18,13 @@ export const chair: typeof english = (t) => ({
     ahead: ({ foils, piece, bowls, span }) =>
       `${pieces(t).count(foils, piece)}, ${t.count(bowls, { one: "# Schale", other: "# Schalen" })}, ${span} am Stuhl.`,
     begin: "Uhr starten",
-    clock:
-      "Die Uhr läuft bei Neuladen und Ruhezustand weiter. Jede Folie antippen, wenn das Produkt das Haar zuerst berührt.",
+    clock: (piece) =>
+      ({
+        foil: "Die Uhr läuft bei Neuladen und Ruhezustand weiter. Jede Folie antippen, wenn das Produkt das Haar zuerst berührt.",
+        panel:
+          "Die Uhr läuft bei Neuladen und Ruhezustand weiter. Jede Malpartie antippen, wenn das Produkt das Haar zuerst berührt.",
+        both: "Die Uhr läuft bei Neuladen und Ruhezustand weiter. Jede Folie und Malpartie antippen, wenn das Produkt das Haar zuerst berührt.",
+      })[piece],
     reach:
       "Die Höchstzeit des Herstellers ist die Grenze. In Reichweite des Gastes bleiben, solange Produkt im Haar ist.",
   },
@@ -42,7 +47,8 @@ export const chair: typeof english = (t) => ({
     alarm: "Etwas stimmt nicht",
     notKept: (why) => `Auf diesem Gerät nicht gesichert: ${why}`,
     service: "Behandlung läuft",
-    nothingOn: "Keine Folie liegt",
+    nothingOn: (piece) =>
+      ({ foil: "Keine Folie liegt", panel: "Keine Malpartie liegt", both: "Nichts liegt" })[piece],
     inOtherWindow: "in einem anderen Fenster",
     toChair: "Zum Stuhl",
   },
@@ -96,10 +102,10 @@ export const chair: typeof english = (t) => ({
     "in-words": ({ words }) => words,
   },
 
-  stillOn: (foils) =>
+  stillOn: (foils, piece) =>
     t.count(foils.length, {
-      one: `Folie ${t.and(foils.map(String))} liegt noch. Zuerst „${buttons.off}“ oder „${buttons.rinseNow}“ antippen.`,
-      other: `Folien ${t.and(foils.map(String))} liegen noch. Zuerst „${buttons.off}“ oder „${buttons.rinseNow}“ antippen.`,
+      one: `${t.capital(pieces(t).names(foils, piece))} liegt noch. Zuerst „${buttons.off}“ oder „${buttons.rinseNow}“ antippen.`,
+      other: `${t.capital(pieces(t).names(foils, piece))} liegen noch. Zuerst „${buttons.off}“ oder „${buttons.rinseNow}“ antippen.`,
     }),
   tonerStillOn: (zones) =>
     `${t.and(zones.map((zone) => toners[zone]))}: noch im Haar. Zuerst „${buttons.tonerOff}“ antippen.`,

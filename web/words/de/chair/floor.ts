@@ -7,7 +7,12 @@ import { foilsWords } from "./calls"
 export const floor: typeof english = (t) => ({
   next: "Nächste",
   nextFoil: (piece) => (piece === "panel" ? "Nächste Partie" : "Nächste Folie"),
-  allOn: "Alle Folien liegen.",
+  allOn: (piece) =>
+    ({
+      foil: "Alle Folien liegen.",
+      panel: "Alle Malpartien liegen.",
+      both: "Alle Folien und Malpartien liegen.",
+    })[piece],
   what: ({ kind, place, foils }) =>
     foils === 1 ? `${t.capital(kind)}, ${place}` : `${t.capital(kind)} in ${t.whole(foils)} Folien, ${place}`,
   mix: (letter) => `Mischung ${letter}`,
@@ -25,8 +30,14 @@ export const floor: typeof english = (t) => ({
     ({ foil: "Andere Folie zuerst", panel: "Andere Partie zuerst", both: "Andere zuerst" })[piece],
 
   onNow: "Liegen jetzt",
-  foilsOn: "Folien, die liegen",
-  noneOn: "Keine Folie liegt.",
+  foilsOn: (piece) =>
+    ({
+      foil: "Folien, die liegen",
+      panel: "Malpartien, die liegen",
+      both: "Folien und Malpartien, die liegen",
+    })[piece],
+  noneOn: (piece) =>
+    ({ foil: "Keine Folie liegt.", panel: "Keine Malpartie liegt.", both: "Nichts liegt." })[piece],
   foil: (piece) => t.capital(pieces(t).word(1, piece)),
   foilName: (foil, piece) => t.capital(pieces(t).names([foil], piece)),
   foilNames: (foils, piece) => foilsWords(t, foils, piece),
@@ -37,7 +48,12 @@ export const floor: typeof english = (t) => ({
   offNow: (limitMin) => `max. ${t.whole(limitMin)}: jetzt abnehmen`,
   countedFromEarliest: "ab frühestens gezählt",
 
-  tapFoil: "Folie antippen: kontrolliert, ab, nachgetragen.",
+  tapFoil: (piece) =>
+    ({
+      foil: "Folie antippen: kontrolliert, ab, nachgetragen.",
+      panel: "Malpartie antippen: kontrolliert, ab, nachgetragen.",
+      both: "Folie oder Malpartie antippen: kontrolliert, ab, nachgetragen.",
+    })[piece],
   burning: "Brennt",
   checked: "Kontrolliert",
   off: buttons.off,
@@ -66,8 +82,8 @@ export const floor: typeof english = (t) => ({
   heatOff: "Wärme aus",
   thenCheck: "dann kontrollieren, abkühlen",
 
-  outlook: ({ lastOnMin, rinseMin }) =>
-    `Beim jetzigen Tempo: letzte Folie gelegt in Minute ${t.whole(lastOnMin)}, alle ab in Minute ${t.whole(rinseMin)}.`,
+  outlook: ({ lastOnMin, rinseMin }, piece) =>
+    `Beim jetzigen Tempo: ${{ foil: "letzte Folie", panel: "letzte Malpartie", both: "letzte" }[piece]} gelegt in Minute ${t.whole(lastOnMin)}, alle ab in Minute ${t.whole(rinseMin)}.`,
 
   again: "Weitere Behandlung mit diesem Plan starten",
   weigh: {

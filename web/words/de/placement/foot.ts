@@ -39,7 +39,12 @@ export const foot: typeof english = (t, { kinds, clientSide, landmark }) => {
     more: "mehr",
     estimates: "Schätzwerte. Schalen sind nach dem oberen Wert geplant.",
     estimatesLess: (less) => `${less}. Schalen sind nach dem oberen Wert geplant.`,
-    firstToLast: "von der ersten gelegten bis zur letzten abgenommenen Folie",
+    firstToLast: (piece) =>
+      ({
+        foil: "von der ersten gelegten bis zur letzten abgenommenen Folie",
+        panel: "von der ersten gelegten bis zur letzten abgenommenen Malpartie",
+        both: "von der ersten gelegten bis zur letzten abgenommenen",
+      })[piece],
     minuteByMinute: "Minute für Minute",
     showHairDown: "Haar offen zeigen",
     backToDrawing: "Zurück zur Zeichnung",

@@ -34,9 +34,11 @@ export const timing: typeof english = (t) => {
     },
 
     figures: {
-      lastOn: "Letzte Folie gelegt",
+      lastOn: (piece) =>
+        ({ foil: "Letzte Folie gelegt", panel: "Letzte Malpartie gelegt", both: "Letzte gelegt" })[piece],
       firstCheck: "Erste Kontrolle",
-      lastOff: "Letzte Folie ab",
+      lastOff: (piece) =>
+        ({ foil: "Letzte Folie ab", panel: "Letzte Malpartie ab", both: "Letzte ab" })[piece],
       inChair: "Am Stuhl",
       minute: (min) => `Minute ${t.whole(min)}`,
       noCheck: "–",
@@ -74,9 +76,19 @@ export const timing: typeof english = (t) => {
     },
 
     table: {
-      title: "Zeiten jeder Folie",
-      name: "Zeiten aller Folien",
-      foil: "Folie",
+      title: (piece) =>
+        ({
+          foil: "Zeiten jeder Folie",
+          panel: "Zeiten jeder Malpartie",
+          both: "Zeiten jeder Folie und Malpartie",
+        })[piece],
+      name: (piece) =>
+        ({
+          foil: "Zeiten aller Folien",
+          panel: "Zeiten aller Malpartien",
+          both: "Zeiten aller Folien und Malpartien",
+        })[piece],
+      foil: (piece) => ({ foil: "Folie", panel: "Malpartie", both: "Folie oder Malpartie" })[piece],
       on: "Auf",
       check: "Kontrolle",
       ready: "Fertig von–bis",
@@ -93,7 +105,12 @@ export const timing: typeof english = (t) => {
     },
 
     after: {
-      title: "Nach der letzten Folie",
+      title: (piece) =>
+        ({
+          foil: "Nach der letzten Folie",
+          panel: "Nach der letzten Malpartie",
+          both: "Nach der letzten Folie oder Malpartie",
+        })[piece],
       rinse: "Ausspülen",
       detangle: "Die Toupage entwirren, nass, von den Spitzen aufwärts",
       dry: "Trocknen",
@@ -134,8 +151,13 @@ export const timing: typeof english = (t) => {
     actual: {
       title: "Geplant und tatsächlich",
       when: (wallMs) => `${t.dayAndTime(wallMs)}. Minuten zählen ab dem ersten Scheitel.`,
-      name: "Geplante und tatsächliche Zeiten aller Folien",
-      foil: "Folie",
+      name: (piece) =>
+        ({
+          foil: "Geplante und tatsächliche Zeiten aller Folien",
+          panel: "Geplante und tatsächliche Zeiten aller Malpartien",
+          both: "Geplante und tatsächliche Zeiten aller Folien und Malpartien",
+        })[piece],
+      foil: (piece) => ({ foil: "Folie", panel: "Malpartie", both: "Folie oder Malpartie" })[piece],
       onPlanned: "Auf, geplant",
       onActual: "Auf, tatsächlich",
       minutesPlanned: "Einwirkzeit, geplant",

@@ -1,4 +1,5 @@
 import type { Clearance } from "../../../core/cautions/clearance"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
 
 type Told = Pick<Clearance, "state" | "day" | "by"> & {
@@ -75,8 +76,9 @@ export function clearanceWords(t: Tools) {
     /** At the chair, before the clock starts. */
     chairStop: "Do not mix. Resolve the stops first.",
     chairNotAsked: "Ask these before the clock starts.",
-    chairHeld: "A stop came up. Begin no more foils and mix no bowl. Check and rinse what is on.",
-    chairOpen:
-      "A question is open again. Begin no more foils and mix no bowl before it is answered. Check and rinse what is on.",
+    chairHeld: (piece: Piece) =>
+      `A stop came up. Begin no ${{ foil: "more foils", panel: "more panels", both: "more foils or panels" }[piece]} and mix no bowl. Check and rinse what is on.`,
+    chairOpen: (piece: Piece) =>
+      `A question is open again. Begin no ${{ foil: "more foils", panel: "more panels", both: "more foils or panels" }[piece]} and mix no bowl before it is answered. Check and rinse what is on.`,
   }
 }

@@ -25,7 +25,13 @@ export const chair = (t: Tools) => ({
     ahead: ({ foils, piece, bowls, span }: { foils: number; piece: Piece; bowls: number; span: string }) =>
       `${pieces(t).count(foils, piece)}, ${t.count(bowls, { one: "# bowl", other: "# bowls" })}, ${span} in the chair.`,
     begin: "Start the clock",
-    clock: "The clock goes on through reload and sleep. Tap each foil as the product first touches the hair.",
+    clock: (piece: Piece): string =>
+      ({
+        foil: "The clock goes on through reload and sleep. Tap each foil as the product first touches the hair.",
+        panel:
+          "The clock goes on through reload and sleep. Tap each panel as the product first touches the hair.",
+        both: "The clock goes on through reload and sleep. Tap each foil and panel as the product first touches the hair.",
+      })[piece],
     reach: "The maker’s maximum time is the limit. Stay in reach of the client while product is on.",
   },
 
@@ -47,7 +53,8 @@ export const chair = (t: Tools) => ({
     notKept: (why: string) => `Not saved on this device: ${why}`,
     /** On every other screen, while a service goes on. */
     service: "Service going on",
-    nothingOn: "No foils on",
+    nothingOn: (piece: Piece): string =>
+      ({ foil: "No foils on", panel: "No panels on", both: "Nothing on" })[piece],
     inOtherWindow: "in another window",
     toChair: "To the chair",
   },
@@ -107,8 +114,8 @@ export const chair = (t: Tools) => ({
   /** Deleting its plan. */
 
   /** Ending with foils on. */
-  stillOn: (foils: readonly number[]) =>
-    `${t.count(foils.length, { one: "Foil", other: "Foils" })} ${t.and(foils.map(String))} still on. Tap “${buttons.off}” or “${buttons.rinseNow}” first.`,
+  stillOn: (foils: readonly number[], piece?: Piece) =>
+    `${t.capital(pieces(t).names(foils, piece))} still on. Tap “${buttons.off}” or “${buttons.rinseNow}” first.`,
   tonerStillOn: (zones: readonly ToneZoneName[]) =>
     `${t.and(zones.map((zone) => toners[zone]))} still on. Tap “${buttons.tonerOff}” first.`,
 

@@ -8,7 +8,8 @@ import { foilsWords } from "./calls"
 export const floor = (t: Tools) => ({
   next: "Next",
   nextFoil: (piece: Piece): string => (piece === "panel" ? "Next panel" : "Next foil"),
-  allOn: "Every foil is on.",
+  allOn: (piece: Piece): string =>
+    ({ foil: "Every foil is on.", panel: "Every panel is on.", both: "Every foil and panel is on." })[piece],
   what: ({ kind, place, foils }: { kind: string; place: string; foils: number }) =>
     foils === 1 ? `${t.capital(kind)}, ${place}` : `${t.capital(kind)} in ${t.whole(foils)} foils, ${place}`,
   mix: (letter: string) => `mix ${letter}`,
@@ -30,8 +31,10 @@ export const floor = (t: Tools) => ({
     ({ foil: "Another foil first", panel: "Another panel first", both: "Another first" })[piece],
 
   onNow: "On now",
-  foilsOn: "Foils that are on",
-  noneOn: "No foils on.",
+  foilsOn: (piece: Piece): string =>
+    ({ foil: "Foils that are on", panel: "Panels that are on", both: "Foils and panels that are on" })[piece],
+  noneOn: (piece: Piece): string =>
+    ({ foil: "No foils on.", panel: "No panels on.", both: "Nothing on." })[piece],
   foil: (piece: Piece) => t.capital(pieces(t).word(1, piece)),
   foilName: (foil: number, piece?: Piece) => t.capital(pieces(t).names([foil], piece)),
   foilNames: (foils: readonly number[], piece?: Piece) => foilsWords(t, foils, piece),
@@ -43,7 +46,12 @@ export const floor = (t: Tools) => ({
   offNow: (limitMin: number) => `max ${t.whole(limitMin)}: off now`,
   countedFromEarliest: "counted from earliest",
 
-  tapFoil: "Tap a foil: checked, off, re-coated.",
+  tapFoil: (piece: Piece): string =>
+    ({
+      foil: "Tap a foil: checked, off, re-coated.",
+      panel: "Tap a panel: checked, off, re-coated.",
+      both: "Tap a foil or panel: checked, off, re-coated.",
+    })[piece],
   burning: "Burning",
   checked: "Checked",
   off: buttons.off,
@@ -74,8 +82,8 @@ export const floor = (t: Tools) => ({
   heatOff: "Heat off",
   thenCheck: "then check and let cool",
 
-  outlook: ({ lastOnMin, rinseMin }: { lastOnMin: number; rinseMin: number }) =>
-    `On current pace: last foil on at minute ${t.whole(lastOnMin)}, all off at minute ${t.whole(rinseMin)}.`,
+  outlook: ({ lastOnMin, rinseMin }: { lastOnMin: number; rinseMin: number }, piece: Piece) =>
+    `On current pace: ${{ foil: "last foil", panel: "last panel", both: "last one" }[piece]} on at minute ${t.whole(lastOnMin)}, all off at minute ${t.whole(rinseMin)}.`,
 
   again: "Start another service of this plan",
   weigh: {

@@ -40,7 +40,12 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
     more: "more",
     estimates: "Estimates. Bowls are planned at the upper figure.",
     estimatesLess: (less: string) => `${less}. Bowls are planned at the upper figure.`,
-    firstToLast: "first foil on to last foil off",
+    firstToLast: (piece: Piece): string =>
+      ({
+        foil: "first foil on to last foil off",
+        panel: "first panel on to last panel off",
+        both: "first on to last off",
+      })[piece],
     minuteByMinute: "Minute by minute",
     showHairDown: "Show hair down",
     backToDrawing: "Back to the drawing",

@@ -1,5 +1,6 @@
 import type { ViewName } from "../../../../geometry/surface/views"
 import type { ToneZoneName } from "../../../core/document/serviceRecord"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
 import { clashes } from "./clashes"
 import { settings } from "./settings"
@@ -36,9 +37,11 @@ export const timing = (t: Tools) => {
     },
 
     figures: {
-      lastOn: "Last foil on",
+      lastOn: (piece: Piece): string =>
+        ({ foil: "Last foil on", panel: "Last panel on", both: "Last one on" })[piece],
       firstCheck: "First check",
-      lastOff: "Last foil off",
+      lastOff: (piece: Piece): string =>
+        ({ foil: "Last foil off", panel: "Last panel off", both: "Last one off" })[piece],
       inChair: "In the chair",
       /** A minute of the visit, counted from the first parting. */
       minute: (min: number) => `minute ${t.whole(min)}`,
@@ -78,9 +81,19 @@ export const timing = (t: Tools) => {
     },
 
     table: {
-      title: "Times for each foil",
-      name: "Times of every foil",
-      foil: "Foil",
+      title: (piece: Piece): string =>
+        ({
+          foil: "Times for each foil",
+          panel: "Times for each panel",
+          both: "Times for each foil and panel",
+        })[piece],
+      name: (piece: Piece): string =>
+        ({
+          foil: "Times of every foil",
+          panel: "Times of every panel",
+          both: "Times of every foil and panel",
+        })[piece],
+      foil: (piece: Piece): string => ({ foil: "Foil", panel: "Panel", both: "Foil or panel" })[piece],
       on: "On",
       check: "Check",
       ready: "Ready from–to",
@@ -97,7 +110,12 @@ export const timing = (t: Tools) => {
     },
 
     after: {
-      title: "After the last foil",
+      title: (piece: Piece): string =>
+        ({
+          foil: "After the last foil",
+          panel: "After the last panel",
+          both: "After the last foil or panel",
+        })[piece],
       rinse: "Rinse",
       detangle: "Detangle the backcombing, wet, from the ends up",
       dry: "Dry",
@@ -139,8 +157,13 @@ export const timing = (t: Tools) => {
     actual: {
       title: "Planned and actual",
       when: (wallMs: number) => `${t.dayAndTime(wallMs)}. Minutes count from the first parting.`,
-      name: "Planned and actual times of every foil",
-      foil: "Foil",
+      name: (piece: Piece): string =>
+        ({
+          foil: "Planned and actual times of every foil",
+          panel: "Planned and actual times of every panel",
+          both: "Planned and actual times of every foil and panel",
+        })[piece],
+      foil: (piece: Piece): string => ({ foil: "Foil", panel: "Panel", both: "Foil or panel" })[piece],
       onPlanned: "On, planned",
       onActual: "On, actual",
       minutesPlanned: "Minutes on, planned",

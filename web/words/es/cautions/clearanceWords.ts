@@ -1,4 +1,5 @@
 import type { Clearance } from "../../../core/cautions/clearance"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
 
 type Told = Pick<Clearance, "state" | "day" | "by"> & {
@@ -79,9 +80,9 @@ export function clearanceWords(t: Tools) {
     /** At the chair, before the clock starts. */
     chairStop: "No mezcle. Resuelva antes los bloqueos.",
     chairNotAsked: "Pregunte esto antes de poner en marcha el reloj.",
-    chairHeld:
-      "Ha aparecido un bloqueo. No empiece más papeles ni mezcle otro bol. Revise y aclare lo que está puesto.",
-    chairOpen:
-      "Ha quedado abierta una pregunta. No empiece más papeles ni mezcle otro bol antes de responderla. Revise y aclare lo que está puesto.",
+    chairHeld: (piece: Piece) =>
+      `Ha aparecido un bloqueo. No empiece ${{ foil: "más papeles", panel: "más paneles", both: "más papeles ni paneles" }[piece]} ni mezcle otro bol. Revise y aclare lo que está puesto.`,
+    chairOpen: (piece: Piece) =>
+      `Ha quedado abierta una pregunta. No empiece ${{ foil: "más papeles", panel: "más paneles", both: "más papeles ni paneles" }[piece]} ni mezcle otro bol antes de responderla. Revise y aclare lo que está puesto.`,
   }
 }

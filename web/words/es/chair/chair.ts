@@ -25,8 +25,13 @@ export const chair = (t: Tools) => ({
     ahead: ({ foils, piece, bowls, span }: { foils: number; piece: Piece; bowls: number; span: string }) =>
       `${pieces(t).count(foils, piece)}, ${t.count(bowls, { one: "# bol", other: "# boles" })}, ${span} en el sillón.`,
     begin: "Poner el reloj",
-    clock:
-      "El reloj sigue aunque se recargue o se duerma. Toque cada papel cuando el producto toque el cabello por primera vez.",
+    clock: (piece: Piece): string =>
+      ({
+        foil: "El reloj sigue aunque se recargue o se duerma. Toque cada papel cuando el producto toque el cabello por primera vez.",
+        panel:
+          "El reloj sigue aunque se recargue o se duerma. Toque cada panel cuando el producto toque el cabello por primera vez.",
+        both: "El reloj sigue aunque se recargue o se duerma. Toque cada papel y panel cuando el producto toque el cabello por primera vez.",
+      })[piece],
     reach:
       "El tiempo máximo del fabricante es el límite. Quédese al alcance de su cliente mientras haya producto puesto.",
   },
@@ -50,7 +55,8 @@ export const chair = (t: Tools) => ({
     notKept: (why: string) => `No guardado en este dispositivo: ${why}`,
     /** On every other screen, while a service goes on. */
     service: "Servicio en curso",
-    nothingOn: "Sin papeles puestos",
+    nothingOn: (piece: Piece): string =>
+      ({ foil: "Sin papeles puestos", panel: "Sin paneles puestos", both: "Nada puesto" })[piece],
     inOtherWindow: "en otra ventana",
     toChair: "Al sillón",
   },
@@ -110,10 +116,10 @@ export const chair = (t: Tools) => ({
   } satisfies Sentences<ClockNote>,
 
   /** Ending with foils on. */
-  stillOn: (foils: readonly number[]) =>
+  stillOn: (foils: readonly number[], piece?: Piece) =>
     t.count(foils.length, {
-      one: `Papel ${t.and(foils.map(String))} aún puesto. Toque antes «${buttons.off}» o «${buttons.rinseNow}».`,
-      other: `Papeles ${t.and(foils.map(String))} aún puestos. Toque antes «${buttons.off}» o «${buttons.rinseNow}».`,
+      one: `${t.capital(pieces(t).names(foils, piece))} aún puesto. Toque antes «${buttons.off}» o «${buttons.rinseNow}».`,
+      other: `${t.capital(pieces(t).names(foils, piece))} aún puestos. Toque antes «${buttons.off}» o «${buttons.rinseNow}».`,
     }),
   tonerStillOn: (zones: readonly ToneZoneName[]) =>
     `${t.and(zones.map((zone) => toners[zone]))}: aún en el pelo. Toque antes «${buttons.tonerOff}».`,

@@ -8,7 +8,12 @@ import { foilsWords } from "./calls"
 export const floor = (t: Tools) => ({
   next: "Siguiente",
   nextFoil: (piece: Piece) => (piece === "panel" ? "Panel siguiente" : "Papel siguiente"),
-  allOn: "Todos los papeles, puestos.",
+  allOn: (piece: Piece): string =>
+    ({
+      foil: "Todos los papeles, puestos.",
+      panel: "Todos los paneles, puestos.",
+      both: "Todos los papeles y paneles, puestos.",
+    })[piece],
   what: ({ kind, place, foils }: { kind: string; place: string; foils: number }) =>
     foils === 1
       ? `${t.capital(kind)}, ${place}`
@@ -31,8 +36,10 @@ export const floor = (t: Tools) => ({
     ({ foil: "Antes otro papel", panel: "Antes otro panel", both: "Antes otro" })[piece],
 
   onNow: "Puestos ahora",
-  foilsOn: "Papeles puestos",
-  noneOn: "Ningún papel puesto.",
+  foilsOn: (piece: Piece): string =>
+    ({ foil: "Papeles puestos", panel: "Paneles puestos", both: "Papeles y paneles puestos" })[piece],
+  noneOn: (piece: Piece): string =>
+    ({ foil: "Ningún papel puesto.", panel: "Ningún panel puesto.", both: "Nada puesto." })[piece],
   foil: (piece: Piece) => t.capital(pieces(t).word(1, piece)),
   foilName: (foil: number, piece?: Piece) => t.capital(pieces(t).names([foil], piece)),
   foilNames: (foils: readonly number[], piece?: Piece) => foilsWords(t, foils, piece),
@@ -44,7 +51,12 @@ export const floor = (t: Tools) => ({
   offNow: (limitMin: number) => `máx. ${t.whole(limitMin)}: retirar ya`,
   countedFromEarliest: "cuenta desde lo más temprano",
 
-  tapFoil: "Toque un papel: revisado, retirado, reaplicado.",
+  tapFoil: (piece: Piece): string =>
+    ({
+      foil: "Toque un papel: revisado, retirado, reaplicado.",
+      panel: "Toque un panel: revisado, retirado, reaplicado.",
+      both: "Toque un papel o panel: revisado, retirado, reaplicado.",
+    })[piece],
   burning: "Arde",
   checked: "Revisado",
   off: buttons.off,
@@ -78,8 +90,8 @@ export const floor = (t: Tools) => ({
   heatOff: "Calor quitado",
   thenCheck: "luego revisar y dejar enfriar",
 
-  outlook: ({ lastOnMin, rinseMin }: { lastOnMin: number; rinseMin: number }) =>
-    `Al ritmo actual: último papel puesto en el minuto ${t.whole(lastOnMin)}, todos retirados en el minuto ${t.whole(rinseMin)}.`,
+  outlook: ({ lastOnMin, rinseMin }: { lastOnMin: number; rinseMin: number }, piece: Piece) =>
+    `Al ritmo actual: ${{ foil: "último papel puesto", panel: "último panel puesto", both: "último puesto" }[piece]} en el minuto ${t.whole(lastOnMin)}, todos retirados en el minuto ${t.whole(rinseMin)}.`,
 
   again: "Empezar otro servicio de este plan",
   weigh: {

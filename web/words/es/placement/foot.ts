@@ -44,7 +44,12 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
     more: "más",
     estimates: "Estimaciones. Los boles se planifican con la cifra alta.",
     estimatesLess: (less: string) => `${less}. Los boles se planifican con la cifra alta.`,
-    firstToLast: "del primer papel puesto al último retirado",
+    firstToLast: (piece: Piece): string =>
+      ({
+        foil: "del primer papel puesto al último retirado",
+        panel: "del primer panel puesto al último retirado",
+        both: "del primero puesto al último retirado",
+      })[piece],
     minuteByMinute: "Minuto a minuto",
     showHairDown: "Ver cabello suelto",
     backToDrawing: "Volver al dibujo",

@@ -1,5 +1,6 @@
 import type { ViewName } from "../../../../geometry/surface/views"
 import type { ToneZoneName } from "../../../core/document/serviceRecord"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
 import { clashes } from "./clashes"
 import { settings } from "./settings"
@@ -36,9 +37,9 @@ export const timing = (t: Tools) => {
     },
 
     figures: {
-      lastOn: "Último puesto",
+      lastOn: (_: Piece): string => "Último puesto",
       firstCheck: "1.ª revisión",
-      lastOff: "Último retirado",
+      lastOff: (_: Piece): string => "Último retirado",
       inChair: "En el sillón",
       /** A minute of the visit, counted from the first parting. */
       minute: (min: number) => `minuto ${t.whole(min)}`,
@@ -78,9 +79,19 @@ export const timing = (t: Tools) => {
     },
 
     table: {
-      title: "Tiempos de cada papel",
-      name: "Tiempos de todos los papeles",
-      foil: "Papel",
+      title: (piece: Piece): string =>
+        ({
+          foil: "Tiempos de cada papel",
+          panel: "Tiempos de cada panel",
+          both: "Tiempos de cada papel y panel",
+        })[piece],
+      name: (piece: Piece): string =>
+        ({
+          foil: "Tiempos de todos los papeles",
+          panel: "Tiempos de todos los paneles",
+          both: "Tiempos de todos los papeles y paneles",
+        })[piece],
+      foil: (piece: Piece): string => ({ foil: "Papel", panel: "Panel", both: "Papel o panel" })[piece],
       on: "Inicio",
       check: "Revisar",
       ready: "Listo de–a",
@@ -97,7 +108,12 @@ export const timing = (t: Tools) => {
     },
 
     after: {
-      title: "Tras el último papel",
+      title: (piece: Piece): string =>
+        ({
+          foil: "Tras el último papel",
+          panel: "Tras el último panel",
+          both: "Tras el último papel o panel",
+        })[piece],
       rinse: "Enjuagar",
       detangle: "Desenredar el cardado, mojado, de las puntas hacia arriba",
       dry: "Secar",
@@ -139,8 +155,13 @@ export const timing = (t: Tools) => {
     actual: {
       title: "Previsto y real",
       when: (wallMs: number) => `${t.dayAndTime(wallMs)}. Los minutos cuentan desde la primera raya.`,
-      name: "Tiempos previstos y reales de cada papel",
-      foil: "Papel",
+      name: (piece: Piece): string =>
+        ({
+          foil: "Tiempos previstos y reales de cada papel",
+          panel: "Tiempos previstos y reales de cada panel",
+          both: "Tiempos previstos y reales de cada papel y panel",
+        })[piece],
+      foil: (piece: Piece): string => ({ foil: "Papel", panel: "Panel", both: "Papel o panel" })[piece],
       onPlanned: "Inicio previsto",
       onActual: "Inicio real",
       minutesPlanned: "Min puesto, previsto",

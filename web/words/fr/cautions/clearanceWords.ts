@@ -1,4 +1,5 @@
 import type { Clearance } from "../../../core/cautions/clearance"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
 
 type Told = Pick<Clearance, "state" | "day" | "by"> & {
@@ -81,9 +82,9 @@ export function clearanceWords(t: Tools) {
     /** At the chair, before the clock starts. */
     chairStop: "Ne pas mélanger. Réglez d’abord les blocages.",
     chairNotAsked: "À demander avant de lancer l’horloge.",
-    chairHeld:
-      "Un blocage est apparu. Ne commencez plus de papillote et ne mélangez plus de bol. Contrôlez et rincez ce qui est posé.",
-    chairOpen:
-      "Une question est de nouveau ouverte. Ne commencez plus de papillote et ne mélangez plus de bol avant d’y avoir répondu. Contrôlez et rincez ce qui est posé.",
+    chairHeld: (piece: Piece) =>
+      `Un blocage est apparu. Ne commencez ${{ foil: "plus de papillote", panel: "plus de mèche", both: "plus de papillote ni de mèche" }[piece]} et ne mélangez plus de bol. Contrôlez et rincez ce qui est posé.`,
+    chairOpen: (piece: Piece) =>
+      `Une question est de nouveau ouverte. Ne commencez ${{ foil: "plus de papillote", panel: "plus de mèche", both: "plus de papillote ni de mèche" }[piece]} et ne mélangez plus de bol avant d’y avoir répondu. Contrôlez et rincez ce qui est posé.`,
   }
 }

@@ -25,8 +25,13 @@ export const chair = (t: Tools) => ({
     ahead: ({ foils, piece, bowls, span }: { foils: number; piece: Piece; bowls: number; span: string }) =>
       `${pieces(t).count(foils, piece)}, ${t.count(bowls, { one: "# bol", other: "# bols" })}, ${span} au fauteuil.`,
     begin: "Lancer l’horloge",
-    clock:
-      "L’horloge continue pendant un rechargement ou une mise en veille. Appuyez pour chaque papillote au moment où le produit touche les cheveux.",
+    clock: (piece: Piece): string =>
+      ({
+        foil: "L’horloge continue pendant un rechargement ou une mise en veille. Appuyez pour chaque papillote au moment où le produit touche les cheveux.",
+        panel:
+          "L’horloge continue pendant un rechargement ou une mise en veille. Appuyez pour chaque mèche au moment où le produit touche les cheveux.",
+        both: "L’horloge continue pendant un rechargement ou une mise en veille. Appuyez pour chaque papillote et chaque mèche au moment où le produit touche les cheveux.",
+      })[piece],
     reach:
       "Le temps maximum du fabricant est la limite. Restez à portée de la personne tant qu’il y a du produit.",
   },
@@ -50,7 +55,7 @@ export const chair = (t: Tools) => ({
     notKept: (why: string) => `Non enregistré sur cet appareil : ${why}`,
     /** On every other screen, while a service goes on. */
     service: "Prestation en cours",
-    nothingOn: "Rien en pose",
+    nothingOn: (_: Piece): string => "Rien en pose",
     inOtherWindow: "dans une autre fenêtre",
     toChair: "Au fauteuil",
   },
@@ -112,8 +117,8 @@ export const chair = (t: Tools) => ({
   } satisfies Sentences<ClockNote>,
 
   /** Ending with foils on. */
-  stillOn: (foils: readonly number[]) =>
-    `${t.count(foils.length, { one: "Papillote", other: "Papillotes" })} ${t.and(foils.map(String))} encore en pose. Appuyez d’abord sur « ${buttons.off} » ou « ${buttons.rinseNow} ».`,
+  stillOn: (foils: readonly number[], piece?: Piece) =>
+    `${t.capital(pieces(t).names(foils, piece))} encore en pose. Appuyez d’abord sur « ${buttons.off} » ou « ${buttons.rinseNow} ».`,
   tonerStillOn: (zones: readonly ToneZoneName[]) =>
     `${t.and(zones.map((zone) => toners[zone]))} : encore en pose. Appuyez d’abord sur « ${buttons.tonerOff} ».`,
 

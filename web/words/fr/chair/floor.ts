@@ -8,7 +8,7 @@ import { foilsWords } from "./calls"
 export const floor = (t: Tools) => ({
   next: "Ensuite",
   nextFoil: (piece: Piece) => (piece === "panel" ? "Mèche suivante" : "Papillote suivante"),
-  allOn: "Toutes sont posées.",
+  allOn: (_: Piece): string => "Toutes sont posées.",
   what: ({ kind, place, foils }: { kind: string; place: string; foils: number }) =>
     foils === 1
       ? `${t.capital(kind)}, ${place}`
@@ -32,8 +32,9 @@ export const floor = (t: Tools) => ({
     ({ foil: "Une autre d’abord", panel: "Une autre mèche d’abord", both: "Une autre d’abord" })[piece],
 
   onNow: "En pose",
-  foilsOn: "Papillotes en pose",
-  noneOn: "Rien en pose.",
+  foilsOn: (piece: Piece): string =>
+    ({ foil: "Papillotes en pose", panel: "Mèches en pose", both: "Papillotes et mèches en pose" })[piece],
+  noneOn: (_: Piece): string => "Rien en pose.",
   foil: (piece: Piece) => t.capital(pieces(t).word(1, piece)),
   foilName: (foil: number, piece?: Piece) => t.capital(pieces(t).names([foil], piece)),
   foilNames: (foils: readonly number[], piece?: Piece) => foilsWords(t, foils, piece),
@@ -45,7 +46,12 @@ export const floor = (t: Tools) => ({
   offNow: (limitMin: number) => `max ${t.whole(limitMin)} : retirer`,
   countedFromEarliest: "comptée au plus tôt",
 
-  tapFoil: "Appuyez sur une papillote : contrôlée, retirer, réappliquée.",
+  tapFoil: (piece: Piece): string =>
+    ({
+      foil: "Appuyez sur une papillote : contrôlée, retirer, réappliquée.",
+      panel: "Appuyez sur une mèche : contrôlée, retirer, réappliquée.",
+      both: "Appuyez sur une papillote ou une mèche : contrôlée, retirer, réappliquée.",
+    })[piece],
   burning: "Brûle",
   checked: "Contrôlée",
   off: buttons.off,
@@ -76,8 +82,8 @@ export const floor = (t: Tools) => ({
   heatOff: "Chaleur ôtée",
   thenCheck: "puis contrôler, refroidir",
 
-  outlook: ({ lastOnMin, rinseMin }: { lastOnMin: number; rinseMin: number }) =>
-    `À ce rythme : dernière papillote posée minute ${t.whole(lastOnMin)}, toutes retirées minute ${t.whole(rinseMin)}.`,
+  outlook: ({ lastOnMin, rinseMin }: { lastOnMin: number; rinseMin: number }, piece: Piece) =>
+    `À ce rythme : ${{ foil: "dernière papillote posée", panel: "dernière mèche posée", both: "dernière posée" }[piece]} minute ${t.whole(lastOnMin)}, toutes retirées minute ${t.whole(rinseMin)}.`,
 
   again: "Refaire une prestation de ce plan",
   weigh: {

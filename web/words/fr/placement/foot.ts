@@ -44,7 +44,7 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords) => 
     more: "plus",
     estimates: "Estimations. Les bols sont prévus au chiffre haut.",
     estimatesLess: (less: string) => `${less}. Les bols sont prévus au chiffre haut.`,
-    firstToLast: "de la première posée à la dernière retirée",
+    firstToLast: (_: Piece): string => "de la première posée à la dernière retirée",
     minuteByMinute: "Minute par minute",
     showHairDown: "Voir les cheveux lâchés",
     backToDrawing: "Retour au tracé",

@@ -1,5 +1,6 @@
 import type { ViewName } from "../../../../geometry/surface/views"
 import type { ToneZoneName } from "../../../core/document/serviceRecord"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
 import { clashes } from "./clashes"
 import { settings } from "./settings"
@@ -36,9 +37,9 @@ export const timing = (t: Tools) => {
     },
 
     figures: {
-      lastOn: "Dernière posée",
+      lastOn: (_: Piece): string => "Dernière posée",
       firstCheck: "Premier contrôle",
-      lastOff: "Dernière retirée",
+      lastOff: (_: Piece): string => "Dernière retirée",
       inChair: "Au fauteuil",
       /** A minute of the visit, counted from the first parting. */
       minute: (min: number) => `minute ${t.whole(min)}`,
@@ -78,9 +79,18 @@ export const timing = (t: Tools) => {
     },
 
     table: {
-      title: "Temps par papillote",
-      name: "Temps de chaque papillote",
-      foil: "Papillote",
+      title: (piece: Piece): string =>
+        ({ foil: "Temps par papillote", panel: "Temps par mèche", both: "Temps par papillote et par mèche" })[
+          piece
+        ],
+      name: (piece: Piece): string =>
+        ({
+          foil: "Temps de chaque papillote",
+          panel: "Temps de chaque mèche",
+          both: "Temps de chaque papillote et mèche",
+        })[piece],
+      foil: (piece: Piece): string =>
+        ({ foil: "Papillote", panel: "Mèche", both: "Papillote ou mèche" })[piece],
       on: "Pose",
       check: "Contrôle",
       ready: "Prête de–à",
@@ -97,7 +107,12 @@ export const timing = (t: Tools) => {
     },
 
     after: {
-      title: "Après la dernière papillote",
+      title: (piece: Piece): string =>
+        ({
+          foil: "Après la dernière papillote",
+          panel: "Après la dernière mèche",
+          both: "Après la dernière papillote ou mèche",
+        })[piece],
       rinse: "Rincer",
       detangle: "Démêler le crêpage, mouillé, en partant des pointes",
       dry: "Sécher",
@@ -140,8 +155,14 @@ export const timing = (t: Tools) => {
       title: "Prévu et réel",
       when: (wallMs: number) =>
         `${t.dayAndTime(wallMs)}. Les minutes se comptent depuis la première séparation.`,
-      name: "Temps prévus et réels de chaque papillote",
-      foil: "Papillote",
+      name: (piece: Piece): string =>
+        ({
+          foil: "Temps prévus et réels de chaque papillote",
+          panel: "Temps prévus et réels de chaque mèche",
+          both: "Temps prévus et réels de chaque papillote et mèche",
+        })[piece],
+      foil: (piece: Piece): string =>
+        ({ foil: "Papillote", panel: "Mèche", both: "Papillote ou mèche" })[piece],
       onPlanned: "Pose, prévue",
       onActual: "Pose, réelle",
       minutesPlanned: "Min de pose, prévues",

@@ -19,8 +19,13 @@ export const chair = (t: Tools): ChairWords => ({
     ahead: ({ foils, piece, bowls, span }) =>
       `${pieces(t).count(foils, piece)}, ${t.count(bowls, { one: "# миска", few: "# миски", many: "# мисок", other: "# миски" })}, у кріслі ${span}.`,
     begin: "Запустити годинник",
-    clock:
-      "Годинник іде далі й після перезавантаження чи сну. Торкніться кожної фольги, щойно засіб уперше торкнеться волосся.",
+    clock: (piece) =>
+      ({
+        foil: "Годинник іде далі й після перезавантаження чи сну. Торкніться кожної фольги, щойно засіб уперше торкнеться волосся.",
+        panel:
+          "Годинник іде далі й після перезавантаження чи сну. Торкніться кожної панелі, щойно засіб уперше торкнеться волосся.",
+        both: "Годинник іде далі й після перезавантаження чи сну. Торкніться кожної фольги й панелі, щойно засіб уперше торкнеться волосся.",
+      })[piece],
     reach: "Межа — максимальний час виробника. Доки засіб на волоссі, будьте поруч із клієнтом.",
   },
 
@@ -40,7 +45,12 @@ export const chair = (t: Tools): ChairWords => ({
     alarm: "Щось не так",
     notKept: (why) => `На цьому пристрої не збережено: ${why}`,
     service: "Триває процедура",
-    nothingOn: "Фольг на волоссі немає",
+    nothingOn: (piece) =>
+      ({
+        foil: "Фольг на волоссі немає",
+        panel: "Панелей на волоссі немає",
+        both: "На волоссі нічого немає",
+      })[piece],
     inOtherWindow: "в іншому вікні",
     toChair: "До крісла",
   },
@@ -97,10 +107,10 @@ export const chair = (t: Tools): ChairWords => ({
     "in-words": ({ words }) => words,
   },
 
-  stillOn: (foils) =>
+  stillOn: (foils, piece) =>
     foils.length === 1
-      ? `Фольга ${t.and(foils.map(String))} ще на волоссі. Спочатку торкніться «${buttons.off}» або «${buttons.rinseNow}».`
-      : `Фольги ${t.and(foils.map(String))} ще на волоссі. Спочатку торкніться «${buttons.off}» або «${buttons.rinseNow}».`,
+      ? `${t.capital(pieces(t).names(foils, piece))} ще на волоссі. Спочатку торкніться «${buttons.off}» або «${buttons.rinseNow}».`
+      : `${t.capital(pieces(t).names(foils, piece))} ще на волоссі. Спочатку торкніться «${buttons.off}» або «${buttons.rinseNow}».`,
   tonerStillOn: (zones) =>
     `${t.and(zones.map((zone) => toners[zone]))}: ще на волоссі. Спочатку торкніться «${buttons.tonerOff}».`,
 

@@ -9,7 +9,12 @@ import { foilsWords } from "./calls"
 export const floor = (t: Tools): ChairWords["floor"] => ({
   next: "Далі",
   nextFoil: (piece) => (piece === "panel" ? "Наступна панель" : "Наступна фольга"),
-  allOn: "Усі фольги накладено.",
+  allOn: (piece) =>
+    ({
+      foil: "Усі фольги накладено.",
+      panel: "Усі панелі нанесено.",
+      both: "Усі фольги й панелі накладено.",
+    })[piece],
   what: ({ kind, place, foils }) =>
     foils === 1 ? `${t.capital(kind)}, ${place}` : `${t.capital(kind)} (${foilCount(t, foils)}), ${place}`,
   mix: (letter) => `суміш ${letter}`,
@@ -27,8 +32,14 @@ export const floor = (t: Tools): ChairWords["floor"] => ({
     ({ foil: "Спочатку інша фольга", panel: "Спочатку інша панель", both: "Спочатку інше" })[piece],
 
   onNow: "На волоссі",
-  foilsOn: "Фольги на волоссі",
-  noneOn: "Фольг на волоссі немає.",
+  foilsOn: (piece) =>
+    ({ foil: "Фольги на волоссі", panel: "Панелі на волоссі", both: "Фольги й панелі на волоссі" })[piece],
+  noneOn: (piece) =>
+    ({
+      foil: "Фольг на волоссі немає.",
+      panel: "Панелей на волоссі немає.",
+      both: "На волоссі нічого немає.",
+    })[piece],
   foil: (piece) => t.capital(pieces(t).word(1, piece)),
   foilName: (foil, piece) => t.capital(pieces(t).names([foil], piece)),
   foilNames: (foils, piece) => foilsWords(t, foils, piece),
@@ -39,7 +50,12 @@ export const floor = (t: Tools): ChairWords["floor"] => ({
   offNow: (limitMin) => `макс. ${t.whole(limitMin)}: зняти зараз`,
   countedFromEarliest: "рахується від найранішого",
 
-  tapFoil: "Торкніться фольги: перевірено, знято, оновлено.",
+  tapFoil: (piece) =>
+    ({
+      foil: "Торкніться фольги: перевірено, знято, оновлено.",
+      panel: "Торкніться панелі: перевірено, знято, оновлено.",
+      both: "Торкніться фольги чи панелі: перевірено, знято, оновлено.",
+    })[piece],
   burning: "Пече",
   checked: "Перевірено",
   off: buttons.off,
@@ -68,8 +84,8 @@ export const floor = (t: Tools): ChairWords["floor"] => ({
   heatOff: "Тепло вимкнено",
   thenCheck: "потім перевірити й дати охолонути",
 
-  outlook: ({ lastOnMin, rinseMin }) =>
-    `За нинішнім темпом: остання фольга на хвилині ${t.whole(lastOnMin)}, усе знято на хвилині ${t.whole(rinseMin)}.`,
+  outlook: ({ lastOnMin, rinseMin }, piece) =>
+    `За нинішнім темпом: ${{ foil: "остання фольга", panel: "остання панель", both: "остання" }[piece]} на хвилині ${t.whole(lastOnMin)}, усе знято на хвилині ${t.whole(rinseMin)}.`,
 
   again: "Почати ще одну процедуру за планом",
   weigh: {

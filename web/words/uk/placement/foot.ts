@@ -38,7 +38,12 @@ export const foot = (t: Tools, { kinds, clientSide, landmark }: CommonWords): Pl
     more: "ще",
     estimates: "Оцінки. Миски заплановано за верхньою цифрою.",
     estimatesLess: (less) => `${less}. Миски заплановано за верхньою цифрою.`,
-    firstToLast: "від першої до останньої фольги",
+    firstToLast: (piece) =>
+      ({
+        foil: "від першої до останньої фольги",
+        panel: "від першої до останньої панелі",
+        both: "від першої до останньої",
+      })[piece],
     minuteByMinute: "Похвилинно",
     showHairDown: "Розпущене волосся",
     backToDrawing: "Назад до малюнка",

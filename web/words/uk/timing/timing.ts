@@ -34,9 +34,9 @@ export const timing = (t: Tools): TimingWords => {
     },
 
     figures: {
-      lastOn: "Остання накладена",
+      lastOn: () => "Остання накладена",
       firstCheck: "Перша перевірка",
-      lastOff: "Остання знята",
+      lastOff: () => "Остання знята",
       inChair: "У кріслі",
       minute: (min) => `хвилина ${t.whole(min)}`,
       noCheck: "–",
@@ -74,9 +74,17 @@ export const timing = (t: Tools): TimingWords => {
     },
 
     table: {
-      title: "Час для кожної фольги",
-      name: "Час кожної фольги",
-      foil: "Фольга",
+      title: (piece) =>
+        ({
+          foil: "Час для кожної фольги",
+          panel: "Час для кожної панелі",
+          both: "Час для кожної фольги й панелі",
+        })[piece],
+      name: (piece) =>
+        ({ foil: "Час кожної фольги", panel: "Час кожної панелі", both: "Час кожної фольги й панелі" })[
+          piece
+        ],
+      foil: (piece) => ({ foil: "Фольга", panel: "Панель", both: "Фольга чи панель" })[piece],
       on: "Накл.",
       check: "Перев.",
       ready: "Готова від–до",
@@ -93,7 +101,12 @@ export const timing = (t: Tools): TimingWords => {
     },
 
     after: {
-      title: "Після останньої фольги",
+      title: (piece) =>
+        ({
+          foil: "Після останньої фольги",
+          panel: "Після останньої панелі",
+          both: "Після останньої фольги чи панелі",
+        })[piece],
       rinse: "Змити",
       detangle: "Розплутати начіс, мокрим, від кінців угору",
       dry: "Висушити",
@@ -134,8 +147,13 @@ export const timing = (t: Tools): TimingWords => {
     actual: {
       title: "За планом і фактично",
       when: (wallMs) => `${t.dayAndTime(wallMs)}. Хвилини рахуються від першого проділу.`,
-      name: "Час кожної фольги за планом і фактично",
-      foil: "Фольга",
+      name: (piece) =>
+        ({
+          foil: "Час кожної фольги за планом і фактично",
+          panel: "Час кожної панелі за планом і фактично",
+          both: "Час кожної фольги й панелі за планом і фактично",
+        })[piece],
+      foil: (piece) => ({ foil: "Фольга", panel: "Панель", both: "Фольга чи панель" })[piece],
       onPlanned: "Накл., план",
       onActual: "Накл., факт",
       minutesPlanned: "Витримка, план",
