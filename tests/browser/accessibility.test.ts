@@ -1,3 +1,4 @@
+import type { Locator } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { axeFaults as faults } from "../support/axe"
 import { closeBrowser, openBrowser, sizes, tablet, visit } from "../support/browser"
@@ -93,6 +94,40 @@ describe("however the page is looked at", () => {
     expect(await backgroundOf(".map")).toBe("rgb(251, 248, 242)")
     await goTo(page, "Timing")
     expect(await backgroundOf("main svg")).toBe("rgb(251, 248, 242)")
+    await close()
+  })
+
+  it("in the colours the system forces, what is chosen, what is due and what is a colour can be told", async () => {
+    const { page, problems, close } = await visit({ ...tablet, forcedColors: "active" })
+    await options(page).first().waitFor()
+    const backgroundOf = (part: Locator) =>
+      part.evaluate((element) => getComputedStyle(element).backgroundColor)
+    const borderOf = (part: Locator) =>
+      part.evaluate((element) => getComputedStyle(element).borderBottomColor)
+    const screen = (name: string) => page.getByRole("navigation").getByRole("button", { name })
+    expect(await borderOf(screen("Placement"))).not.toBe(await borderOf(screen("Timing")))
+    const chip = (tool: string) => page.locator(".tool-choices label", { hasText: tool }).locator("> span")
+    expect(await backgroundOf(chip("Select"))).not.toBe(await backgroundOf(chip("Slice")))
+    await goTo(page, "Client")
+    const levels = page.getByRole("group", { name: /^Level now/ }).locator(".swatch")
+    await levels.first().waitFor()
+    const swatches = await levels.all()
+    const colours = await Promise.all(swatches.map(backgroundOf))
+    expect(new Set(colours).size).toBe(10)
+    await goTo(page, "Timing")
+    await page.getByRole("button", { name: "Start at the chair" }).click()
+    await startClock(page)
+    const alarm = page.getByRole("button", { name: "Something is wrong" })
+    expect(await backgroundOf(alarm)).not.toBe(
+      await backgroundOf(page.getByRole("button", { name: "Leave" })),
+    )
+    await page.getByRole("button", { name: "Foil 1 is on" }).press("Enter")
+    const tile = page.locator(".tile")
+    const before = await backgroundOf(tile)
+    await tile.press("Enter")
+    await page.getByRole("button", { name: "Checked" }).waitFor()
+    expect(await backgroundOf(tile)).not.toBe(before)
+    expect(problems).toEqual([])
     await close()
   })
 

@@ -74,7 +74,7 @@ it("has what is done most in two rows over the fields, and the rest behind one b
   await page.keyboard.press("Enter")
   await row.getByRole("button", { name: "More", expanded: true }).waitFor()
   await page.keyboard.press("Tab")
-  await row.getByRole("button", { name: "Copy" }).and(page.locator(":focus")).waitFor()
+  await row.getByRole("button", { name: "Towards the hairline" }).and(page.locator(":focus")).waitFor()
   await options(page).nth(2).click()
   await rest.waitFor()
   expect(await row.getByRole("button").last().textContent()).toBe("Delete")

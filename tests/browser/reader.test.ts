@@ -1,9 +1,9 @@
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, visit } from "../support/browser"
-import { askedToday, openPlanText, sitDown } from "../support/chair"
+import { askedToday, openPlanText, sitDown, startClock } from "../support/chair"
 import { framePlan } from "../support/framePlan"
-import { options, startNewPlan, tabTo } from "../support/screen"
+import { goTo, options, startNewPlan, tabTo } from "../support/screen"
 
 /** What a person hears who does not see the screen, and where the focus goes when what had it is gone. */
 
@@ -40,6 +40,54 @@ it("tells the tool a key takes, the foil a tap takes, and the same deed twice", 
   await page.keyboard.press("Control+c")
   await page.keyboard.press("Control+c")
   await expect.poll(() => spoken.jsonValue()).toEqual(["1 section copied", "1 section copied"])
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("names the fields of each mix by its mix", async () => {
+  const { page, close } = await visit()
+  await options(page).first().waitFor()
+  await goTo(page, "Formula")
+  const mix = (letter: string) => page.getByRole("group", { name: `mix ${letter}`, exact: true })
+  await mix("B").locator("summary").first().click()
+  expect(await mix("B").getByRole("group", { name: "Developer", exact: true }).count()).toBe(1)
+  expect(await mix("A").getByRole("group", { name: "Developer", exact: true }).count()).toBe(0)
+  await close()
+})
+
+it("keeps the focus where the hand was when a button goes with its deed", async () => {
+  const { page, problems, close } = await visit()
+  await options(page).first().waitFor()
+  await options(page).nth(1).click()
+  await page.getByRole("button", { name: "Thicker" }).press("Enter")
+  await page.getByRole("button", { name: /^Undo: / }).press("Enter")
+  await page.getByRole("button", { name: "Undo", exact: true, disabled: true }).waitFor()
+  await expect.poll(() => focused(page)).not.toBe(null)
+  await page.keyboard.press("Tab")
+  expect(await focused(page)).toMatch(/^Redo/)
+
+  await page.getByRole("button", { name: /Plans…/ }).waitFor()
+  await goTo(page, "Timing")
+  await page.getByRole("button", { name: "Start at the chair" }).press("Enter")
+  await page.getByRole("button", { name: "Leave" }).waitFor()
+  await expect.poll(() => focused(page)).not.toBe(null)
+  await startClock(page)
+  await page.getByRole("button", { name: "Foil 1 is on" }).press("Enter")
+  await page.locator(".tile").press("Enter")
+  await page.getByRole("button", { name: "Checked" }).press("Enter")
+  await page.locator(".look-pad").waitFor()
+  await expect.poll(() => focused(page)).not.toBe(null)
+  await page.keyboard.press("Tab")
+  expect(await focused(page)).toBe("Half a level darker")
+  await page.getByRole("button", { name: "Moist" }).press("Enter")
+  await page.getByRole("button", { name: "Save check" }).press("Enter")
+  await page.locator(".look-pad").waitFor({ state: "detached" })
+  await expect.poll(() => focused(page)).not.toBe(null)
+  await page.getByRole("button", { name: /^Rinse now/ }).press("Enter")
+  await page.getByRole("button", { name: "Not yet" }).waitFor()
+  await expect.poll(() => focused(page)).not.toBe(null)
+  expect(await focused(page)).toBe("Next")
+  await tabTo(page, /^Not yet$/, 6)
   expect(problems).toEqual([])
   await close()
 })

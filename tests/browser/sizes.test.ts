@@ -41,14 +41,24 @@ describe.each(everySize)("at %i by %i", (width, height) => {
       await tool.tap()
       expect(await tool.locator("input").isChecked()).toBe(true)
     }
-    const tooWide = async () =>
-      page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
+    // With the fields of a tool that draws, which are the most.
+    await page.getByRole("radio", { name: "Slice", exact: true }).first().check()
+    // The page, and the screen in it, which scrolls by itself.
+    const tooWide = () =>
+      page.evaluate(() => {
+        const parts = [document.documentElement, ...document.querySelectorAll("main")]
+        return Math.max(...parts.map(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth))
+      })
     const faults: string[] = []
     for (const screen of screens) {
       await goTo(page, screen)
       await page.getByRole("main").waitFor()
       if ((await tooWide()) > 0) faults.push(`${screen}: wider by ${await tooWide()}`)
     }
+    await goTo(page, "Placement")
+    for (const button of await page.locator(".foot .button, .bar nav button").all())
+      if (await button.evaluate(({ scrollWidth, clientWidth }) => scrollWidth > clientWidth))
+        faults.push(`cut: ${await button.textContent()}`)
     await page.evaluate((css) => {
       const sheet = new CSSStyleSheet()
       sheet.replaceSync(css)

@@ -1,7 +1,7 @@
 import "./chair.css"
 import "./chairFloor.css"
 import "./alarm.css"
-import { useEffect, useState } from "react"
+import { useEffect, useRef, useState } from "react"
 import type { EmergencyName } from "../../../presets/chair/emergencies"
 import { timedPlan } from "../../core/schedule/timedPlan"
 import { isRunning, openChair } from "../../session/chair/chairStore"
@@ -32,10 +32,15 @@ export function ChairScreen() {
   const guard = useTwiceGuard()
   const { title } = useWords().chair
   useEffect(() => followPlan(plan, timed), [plan, timed])
+  // The button that led here is gone.
+  const screen = useRef<HTMLElement>(null)
+  useEffect(() => {
+    if (document.activeElement === document.body) screen.current?.focus({ preventScroll: true })
+  }, [])
   if (alarm) return <RedButton plan={plan} about={alarm.about} onBack={() => setAlarm(null)} guard={guard} />
   if (isOther) return <OtherService onAlarm={() => setAlarm({ about: null })} />
   return (
-    <main className="chair" onClickCapture={guard}>
+    <main className="chair" ref={screen} tabIndex={-1} onClickCapture={guard}>
       <h1 className="unseen">{title}</h1>
       <ChairBar stage={stage} onAlarm={() => setAlarm({ about: null })} />
       {hold === "elsewhere" && <Elsewhere planId={plan.id} />}

@@ -36,7 +36,7 @@ export function Running({ plan, timed, onBurning }: Props) {
   // The button that started the clock is gone: the focus goes on to what is next.
   const next = useRef<HTMLElement>(null)
   useEffect(() => {
-    if (document.activeElement === document.body) next.current?.focus({ preventScroll: true })
+    if (document.activeElement?.matches("body, main")) next.current?.focus({ preventScroll: true })
   }, [])
   const isLooking = isOn === true && lookedAt === chosen
   return (

@@ -7,7 +7,7 @@ import { repeatBehind } from "../../core/edits/lay/repeatBehind"
 import { moveSections } from "../../core/edits/parting/moveSections"
 import { thickenSections } from "../../core/edits/sections/thickenSections"
 import { commit } from "../../session/commit"
-import { copySelected, mirrorSelected } from "../../session/selected"
+import { mirrorSelected } from "../../session/selected"
 import { usePlan, useSession } from "../../session/usePlan"
 import { useWords } from "../../session/words"
 import { applyBy, removeInHand } from "./list/listKeys"
@@ -64,7 +64,6 @@ function Actions({ selected }: { selected: readonly Section[] }) {
             </Group>
             <More>
               <Group>
-                <Press label={w.copy} onClick={copySelected} />
                 <Nudges ids={ids} />
               </Group>
               {isOne && (

@@ -22,7 +22,7 @@ type Changed = "change-developer" | "change-ratio" | "change-product"
 
 /** One mix: what goes into it, and how much of it the foils want. */
 export function MixFields({ mix, isOnly }: { mix: Mix; isOnly: boolean }) {
-  const { common, formula } = useWords()
+  const { common, formula, placement } = useWords()
   const { mixing: w, productSheets: sheets } = formula
   const { units } = common
   const plan = usePlan((open) => open)
@@ -38,7 +38,7 @@ export function MixFields({ mix, isOnly }: { mix: Mix; isOnly: boolean }) {
   const onHead = onHeadPercent(percent, mix.ratio)
   const percentWw = volumeToPercentWw(mix.developerVolume)
   return (
-    <details className="mix">
+    <details className="mix" aria-label={placement.list.mix(mix.id)}>
       <summary>
         <b className="letter">{mix.id}</b>
         <MixSwatch index={plan.mixes.indexOf(mix)} />
