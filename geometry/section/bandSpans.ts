@@ -1,5 +1,4 @@
 import type { Head } from "../scalp/head"
-import type { SurfacePoint } from "../surface/frames"
 import type { BandShape } from "./bandGrid"
 import { bandShape } from "./bandShape"
 import type { Band } from "./section"
@@ -11,19 +10,32 @@ export const lineAt = (line: number) => (line + 0.5) * lineStep
 /** A band's outline in the scalp map, ready to be asked what it covers. */
 export type BandSpans = {
   /** The corners of the outline, in order round it. */
-  us: readonly number[]
-  vs: readonly number[]
-  /** Round each few of its sides a ring: middle u, middle v and radius by turns. */
-  hoops: readonly number[]
+  us: Float64Array
+  vs: Float64Array
+  /** 1 for those at the four ends of the parting and of the far edge. */
+  isEnd: Uint8Array
+  /** Round each few of its sides a box: least and greatest u, least and greatest v, by turns. */
+  boxes: Float64Array
   /** The box round it, radians. */
-  low: readonly [number, number]
-  high: readonly [number, number]
+  lowU: number
+  highU: number
+  lowV: number
+  highV: number
   firstLine: number
-  /** Line by line from the first, the stretches of u that the band covers: from, to, from, to. */
-  stretches: readonly number[]
+  /** Line by line from the first, the stretches of u that the band covers: from, to, from, to. One from plus to minus infinity where it covers nothing. */
+  stretches: Float64Array
   /** Where the stretches of each line begin in that row, and after the last line where they end. */
-  starts: readonly number[]
+  starts: Int32Array
+  /** Whether each line has one stretch. */
+  isSingle: boolean
+  /** Of every few lines, row by row from the first, the least and the greatest u of their stretches by turns. */
+  firstRow: number
+  rows: Float64Array
 }
+
+/** So many lines make a row. */
+export const rowLines = 8
+export const rowStep = rowLines * lineStep
 
 const remembered = new WeakMap<BandShape, BandSpans>()
 
@@ -38,175 +50,178 @@ export function bandSpans(band: Band, head: Head, mostMm?: number): BandSpans {
 }
 
 /** Whether a band covers a place of the map, radians: its outline goes round it, once or more. */
-export function covers({ us, vs, low, high }: BandSpans, u: number, v: number): boolean {
-  if (u < low[0] || u > high[0] || v < low[1] || v > high[1]) return false
+export const covers = (spans: BandSpans, u: number, v: number) => turnsRound(spans, u, v) !== 0
+
+/** How often an outline goes round a place of the map, radians: to the left more than nought, to the right less. */
+export function turnsRound(spans: BandSpans, u: number, v: number): number {
+  if (u < spans.lowU || u > spans.highU || v < spans.lowV || v > spans.highV) return 0
+  const { us, vs, boxes } = spans
   let turns = 0
-  for (let side = 0; side < us.length; side++) {
-    const next = side + 1 === us.length ? 0 : side + 1
-    const isUnder = vs[side] <= v
-    if (isUnder === vs[next] <= v) continue
-    if (crossing(us, vs, side, next, v) > u) turns += isUnder ? 1 : -1
+  const count = us.length
+  for (let first = 0, box = 0; first < count; first += sidesEach, box += 4) {
+    if (v < boxes[box + 2] || v > boxes[box + 3] || u > boxes[box + 1]) continue
+    const last = Math.min(count, first + sidesEach)
+    let isUnder = vs[first] <= v
+    if (u < boxes[box]) {
+      const isEndUnder = vs[last === count ? 0 : last] <= v
+      if (isUnder !== isEndUnder) turns += isUnder ? 1 : -1
+      continue
+    }
+    for (let side = first; side < last; side++) {
+      const next = side + 1 === count ? 0 : side + 1
+      const isNextUnder = vs[next] <= v
+      if (isUnder !== isNextUnder && crossing(us, vs, side, next, v) > u) turns += isUnder ? 1 : -1
+      isUnder = isNextUnder
+    }
   }
-  return turns !== 0
+  return turns
+}
+
+/** So many sides have one box round them. */
+export const sidesEach = 6
+
+function boxesRound(us: Float64Array, vs: Float64Array): Float64Array {
+  const boxes = new Float64Array(4 * Math.ceil(us.length / sidesEach))
+  for (let first = 0, box = 0; first < us.length; first += sidesEach, box += 4) {
+    let [lowU, highU, lowV, highV] = [us[first], us[first], vs[first], vs[first]]
+    for (let i = first + 1; i <= Math.min(us.length, first + sidesEach); i++) {
+      const corner = i === us.length ? 0 : i
+      if (us[corner] < lowU) lowU = us[corner]
+      if (us[corner] > highU) highU = us[corner]
+      if (vs[corner] < lowV) lowV = vs[corner]
+      if (vs[corner] > highV) highV = vs[corner]
+    }
+    boxes[box] = lowU
+    boxes[box + 1] = highU
+    boxes[box + 2] = lowV
+    boxes[box + 3] = highV
+  }
+  return boxes
 }
 
 /** The u at which a side of an outline crosses a line of constant v. */
-const crossing = (us: readonly number[], vs: readonly number[], from: number, to: number, v: number) =>
+const crossing = (us: Float64Array, vs: Float64Array, from: number, to: number, v: number) =>
   us[from] + ((us[to] - us[from]) * (v - vs[from])) / (vs[to] - vs[from])
-
-/** A stretch of a line, as shares of it. */
-export type Covered = { from: number; to: number }
-const nowhere: readonly Covered[] = []
-const everywhere: readonly Covered[] = [{ from: 0, to: 1 }]
-
-/** The stretches of a straight line of the map that a band covers, in order. */
-export function coveredAlong(spans: BandSpans, from: SurfacePoint, to: SurfacePoint): readonly Covered[] {
-  const [u0, v0, u1, v1] = [from[0], from[1], to[0], to[1]]
-  if (isApart(spans, u0, v0, u1, v1)) return nowhere
-  if (u0 === u1 && v0 === v1) return covers(spans, u0, v0) ? everywhere : nowhere
-  const met = metBy(spans, u0, v0, u1 - u0, v1 - v0)
-  const stretches: Covered[] = []
-  let [turns, start] = [0, 0]
-  for (const { share, way } of met) {
-    const before = turns
-    turns += way
-    if (before === 0) start = share
-    else if (turns === 0 && share > 0 && start < 1)
-      stretches.push({ from: Math.max(0, start), to: Math.min(1, share) })
-  }
-  return stretches
-}
-
-const isApart = ({ low, high }: BandSpans, u0: number, v0: number, u1: number, v1: number) =>
-  (u0 < low[0] && u1 < low[0]) ||
-  (u0 > high[0] && u1 > high[0]) ||
-  (v0 < low[1] && v1 < low[1]) ||
-  (v0 > high[1] && v1 > high[1])
-
-type Met = { share: number; way: 1 | -1 }
-
-/** Where the straight line from a place by du and dv, gone on for ever to either side, goes into or out of an outline, in order. */
-function metBy({ us, vs, hoops }: BandSpans, u: number, v: number, du: number, dv: number): Met[] {
-  const met: Met[] = []
-  const square = du * du + dv * dv
-  const size = Math.sqrt(square)
-  for (let hoop = 0; 3 * hoop < hoops.length; hoop++) {
-    const off = (hoops[3 * hoop] - u) * dv - (hoops[3 * hoop + 1] - v) * du
-    if (Math.abs(off) > hoops[3 * hoop + 2] * size) continue
-    const end = Math.min(us.length, (hoop + 1) * sidesEach)
-    for (let side = hoop * sidesEach; side < end; side++) {
-      const next = side + 1 === us.length ? 0 : side + 1
-      const [fromU, fromV, toU, toV] = [us[side] - u, vs[side] - v, us[next] - u, vs[next] - v]
-      const from = fromU * dv - fromV * du
-      const to = toU * dv - toV * du
-      if (from <= 0 === to <= 0) continue
-      const t = from / (from - to)
-      const share = ((fromU + t * (toU - fromU)) * du + (fromV + t * (toV - fromV)) * dv) / square
-      met.push({ share, way: to > from ? 1 : -1 })
-    }
-  }
-  return met.length > 1 ? met.sort((a, b) => a.share - b.share) : met
-}
-
-const sidesEach = 8
-
-/** The hoops of an outline; a line that is farther from a hoop's middle than its radius meets none of its sides. */
-function hoopsOf(us: readonly number[], vs: readonly number[]): number[] {
-  const hoops: number[] = []
-  for (let first = 0; first < us.length; first += sidesEach) {
-    const last = Math.min(us.length, first + sidesEach)
-    const [u, v] = [(us[first] + us[last % us.length]) / 2, (vs[first] + vs[last % us.length]) / 2]
-    let square = 0
-    for (let i = first; i <= last; i++) {
-      const [du, dv] = [us[i % us.length] - u, vs[i % us.length] - v]
-      square = Math.max(square, du * du + dv * dv)
-    }
-    hoops.push(u, v, Math.sqrt(square) + 1e-12)
-  }
-  return hoops
-}
 
 const lineOf = (v: number) => Math.floor(v / lineStep)
 
-/** The outline of a grid, round its parting and back along its far edge. */
-function outlineOf({ places, stations, layers }: BandShape) {
-  const us: number[] = []
-  const vs: number[] = []
-  const add = (i: number) => {
-    us.push(places[2 * i])
-    vs.push(places[2 * i + 1])
+/** The outline of a grid: along the parting, across its end, back along the far edge and across its start. */
+function outlineOf({ places, stations, layers }: BandShape): Pick<BandSpans, "us" | "vs" | "isEnd"> {
+  const [lastStation, lastLayer] = [stations - 1, layers - 1]
+  const count = 2 * (lastStation + lastLayer)
+  const [us, vs, isEnd] = [new Float64Array(count), new Float64Array(count), new Uint8Array(count)]
+  let i = 0
+  const add = (station: number, layer: number) => {
+    const from = 2 * (station * layers + layer)
+    us[i] = places[from]
+    vs[i] = places[from + 1]
+    isEnd[i++] = station % lastStation === 0 && layer % lastLayer === 0 ? 1 : 0
   }
-  for (let station = 0; station < stations; station++) add(station * layers)
-  for (let station = stations - 1; station >= 0; station--) add(station * layers + layers - 1)
-  return { us, vs }
+  for (let station = 0; station < lastStation; station++) add(station, 0)
+  for (let layer = 0; layer < lastLayer; layer++) add(lastStation, layer)
+  for (let station = lastStation; station > 0; station--) add(station, lastLayer)
+  for (let layer = lastLayer; layer > 0; layer--) add(0, layer)
+  return { us, vs, isEnd }
 }
 
 function spansOf(shape: BandShape): BandSpans {
-  const { us, vs } = outlineOf(shape)
-  const low = [Math.min(...us), Math.min(...vs)] as const
-  const high = [Math.max(...us), Math.max(...vs)] as const
-  const firstLine = lineOf(low[1])
-  const crossed = crossedLines(us, vs, firstLine, lineOf(high[1]) - firstLine + 1)
-  const stretches: number[] = []
-  const starts = [0]
-  for (let line = 0; line + 1 < crossed.starts.length; line++) {
-    addStretches(crossed, line, stretches)
-    starts.push(stretches.length)
+  const outline = outlineOf(shape)
+  const { us, vs } = outline
+  const boxes = boxesRound(us, vs)
+  const round = boxRound(boxes)
+  const firstLine = lineOf(round.lowV)
+  const crossed = crossedLines(us, vs, firstLine, lineOf(round.highV) - firstLine + 1)
+  const lines = stretchesOf(crossed)
+  return { ...outline, boxes, ...round, firstLine, ...lines, ...rowsOf(lines, firstLine) }
+}
+
+function rowsOf({ stretches, starts }: Lines, firstLine: number): Pick<BandSpans, "firstRow" | "rows"> {
+  const rowOf = (line: number) => Math.floor((firstLine + line) / rowLines)
+  const [firstRow, lines] = [rowOf(0), starts.length - 1]
+  const rows = new Float64Array(2 * (rowOf(lines - 1) - firstRow + 1))
+  for (let i = 0; i < rows.length; i += 2) {
+    rows[i] = Number.POSITIVE_INFINITY
+    rows[i + 1] = Number.NEGATIVE_INFINITY
   }
-  return { us, vs, hoops: hoopsOf(us, vs), low, high, firstLine, stretches, starts }
+  for (let line = 0; line < lines; line++) {
+    const row = 2 * (rowOf(line) - firstRow)
+    rows[row] = Math.min(rows[row], stretches[starts[line]])
+    rows[row + 1] = Math.max(rows[row + 1], stretches[starts[line + 1] - 1])
+  }
+  return { firstRow, rows }
+}
+
+/** The box round some boxes. */
+function boxRound(boxes: Float64Array): Pick<BandSpans, "lowU" | "highU" | "lowV" | "highV"> {
+  let [lowU, highU, lowV, highV] = boxes
+  for (let box = 4; box < boxes.length; box += 4) {
+    lowU = Math.min(lowU, boxes[box])
+    highU = Math.max(highU, boxes[box + 1])
+    lowV = Math.min(lowV, boxes[box + 2])
+    highV = Math.max(highV, boxes[box + 3])
+  }
+  return { lowU, highU, lowV, highV }
 }
 
 /** Where the sides of an outline cross the lines: line by line, in order of u; a way of 1 is that of a side to greater v. */
-type CrossedLines = { us: number[]; ways: number[]; starts: number[] }
+type CrossedLines = { us: Float64Array; ways: Int8Array; starts: Int32Array }
 
-function crossedLines(
-  us: readonly number[],
-  vs: readonly number[],
-  firstLine: number,
-  count: number,
-): CrossedLines {
-  const found: { lines: number[]; us: number[]; ways: number[] } = { lines: [], us: [], ways: [] }
-  const starts: number[] = new Array(count + 1).fill(0)
+function crossedLines(us: Float64Array, vs: Float64Array, firstLine: number, count: number): CrossedLines {
+  const starts = new Int32Array(count + 1)
+  eachCrossed(us, vs, (line) => {
+    starts[line - firstLine + 1]++
+  })
+  for (let line = 0; line < count; line++) starts[line + 1] += starts[line]
+  const ends = starts.slice()
+  const crossed = { us: new Float64Array(starts[count]), ways: new Int8Array(starts[count]), starts }
+  eachCrossed(us, vs, (line, side, next) => {
+    const u = crossing(us, vs, side, next, lineAt(line))
+    let place = ends[line - firstLine]++
+    for (; place > starts[line - firstLine] && crossed.us[place - 1] > u; place--) {
+      crossed.us[place] = crossed.us[place - 1]
+      crossed.ways[place] = crossed.ways[place - 1]
+    }
+    crossed.us[place] = u
+    crossed.ways[place] = vs[side] < vs[next] ? 1 : -1
+  })
+  return crossed
+}
+
+function eachCrossed(
+  us: Float64Array,
+  vs: Float64Array,
+  visit: (line: number, side: number, next: number) => void,
+) {
   for (let side = 0; side < us.length; side++) {
     const next = side + 1 === us.length ? 0 : side + 1
-    const isUp = vs[side] < vs[next]
-    const [under, over] = isUp ? [vs[side], vs[next]] : [vs[next], vs[side]]
-    for (let line = lineOf(under); line <= lineOf(over); line++) {
-      const v = lineAt(line)
-      if (under > v || v >= over) continue
-      found.lines.push(line - firstLine)
-      found.us.push(crossing(us, vs, side, next, v))
-      found.ways.push(isUp ? 1 : -1)
-      starts[line - firstLine + 1]++
-    }
+    const under = Math.min(vs[side], vs[next])
+    const over = Math.max(vs[side], vs[next])
+    for (let line = lineOf(under); line <= lineOf(over); line++)
+      if (under <= lineAt(line) && lineAt(line) < over) visit(line, side, next)
   }
-  for (let line = 0; line < count; line++) starts[line + 1] += starts[line]
-  return inOrder(found, starts)
 }
 
-/** Crossings put in their lines' rooms, each where its u comes in order. */
-function inOrder(found: { lines: number[]; us: number[]; ways: number[] }, starts: number[]): CrossedLines {
-  const ends = starts.slice()
-  const [us, ways] = [found.us.slice(), found.ways.slice()]
-  for (let i = 0; i < found.us.length; i++) {
-    const line = found.lines[i]
-    let place = ends[line]++
-    for (; place > starts[line] && us[place - 1] > found.us[i]; place--) {
-      us[place] = us[place - 1]
-      ways[place] = ways[place - 1]
+/** The stretches of each line that the outline goes round, once or more. */
+function stretchesOf({ us, ways, starts }: CrossedLines): Lines {
+  const lines = starts.length - 1
+  const stretches = new Float64Array(us.length + 2 * lines)
+  const ends = new Int32Array(starts.length)
+  let [count, isSingle] = [0, true]
+  for (let line = 0; line < lines; line++) {
+    let turns = 0
+    for (let i = starts[line]; i < starts[line + 1]; i++) {
+      const before = turns
+      turns += ways[i]
+      if (before === 0 || turns === 0) stretches[count++] = us[i]
     }
-    us[place] = found.us[i]
-    ways[place] = found.ways[i]
+    if (count === ends[line]) {
+      stretches[count++] = Number.POSITIVE_INFINITY
+      stretches[count++] = Number.NEGATIVE_INFINITY
+    }
+    ends[line + 1] = count
+    isSingle &&= count === 2 * (line + 1)
   }
-  return { us, ways, starts }
+  return { stretches: stretches.subarray(0, count), starts: ends, isSingle }
 }
 
-/** The stretches of a line that the outline goes round, once or more. */
-function addStretches({ us, ways, starts }: CrossedLines, line: number, stretches: number[]) {
-  let turns = 0
-  for (let i = starts[line]; i < starts[line + 1]; i++) {
-    const before = turns
-    turns += ways[i]
-    if (before === 0 || turns === 0) stretches.push(us[i])
-  }
-}
+type Lines = Pick<BandSpans, "stretches" | "starts" | "isSingle">

@@ -1,7 +1,7 @@
 import type { Head } from "../scalp/head"
-import { surfacePoint } from "../surface/frames"
-import { areaElement } from "../surface/surfacePatch"
-import { type BandSpans, bandSpans, lineAt, lineStep } from "./bandSpans"
+import type { Surface } from "../surface/surface"
+import { elementsOf } from "../surface/surfacePatch"
+import { type BandSpans, bandSpans, lineStep, rowLines, rowStep } from "./bandSpans"
 import type { Band } from "./section"
 
 /** A stretch of a line of constant v of the scalp map, radians. */
@@ -10,31 +10,58 @@ export type Stretch = { line: number; fromU: number; toU: number }
 /** Whether two bands come near each other at all: the boxes round them meet. */
 export function isNear(a: Band, b: Band, head: Head): boolean {
   const [one, other] = [bandSpans(a, head), bandSpans(b, head)]
-  const meets = (axis: 0 | 1) => one.low[axis] < other.high[axis] && other.low[axis] < one.high[axis]
-  return meets(0) && meets(1)
+  return one.lowU < other.highU && other.lowU < one.highU && one.lowV < other.highV && other.lowV < one.highV
 }
 
-/** As many stretches share one reading of how large the map is drawn there: they lie within 3 mm. */
-const sharing = 8
-
 /** Scalp of a head from which both bands take their hair, cm2. */
-export function overlapCm2(a: Band, b: Band, head: Head): number {
-  const [one, other] = [bandSpans(a, head), bandSpans(b, head)]
-  const end = endOfShared(one, other)
-  let [mm2, element, count] = [0, 0, 0]
-  for (let line = Math.max(one.firstLine, other.firstLine); line < end; line++) {
-    const [mine, its] = [line - one.firstLine, line - other.firstLine]
-    for (let i = one.starts[mine]; i + 1 < one.starts[mine + 1]; i += 2)
-      for (let j = other.starts[its]; j + 1 < other.starts[its + 1]; j += 2) {
-        const fromU = Math.max(one.stretches[i], other.stretches[j])
-        const toU = Math.min(one.stretches[i + 1], other.stretches[j + 1])
-        if (fromU >= toU) continue
-        if (count++ % sharing === 0)
-          element = areaElement(head.surface, surfacePoint((fromU + toU) / 2, lineAt(line)))
-        mm2 += (toU - fromU) * lineStep * element
-      }
+export const overlapCm2 = (a: Band, b: Band, head: Head) =>
+  sharedCm2(bandSpans(a, head), bandSpans(b, head), head.surface)
+
+/** Scalp that both outlines go round, cm2: lines in a row share one reading of how large the map is drawn there. */
+export function sharedCm2(one: BandSpans, other: BandSpans, surface: Surface): number {
+  const [mine, its] = [one.rows, other.rows]
+  const end = Math.min(2 * one.firstRow + mine.length, 2 * other.firstRow + its.length)
+  const elementAt = elementsOf(surface)
+  let mm2 = 0
+  for (let row = 2 * Math.max(one.firstRow, other.firstRow); row < end; row += 2) {
+    const i = row - 2 * one.firstRow
+    const j = row - 2 * other.firstRow
+    if (mine[i] >= its[j + 1] || its[j] >= mine[i + 1]) continue
+    const width = sharedWidth(one, other, row / 2)
+    if (width === 0) continue
+    const middle = (Math.max(mine[i], its[j]) + Math.min(mine[i + 1], its[j + 1])) / 2
+    mm2 += width * lineStep * elementAt(middle, ((row + 1) / 2) * rowStep)
   }
   return mm2 / 100
+}
+
+/** How much of the lines of a row, added up, both outlines go round, radians. */
+function sharedWidth(one: BandSpans, other: BandSpans, row: number): number {
+  const first = Math.max(row * rowLines, one.firstLine, other.firstLine)
+  const end = Math.min((row + 1) * rowLines, endOfShared(one, other))
+  const both = one.isSingle && other.isSingle ? singleWidth : anyWidth
+  return both(one, other, first, end)
+}
+
+function singleWidth(one: BandSpans, other: BandSpans, first: number, end: number): number {
+  const [mine, its] = [one.stretches, other.stretches]
+  const last = 2 * (end - one.firstLine)
+  let width = 0
+  for (let i = 2 * (first - one.firstLine), j = 2 * (first - other.firstLine); i < last; i += 2, j += 2) {
+    const from = Math.max(mine[i], its[j])
+    const to = Math.min(mine[i + 1], its[j + 1])
+    if (from < to) width += to - from
+  }
+  return width
+}
+
+function anyWidth(one: BandSpans, other: BandSpans, first: number, end: number): number {
+  let width = 0
+  for (let line = first; line < end; line++)
+    for (const [fromU, toU] of stretchesOn(one, line))
+      for (const [start, stop] of stretchesOn(other, line))
+        width += Math.max(0, Math.min(toU, stop) - Math.max(fromU, start))
+  return width
 }
 
 /** The stretches of the map that both bands cover, line by line. */

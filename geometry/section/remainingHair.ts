@@ -1,9 +1,10 @@
 import type { Head } from "../scalp/head"
-import { type SurfacePoint, surfacePoint } from "../surface/frames"
 import type { BandShape } from "./bandGrid"
 import { bandShape } from "./bandShape"
-import { type BandSpans, bandSpans, type Covered, coveredAlong } from "./bandSpans"
-import { cornerOf } from "./cellAreas"
+import { bandSpans } from "./bandSpans"
+import { bandTiles, clear, cut, hasOfCells, tilesUnder } from "./bandTiles"
+import { type CellSquares, cellSquares, numbersEach } from "./cellSquares"
+import { leftInCell, type Taker, takeAll } from "./leftInCell"
 import { pickedShape, stitchedShare } from "./pickedUp"
 import type { Section } from "./section"
 import { dipMm, heldShare } from "./sectionKinds"
@@ -20,87 +21,75 @@ export type Left = { scalp: Float64Array; hair: Float64Array }
  */
 export function remainingHair(section: Section, before: readonly Section[], head: Head): Left {
   const [whole, picked] = [bandShape(section, head), pickedShape(section, head)]
-  const parted = before.map((each): Taker => ({ spans: bandSpans(each, head), passed: 0 }))
   const takers = before.map((each) => takerOf(each, head))
-  const scalp = leftOfCells(whole, parted)
-  const isSame =
-    whole === picked && takers.every(({ spans, passed }, i) => passed === 0 && spans === parted[i].spans)
-  return { scalp, hair: isSame ? scalp : leftOfCells(picked, takers) }
+  const left = leftOfCells(picked, takers)
+  const outlines = before.map((each) => bandSpans(each, head))
+  if (whole === picked && takers.every(({ spans }, i) => spans === outlines[i])) return left
+  const parted = outlines.map((spans): Taker => ({ spans, passed: 0 }))
+  return { scalp: leftOfCells(whole, parted).scalp, hair: left.hair }
 }
 
-/** What a section covers, and the share of the hair there that it passes over. */
-type Taker = { spans: BandSpans; passed: number }
+const remembered = new WeakMap<BandShape, Taker>()
 
+/** What a section takes from those after it, remembered for as long as its grid is. */
 function takerOf(section: Section, head: Head): Taker {
-  const { alongMm, stations } = bandShape(section, head)
-  return {
+  const whole = bandShape(section, head)
+  const known = remembered.get(whole)
+  if (known) return known
+  const taker = {
     spans: bandSpans(section, head, dipMm(section)),
-    passed: 1 - heldShare(section) * stitchedShare(section, alongMm[stations - 1]),
+    passed: 1 - heldShare(section) * stitchedShare(section, whole.alongMm[whole.stations - 1]),
   }
+  remembered.set(whole, taker)
+  return taker
 }
 
-/**
- * Of each cell the share that is left, along the line down its middle: exact across the band, and in steps along it. Who
- * left nothing of one cell is asked first about the next.
- */
-function leftOfCells({ areasCm2, places, layers }: BandShape, takers: readonly Taker[]): Float64Array {
-  const left = new Float64Array(areasCm2.length)
-  const middle = (i: number) => {
-    const [a, b] = [2 * i, 2 * (i + layers)]
-    return surfacePoint((places[a] + places[b]) / 2, (places[a + 1] + places[b + 1]) / 2)
-  }
-  let greedy: Taker | null = null
-  for (let cell = 0; cell < left.length; cell++) {
-    const corner = cornerOf(cell, layers)
-    const [from, to] = [middle(corner), middle(corner + 1)]
-    if (greedy && isWhole(coveredAlong(greedy.spans, from, to))) continue
-    const found = leftAlong(from, to, takers)
-    greedy = found.greedy
-    left[cell] = found.left
+/** Of each cell the share that is left: exact within the cells that an outline runs through, the same all through the others. */
+function leftOfCells(shape: BandShape, takers: readonly Taker[]): Left {
+  const { areasCm2 } = shape
+  const count = areasCm2.length
+  const squares = cellSquares(shape)
+  const has = hasOf(squares, count, takers)
+  const left: Left = { scalp: new Float64Array(count), hair: new Float64Array(count) }
+  const near: Taker[] = []
+  const ofCell = { scalp: 1, hair: 1 }
+  // Who left nothing of one cell is asked first about the next.
+  const order = takers.map((_, i) => i)
+  for (let cell = 0, square = 0; cell < count; cell++, square += numbersEach) {
+    if (areasCm2[cell] === 0) continue
+    ofCell.scalp = 1
+    ofCell.hair = 1
+    let many = 0
+    for (let place = 0; place < order.length; place++) {
+      const taker = order[place]
+      const of = has[taker * count + cell]
+      if (of === clear) continue
+      if (of === cut) near[many++] = takers[taker]
+      else takeAll(ofCell, takers[taker])
+      if (ofCell.hair > 0) continue
+      putFirst(order, place)
+      break
+    }
+    if (ofCell.hair > 0 && many > 0) {
+      const greedy = leftInCell(squares, square, near, many, ofCell)
+      if (greedy > 0) putFirst(order, order.indexOf(takers.indexOf(near[greedy])))
+    }
+    left.scalp[cell] = ofCell.scalp
+    left.hair[cell] = ofCell.hair
   }
   return left
 }
 
-/** The mean of what is left along a short line of the map, and who leaves nothing of all of it, if one does. */
-function leftAlong(from: SurfacePoint, to: SurfacePoint, takers: readonly Taker[]) {
-  let whole = 1
-  const parts: Part[] = []
-  for (const taker of takers) {
-    const stretches = coveredAlong(taker.spans, from, to)
-    if (stretches.length === 0) continue
-    if (!isWhole(stretches)) parts.push({ stretches, passed: taker.passed })
-    else if (taker.passed > 0) whole *= taker.passed
-    else return { left: 0, greedy: taker }
-  }
-  return { left: parts.length === 0 ? whole : whole * meanOf(parts), greedy: null }
+/** What each taker has of each cell, taker by taker. */
+function hasOf(squares: CellSquares, count: number, takers: readonly Taker[]): Uint8Array {
+  const under = tilesUnder(squares)
+  const has = new Uint8Array(takers.length * count)
+  for (let i = 0; i < takers.length; i++) hasOfCells(bandTiles(takers[i].spans), under, has, i * count)
+  return has
 }
 
-/** A share of a line that is nothing but rounding: bands laid upon each other have the same edges. */
-const rounding = 1e-9
-
-/** Whether a line is covered from end to end. */
-const isWhole = ([first]: readonly Covered[]) =>
-  first !== undefined && first.from < rounding && first.to > 1 - rounding
-
-/** A taker's share of a line. */
-type Part = { stretches: readonly Covered[]; passed: number }
-
-/** Between two places where somebody's part begins or ends the middle says who has part in it. */
-function meanOf(parts: readonly Part[]): number {
-  const ends = [1]
-  for (const { stretches } of parts) for (const { from, to } of stretches) ends.push(from, to)
-  ends.sort((a, b) => a - b)
-  let [sum, before] = [0, 0]
-  for (const end of ends) {
-    if (end > before) sum += (end - before) * leftAt((before + end) / 2, parts)
-    before = end
-  }
-  return sum
-}
-
-function leftAt(share: number, parts: readonly Part[]): number {
-  let left = 1
-  for (const { stretches, passed } of parts)
-    if (stretches.some(({ from, to }) => from <= share && share < to)) left *= passed
-  return left
+function putFirst(order: number[], place: number) {
+  const first = order[place]
+  for (let i = place; i > 0; i--) order[i] = order[i - 1]
+  order[0] = first
 }

@@ -1,7 +1,6 @@
 import { type SurfacePoint, surfacePoint } from "./frames"
 import type { Surface } from "./surface"
 import { between, mapDistance, type SurfacePath } from "./surfacePath"
-import { dot } from "./vec3"
 
 /** Longest step of a sum over the map, radians. */
 const stepRadians = 0.06
@@ -52,8 +51,40 @@ function stripWidth(surface: Surface, fromU: number, [toU, v]: SurfacePoint): nu
   return pieces === 0 ? 0 : (sum * width) / 2
 }
 
+const frame = new Float64Array(9)
+
 /** Square mm of surface for a square radian of the map: the length of the cross product of the tangents. */
 export function areaElement(surface: Surface, at: SurfacePoint): number {
-  const [along, across] = surface.tangentsAt(at)
-  return Math.sqrt(dot(along, along) * dot(across, across) - dot(along, across) ** 2)
+  surface.frameAt(at[0], at[1], frame)
+  const x = frame[4] * frame[8] - frame[5] * frame[7]
+  const y = frame[5] * frame[6] - frame[3] * frame[8]
+  const z = frame[3] * frame[7] - frame[4] * frame[6]
+  return Math.sqrt(x * x + y * y + z * z)
+}
+
+/** Readings of how large the map is drawn are shared by places of one square of it, radians: they lie within 2 mm of its middle. */
+const squareStep = 0.03
+/** As far from the pole as any scalp goes. */
+const reach = 2.4
+const squaresAcross = Math.ceil((2 * reach) / squareStep)
+const squareOf = (place: number) =>
+  Math.min(squaresAcross - 1, Math.max(0, Math.floor((place + reach) / squareStep)))
+const middleOf = (square: number) => (square + 0.5) * squareStep - reach
+
+type Elements = (u: number, v: number) => number
+const remembered = new WeakMap<Surface, Elements>()
+
+/** The area element about a place of the map, to half a per cent: read once for each square of the map. */
+export function elementsOf(surface: Surface): Elements {
+  const known = remembered.get(surface)
+  if (known) return known
+  const read = new Float32Array(squaresAcross * squaresAcross)
+  const elementAt: Elements = (u, v) => {
+    const [column, row] = [squareOf(u), squareOf(v)]
+    const i = row * squaresAcross + column
+    if (read[i] === 0) read[i] = areaElement(surface, surfacePoint(middleOf(column), middleOf(row)))
+    return read[i]
+  }
+  remembered.set(surface, elementAt)
+  return elementAt
 }

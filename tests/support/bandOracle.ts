@@ -1,7 +1,11 @@
+import { frontSide } from "../../geometry/scalp/frontSide"
 import type { Head } from "../../geometry/scalp/head"
+import type { Band } from "../../geometry/section/section"
 import { type SurfacePoint, surfacePoint } from "../../geometry/surface/frames"
+import { smoothLine } from "../../geometry/surface/spline"
 import { heightAbove, normalAt, type Surface } from "../../geometry/surface/surface"
 import { areaElement } from "../../geometry/surface/surfacePatch"
+import { measurePath, resampleMeasured } from "../../geometry/surface/surfacePath"
 import {
   add,
   cross,
@@ -27,42 +31,65 @@ export type OracleBand = {
   depthMm: { start: number; end: number }
 }
 
+/** The line is cut into pieces finer than the steps along it, so that each step has a slope of its own. */
+const piecesEach = 64
+
+/** A band as the mesh is asked for it, as deep as it is or as its stitches dip. */
+export function oracleBand(head: Head, band: Band, depthMm = band.depthMm): OracleBand {
+  const line = measurePath(head.surface, smoothLine(band.parting, piecesEach))
+  const side = (band.taken === "front" ? 1 : -1) * frontSide(band.parting, head) === 1 ? 1 : -1
+  const cut = resampleMeasured(line, Math.ceil(line.lengthMm / 0.5) + 1)
+  return { line: cut, side, depthMm }
+}
+
 /** Where a perpendicular stands on the parting, and the way from it to the asked place, mm, negative on the wrong side. */
 type Foot = { share: number; signedMm: number; pastEndMm: number }
 
-/** Visits every cell of the mesh that the band covers: its middle, its area in mm2 and the share of it covered. */
-export function visitBand(
+/** Visits every cell of the mesh that some of the bands cover: its middle, its area in mm2 times the share of it covered. */
+export function visitBands(
   head: Head,
-  band: OracleBand,
+  bands: readonly OracleBand[],
   cellMm: number,
   visit: (at: SurfacePoint, point: Vec3, mm2: number) => void,
 ) {
-  const line = tangentLine(head.surface, band.line)
-  const reach = Math.max(band.depthMm.start, band.depthMm.end) + 2
+  const asked = bands.map((band) => ({
+    band,
+    line: tangentLine(head.surface, band.line),
+    reach: Math.max(band.depthMm.start, band.depthMm.end) + 2,
+  }))
   const step = cellMm / 85
-  const margin = (reach / 85) * 1.5
-  const [us, vs] = [band.line.map(([u]) => u), band.line.map(([, v]) => v)]
+  const margin = (Math.max(...asked.map(({ reach }) => reach)) / 85) * 1.5
+  const all = bands.flatMap(({ line }) => line)
+  const [us, vs] = [all.map(([u]) => u), all.map(([, v]) => v)]
   const [fromU, toU] = [Math.min(...us) - margin, Math.max(...us) + margin]
   const [fromV, toV] = [Math.min(...vs) - margin, Math.max(...vs) + margin]
   for (let u = fromU + step / 2; u < toU; u += step)
     for (let v = fromV + step / 2; v < toV; v += step) {
       const at = surfacePoint(u, v)
       const point = head.surface.pointAt(at)
-      if (!isNear(line, point, reach)) continue
+      const near = asked.filter(({ line, reach }) => isNear(line, point, reach))
+      if (near.length === 0) continue
       const element = areaElement(head.surface, at)
       const blurMm = Math.sqrt(element) * step
       const place = { point, normal: normalAt(head.surface, at) }
-      const share = shareOf(head.surface, line, band, place, blurMm)
-      if (share === 0) continue
+      const bare = near.reduce(
+        (left, { band, line }) => left * (1 - shareOf(head.surface, line, band, place, blurMm)),
+        1,
+      )
+      if (bare === 1) continue
       const inside = shareInHair(head, u, v, step)
-      if (inside > 0) visit(at, point, share * inside * element * step * step)
+      if (inside > 0) visit(at, point, (1 - bare) * inside * element * step * step)
     }
 }
 
 /** The area of what a band covers, cm2. */
-export function bandOracleCm2(head: Head, band: OracleBand, cellMm = 0.25): number {
+export const bandOracleCm2 = (head: Head, band: OracleBand, cellMm = 0.25) =>
+  unionOracleCm2(head, [band], cellMm)
+
+/** The area of what bands cover together, cm2. */
+export function unionOracleCm2(head: Head, bands: readonly OracleBand[], cellMm = 0.25): number {
   let mm2 = 0
-  visitBand(head, band, cellMm, (_, __, cell) => {
+  visitBands(head, bands, cellMm, (_, __, cell) => {
     mm2 += cell
   })
   return mm2 / 100
@@ -211,7 +238,7 @@ function shareInHair({ hairline }: Head, u: number, v: number, step: number): nu
 /** The mean of a quantity over a band, weighed by area, and its integral over cm2. */
 export function bandIntegral(head: Head, band: OracleBand, cellMm: number, of: (point: Vec3) => number) {
   let [sum, mm2] = [0, 0]
-  visitBand(head, band, cellMm, (_, point, cell) => {
+  visitBands(head, [band], cellMm, (_, point, cell) => {
     sum += of(point) * cell
     mm2 += cell
   })

@@ -1,8 +1,8 @@
 import type { Head } from "../../../geometry/scalp/head"
 import { bandShape } from "../../../geometry/section/bandShape"
-import { bandSpans } from "../../../geometry/section/bandSpans"
+import { type BandSpans, bandSpans, rowStep } from "../../../geometry/section/bandSpans"
 import { bandAreaCm2 } from "../../../geometry/section/cellAreas"
-import { overlapCm2 } from "../../../geometry/section/overlap"
+import { sharedCm2 } from "../../../geometry/section/overlap"
 import { type Band, isFoil, type Section } from "../../../geometry/section/section"
 
 /** Two sections that take the same hair. The one that goes on first has it; the later one is the one to change. */
@@ -15,18 +15,27 @@ const toldShare = 0.03
 const roundingCm2 = 1e-3
 
 /** Every pair of sections that take the same hair, in order of application, however little. Hair left out twice is only left out. */
-export const sharedHair = (sections: readonly Section[], head: Head): Overlap[] =>
-  nearBefore(sections, head).flatMap((before, place) =>
-    comparedWith(sections[place], before, head).filter(({ areaCm2 }) => areaCm2 >= roundingCm2),
+export function sharedHair(sections: readonly Section[], head: Head): Overlap[] {
+  const spans = sections.map((section) => bandSpans(section, head))
+  const areaOf = (earlier: number, later: number) => sharedCm2(spans[earlier], spans[later], head.surface)
+  return nearBefore(sections, spans).flatMap((before, later) =>
+    comparedWith(sections, before, later, head, areaOf).filter(({ areaCm2 }) => areaCm2 >= roundingCm2),
   )
+}
 
 /** Shared hair of a section is told from here on, cm2. */
 export const leastToldCm2 = (later: Band, head: Head) =>
   Math.max(roundingCm2, Math.min(leastOverlapCm2, toldShare * bandAreaCm2(bandShape(later, head))))
 
 /** Those of the pairs that are worth telling; what is not told is taken out of every total all the same. */
-export const toldOverlaps = (shared: readonly Overlap[], head: Head): Overlap[] =>
-  shared.filter(({ later, areaCm2 }) => areaCm2 >= leastToldCm2(later, head))
+export function toldOverlaps(shared: readonly Overlap[], head: Head): Overlap[] {
+  const least = new Map<Section, number>()
+  return shared.filter(({ later, areaCm2 }) => {
+    const known = least.get(later) ?? leastToldCm2(later, head)
+    least.set(later, known)
+    return areaCm2 >= known
+  })
+}
 
 /** Every pair of sections whose shared hair is worth telling. */
 export const overlapsIn = (sections: readonly Section[], head: Head): Overlap[] =>
@@ -43,37 +52,69 @@ export function takersBefore(overlaps: readonly Overlap[]): Map<Section, Section
   return before
 }
 
-/** For each section those before it whose boxes meet its own: a sweep over the map from left to right. */
-function nearBefore(sections: readonly Section[], head: Head): Section[][] {
-  const fromLeft = sections
-    .map((section, place) => ({ place, isFoil: isFoil(section), ...bandSpans(section, head) }))
-    .sort((a, b) => a.low[0] - b.low[0])
-  const before = sections.map((): number[] => [])
-  fromLeft.forEach((one, i) => {
-    for (let j = i + 1; j < fromLeft.length && fromLeft[j].low[0] < one.high[0]; j++) {
-      const other = fromLeft[j]
-      const meets = one.low[1] < other.high[1] && other.low[1] < one.high[1]
-      if (meets && (one.isFoil || other.isFoil))
-        before[Math.max(one.place, other.place)].push(Math.min(one.place, other.place))
+/** Rows of a band's lines to a square of the map in which bands are looked for: about five millimetres. */
+const squareRows = 2
+const squareStep = squareRows * rowStep
+
+/** For each section the places of those before it that come into a square of the map with it, in order. */
+function nearBefore(sections: readonly Section[], spans: readonly BandSpans[]): number[][] {
+  const inSquares = new Map<number, number[]>()
+  const foundBy = new Int32Array(sections.length).fill(-1)
+  return sections.map((section, place) => {
+    const before: number[] = []
+    for (const square of squaresOf(spans[place])) {
+      const others = inSquares.get(square)
+      for (const other of others ?? []) {
+        if (foundBy[other] === place || !(isFoil(section) || isFoil(sections[other]))) continue
+        foundBy[other] = place
+        before.push(other)
+      }
+      if (others) others.push(place)
+      else inSquares.set(square, [place])
     }
+    return before.sort((a, b) => a - b)
   })
-  return before.map((places) => places.sort((a, b) => a - b).map((place) => sections[place]))
+}
+
+/** The squares of the map that a band comes into, each as one number. */
+function squaresOf({ firstRow, rows }: BandSpans): number[] {
+  const squares: number[] = []
+  const lastRow = firstRow + rows.length / 2 - 1
+  for (let row = Math.floor(firstRow / squareRows); row * squareRows <= lastRow; row++) {
+    let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
+    const first = Math.max(0, row * squareRows - firstRow)
+    for (let i = first; i < Math.min(rows.length / 2, (row + 1) * squareRows - firstRow); i++) {
+      from = Math.min(from, rows[2 * i])
+      to = Math.max(to, rows[2 * i + 1])
+    }
+    for (let column = Math.floor(from / squareStep); column * squareStep <= to; column++)
+      squares.push(row * 1024 + column)
+  }
+  return squares
 }
 
 const known = new WeakMap<Section, { head: Head; compared: readonly Overlap[] }>()
 
-/** A section against some before it; what was compared the last time is not compared again. */
-function comparedWith(later: Section, before: readonly Section[], head: Head): readonly Overlap[] {
+/** A section against those at some places before it; what was compared the last time, in the same order, is not compared again. */
+function comparedWith(
+  sections: readonly Section[],
+  before: readonly number[],
+  place: number,
+  head: Head,
+  areaOf: (earlier: number, later: number) => number,
+): readonly Overlap[] {
+  const later = sections[place]
   const last = known.get(later)
   const seen = last?.head === head ? last.compared : []
-  const compared = before.map(
-    (earlier) =>
-      seen.find((overlap) => overlap.earlier === earlier) ?? {
-        earlier,
-        later,
-        areaCm2: overlapCm2(earlier, later, head),
-      },
-  )
+  let next = 0
+  const compared = before.map((each) => {
+    const earlier = sections[each]
+    let i = next
+    while (i < seen.length && seen[i].earlier !== earlier) i++
+    if (i === seen.length) return { earlier, later, areaCm2: areaOf(each, place) }
+    next = i + 1
+    return seen[i]
+  })
   known.set(later, { head, compared })
   return compared
 }
