@@ -69,7 +69,7 @@ function InHand() {
     { who: 2 as const, name: second?.trim() || w.assistant },
   ]
   return (
-    <fieldset className="touches in-hand">
+    <fieldset className="touches who-taps">
       <legend className="label">{w.whoTaps}</legend>
       {people.map(({ who, name }) => (
         <button
