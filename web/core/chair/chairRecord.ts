@@ -83,16 +83,22 @@ export const onNow = (chair: Pick<Chair, "foils" | "log">, foil: string | null) 
 
 type Tapped = Pick<LogEntry, "tap" | "atMs" | "undone">
 
-/** When each bowl was mixed last, ms on the service's own clock, and by whom where that is known; undefined for one whose tap was missed. */
-export function mixings(log: readonly Tapped[]): ({ atMs: number; by?: 1 | 2 | undefined } | undefined)[] {
-  const mixed: ({ atMs: number; by?: 1 | 2 | undefined } | undefined)[] = []
-  for (const { tap, atMs, undone } of log)
-    if (tap.kind === "mixed" && !undone) mixed[tap.bowl ?? mixed.length] = { atMs, by: tap.by }
-  return Array.from(mixed)
+export type Mixing = { atMs: number; by?: 1 | 2 | undefined }
+
+/** Every time each bowl was mixed, in order, and by whom where that is known; none for one whose tap was missed. */
+export function mixings(log: readonly Tapped[]): Mixing[][] {
+  const mixed: Mixing[][] = []
+  for (const { tap, atMs, undone } of log) {
+    if (tap.kind !== "mixed" || undone) continue
+    const bowl = tap.bowl ?? mixed.length
+    mixed[bowl] = [...(mixed[bowl] ?? []), { atMs, by: tap.by }]
+  }
+  return Array.from(mixed, (times) => times ?? [])
 }
 
+/** When each bowl was mixed last, ms on the service's own clock; undefined for one whose tap was missed. */
 export const mixedTimes = ({ log }: Pick<Chair, "log">): (number | undefined)[] =>
-  mixings(log).map((mixing) => mixing?.atMs)
+  mixings(log).map((times) => times.at(-1)?.atMs)
 
 /**
  * When each foil was first passed over: the earliest tap "on" of those after it in its lane; infinite while there is

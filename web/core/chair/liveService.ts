@@ -9,9 +9,9 @@ import type {
 import { serviceSchema } from "../document/serviceSchema"
 import { liftRecord1 } from "../file/liftService1"
 import type { TimedPlan } from "../schedule/timedPlan"
-import type { Chair, LogEntry } from "./chair"
+import type { Chair, ChairBowl, LogEntry } from "./chair"
 import { startChair } from "./chairClock"
-import { mixedTimes, recordsOf } from "./chairRecord"
+import { type Mixing, mixedTimes, mixings, recordsOf } from "./chairRecord"
 import type { Moment } from "./chairTime"
 import { plannedService } from "./plannedService"
 import { tonerTimes } from "./tonerTimes"
@@ -119,28 +119,50 @@ export function planAsDone(plan: Plan): Plan | null {
   return { ...rest, ...drawn }
 }
 
-/** Every bowl with what it was made of; one of an earlier Partline that did not say is left out. */
-const bowlsDone = (chair: Chair): RecordedBowl[] =>
-  (chair.bowls ?? []).flatMap(({ product, developerVolume, ratio, lightenerG, developerG, ...bowl }, at) =>
+/**
+ * Every bowl with what it was made of; one of an earlier Partline that did not say is left out. What was mixed afresh was
+ * made twice: the bowl before it is kept too, after all others, with the foils that were on by then.
+ */
+function bowlsDone(chair: Chair): RecordedBowl[] {
+  const records = recordsOf(chair)
+  const times = mixings(chair.log)
+  const made = (chair.bowls ?? []).map((bowl, at) => madeOf(bowl, times[at] ?? [], records))
+  return [...made.flatMap((each) => each.slice(-1)), ...made.flatMap((each) => each.slice(0, -1))]
+}
+
+/** A bowl as often as it was mixed, with the foils that each was for; once, without a time, where no tap tells of it. */
+function madeOf(
+  bowl: ChairBowl,
+  times: readonly Mixing[],
+  records: ReturnType<typeof recordsOf>,
+): RecordedBowl[] {
+  const { product, developerVolume, ratio, lightenerG, developerG, foils, ...rest } = bowl
+  if (
     product === undefined ||
     developerVolume === undefined ||
     !ratio ||
     lightenerG === undefined ||
     developerG === undefined
-      ? []
-      : [
-          {
-            ...bowl,
-            product,
-            developerVolume,
-            ratio,
-            lightenerG,
-            developerG,
-            mixedAtMs: whole(mixedTimes(chair)[at] ?? null),
-            leftG: null,
-          },
-        ],
   )
+    return []
+  const recipe = { ...rest, product, developerVolume, ratio, lightenerG, developerG, leftG: null }
+  if (times.length === 0) return [{ ...recipe, foils, mixedAtMs: null }]
+  const last = times.length - 1
+  const bowlOf = (id: string) => {
+    const onAtMs = records.get(id)?.onAtMs ?? null
+    return onAtMs === null
+      ? last
+      : Math.max(
+          0,
+          times.findLastIndex(({ atMs }) => atMs <= onAtMs),
+        )
+  }
+  return times.map(({ atMs }, nth) => ({
+    ...recipe,
+    foils: foils.filter((id) => bowlOf(id) === nth),
+    mixedAtMs: whole(atMs),
+  }))
+}
 
 const tonersDone = (chair: Chair): RecordedToner[] =>
   tonerTimes(chair).map((toner) => ({

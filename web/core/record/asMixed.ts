@@ -14,10 +14,15 @@ export const isMixed = (plan: Plan): plan is Mixed => Boolean(plan.service?.ende
 /** The bowls of a mix as they were mixed at the last service; null where none was done or its bowls were not kept. */
 export function bowlsMixed(plan: Plan, mix: string): MixedBowl[] | null {
   if (!isMixed(plan)) return null
-  const [done, personOf] = [mixings(plan.service.log), personOfTap(plan.service)]
-  return plan.service.bowls.flatMap((bowl, at) =>
+  const personOf = personOfTap(plan.service)
+  const done = new Map(
+    mixings(plan.service.log)
+      .flat()
+      .map(({ atMs, by }) => [Math.round(atMs), by]),
+  )
+  return plan.service.bowls.flatMap((bowl) =>
     bowl.mix === mix && bowl.mixedAtMs !== null
-      ? [{ ...bowl, atMin: bowl.mixedAtMs / 60_000, by: personOf(done[at]?.by) }]
+      ? [{ ...bowl, atMin: bowl.mixedAtMs / 60_000, by: personOf(done.get(bowl.mixedAtMs)) }]
       : [],
   )
 }

@@ -83,8 +83,12 @@ export const leaveChair = () => sessionStore.setState({ screen: "timing" })
 
 /** Acts at its tap: the record keeps it with what was seen so far, the foil is named, and the steps open. */
 export function burningAt(foil: string, seen: LookSeen | null, onBurning: (foil: string) => void) {
-  tap({ kind: "looked", foil, seen: { ...(seen ?? notSeen), comfort: "burning" } })
-  void logAlarm({ what: "burning", foils: [foil] })
+  const look = () => tap({ kind: "looked", foil, seen: { ...(seen ?? notSeen), comfort: "burning" } })
+  const isHere = chairStore.getState().hold === "held"
+  if (isHere) look()
+  const logged = logAlarm({ what: "burning", foils: [foil] })
+  // The red button takes the chair over where another window has it: only then is a look taken here.
+  if (!isHere) void logged.then(look)
   onBurning(foil)
 }
 

@@ -3,6 +3,7 @@ import { clearanceOf, fieldOf, holdsMix } from "../../../../web/core/cautions/cl
 import { newConsultation, questionNames } from "../../../../web/core/document/consultation"
 import type { Plan } from "../../../../web/core/document/schema"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
+import { exampleVisit } from "../../../../web/core/file/exampleVisit"
 import { askedAll } from "../../../support/answers"
 
 const day = "2026-03-09"
@@ -47,6 +48,13 @@ describe("a service over midnight", () => {
     expect([after.notAsked, after.stops.length]).toEqual([[], before.stops.length])
     const since = { ...asked, scalp: { seen: "calm" as const, on: nextDay } }
     expect(clearanceOf(withTest(since), night, begunAt).notAsked).toEqual([])
+  })
+  it("keeps its patch test and its override as well, and neither without it", () => {
+    const visit = exampleVisit(evening)
+    expect(clearanceOf(visit, evening).state).toBe("cleared")
+    expect(clearanceOf(visit, night, begunAt).state).toBe("cleared")
+    const { stops } = clearanceOf(visit, night)
+    expect(stops.map(({ rule }) => rule)).toEqual(expect.arrayContaining(["alert-test", "unknown-content"]))
   })
   it("is nothing that a plan without it may lean on, nor one begun days ago", () => {
     expect(clearanceOf(plan, night).notAsked.length).toBeGreaterThan(5)

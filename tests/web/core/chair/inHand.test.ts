@@ -41,6 +41,11 @@ describe("whose deed a tap was", () => {
       { kind: "mixed", bowl: 0 },
     )
     expect(standingOf(chair).records.get("f1")?.looks).toEqual([{ atMs: 2 * minute, seen, by: 2 }])
-    expect(mixings(chair.log)).toEqual([{ atMs: 3 * minute, by: 2 }])
+    expect(mixings(chair.log)).toEqual([
+      [
+        { atMs: minute, by: 1 },
+        { atMs: 3 * minute, by: 2 },
+      ],
+    ])
   })
 })

@@ -109,6 +109,29 @@ describe("a service at the chair of a plan", () => {
     })
   })
 
+  it("keeps both bowls where one was mixed afresh, each with the foils that it was on", () => {
+    const live = played(
+      [1, { kind: "mixed", bowl: 0 }],
+      [5, on(first)],
+      [70, { kind: "mixed", bowl: 0 }],
+      [75, on(second)],
+    )
+    const { bowls = [] } = recordOfService(live)
+    const ofFirst = bowls.filter(({ mixedAtMs }) => mixedAtMs !== null)
+    expect(ofFirst.map(({ mixedAtMs }) => mixedAtMs)).toEqual([70 * minute, minute])
+    const [fresh, stale] = ofFirst
+    expect([fresh.lightenerG, fresh.developerG]).toEqual([stale.lightenerG, stale.developerG])
+    expect(stale.foils).toContain(first)
+    expect(stale.foils).not.toContain(second)
+    expect(fresh.foils).not.toContain(first)
+    expect([...fresh.foils, ...stale.foils].toSorted()).toEqual(
+      [...(live.chair.bowls?.[0].foils ?? [])].toSorted(),
+    )
+    expect(recordOfService(played([1, { kind: "mixed" }], [5, on(first)])).bowls?.length).toBe(
+      live.chair.bowls?.length,
+    )
+  })
+
   it("keeps what was mixed and drawn as it was done, whatever the plan becomes", () => {
     const live = played([1, { kind: "mixed" }], [5, on(first)])
     const plan = done(setService(doneService({ ...live, endedAt: "2026-03-09T12:00:00.000Z" }, samplePlan)))

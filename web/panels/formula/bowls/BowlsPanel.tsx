@@ -1,7 +1,6 @@
 import { type MixInPlan, mixesOfPlan } from "../../../core/bowls/mixesOfPlan"
 import { holding } from "../../../core/cautions/cautions"
-import { checkPlan } from "../../../core/cautions/visitOfPlan"
-import { nowHere } from "../../../session/nowHere"
+import { useClearance } from "../../../session/clearance/useClearance"
 import { usePlan } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
 import { say } from "../../../words/say"
@@ -14,7 +13,7 @@ export function BowlsPanel() {
   const { formula, timing } = useWords()
   const w = formula.mixing
   const plan = usePlan((open) => open)
-  const { stops } = checkPlan(plan, nowHere())
+  const { stops } = useClearance()
   const mixes = mixesOfPlan(plan)
   const bowls = mixes
     .flatMap(({ mix, made }) => (made?.bowls ?? []).map((bowl) => ({ mix, bowl })))

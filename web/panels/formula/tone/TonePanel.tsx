@@ -1,12 +1,12 @@
 import { dragDownMm } from "../../../../presets/formula/tones"
 import { tonerBowlOf } from "../../../core/bowls/tonerBowl"
 import { type TonerInPlan, tonersOfPlan } from "../../../core/bowls/toners"
+import { holding } from "../../../core/cautions/cautions"
 import { tonerIds } from "../../../core/cautions/rules/rule"
-import { checkPlan } from "../../../core/cautions/visitOfPlan"
 import { newConsultation } from "../../../core/document/consultation"
 import { setConsultation } from "../../../core/edits/plan/setConsultation"
+import { useClearance } from "../../../session/clearance/useClearance"
 import { commit } from "../../../session/commit"
-import { nowHere } from "../../../session/nowHere"
 import { usePlan } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
 import { say } from "../../../words/say"
@@ -22,8 +22,8 @@ export function TonePanel() {
   const w = formula.tone
   const plan = usePlan((open) => open)
   const { liftToLevel, rootMeltMm } = plan.consultation ?? newConsultation()
-  const { stops } = checkPlan(plan, nowHere())
-  const isHeld = Object.values(tonerIds).some((id) => stops.some(({ mixes }) => mixes?.includes(id)))
+  const { stops } = useClearance()
+  const isHeld = holding(stops, ...Object.values(tonerIds)).length > 0
   const melt = (mm: number) =>
     commit(
       { chapter: "formula", code: "change-root-melt" },
