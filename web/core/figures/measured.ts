@@ -47,7 +47,8 @@ function measurePlan(plan: Plan): Measured {
   const sections = plan.sections.map((section) => bothFigures(section, plan, before.get(section) ?? []))
   const foils = sections.filter(({ section }) => isFoil(section))
   const total = (belongs: (section: Section) => boolean) => totalWhere(belongs, foils)
-  const inZone = (zone: Zone) => total((section) => zoneAt(head, middleOf(section)) === zone)
+  const zones = new Map(foils.map(({ section }) => [section, zoneAt(head, middleOf(section))]))
+  const inZone = (zone: Zone) => total((section) => zones.get(section) === zone)
   return {
     head,
     sections,
@@ -106,8 +107,16 @@ const heads = new Map<string, Head>()
 const scalps = new Map<string, Pick<Head, "axes" | "surface">>()
 const mostHeads = 8
 
+/** Asked for again and again while one plan is measured. */
+let last: { asked: Plan["head"]; made: Head } | null = null
+
 /** The head of a plan; the same object for the same size and hairline, with the same scalp for the same size. */
-export const headOf = ({ head: { size, hairline } }: Pick<Plan, "head">): Head =>
+export function headOf({ head: asked }: Pick<Plan, "head">): Head {
+  if (last?.asked !== asked) last = { asked, made: headFor(asked) }
+  return last.made
+}
+
+const headFor = ({ size, hairline }: Plan["head"]): Head =>
   recall(heads, [size, hairline], () => {
     const { axes, surface } = recall(scalps, size, () => scalpOf(size))
     return makeHeadFromAxes(axes, hairline.form, movesOf(hairline), surface)
