@@ -12,6 +12,7 @@ describe.each(everyLanguage)(
       chair.bar.nothingOn(piece),
       chair.stillOn([1, 2], piece),
       chair.floor.allOn(piece),
+      chair.emergencies.about([3], piece),
       chair.floor.foilsOn(piece),
       chair.floor.noneOn(piece),
       chair.floor.tapFoil(piece),

@@ -3,6 +3,7 @@ import { type EmergencyName, emergencies } from "../../../presets/chair/emergenc
 import { foilNumbers } from "../../core/chair/alarmsOfPlan"
 import { contactOf } from "../../core/document/salon"
 import type { Plan } from "../../core/document/schema"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import { useService } from "../../session/chair/useChair"
 import { useSalon } from "../../session/salon/useSalon"
 import { useWords } from "../../session/words"
@@ -25,6 +26,8 @@ export function RedButton({ plan, about, onBack, guard }: Props) {
   const heading = useRef<HTMLHeadingElement>(null)
   const w = useWords().chair.emergencies
   const foils = useService((chair) => (about ? foilNumbers(about, chair.foils) : [])) ?? []
+  const piece =
+    useService((chair) => pieceOf(chair.foils.filter(({ id }) => about?.foils.includes(id)))) ?? "foil"
   // biome-ignore lint/correctness/useExhaustiveDependencies: each page of steps begins at its heading
   useEffect(() => heading.current?.focus(), [chosen])
   const start = (what: EmergencyName) => {
@@ -49,7 +52,7 @@ export function RedButton({ plan, about, onBack, guard }: Props) {
         {chosen ? w.names[chosen] : w.whatIsWrong}
       </h1>
       <Numbers plan={plan} />
-      {foils.length > 0 && <p className="large">{w.about(foils)}</p>}
+      {foils.length > 0 && <p className="large">{w.about(foils, piece)}</p>}
       {chosen ? <Steps what={chosen} foils={about?.foils ?? []} /> : <Kinds onChoose={start} />}
       <AlarmTimes plan={plan} />
     </main>

@@ -1,4 +1,5 @@
 import type { emergencies as english } from "../../en/chair/emergencies"
+import { pieces } from "../common/pieces"
 
 /** The red button: short, one thing a line, nothing but what to do. */
 export const emergencies: typeof english = (t) => ({
@@ -11,7 +12,7 @@ export const emergencies: typeof english = (t) => ({
     [...(name ? [`Salon: ${name}`] : []), ...(phone ? [`Telefon des Salons: ${phone}`] : [])].join(". "),
   first:
     "Im Zweifel zuerst den Notruf wählen. Erste-Hilfe-Ausbildung und Herstellerangaben gehen dieser Liste vor.",
-  about: (foils) => `${t.count(foils.length, { one: "Folie", other: "Folien" })} ${t.and(foils.map(String))}`,
+  about: (foils, piece) => t.capital(pieces(t).names(foils, piece)),
   done: "Erledigt",
   stepDone: (step) => `Erledigt: ${step}`,
   log: "Zeitprotokoll",

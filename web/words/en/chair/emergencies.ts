@@ -1,6 +1,8 @@
 import type { EmergencyName, EmergencyStep } from "../../../../presets/chair/emergencies"
 import type { AlarmName } from "../../../core/document/serviceRecord"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 type Steps = { readonly [N in EmergencyName]: { readonly [S in EmergencyStep<N>]: string } }
 
@@ -15,8 +17,7 @@ export const emergencies = (t: Tools) => ({
     [...(name ? [`Salon: ${name}`] : []), ...(phone ? [`Salon phone: ${phone}`] : [])].join(". "),
   first:
     "Call the emergency number first if in doubt. First-aid training and the maker’s directions come before this list.",
-  about: (foils: readonly number[]) =>
-    `${t.count(foils.length, { one: "Foil", other: "Foils" })} ${t.and(foils.map(String))}`,
+  about: (foils: readonly number[], piece?: Piece) => t.capital(pieces(t).names(foils, piece)),
   done: "Done",
   stepDone: (step: string) => `Done: ${step}`,
   log: "Time log",

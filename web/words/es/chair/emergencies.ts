@@ -1,6 +1,8 @@
 import type { EmergencyName, EmergencyStep } from "../../../../presets/chair/emergencies"
 import type { AlarmName } from "../../../core/document/serviceRecord"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 type Steps = { readonly [N in EmergencyName]: { readonly [S in EmergencyStep<N>]: string } }
 
@@ -15,8 +17,7 @@ export const emergencies = (t: Tools) => ({
     [...(name ? [`Salón: ${name}`] : []), ...(phone ? [`Teléfono del salón: ${phone}`] : [])].join(". "),
   first:
     "En caso de duda, llame primero al número de emergencias. La formación en primeros auxilios y las instrucciones del fabricante van antes que esta lista.",
-  about: (foils: readonly number[]) =>
-    `${t.count(foils.length, { one: "Papel", other: "Papeles" })} ${t.and(foils.map(String))}`,
+  about: (foils: readonly number[], piece?: Piece) => t.capital(pieces(t).names(foils, piece)),
   done: "Hecho",
   stepDone: (step: string) => `Hecho: ${step}`,
   log: "Registro de horas",

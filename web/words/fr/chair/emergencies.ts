@@ -1,6 +1,8 @@
 import type { EmergencyName, EmergencyStep } from "../../../../presets/chair/emergencies"
 import type { AlarmName } from "../../../core/document/serviceRecord"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 type Steps = { readonly [N in EmergencyName]: { readonly [S in EmergencyStep<N>]: string } }
 
@@ -15,8 +17,7 @@ export const emergencies = (t: Tools) => ({
     [...(name ? [`Salon : ${name}`] : []), ...(phone ? [`Téléphone du salon : ${phone}`] : [])].join(". "),
   first:
     "Dans le doute, appeler d’abord le numéro d’urgence. La formation aux premiers secours et le mode d’emploi du fabricant passent avant cette liste.",
-  about: (foils: readonly number[]) =>
-    `${t.count(foils.length, { one: "Papillote", other: "Papillotes" })} ${t.and(foils.map(String))}`,
+  about: (foils: readonly number[], piece?: Piece) => t.capital(pieces(t).names(foils, piece)),
   done: "Fait",
   stepDone: (step: string) => `Fait : ${step}`,
   log: "Journal",

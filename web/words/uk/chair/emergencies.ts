@@ -1,5 +1,6 @@
 import type { ChairWords } from "../../en/chair/chair"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 /** The red button: short, one thing a line, nothing but what to do. */
 export const emergencies = (t: Tools): ChairWords["emergencies"] => ({
@@ -12,7 +13,7 @@ export const emergencies = (t: Tools): ChairWords["emergencies"] => ({
     [...(name ? [`Салон: ${name}`] : []), ...(phone ? [`Телефон салону: ${phone}`] : [])].join(". "),
   first:
     "Якщо є сумнів, спочатку викликати екстрену допомогу. Навички першої допомоги та інструкція виробника важливіші за цей список.",
-  about: (foils) => `${foils.length === 1 ? "Фольга" : "Фольги"} ${t.and(foils.map(String))}`,
+  about: (foils, piece) => t.capital(pieces(t).names(foils, piece)),
   done: "Зроблено",
   stepDone: (step) => `Зроблено: ${step}`,
   log: "Журнал часу",
