@@ -96,7 +96,7 @@ describe("the order of application", () => {
         await finger.move([from.x, from.y + ((to.y - to.height / 3 - from.y) * i) / 6])
       await page.locator("[data-drop]").waitFor()
       await finger.up()
-      expect(await numbers(page)).toEqual(["2", "1", "3", "4"])
+      await expect.poll(() => numbers(page)).toEqual(["2", "1", "3", "4"])
       expect(await status(page)).toBe("Foil 2 goes on 1st of 9")
 
       // On to the tools, which lie over the rows above: they come down until the first is there.
