@@ -150,6 +150,22 @@ it("has one writer: a second window watches, and takes over when asked", async (
   await close()
 })
 
+it("keeps a burning that is tapped in a window that only watched", async () => {
+  const { page, problems, close } = await visit()
+  await sitDown(page)
+  await press(page, "Foil 1 is on")
+  const other = await page.context().newPage()
+  await other.goto(page.url())
+  await other.getByText("This service is controlled in another window.").first().waitFor()
+  await other.locator(".tile").first().click()
+  await press(other, "Burning")
+  await other.getByRole("heading", { name: "Burning scalp or skin" }).waitFor()
+  await press(other, "Back to the clock")
+  await other.locator(".call.danger").getByText("Foil 1: off now, a check said stop").waitFor()
+  expect(problems).toEqual([])
+  await close()
+})
+
 it("goes on in the second window when the first is closed", async () => {
   const { page, problems, close } = await visit()
   await sitDown(page)

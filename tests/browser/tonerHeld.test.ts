@@ -1,9 +1,13 @@
 import { afterAll, beforeAll, expect, it } from "vitest"
 import { isFoil } from "../../geometry/section/section"
+import { newConsultation } from "../../web/core/document/consultation"
+import { exampleVisit } from "../../web/core/file/exampleVisit"
+import { dayAfter } from "../../web/core/text/dayAfter"
 import { closeBrowser, openBrowser, visit } from "../support/browser"
 import { busyPlan } from "../support/busyPlan"
 import { askedToday, openPlanText, putOn, sitDown, takeClock } from "../support/chair"
 import { goTo, options } from "../support/screen"
+import { en } from "../support/words"
 
 beforeAll(openBrowser)
 afterAll(closeBrowser)
@@ -35,6 +39,27 @@ it("holds a toner that was chosen after the start and never patch tested; what i
     .first()
     .waitFor()
   expect(await page.getByRole("button", { name: "End the service" }).isEnabled()).toBe(true)
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("holds the toner's bowl by a stop of the whole visit, whose override was for another one", async () => {
+  const { page, problems, close } = await visit()
+  await options(page).first().waitFor()
+  const example = exampleVisit({ moment: new Date().toISOString(), zone: "Europe/London" })
+  const before = dayAfter(example.date, -28)
+  const consultation = { ...newConsultation(), ...example.consultation }
+  const passes = consultation.passes.map((pass) => ({ ...pass, on: before, visit: before }))
+  await openPlanText(page, { ...example, consultation: { ...consultation, passes } })
+  await goTo(page, "Formula")
+  await page
+    .getByText(/^Was overridden on .* by M\.: .* Ask again\.$/)
+    .first()
+    .waitFor()
+  await page
+    .getByRole("region", { name: en.formula.tone.title })
+    .getByText(en.cautions.panel.doNotMix, { exact: true })
+    .waitFor()
   expect(problems).toEqual([])
   await close()
 })
