@@ -29,13 +29,15 @@ const remembered = new WeakMap<Head, WeakMap<Band, Map<number, BandShape>>>()
 
 /** The grid of a band on a head, or of no more than so many mm of its depth, remembered for as long as both live. */
 export function bandShape(band: Band, head: Head, mostMm = Number.POSITIVE_INFINITY): BandShape {
+  const isWhole = mostMm >= Math.max(band.depthMm.start, band.depthMm.end)
+  const key = isWhole ? Number.POSITIVE_INFINITY : mostMm
+  const known = remembered.get(head)?.get(band)?.get(key)
+  if (known) return known
   const onHead = remembered.get(head) ?? new WeakMap<Band, Map<number, BandShape>>()
   remembered.set(head, onHead)
   const ofBand = onHead.get(band) ?? new Map<number, BandShape>()
   onHead.set(band, ofBand)
-  const isWhole = mostMm >= Math.max(band.depthMm.start, band.depthMm.end)
-  const key = isWhole ? Number.POSITIVE_INFINITY : mostMm
-  const shape = ofBand.get(key) ?? layOutBand(band, head, usualGrain, key)
+  const shape = layOutBand(band, head, usualGrain, key)
   ofBand.set(key, shape)
   return shape
 }

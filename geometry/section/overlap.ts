@@ -56,11 +56,14 @@ function singleWidth(one: BandSpans, other: BandSpans, first: number, end: numbe
 }
 
 function anyWidth(one: BandSpans, other: BandSpans, first: number, end: number): number {
+  const [mine, its] = [one.stretches, other.stretches]
   let width = 0
-  for (let line = first; line < end; line++)
-    for (const [fromU, toU] of stretchesOn(one, line))
-      for (const [start, stop] of stretchesOn(other, line))
-        width += Math.max(0, Math.min(toU, stop) - Math.max(fromU, start))
+  for (let line = first; line < end; line++) {
+    const [begin, stop] = [other.starts[line - other.firstLine], other.starts[line - other.firstLine + 1]]
+    for (let i = one.starts[line - one.firstLine]; i < one.starts[line - one.firstLine + 1]; i += 2)
+      for (let j = begin; j < stop; j += 2)
+        width += Math.max(0, Math.min(mine[i + 1], its[j + 1]) - Math.max(mine[i], its[j]))
+  }
   return width
 }
 
