@@ -21,6 +21,9 @@ const isInReach = (target: Locator) =>
     return top >= 0 && bottom <= innerHeight && element.contains(hit)
   })
 
+/** Once the page rests: what lies over the map comes with the tap. */
+const inReach = (target: Locator) => expect.poll(() => isInReach(target)).toBe(true)
+
 it.each(inOneColumn)(
   "brings what is done to a foil over the lower map when it is tapped on a %s",
   async (_, size) => {
@@ -34,22 +37,22 @@ it.each(inOneColumn)(
     expect(await page.locator("main.placement").evaluate(({ scrollTop }) => scrollTop)).toBe(0)
     const mirror = sheet.getByRole("button", { name: /^Repeat behind/ })
     const depth = sheet.getByRole("group", { name: "Depth", exact: true })
-    for (const part of [mirror, sheet.locator("#editor-title")]) expect(await isInReach(part)).toBe(true)
+    for (const part of [mirror, sheet.locator("#editor-title")]) await inReach(part)
     // The hairline stays in sight above it, and each of its four fields can be come to.
     const box = await sheet.boundingBox()
     expect(box?.y).toBeGreaterThan(at[1])
     await depth.scrollIntoViewIfNeeded()
-    expect(await isInReach(depth.getByRole("radio").first())).toBe(true)
-    expect(await isInReach(mirror)).toBe(true)
+    await inReach(depth.getByRole("radio").first())
+    await inReach(mirror)
     const close1 = sheet.getByRole("button", { name: "Close", exact: true })
-    expect(await isInReach(close1)).toBe(true)
+    await inReach(close1)
     await close1.tap()
     await sheet.locator("#editor-title").waitFor({ state: "detached" })
     // Further down the page the row stays under the thumb.
     await page.touchscreen.tap(...(await onLargeView(page, "front", -66, 53)))
     await sheet.locator("#editor-title").waitFor()
     await options(page).first().scrollIntoViewIfNeeded()
-    expect(await isInReach(mirror)).toBe(true)
+    await inReach(mirror)
     expect(problems).toEqual([])
     await close()
   },
@@ -63,7 +66,7 @@ it("has what is done most in two rows over the fields, and the rest behind one b
   const rest = row.getByRole("button", { name: "Leave out a veil" })
   const top = (await row.boundingBox())?.y ?? 0
   expect(((await title.boundingBox())?.y ?? 0) - top).toBeLessThan(150)
-  expect(await isInReach(page.locator("section.editor").getByRole("radio").first())).toBe(true)
+  await inReach(page.locator("section.editor").getByRole("radio").first())
   expect(await rest.count()).toBe(0)
   // By keys, in the order they are read: the frequent ones, the rest, then Delete.
   await tabTo(page, /^Stack behind/)
