@@ -17,9 +17,10 @@ export async function keepOffline(): Promise<void> {
   offlineStore.setState({ kept: serviceWorker.controller ? "kept" : "keeping" })
   try {
     const registration = await serviceWorker.register("./sw.js", { updateViaCache: "none" })
-    if (registration.waiting) offer(registration.waiting)
-    registration.addEventListener("updatefound", () => watch(registration.installing))
-    watch(registration.installing)
+    const { waiting } = registration
+    if (waiting && isNewer(waiting, registration)) offer(waiting)
+    registration.addEventListener("updatefound", () => watch(registration.installing, registration))
+    watch(registration.installing, registration)
     if (registration.active) offlineStore.setState({ kept: "kept" })
     lookForNewer(registration)
   } catch {
@@ -28,12 +29,16 @@ export async function keepOffline(): Promise<void> {
   }
 }
 
-function watch(worker: ServiceWorker | null) {
+/** The very first worker waits for a moment, too, and may keep the page by the time one hears of it. */
+const isNewer = (worker: ServiceWorker, { active }: ServiceWorkerRegistration) =>
+  active !== null && active !== worker
+
+function watch(worker: ServiceWorker | null, registration: ServiceWorkerRegistration) {
   worker?.addEventListener("statechange", () => {
-    const isNewer = navigator.serviceWorker.controller !== null
-    if (worker.state === "installed" && isNewer) offer(worker)
+    if (worker.state === "installed" && isNewer(worker, registration)) offer(worker)
     if (worker.state === "activated") offlineStore.setState({ kept: "kept" })
-    if (worker.state === "redundant" && !isNewer) offlineStore.setState({ kept: "failed" })
+    if (worker.state === "redundant" && !isNewer(worker, registration))
+      offlineStore.setState({ kept: "failed" })
   })
 }
 
