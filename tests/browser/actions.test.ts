@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, portrait, visit } from "../support/browser"
 import { countedHand } from "../support/countedHand"
 import { fingerOn } from "../support/finger"
+import { hairlineStroke } from "../support/hairlineStroke"
 import { onLargeView, options } from "../support/screen"
 
 beforeAll(openBrowser)
@@ -48,14 +49,7 @@ it("draws a mirrored frame of six foils by hand in at most twelve touches", asyn
   const { page, hand, problems, close } = await fromNothing()
   await hand.screen("Placement")
   const stroke = await fingerOn(page)
-  const places = [
-    [-10, 90],
-    [-22, 90],
-    [-35, 88],
-    [-48, 80],
-    [-58, 70],
-  ] as const
-  const [first, ...more] = await Promise.all(places.map(([x, y]) => onLargeView(page, "front", x, y)))
+  const [first, ...more] = await Promise.all(hairlineStroke.map(([x, y]) => onLargeView(page, "front", x, y)))
   await stroke.down(first)
   for (const place of more) await stroke.move(place)
   await stroke.up()

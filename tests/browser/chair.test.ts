@@ -129,12 +129,18 @@ it("knows how far its clock had come when the page has crashed and the device's 
   await close()
 })
 
-it("has one writer: a second window watches, and takes over when asked", async () => {
-  const { page, problems, close } = await visit()
-  await sitDown(page)
+/** A second window of the visitor, which watches the service. */
+async function watchingWindow(page: Page): Promise<Page> {
   const other = await page.context().newPage()
   await other.goto(page.url())
   await other.getByText("This service is controlled in another window.").first().waitFor()
+  return other
+}
+
+it("has one writer: a second window watches, and takes over when asked", async () => {
+  const { page, problems, close } = await visit()
+  await sitDown(page)
+  const other = await watchingWindow(page)
   await press(other, "Foil 1 is on")
   await other
     .getByText("Another window controls this service. Tap “Control it here” first.")
@@ -154,9 +160,7 @@ it("keeps a burning that is tapped in a window that only watched", async () => {
   const { page, problems, close } = await visit()
   await sitDown(page)
   await press(page, "Foil 1 is on")
-  const other = await page.context().newPage()
-  await other.goto(page.url())
-  await other.getByText("This service is controlled in another window.").first().waitFor()
+  const other = await watchingWindow(page)
   await other.locator(".tile").first().click()
   await press(other, "Burning")
   await other.getByRole("heading", { name: "Burning scalp or skin" }).waitFor()
@@ -170,9 +174,7 @@ it("goes on in the second window when the first is closed", async () => {
   const { page, problems, close } = await visit()
   await sitDown(page)
   await press(page, "Foil 1 is on")
-  const other = await page.context().newPage()
-  await other.goto(page.url())
-  await other.getByText("This service is controlled in another window.").first().waitFor()
+  const other = await watchingWindow(page)
   await page.close()
   await other
     .getByText("This service is controlled in another window.")

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, expect, it } from "vitest"
 import { closeBrowser, openBrowser, phone, portrait, visit } from "../support/browser"
 import { startClock, takeClock } from "../support/chair"
 import { fingerOn } from "../support/finger"
+import { hairlineStroke } from "../support/hairlineStroke"
 import { readPdfText } from "../support/pdfText"
 import { atRest, onLargeView, options } from "../support/screen"
 
@@ -90,14 +91,7 @@ it.each(hands)(
     await askAll(page, hand)
     await touch("Placement")
     await page.getByText("No foils yet.").waitFor()
-    const stroke = [
-      [-10, 90],
-      [-22, 90],
-      [-35, 88],
-      [-48, 80],
-      [-58, 70],
-    ] as const
-    await hand.draw(await Promise.all(stroke.map(([x, y]) => onLargeView(page, "front", x, y))))
+    await hand.draw(await Promise.all(hairlineStroke.map(([x, y]) => onLargeView(page, "front", x, y))))
     await expect.poll(() => options(page).count()).toBe(1)
     await touch(/^Mirror/)
     await expect.poll(() => options(page).count()).toBe(2)
