@@ -45,7 +45,7 @@ const beats = (turn: Turn, best: Turn, { freeAtMin }: Crew) =>
 
 export const afterTurn = ({ people, freeAtMin }: Crew, { person, toMin }: Turn): Crew => ({
   people,
-  freeAtMin: freeAtMin.with(person, toMin),
+  freeAtMin: freeAtMin.map((free, at) => (at === person ? toMin : free)),
 })
 
 function afterBreaks(breaks: Person["breaks"], fromMin: number, minutes: number): number {

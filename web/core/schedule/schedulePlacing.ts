@@ -206,7 +206,8 @@ function rinseTogetherMin(floor: Floor): number {
 
 function withOff(floor: Floor, id: string, together: number | null): PlacedFoil {
   const placed = floor.on.get(id)
-  const off = floor.offAtMin.get(id) ?? together
-  if (!placed || off === null) throw new Error(`Foil ${id} was never placed or never taken off`)
-  return { ...placed, offAtMin: off, readyMin: readyOn(floor, placed) }
+  const offAtMin = floor.offAtMin.get(id) ?? together
+  if (!placed || offAtMin === null) throw new Error(`Foil ${id} was never placed or never taken off`)
+  const { foil, bowl, person, onAtMin, placedAtMin } = placed
+  return { foil, bowl, person, onAtMin, placedAtMin, offAtMin, readyMin: readyOn(floor, placed) }
 }

@@ -276,8 +276,8 @@ describe("how fast", () => {
   it("plans 120 foils again within 5 ms of the processor, whatever else the machine does", async () => {
     const service = timedService(foilsAlike(120), { wipingMin: always(0.5), hands: [person(), person()] })
     const times: number[] = []
-    for (let i = 0; i < 60; i++) times.push(await processorMs(() => planService(service)))
+    for (let i = 0; i < 240; i++) times.push(await processorMs(() => planService(service)))
     // The faster quarter: the first are not compiled yet.
-    expect(times.sort((a, b) => a - b)[15]).toBeLessThan(5)
+    expect(times.sort((a, b) => a - b)[60]).toBeLessThan(5)
   })
 })
