@@ -15,6 +15,7 @@ import type { ScreenName } from "./session/sessionStore"
 import { stackStore } from "./session/stackStore"
 import { useSession } from "./session/usePlan"
 import { useWords } from "./session/words"
+import type { Words } from "./words/en/words"
 
 /** Places the parts of the service, each within a boundary of its own; only the map is loaded before the head is drawn. */
 export function App() {
@@ -55,6 +56,7 @@ const formulaScreen = latePart(async () => (await import("./panels/formula/Formu
 const timingScreen = latePart(async () => (await import("./panels/timing/TimingScreen")).TimingScreen)
 const chairScreen = latePart(async () => (await import("./panels/chair/ChairScreen")).ChairScreen)
 const sheetsScreen = latePart(async () => (await import("./sheets/SheetsScreen")).SheetsScreen)
+const lessonText = latePart(async () => (await import("./panels/teaching/LessonText")).LessonText)
 const nextTime = latePart(async () => (await import("./panels/timing/NextTime")).NextTime)
 /** The chair's keeper is in it: it stays whatever screen is shown, or fails. */
 const serviceBar = latePart(async () => (await import("./panels/chair/ServiceBar")).ServiceBar)
@@ -73,7 +75,11 @@ const screens: Record<ScreenName, ReactNode> = {
   formula: <Late part={formulaScreen} shape="screen" given={none} />,
   timing: <Late part={timingScreen} shape="screen" given={none} />,
   chair: <Late part={chairScreen} shape="screen" given={none} />,
-  sheets: <Late part={sheetsScreen} shape="screen" given={{ Note: NextTime }} />,
+  sheets: <Late part={sheetsScreen} shape="screen" given={{ Note: NextTime, Lesson: LessonText }} />,
+}
+
+function LessonText(given: { plan: Plan; words: Words }) {
+  return <Late part={lessonText} shape="line" given={given} />
 }
 
 function NextTime(given: { plan: Plan }) {

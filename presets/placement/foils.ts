@@ -64,4 +64,5 @@ export const backcombing = {
 
 export type DepthWord = keyof typeof sliceDepthMm
 export type StitchWord = keyof typeof stitches
+export const stitchWords = Object.keys(stitches) as readonly StitchWord[]
 export type RootWord = keyof typeof rootDistanceMm

@@ -82,16 +82,18 @@ export type MeasureLabel =
   | "rows-on-heavy-side"
 
 /** How a technique is done where there is more than one way. */
-export type TechniqueWay =
-  | "only"
-  | "bright-edge"
-  | "soft-edge"
-  | "in-turn"
-  | "melted"
-  | "parted-left"
-  | "parted-right"
-  | "heavy-right"
-  | "heavy-left"
+export const techniqueWays = [
+  "only",
+  "bright-edge",
+  "soft-edge",
+  "in-turn",
+  "melted",
+  "parted-left",
+  "parted-right",
+  "heavy-right",
+  "heavy-left",
+] as const
+export type TechniqueWay = (typeof techniqueWays)[number]
 
 /** What is varied when nobody has varied it. A measure it does not have is nothing. */
 export const usualValues = ({

@@ -4,6 +4,7 @@ import type { Plan } from "../core/document/schema"
 import { sessionStore } from "../session/sessionStore"
 import { usePlan, useSession } from "../session/usePlan"
 import { useWords } from "../session/words"
+import type { Words } from "../words/en/words"
 import { PagePreview } from "./PagePreview"
 import type { Fonts } from "./pens/fontFile"
 import { loadFonts } from "./pens/loadFonts"
@@ -16,8 +17,10 @@ import { type Laying, useLaidSheet } from "./useLaidSheet"
 import { useSheetOptions } from "./useSheetOptions"
 import { useSheetSettings } from "./useSheetSettings"
 
-/** A sheet as it will print: small pages beside a large one; `Note` is where what it says of next time is written. */
-export function SheetsScreen({ Note }: { Note: ComponentType<{ plan: Plan }> }) {
+type Props = { Note: ComponentType<{ plan: Plan }>; Lesson: ComponentType<{ plan: Plan; words: Words }> }
+
+/** A sheet as it will print: small pages beside a large one; `Note` is where what it says of next time is written, `Lesson` where what it says to a class is. */
+export function SheetsScreen({ Note, Lesson }: Props) {
   const plan = usePlan((open) => open)
   const name = useSession(({ sheet }) => sheet)
   const mirror = useSession(({ mirrorView }) => mirrorView)
@@ -61,6 +64,11 @@ export function SheetsScreen({ Note }: { Note: ComponentType<{ plan: Plan }> }) 
       {sheetKinds[name].hasNote && (
         <Suspense>
           <Note plan={plan} />
+        </Suspense>
+      )}
+      {sheetKinds[name].isLesson && words && (
+        <Suspense>
+          <Lesson plan={plan} words={words} />
         </Suspense>
       )}
       {sheet && options && (

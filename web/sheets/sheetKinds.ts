@@ -3,7 +3,7 @@ import { planAsDone } from "../core/chair/liveService"
 import type { Plan } from "../core/document/schema"
 import { recordCard } from "./cards/recordCard"
 import { takeHome } from "./cards/takeHome"
-import { handout } from "./handout/handout"
+import { handout, taught } from "./handout/handout"
 import { placementMap } from "./map/placementMap"
 import type { Fonts } from "./pens/fontFile"
 import type { Page, Sheet } from "./pens/page"
@@ -17,6 +17,8 @@ type SheetKind = {
   hasFront: boolean
   /** It prints the notes for next time, which are then written beside it. */
   hasNote?: boolean
+  /** It is for a class: what it says can be said otherwise beside it, and its title is the technique's. */
+  isLesson?: boolean
   /** After a service it shows what was carried out, whatever the plan has become since. */
   isOfService: boolean
   layOut: (plan: Plan, options: SheetOptions, fonts: Fonts) => Page[]
@@ -27,7 +29,7 @@ type SheetKind = {
 /** Every sheet: a new one is one row here, and its name and words. */
 export const sheetKinds: Readonly<Record<SheetName, SheetKind>> = {
   placement: { hasFront: true, isOfService: true, layOut: placementMap },
-  technique: { hasFront: true, isOfService: false, layOut: handout },
+  technique: { hasFront: true, isLesson: true, isOfService: false, layOut: handout },
   "take-home": { hasFront: false, isOfService: true, layOut: takeHome, toHtml: takeHomePage },
   record: { hasFront: false, hasNote: true, isOfService: true, layOut: recordCard },
 }
@@ -35,7 +37,7 @@ export const sheetKinds: Readonly<Record<SheetName, SheetKind>> = {
 export function layOutSheet(name: SheetName, plan: Plan, options: SheetOptions, fonts: Fonts): Sheet {
   return {
     pages: sheetKinds[name].layOut(planOf(name, plan), options, fonts),
-    title: titleOf(plan, options.words),
+    title: titleOf(sheetKinds[name].isLesson ? taught(plan, options.words) : plan, options.words),
     date: plan.date,
     language: options.language,
   }

@@ -5,6 +5,7 @@ import { day, group, id, line, lines, list, mixLetter, number } from "../fields/
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
 import { sectionSchema } from "../kinds/sectionSchema"
+import { lessonSchema } from "../technique/lessonSchema"
 import { consultationSchema, standingAllergies } from "./consultationSchema"
 import { hairlineSchema, whorlSchema, wornPartingSchema } from "./hairlineSchema"
 import { planKind, planVersion } from "./planKind"
@@ -106,6 +107,8 @@ export const planSchema = group({
   regrowth: z.optional(group({ measuredMm: number(limits.regrowthMm) })),
   /** Foils kept for another day, as they were drawn. */
   later: z.optional(list(sectionSchema, counts.sections, "sections")),
+  /** What the plan teaches, where it was laid from a technique or an educator wrote for a class. */
+  lesson: z.optional(lessonSchema),
   /** What the red button was touched for while no service was going on. */
   alarms: z.optional(list(alarmSchema, counts.taps, "alarms")),
   note: lines(letters.note),

@@ -60,6 +60,10 @@ export type ListedThing =
   | "steps"
   | "spots"
   | "allergies"
+  | "techniques"
+  | "tools"
+  | "faults"
+  | "checks"
 
 const limit = (low: number, high: number, unit: LimitUnit = "none"): Limit => ({ low, high, unit })
 
@@ -151,6 +155,8 @@ export const limits = {
   landmark: limit(-7, 7),
   // The top of a large head lies under 200 mm from every edge; a little outside, because a hairline is a model.
   behindMm: limit(-5, 200, "mm"),
+  // A depth or a gap in mm, or a number of rows; nothing where a technique has no such measure.
+  measure: limit(0, 200),
 } satisfies Record<string, Limit>
 
 export const counts = {
@@ -187,6 +193,7 @@ export const counts = {
   weighings: { low: 0, high: 5000 },
   steps: { low: 0, high: 40 },
   techniqueSections: { low: 1, high: 200 },
+  techniquesLaid: { low: 0, high: 100 },
   allergies: { low: 0, high: 20 },
   /** Ten services of a hundred foils each: of more, the oldest have long grown out. */
   lightened: { low: 0, high: 1000 },

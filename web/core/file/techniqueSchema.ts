@@ -1,11 +1,12 @@
 import type { HairlinePlace, TechniqueParting } from "../../../geometry/placing/technique"
 import type { Technique, TechniqueSection } from "../../../presets/techniques/technique"
 import { expected } from "../fields/expected"
-import { choice, group, id, line, lines, list, number, wholeNumber } from "../fields/fields"
+import { choice, group, id, line, list, number, wholeNumber } from "../fields/fields"
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
 import { sectionKindNames } from "../kinds/kindRecords"
 import { kindValues, treatment } from "../kinds/sectionSchema"
+import { toldFields } from "../technique/lessonSchema"
 
 /** A technique as it is written to a file or into a link, version 1. Of a client it holds nothing. */
 
@@ -43,10 +44,7 @@ const section = group({
 
 const fields = {
   id,
-  name: line(letters.name),
-  aim: line(letters.aim),
-  notes: lines(letters.note),
-  steps: list(line(letters.step), counts.steps, "steps"),
+  ...toldFields,
   sections: list(section, counts.techniqueSections, "sections"),
 } satisfies { [Field in keyof Technique]: z.ZodMiniType<Technique[Field]> }
 

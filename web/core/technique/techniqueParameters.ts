@@ -1,4 +1,4 @@
-import { type StitchWord, stitches } from "../../../presets/placement/foils"
+import { type StitchWord, stitches, stitchWords } from "../../../presets/placement/foils"
 import { usualGapMm } from "../../../presets/placement/stacking"
 import { measure } from "../../../presets/techniques/build"
 import { ownDepthSpanMm, ownMostRows } from "../../../presets/techniques/ownSpans"
@@ -79,10 +79,9 @@ const isAlike = (one: TechniqueSection, other: TechniqueSection) =>
 /** The word for the stitch that all woven sections have. */
 function stitchOf(sections: readonly TechniqueSection[]): StitchWord | undefined {
   const woven = sections.flatMap(({ stitching }) => stitching ?? [])
-  const words = Object.keys(stitches) as StitchWord[]
   return woven.length === 0
     ? undefined
-    : words.find((word) =>
+    : stitchWords.find((word) =>
         woven.every(
           ({ stitchMm, gapMm }) =>
             stitchMm === stitches[word].stitchMm.value && gapMm === stitches[word].gapMm.value,

@@ -1,4 +1,4 @@
-import type { FaultName } from "../../../presets/sheets/teaching"
+import type { LessonWords } from "../../words/every/lessonWords"
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Flowing } from "../setting/flow"
@@ -8,7 +8,7 @@ import { beside, stack } from "../setting/stack"
 import { letters, rectangle, rule, rulePt, strokes, type, wrap } from "../setting/typesetting"
 
 /** Common faults, each with its cause and its cure, as a table that may run on. */
-export function faultTable(names: readonly FaultName[], width: number, press: Press): Flowing[] {
+export function faultTable(faults: LessonWords["faults"], width: number, press: Press): Flowing[] {
   const said = press.words.sheets.handout
   const columns = [
     { leftMm: 0, widthMm: 0.22 * width - 4 },
@@ -28,10 +28,8 @@ export function faultTable(names: readonly FaultName[], width: number, press: Pr
     return { heightMm, items: [...items, rule([0, heightMm], [width, heightMm], rulePt.hair)] }
   }
   const again = row([said.fault, said.cause, said.cure], true)
-  const [first, ...rest] = names.map((name) => {
-    const { fault, cause, cure } = press.words.teaching.faults[name]
-    return row([fault, cause, cure], false)
-  })
+  const [first, ...rest] = faults.map(({ fault, cause, cure }) => row([fault, cause, cure], false))
+  if (!first) return []
   const [top] = titled(said.faults, width, [stack([again, first])])
   return [top, ...rest.map((block) => ({ ...block, again }))]
 }

@@ -1,7 +1,7 @@
 import type { Plan } from "../../core/document/schema"
-import { aimOf, faultsOf, selfChecks, timingOf, toolsOf } from "../../core/teaching/teachingPlan"
-import { techniqueLaid } from "../../core/teaching/techniqueLaid"
-import { houseTechnique } from "../../words/every/houseTechnique"
+import { timingOf } from "../../core/teaching/teachingPlan"
+import type { Words } from "../../words/en/words"
+import { type LessonWords, lessonWords } from "../../words/every/lessonWords"
 import { say } from "../../words/say"
 import type { Fonts } from "../pens/fontFile"
 import type { Page } from "../pens/page"
@@ -31,8 +31,9 @@ export function handout(plan: Plan, options: SheetOptions, fonts: Fonts): Page[]
   const width = paper.widthMm - 2 * paper.marginMm
   const said = press.words.sheets.handout
   const { teaching } = press.words
+  const lesson = lessonWords(plan, press.words)
   const blocks: Flowing[] = [
-    ...opening(plan, width, press),
+    ...opening(lesson, width, press),
     ...titled(said.draw, width, [
       headViews(
         ["right", "front", "left"],
@@ -40,20 +41,15 @@ export function handout(plan: Plan, options: SheetOptions, fonts: Fonts): Page[]
         { widthMm: width, scale: blankScale, mirror, press },
       ),
     ]),
+    ...titled(said.told, width, numbered(lesson.steps, width, press)),
     ...titled(said.steps, width, stepRows(plan, { widthMm: width, mirror, press })),
     ...titled(
       said.timing,
       width,
       timingOf(plan).map((line) => dotted(say(teaching.times, line), width, press)),
     ),
-    ...faultTable(faultsOf(plan), width, press),
-    ...titled(said.checks, width, [
-      checkList(
-        selfChecks(plan).map((check) => say(teaching.checks, check)),
-        width,
-        press,
-      ),
-    ]),
+    ...faultTable(lesson.faults, width, press),
+    ...titled(said.checks, width, lesson.checks.length > 0 ? [checkList(lesson.checks, width, press)] : []),
     ...titled(said.assessor, width, [assessorsBox(width, press)]),
     lowered(
       cautionBlock(
@@ -64,36 +60,46 @@ export function handout(plan: Plan, options: SheetOptions, fonts: Fonts): Page[]
       4,
     ),
   ]
-  const unnamed: Plan = { ...plan, client: { initials: "" }, date: "" }
-  const sheet = { plan: unnamed, paper, press, about: said.about }
+  const sheet = { plan: taught(plan, press.words), paper, press, about: said.about }
   return headedPages(flow(blocks, bodyMm(paper)), sheet)
 }
 
-/** For whom it is, aim and tools; where a technique of the house is laid as it stands, its own aim. */
-function opening(plan: Plan, width: number, press: Press): Block[] {
-  const found = techniqueLaid(plan)
-  const laid = found && houseTechnique(found.house, press.words.techniques, found.values)
+/** A plan by the name of what it teaches, without whom it was drawn for and when. */
+export const taught = (plan: Plan, words: Words): Plan => ({
+  ...plan,
+  name: lessonWords(plan, words).title,
+  client: { initials: "" },
+  date: "",
+})
+
+/** What it is for, and what lies ready. */
+function opening({ aim, tools }: LessonWords, width: number, press: Press): Block[] {
   const said = press.words.sheets.handout
-  const { teaching } = press.words
   const half = (width - columnGapMm) / 2
-  const aim = laid
-    ? `${laid.aim} ${laid.notes}`
-    : aimOf(plan)
-        .map((line) => say(teaching.aim, line))
-        .join(" ")
-  const tools = toolsOf(plan).map((line) => dotted(say(teaching.tools, line), half, press))
-  const middle = Math.ceil(tools.length / 2)
+  const lines = tools.map((line) => dotted(line, half, press))
+  const middle = Math.ceil(lines.length / 2)
   return [
     paragraph(said.practise, width, press, type.strong),
-    ...titled(said.aim, width, [paragraph(aim, width, press)]),
-    ...titled(said.tools, width, [
-      beside(
-        { block: stack(tools.slice(0, middle)), leftMm: 0 },
-        { block: stack(tools.slice(middle)), leftMm: half + columnGapMm },
-      ),
-    ]),
+    ...titled(said.aim, width, aim ? [paragraph(aim, width, press)] : []),
+    ...titled(
+      said.tools,
+      width,
+      lines.length > 0
+        ? [
+            beside(
+              { block: stack(lines.slice(0, middle)), leftMm: 0 },
+              { block: stack(lines.slice(middle)), leftMm: half + columnGapMm },
+            ),
+          ]
+        : [],
+    ),
   ]
 }
 
 const dotted = (text: string, width: number, press: Press) =>
   signed(bullet.sign, text, { width, signMm: bullet.signMm }, press)
+
+const numberMm = 7
+
+const numbered = (texts: readonly string[], width: number, press: Press) =>
+  texts.map((text, i) => signed(press.figures.whole(i + 1), text, { width, signMm: numberMm }, press))

@@ -2,23 +2,32 @@ import { fitParting, otherSide, type TechniqueParting } from "../../../../geomet
 import { isFoil, type Section } from "../../../../geometry/section/section"
 import { lengthMm } from "../../../../geometry/surface/surfacePath"
 import type { Technique, TechniqueSection } from "../../../../presets/techniques/technique"
-import { type Edit, refuse } from "../../document/edit"
+import { type Edit, isRefusal, refuse } from "../../document/edit"
 import { newSection } from "../../document/newSection"
 import type { Plan } from "../../document/schema"
+import { counts } from "../../fields/limits"
 import { headOf } from "../../figures/measured"
+import type { LaidFrom, Lesson } from "../../technique/lessonSchema"
+import { stillLaid } from "../../technique/stillLaid"
 import { addSections } from "../sections/addSections"
 import { patched } from "../sections/changeSections"
 import { fromWornParting, piecesOnSides } from "./wornSides"
 
-/** Lays a technique on the plan's head, the right side first and then its twin on the left. */
+/** Lays a technique on the plan's head, the right side first and then its twin on the left; the plan keeps what it was laid from. */
 export const layTechnique =
-  (technique: Pick<Technique, "name" | "sections">): Edit =>
+  (technique: Pick<Technique, "name" | "sections">, from?: LaidFrom): Edit =>
   (plan) => {
     const sections = techniqueSections(technique, plan)
-    return sections.length > 0
-      ? addSections(...sections)(plan)
-      : refuse({ code: "no-room-for-technique", name: technique.name })
+    if (sections.length === 0) return refuse({ code: "no-room-for-technique", name: technique.name })
+    const laid = addSections(...sections)(plan)
+    return isRefusal(laid) || !from ? laid : { ...laid, lesson: withLaid(from, sections, laid) }
   }
+
+/** The lesson of a plan with one more technique; one of which no section is left is told no more. */
+function withLaid(from: LaidFrom, sections: readonly Section[], plan: Plan): Lesson {
+  const laid = [...stillLaid(plan), { source: from, sections: sections.map(({ id }) => id) }]
+  return { ...plan.lesson, laid: laid.slice(-counts.techniquesLaid.high) }
+}
 
 /**
  * What a technique puts on a plan's head, numbered on from what is there; a parting without room is left out. One that is

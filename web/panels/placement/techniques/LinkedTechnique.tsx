@@ -1,6 +1,7 @@
 import type { Technique } from "../../../../presets/techniques/technique"
 import { layTechnique } from "../../../core/edits/lay/layTechnique"
 import type { OpenedTechnique } from "../../../core/file/techniqueFile"
+import { laidFrom } from "../../../core/technique/techniqueChoices"
 import { commit } from "../../../session/commit"
 import { takeIn } from "../../../session/ownTechniques"
 import { openInto } from "../../../session/planStore"
@@ -34,7 +35,7 @@ function Offer({ technique, onClose }: { technique: Technique; onClose: () => vo
     sessionStore.setState({ screen: "placement" })
     return commit(
       { chapter: "placement", code: "place-technique", name: technique.name },
-      layTechnique(technique),
+      layTechnique(technique, laidFrom({ technique, house: null })),
     )
   }
   const layOnNewPlan = async () => {

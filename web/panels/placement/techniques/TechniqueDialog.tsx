@@ -2,7 +2,7 @@ import { useMemo, useState } from "react"
 import { type TechniqueValues, usualValues } from "../../../../presets/techniques/technique"
 import { newId } from "../../../core/document/newId"
 import { layTechnique } from "../../../core/edits/lay/layTechnique"
-import type { TechniqueChoice } from "../../../core/technique/techniqueChoices"
+import { laidFrom, type TechniqueChoice } from "../../../core/technique/techniqueChoices"
 import { techniqueParameters } from "../../../core/technique/techniqueParameters"
 import { commit } from "../../../session/commit"
 import { keepOwn, removeOwn } from "../../../session/ownTechniques"
@@ -44,7 +44,7 @@ export function TechniqueDialog({ technique: usual, house, onClose }: Props) {
             thenClose(
               commit(
                 { chapter: "placement", code: "place-technique", name: technique.name },
-                layTechnique(technique),
+                layTechnique(technique, laidFrom({ technique, house }, values)),
               ),
             )
           }

@@ -3,7 +3,7 @@ import { useMemo, useState } from "react"
 import type { Technique } from "../../../../presets/techniques/technique"
 import type { Plan } from "../../../core/document/schema"
 import { layTechnique } from "../../../core/edits/lay/layTechnique"
-import { choicesWith, type TechniqueChoice } from "../../../core/technique/techniqueChoices"
+import { choicesWith, laidFrom, type TechniqueChoice } from "../../../core/technique/techniqueChoices"
 import { commit } from "../../../session/commit"
 import { usePlan } from "../../../session/usePlan"
 import { useWords } from "../../../session/words"
@@ -51,7 +51,7 @@ function Tile({ technique, house, plan, onRead }: TileProps) {
         onClick={() =>
           commit(
             { chapter: "placement", code: "place-technique", name: technique.name },
-            layTechnique(technique),
+            layTechnique(technique, laidFrom({ technique, house })),
           )
         }
       >

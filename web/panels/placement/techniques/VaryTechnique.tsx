@@ -1,4 +1,4 @@
-import { type StitchWord, stitches } from "../../../../presets/placement/foils"
+import { stitches, stitchWords } from "../../../../presets/placement/foils"
 import type {
   MeasureName,
   TechniqueParameters,
@@ -14,7 +14,6 @@ type Props = {
   onChange: (values: TechniqueValues) => void
 }
 
-const stitchWords = Object.keys(stitches) as StitchWord[]
 const measures: readonly MeasureName[] = ["depthMm", "gapMm", "count"]
 
 /** What may be varied before a technique is laid. */

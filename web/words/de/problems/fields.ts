@@ -76,6 +76,17 @@ export const fieldNames: typeof english.fieldNames = {
   lightened: "früher aufgehelltes Haar",
   regrowth: "Nachwuchs",
   measuredMm: "gemessenes Wachstum",
+  lesson: "Unterricht",
+  own: "eigene Worte",
+  title: "Titel",
+  aim: "Ziel",
+  tools: "Werkzeuge",
+  fault: "Fehler",
+  cause: "Ursache",
+  cure: "Abhilfe",
+  house: "Technik des Hauses",
+  way: "Art",
+  source: "Quelle",
 }
 
 /** Fields of lists, before the number of a row: "Partie 3". */
@@ -110,6 +121,10 @@ export const rowNames: typeof english.rowNames = {
   learnt: "gelernter Wert",
   weighings: "Wägung",
   foils: "Folie",
+  laid: "gelegte Technik",
+  tools: "Werkzeug",
+  faults: "Fehler",
+  checks: "Punkt zum Prüfen",
 }
 
 /** Fields that say which end of the one before them is meant: "Tiefe am Anfang". */
@@ -171,6 +186,10 @@ export const listed: typeof english.listed = {
   steps: "Schritte",
   spots: "Stellen",
   allergies: "Allergien",
+  techniques: "Techniken",
+  tools: "Werkzeuge",
+  faults: "Fehler",
+  checks: "Punkte zum Prüfen",
 }
 
 /** A group that says its own kind, before the kinds it may be. */

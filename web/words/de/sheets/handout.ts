@@ -8,6 +8,7 @@ export const handout: typeof english = () => ({
   aim: "Ziel",
   tools: "Werkzeug",
   draw: "Selbst zeichnen",
+  told: "So geht es",
   steps: "Schritt für Schritt",
   timing: "Zeiten",
   faults: "Häufige Fehler (übliche Praxis)",

@@ -2,6 +2,7 @@ import type { sheets as english } from "../../en/sheets/sheets"
 import type { Tools } from "../../tools"
 import { cards } from "./cards"
 import { handout } from "./handout"
+import { lesson } from "./lesson"
 import { map } from "./map"
 import { views } from "./views"
 
@@ -9,7 +10,10 @@ type Sheets = ReturnType<typeof english>
 
 /** Paper, and the screen it is chosen on. */
 export const sheets: typeof english = (t, common) => ({
-  done: {},
+  done: {
+    lesson: "Text des Technikblatts ändern",
+    "lesson-as-drawn": "Technikblatt: zurück zum Plan",
+  },
   screen: screen(t),
 
   names: {
@@ -41,6 +45,7 @@ export const sheets: typeof english = (t, common) => ({
   views: views(),
   cards: cards(t),
   handout: handout(),
+  lesson: lesson(t),
   pictures: {
     view: (view, foils) =>
       foils.length === 0

@@ -77,6 +77,17 @@ export const fieldNames: Readonly<Record<string, string>> = {
   lightened: "hair lightened before",
   regrowth: "regrowth",
   measuredMm: "measured growth",
+  lesson: "lesson",
+  own: "own words",
+  title: "title",
+  aim: "aim",
+  tools: "tools",
+  fault: "fault",
+  cause: "cause",
+  cure: "cure",
+  house: "technique of the house",
+  way: "way",
+  source: "source",
 }
 
 /** Fields of lists, before the number of a row: "section 3". */
@@ -111,6 +122,10 @@ export const rowNames: Readonly<Record<string, string>> = {
   learnt: "learnt figure",
   weighings: "weighing",
   foils: "foil",
+  laid: "technique laid",
+  tools: "tool",
+  faults: "fault",
+  checks: "point to check",
 }
 
 /** Fields that say which end of the one before them is meant: "depth at the start". */
@@ -172,6 +187,10 @@ export const listed: Record<ListedThing, string> = {
   steps: "steps",
   spots: "places",
   allergies: "allergies",
+  techniques: "techniques",
+  tools: "tools",
+  faults: "faults",
+  checks: "things to check",
 }
 
 /** A group that says its own kind, before the kinds it may be. */

@@ -6,6 +6,7 @@ export const handout = () => ({
   aim: "Aim",
   tools: "Tools",
   draw: "Draw it yourself",
+  told: "How it is done",
   steps: "Step by step",
   timing: "Timing",
   faults: "Common faults (common practice)",

@@ -77,6 +77,17 @@ export const fieldNames: Readonly<Record<string, string>> = {
   lightened: "cabello aclarado antes",
   regrowth: "crecimiento",
   measuredMm: "crecimiento medido",
+  lesson: "clase",
+  own: "palabras propias",
+  title: "título",
+  aim: "objetivo",
+  tools: "herramientas",
+  fault: "fallo",
+  cause: "causa",
+  cure: "remedio",
+  house: "técnica de la casa",
+  way: "manera",
+  source: "origen",
 }
 
 /** Fields of lists, before the number of a row: "section 3". */
@@ -111,6 +122,10 @@ export const rowNames: Readonly<Record<string, string>> = {
   learnt: "cifra aprendida",
   weighings: "pesada",
   foils: "papel",
+  laid: "técnica colocada",
+  tools: "herramienta",
+  faults: "fallo",
+  checks: "punto que revisar",
 }
 
 /** Fields that say which end of the one before them is meant: "depth at the start". */
@@ -172,6 +187,10 @@ export const listed: Record<ListedThing, string> = {
   steps: "pasos",
   spots: "lugares",
   allergies: "alergias",
+  techniques: "técnicas",
+  tools: "herramientas",
+  faults: "fallos",
+  checks: "puntos que revisar",
 }
 
 /** A group that says its own kind, with the kinds it may be. */

@@ -6,6 +6,7 @@ export const handout = () => ({
   aim: "Objetivo",
   tools: "Material",
   draw: "Dibújelo usted",
+  told: "Cómo se hace",
   steps: "Paso a paso",
   timing: "Tiempos",
   faults: "Fallos comunes (práctica común)",

@@ -4,12 +4,16 @@ import type { Names } from "../../en/sheets/names"
 import type { Tools } from "../../tools"
 import { cards } from "./cards"
 import { handout } from "./handout"
+import { lesson } from "./lesson"
 import { map } from "./map"
 import { views } from "./views"
 
 /** Paper, and the screen it is chosen on. */
 export const sheets = (t: Tools, common: Names) => ({
-  done: {},
+  done: {
+    lesson: "Cambiar el texto de la ficha",
+    "lesson-as-drawn": "Ficha: volver a lo que dice el plan",
+  },
   screen: screen(t),
 
   /** As each sheet is chosen. */
@@ -45,6 +49,7 @@ export const sheets = (t: Tools, common: Names) => ({
   views: views(),
   cards: cards(t),
   handout: handout(),
+  lesson: lesson(t),
   /** What a reader’s program is told of a drawing. */
   pictures: {
     view: (view: string, foils: readonly number[]) =>

@@ -77,6 +77,17 @@ export const fieldNames: Readonly<Record<string, string>> = {
   lightened: "cheveux éclaircis auparavant",
   regrowth: "repousse",
   measuredMm: "repousse mesurée",
+  lesson: "leçon",
+  own: "propres mots",
+  title: "titre",
+  aim: "but",
+  tools: "outils",
+  fault: "défaut",
+  cause: "cause",
+  cure: "remède",
+  house: "technique de la maison",
+  way: "façon",
+  source: "source",
 }
 
 /** Fields of lists, before the number of a row: "section 3". */
@@ -111,6 +122,10 @@ export const rowNames: Readonly<Record<string, string>> = {
   learnt: "chiffre appris",
   weighings: "pesée",
   foils: "papillote",
+  laid: "technique placée",
+  tools: "outil",
+  faults: "défaut",
+  checks: "point à vérifier",
 }
 
 /** Fields that say which end of the one before them is meant: "depth at the start". */
@@ -172,6 +187,10 @@ export const listed: Record<ListedThing, string> = {
   steps: "étapes",
   spots: "endroits",
   allergies: "allergies",
+  techniques: "techniques",
+  tools: "outils",
+  faults: "défauts",
+  checks: "points à vérifier",
 }
 
 /** A group that says its own kind, with the kinds it may be. */

@@ -6,6 +6,7 @@ export const handout = () => ({
   aim: "But",
   tools: "Matériel",
   draw: "À dessiner soi-même",
+  told: "La marche à suivre",
   steps: "Étape par étape",
   timing: "Minutage",
   faults: "Erreurs fréquentes (pratique courante)",

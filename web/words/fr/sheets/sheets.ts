@@ -3,13 +3,17 @@ import type { SheetName } from "../../../../presets/sheets/sheetNames"
 import type { Tools } from "../../tools"
 import { cards } from "./cards"
 import { handout } from "./handout"
+import { lesson } from "./lesson"
 import { map } from "./map"
 import type { Names } from "./names"
 import { views } from "./views"
 
 /** Paper, and the screen it is chosen on. */
 export const sheets = (t: Tools, common: Names) => ({
-  done: {},
+  done: {
+    lesson: "Changer le texte de la fiche",
+    "lesson-as-drawn": "Fiche : revenir à ce que dit le plan",
+  },
   screen: screen(t),
 
   /** As each sheet is chosen. */
@@ -45,6 +49,7 @@ export const sheets = (t: Tools, common: Names) => ({
   views: views(),
   cards: cards(t),
   handout: handout(),
+  lesson: lesson(t),
   /** What a reader’s program is told of a drawing. */
   pictures: {
     view: (view: string, foils: readonly number[]) =>

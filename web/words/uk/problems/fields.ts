@@ -77,6 +77,17 @@ export const fieldNames: Readonly<Record<string, string>> = {
   lightened: "раніше освітлене волосся",
   regrowth: "відросле",
   measuredMm: "виміряний відріст",
+  lesson: "урок",
+  own: "власні слова",
+  title: "назва",
+  aim: "мета",
+  tools: "інструменти",
+  fault: "помилка",
+  cause: "причина",
+  cure: "як виправити",
+  house: "готова техніка",
+  way: "спосіб",
+  source: "джерело",
 }
 
 /** Fields of lists, before the number of a row: "пасмо 3". */
@@ -111,6 +122,10 @@ export const rowNames: Readonly<Record<string, string>> = {
   learnt: "вивчена цифра",
   weighings: "зважування",
   foils: "фольга",
+  laid: "викладена техніка",
+  tools: "інструмент",
+  faults: "помилка",
+  checks: "пункт перевірки",
 }
 
 /** Fields that say which end of the one before them is meant: "товщина на початку". */
@@ -173,6 +188,10 @@ export const listed: Record<ListedThing, string> = {
   steps: "кроки",
   spots: "місця",
   allergies: "алергії",
+  techniques: "техніки",
+  tools: "інструменти",
+  faults: "помилки",
+  checks: "пункти перевірки",
 }
 
 /** A group that says its own kind, with the kinds it may be. */

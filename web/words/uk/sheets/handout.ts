@@ -8,6 +8,7 @@ export const handout = (): SheetsWords["handout"] => ({
   aim: "Мета",
   tools: "Інструменти",
   draw: "Намалюйте самі",
+  told: "Як це роблять",
   steps: "Крок за кроком",
   timing: "Час",
   faults: "Типові помилки (поширена практика)",

@@ -3,12 +3,16 @@ import type { SheetsWords } from "../../en/sheets/sheets"
 import type { Tools } from "../../tools"
 import { cards } from "./cards"
 import { handout } from "./handout"
+import { lesson } from "./lesson"
 import { map } from "./map"
 import { views } from "./views"
 
 /** Paper, and the screen it is chosen on. */
 export const sheets = (t: Tools, common: Names): SheetsWords => ({
-  done: {},
+  done: {
+    lesson: "Змінити текст картки техніки",
+    "lesson-as-drawn": "Картка техніки: повернути план",
+  },
   screen: screen(t),
 
   names: {
@@ -54,6 +58,7 @@ export const sheets = (t: Tools, common: Names): SheetsWords => ({
   views: views(),
   cards: cards(t),
   handout: handout(),
+  lesson: lesson(t),
   pictures: {
     view: (view, foils) =>
       foils.length === 0
