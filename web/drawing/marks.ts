@@ -81,11 +81,33 @@ export const bandMiddle = (section: Section, plan: Plan, scene: Scene) =>
   middleOf(drawn(section, plan, scene).flat)
 
 function middleOf(flat: FlatBand): { near: ViewPoint; far: ViewPoint } | null {
-  const runs = visibleRuns(flat)
-  if (runs.length === 0) return null
-  const [first, last] = runs.reduce((best, run) => (run[1] - run[0] > best[1] - best[0] ? run : best))
-  const station = (first + last) >> 1
+  const run = longestRun(flat)
+  if (!run) return null
+  const station = (run[0] + run[1]) >> 1
   return { near: gridPoint(flat, station, 0), far: gridPoint(flat, station, flat.shape.layers - 1) }
+}
+
+function longestRun(flat: FlatBand): readonly [first: number, last: number] | null {
+  const runs = visibleRuns(flat)
+  return runs.length === 0
+    ? null
+    : runs.reduce((best, run) => (run[1] - run[0] > best[1] - best[0] ? run : best))
+}
+
+/** Where the longest stretch of a band that can be seen begins, in the middle of its depth, and the way on from there. */
+export function bandStart(
+  section: Section,
+  plan: Plan,
+  scene: Scene,
+): { at: ViewPoint; on: ViewPoint } | null {
+  const { flat } = drawn(section, plan, scene)
+  const run = longestRun(flat)
+  if (!run) return null
+  const midway = (station: number) => {
+    const [near, far] = [gridPoint(flat, station, 0), gridPoint(flat, station, flat.shape.layers - 1)]
+    return viewPoint((near[0] + far[0]) / 2, (near[1] + far[1]) / 2)
+  }
+  return { at: midway(run[0]), on: midway(Math.min(run[0] + 2, run[1])) }
 }
 
 /** The hairline where it can be seen. */

@@ -16,12 +16,11 @@ import type { SheetOptions } from "../setting/sheetOptions"
 import { beside, lowered, stack } from "../setting/stack"
 import { type } from "../setting/typesetting"
 import { assessorsBox, checkList, faultTable } from "./assessment"
-import { nothingEarlier } from "./earlierSections"
 import { stepRows } from "./stepFrame"
-import { bareOf, headViews } from "./stepViews"
+import { blankHeads } from "./stepViews"
 
 const columnGapMm = 7
-const blankScale = 0.26
+const blankScale = 0.225
 const bullet = { sign: "·", signMm: 3 }
 
 /** What an educator hands to a class: the technique as it is drawn, with nothing of the client it was drawn for. */
@@ -35,13 +34,17 @@ export function handout(plan: Plan, options: SheetOptions, fonts: Fonts): Page[]
   const blocks: Flowing[] = [
     ...opening(lesson, width, press),
     ...titled(said.draw, width, [
-      headViews(
-        ["right", "front", "left"],
-        { plan: bareOf(plan), before: nothingEarlier },
-        { widthMm: width, scale: blankScale, mirror, press },
-      ),
+      blankHeads(["right", "front", "left"], plan, { widthMm: width, scale: blankScale, mirror, press }),
     ]),
     ...titled(said.told, width, numbered(lesson.steps, width, press)),
+    lowered(
+      cautionBlock(
+        width,
+        { stops: "", lettersMissing: !isWholeOnPaper(plan, fonts), setting: type.body },
+        press,
+      ),
+      4,
+    ),
     ...titled(said.steps, width, stepRows(plan, { widthMm: width, mirror, press })),
     ...titled(
       said.timing,
@@ -51,14 +54,6 @@ export function handout(plan: Plan, options: SheetOptions, fonts: Fonts): Page[]
     ...faultTable(lesson.faults, width, press),
     ...titled(said.checks, width, lesson.checks.length > 0 ? [checkList(lesson.checks, width, press)] : []),
     ...titled(said.assessor, width, [assessorsBox(width, press)]),
-    lowered(
-      cautionBlock(
-        width,
-        { stops: "", lettersMissing: !isWholeOnPaper(plan, fonts), setting: type.body },
-        press,
-      ),
-      4,
-    ),
   ]
   const sheet = { plan: taught(plan, press.words), paper, press, about: said.about }
   return headedPages(flow(blocks, bodyMm(paper)), sheet)

@@ -11,7 +11,7 @@ import type { Press } from "../setting/press"
 import { beside, lowered, stack } from "../setting/stack"
 import { letters, rule, rulePt, type Type, type, widthMm, wrap } from "../setting/typesetting"
 import { type Earlier, nothingEarlier } from "./earlierSections"
-import { bareOf, headViews, twoViews } from "./stepViews"
+import { bareOf, stepHeads, viewsOf } from "./stepViews"
 
 export type FrameSetting = { widthMm: number; mirror: boolean; press: Press }
 type StepLine = { label: string; text: string }
@@ -30,19 +30,24 @@ const numberMm = 14
 const titleMm = 11.5
 const leastLabelMm = 16.5
 const afterLabelMm = 1.5
-const scale = 0.18
 const gutterMm = 7
 const underMm = 3
 
-/** One frame a step, two in a row: the working sections first where the head is divided. */
+/** One frame a step, two in a row, or one of two views: the working sections first where the head is divided. */
 export function stepRows(plan: Plan, setting: FrameSetting): Block[] {
-  const widthMm = (setting.widthMm - gutterMm) / 2
-  const blocks = framesOf(plan, setting.press).map((frame, i, { length }) => {
-    setting.press.onStep?.(i + 1, length)
-    return frameBlock(frame, i + 1, { ...setting, widthMm })
-  })
-  const rows = blocks.flatMap((_, i) => (i % 2 === 0 ? [blocks.slice(i, i + 2)] : []))
-  return rows.map((row) => beside(...row.map((block, i) => ({ block, leftMm: i * (widthMm + gutterMm) }))))
+  const halfMm = (setting.widthMm - gutterMm) / 2
+  const frames = framesOf(plan, setting.press)
+  const rows: Block[][] = []
+  let isOpen = false
+  for (const [i, frame] of frames.entries()) {
+    setting.press.onStep?.(i + 1, frames.length)
+    const isWide = frame.views.length > 1
+    const block = frameBlock(frame, i + 1, { ...setting, widthMm: isWide ? setting.widthMm : halfMm })
+    if (isOpen && !isWide) rows[rows.length - 1].push(block)
+    else rows.push([block])
+    isOpen = !isWide && rows[rows.length - 1].length === 1
+  }
+  return rows.map((row) => beside(...row.map((block, i) => ({ block, leftMm: i * (halfMm + gutterMm) }))))
 }
 
 function framesOf(plan: Plan, press: Press): Frame[] {
@@ -68,7 +73,7 @@ const stepFrame = (
     label: teaching.stepLabels(line),
     text: say(teaching.stepLines, line),
   })),
-  views: twoViews(step.rows[0], headOf(plan)),
+  views: viewsOf(step, headOf(plan)),
   plan: { ...bareOf(plan), sections: [...step.sections] },
   before,
 })
@@ -111,7 +116,7 @@ function frameBlock(
   return lowered(
     stack([
       head,
-      headViews(views, { plan, before }, { widthMm: wideMm, scale, mirror, press }),
+      stepHeads(views, { plan, before }, { widthMm: wideMm, mirror, press }),
       ...lines.map(({ label, text }) => labelledRow(label, text, wideMm, press, labelMm)),
       { heightMm: underMm, items: [] },
     ]),

@@ -12,7 +12,7 @@ import { type Align, type Item, type StampPart, tagged } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Press } from "../setting/press"
 import { letters, rectangle, type } from "../setting/typesetting"
-import type { ViewFrame } from "./viewFrame"
+import type { Edges, ViewFrame } from "./viewFrame"
 import { markItems, type ToPaper } from "./viewItems"
 import { viewLabels } from "./viewLabels"
 import { workingItems } from "./workingItems"
@@ -60,7 +60,9 @@ export function viewBlock(setting: ViewSetting): Block {
   return { heightMm, items: tagged([drawing, ...labels, ...captions(setting, heightMm)], "Figure", alt) }
 }
 
-type Drawn = Pick<ViewSetting, "plan" | "overlaps" | "picture" | "frame" | "scale" | "flipped" | "widthMm">
+type Drawn = Pick<ViewSetting, "plan" | "overlaps" | "picture" | "scale" | "flipped" | "widthMm"> & {
+  frame: Edges
+}
 
 /** The head and the sections on it, without a word. */
 export function viewDrawing({ plan, overlaps, picture, frame, scale, flipped, widthMm }: Drawn) {

@@ -5,7 +5,8 @@ import { ringsApartMm } from "./placeNames"
 
 /** The part of a view that is printed, mm at life size, and the oval round it on which numbers stand. */
 export type ViewFrame = Edges & { ring: LabelRing; count: 1 | 2 }
-type Edges = { left: number; bottom: number; right: number; top: number }
+/** A part of a view, mm at life size. */
+export type Edges = { left: number; bottom: number; right: number; top: number }
 
 /** Below the chin only a little neck is printed, mm on the unscaled head. */
 const neckMm = -118

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest"
+import { isFoil } from "../../../../geometry/section/section"
 import { papers } from "../../../../presets/sheets/papers"
 import type { Technique } from "../../../../presets/techniques/technique"
 import { newPlan } from "../../../../web/core/document/newPlan"
@@ -91,11 +92,22 @@ describe("the technique handout", () => {
   })
 })
 
+it("numbers every foil on its step's drawing, near where it begins", () => {
+  const plan = examplePlan()
+  const figures = lay(plan).flatMap(({ items }) => items.filter(({ tag }) => tag?.role === "Figure"))
+  const numbers = figures.flatMap((item) =>
+    item.kind === "text" && /^\d+$/.test(item.text) ? [item.text] : [],
+  )
+  expect(numbers).toEqual(plan.sections.filter(isFoil).map(({ mapNumber }) => String(mapNumber)))
+})
+
 it("keeps the label of each line of a step clear of its words", () => {
-  const printed = texts(lay(examplePlan()))
-  const labels = printed.filter(({ text }) => text === "Backcomb")
-  expect(labels.length).toBeGreaterThan(0)
-  for (const label of labels) {
+  const labelled = lay(examplePlan()).flatMap((page) => {
+    const printed = texts([page])
+    return printed.filter(({ text }) => text === "Backcomb").map((label) => ({ label, printed }))
+  })
+  expect(labelled.length).toBeGreaterThan(0)
+  for (const { label, printed } of labelled) {
     const beside = printed.filter(
       ({ at }) => at[1] === label.at[1] && at[0] > label.at[0] && at[0] < label.at[0] + 60,
     )
