@@ -1,5 +1,6 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
+import { mixPlaces } from "../../core/placement/mixPlaces"
 import { type TimedPlan, timedPlan } from "../../core/schedule/timedPlan"
 import type { Words } from "../../words/en/words"
 import type { Item } from "../pens/page"
@@ -31,7 +32,7 @@ export function clockChart(plan: Plan, width: number, press: Press): Clock | nul
   const foils = new Map(plan.sections.filter(isFoil).map((foil) => [foil.id, foil]))
   const rows = schedule.foils.map((times): ClockRow => {
     const foil = foils.get(times.id)
-    return { times, number: foil?.mapNumber ?? 0, mix: plan.mixes.findIndex(({ id }) => id === foil?.mix) }
+    return { times, number: foil?.mapNumber ?? 0, mixes: foil ? mixPlaces(foil, plan) : [] }
   })
   return {
     head: clockHead(timed, { width, lastMin, at }, press.words),

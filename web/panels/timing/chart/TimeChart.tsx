@@ -1,6 +1,8 @@
 import { useMemo, useRef } from "react"
-import { isFoil } from "../../../../geometry/section/section"
+import { coatsOf, isFoil } from "../../../../geometry/section/section"
 import type { Plan } from "../../../core/document/schema"
+import { coatLetters } from "../../../core/placement/coatCodes"
+import { mixPlaces } from "../../../core/placement/mixPlaces"
 import type { TimedPlan } from "../../../core/schedule/timedPlan"
 import type { Schedule } from "../../../core/schedule/timing"
 import { accent, black, mixColors } from "../../../drawing/inks"
@@ -68,15 +70,15 @@ export function TimeChart({ plan, timed: { service, schedule }, scrubbedMin, onS
   )
 }
 
-const unknownFoil: RowFoil = { number: 0, letter: "", mix: 0 }
+const unknownFoil: RowFoil = { number: 0, letters: "", mixes: [] }
 
-const rowFoils = ({ sections, mixes }: Plan) =>
+const rowFoils = (plan: Plan) =>
   new Map(
-    sections
+    plan.sections
       .filter(isFoil)
-      .map(({ id, mapNumber, mix }): [string, RowFoil] => [
-        id,
-        { number: mapNumber, letter: mix, mix: mixes.findIndex((each) => each.id === mix) },
+      .map((foil): [string, RowFoil] => [
+        foil.id,
+        { number: foil.mapNumber, letters: coatLetters(coatsOf(foil)), mixes: mixPlaces(foil, plan) },
       ]),
   )
 
