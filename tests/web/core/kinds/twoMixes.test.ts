@@ -25,7 +25,7 @@ import { rootAlone } from "../../../../web/core/regrowth/regrow"
 import { timedPlan } from "../../../../web/core/schedule/timedPlan"
 import { planService } from "../../../../web/core/schedule/timing"
 import { stepLines } from "../../../../web/core/teaching/stepLines"
-import { teachingSteps } from "../../../../web/core/teaching/teachingSteps"
+import { isAlike, teachingSteps } from "../../../../web/core/teaching/teachingSteps"
 import { needOf } from "../../../../web/core/weighing/salonOfPlan"
 import { makeDice } from "../../../support/dice"
 import { crownParting, done, emptyPlan, refusal, rightParting } from "../../../support/samples"
@@ -137,6 +137,18 @@ describe("what cannot be two mixes", () => {
     )
   })
 
+  it("is refused by a file too, with its place", () => {
+    const written = (roots: Partial<RootCoat>) => {
+      const drawn = { ...foilIn(plan), roots: { mix: "B", toMm: 30, first: "ends", ...roots } }
+      const read = openPlan(JSON.stringify({ ...plan, sections: [drawn, behind] }))
+      return read.ok ? [] : read.problems.map(({ path, code }) => [path, code])
+    }
+    expect(written({})).toEqual([])
+    expect(written({ mix: "A" })).toEqual([["sections[0].roots.mix", "one-mix-twice"]])
+    expect(written({ mix: "C" })).toEqual([["sections[0].roots.mix", "unknown-mix"]])
+    expect(written({ toMm: 6 })).toEqual([["sections[0].roots.toMm", "no-roots"]])
+  })
+
   it("is a backcomb or a painted panel: its roots are not coated apart, and it is coated with its own mix", () => {
     for (const kind of ["backcomb", "painted"] as const) {
       const made = foilIn(done(changeKind("s1", kind), plan))
@@ -162,6 +174,12 @@ describe("what cannot be two mixes", () => {
 })
 
 describe("two mixes go with their foil", () => {
+  it("and leave it as if there had never been two", () => {
+    const back = foilIn(done(changeSection("s1", { treatment: { roots: undefined } }), plan))
+    expect(isAlike(back, foilIn(oneEach))).toBe(true)
+    expect(isAlike(foilIn(plan), foilIn(oneEach))).toBe(false)
+  })
+
   it("to the other side, to a copy, and through a file", () => {
     const copied = done(pasteSections([foilIn(plan)]), plan)
     expect(rootsOf(foilIn(copied, "s3"))).toEqual({ mix: "B", toMm: 30, first: "ends" })

@@ -22,5 +22,5 @@ const painted = (colors: readonly string[]): FoilPaint => ({
   fill: colors.at(-1) ?? "none",
   fillOpacity: 0.75,
   stroke: colors[0],
-  strokeWidth: colors.length > 1 ? 2.4 : 0.8,
+  strokeWidth: colors.length > 1 ? 1.4 : 0.8,
 })

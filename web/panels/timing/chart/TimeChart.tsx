@@ -26,7 +26,8 @@ export function TimeChart({ plan, timed: { service, schedule }, scrubbedMin, onS
   const width = useWidth(box, usualWidth)
   const scale = useMemo(() => chartScale(schedule, width), [schedule, width])
   const foils = rowFoils(plan)
-  const w = useWords().timing.chart
+  const { common, timing } = useWords()
+  const w = timing.chart
   const point = ({ currentTarget, clientX }: React.PointerEvent<SVGSVGElement>) => {
     const minute = scale.minuteAt(clientX - currentTarget.getBoundingClientRect().left)
     onScrub(Math.round(Math.min(Math.max(0, minute), Math.ceil(schedule.rinseMin))))
@@ -65,7 +66,9 @@ export function TimeChart({ plan, timed: { service, schedule }, scrubbedMin, onS
           />
         </svg>
       </Scroller>
-      <p className="aside chart-key">{w.key({ limit: w.limit })}</p>
+      <p className="aside chart-key">
+        {w.key({ limit: w.limit })} {service.foils.some(({ roots }) => roots) && common.twoStrips}
+      </p>
     </div>
   )
 }

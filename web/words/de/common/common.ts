@@ -159,6 +159,7 @@ export const common: typeof english = (t) => {
       const [first, second = null] = coats.map((each) => coat(each))
       return second === null ? first : `${first}, dann ${second}`
     },
+    twoStrips: "Balken in zwei Streifen: oben die Mischung am Ansatz, unten die auf den Spitzen.",
     workingName,
     workingTitle: (code) => t.capital(say<WorkingNameCode>(workingName, code)),
 

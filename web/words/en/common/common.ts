@@ -190,6 +190,8 @@ export const common = (t: Tools) => {
       const [first, second = null] = coats.map((each) => coat(each))
       return second === null ? first : `${first}, then ${second}`
     },
+    /** How two mixes along a strand stand on a clock. */
+    twoStrips: "A bar in two strips: the mix on the roots above, that on the ends below.",
     workingName,
     /** The same where it stands alone. */
     workingTitle: (code: WorkingNameCode) => t.capital(say<WorkingNameCode>(workingName, code)),

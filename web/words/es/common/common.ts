@@ -190,6 +190,7 @@ export const common = (t: Tools) => {
       const [first, second = null] = coats.map((each) => coat(each))
       return second === null ? first : `${first}, después ${second}`
     },
+    twoStrips: "Barra en dos franjas: arriba la mezcla de la raíz, abajo la de las puntas.",
     workingName,
     /** The same where it stands alone. */
     workingTitle: (code: WorkingNameCode) => t.capital(say<WorkingNameCode>(workingName, code)),

@@ -190,6 +190,7 @@ export const common = (t: Tools) => {
       const [first, second = null] = coats.map((each) => coat(each))
       return second === null ? first : `${first}, puis ${second}`
     },
+    twoStrips: "Barre en deux bandes : en haut le mélange de la racine, en bas celui des pointes.",
     workingName,
     /** The same where it stands alone. */
     workingTitle: (code: WorkingNameCode) => t.capital(say<WorkingNameCode>(workingName, code)),

@@ -146,6 +146,7 @@ export const common = (t: Tools): CommonWords => {
       const [first, second = null] = coats.map((each) => coat(each))
       return second === null ? first : `${first}, потім ${second}`
     },
+    twoStrips: "Дві смуги в одній: угорі суміш на корені, унизу та, що на кінцях.",
     workingName,
     workingTitle: (code) => t.capital(say<WorkingNameCode>(workingName, code)),
 
