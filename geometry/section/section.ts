@@ -35,6 +35,10 @@ export type Treatment = {
   foilLie: FoilLie
   mix: string
 }
+/** Another mix on the roots of a foil; its own goes on from there to the ends. */
+export type Rooted = { roots?: RootCoat | undefined }
+/** A mix from where product begins to so far along the strand, mm from the scalp, and which of the two goes on first. */
+export type RootCoat = { mix: string; toMm: number; first: "ends" | "roots" }
 export type CarrierKind = "foil" | "board" | "open-air" | "film"
 export type FoilLie = "down" | "up" | "toward-face" | "away-from-face"
 
@@ -48,8 +52,8 @@ export type Backcombing = { base: "slice" | "weave"; pushedShare: number; cushio
 export type KindValues = { stitching: Stitching; backcombing: Backcombing; painting: Painting }
 
 type Kinds = {
-  slice: Treatment
-  weave: Treatment & Stitching
+  slice: Treatment & Rooted
+  weave: Treatment & Rooted & Stitching
   backcomb: Treatment & Stitching & Backcombing
   /** A panel laid flat and painted on its face, in the open air or under film. */
   painted: Treatment & { painting: Painting }
@@ -64,3 +68,23 @@ export type FoilKind = Exclude<SectionKind, "left-out">
 export type Foil = Section<FoilKind>
 
 export const isFoil = (section: Section): section is Foil => section.kind !== "left-out"
+
+/** What is on the roots of a foil, where that is another mix; never of a kind that has no roots to coat apart. */
+export const rootsOf = (foil: Foil): RootCoat | undefined => ("roots" in foil ? foil.roots : undefined)
+
+/** Which stretch of a strand a mix is on. */
+export type CoatPart = "whole" | "ends" | "roots"
+export type Coated = { mix: string; roots?: Pick<RootCoat, "mix" | "first"> | undefined }
+
+/** The mixes along a strand in the order they go on. Nothing else asks whether there are two. */
+export function coatsOf({ mix, roots }: Coated): { part: CoatPart; mix: string }[] {
+  if (!roots) return [{ part: "whole", mix }]
+  const both = [
+    { part: "ends" as const, mix },
+    { part: "roots" as const, mix: roots.mix },
+  ]
+  return roots.first === "roots" ? both.reverse() : both
+}
+
+/** Whether a mix is on any part of a strand. */
+export const isCoatedWith = (foil: Coated, mix: string) => coatsOf(foil).some((coat) => coat.mix === mix)

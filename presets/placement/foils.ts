@@ -49,6 +49,12 @@ export const rootDistanceMm = {
   regrowth: figure(3, [3, 6], commonPractice),
 }
 
+/**
+ * Where roots in a mix of their own end, mm from the scalp: as far as its warmth lifts hair faster, half an inch to an
+ * inch and a half.
+ */
+export const rootsToMm = figure(25, [13, 38], commonPractice)
+
 /** How far new growth reaches after ten weeks, mm: 367 micrometres a day (Loussouarn 2005). */
 export const regrowthMm = figure(
   26,

@@ -22,6 +22,9 @@ export const extraMin: Record<FoilKind, Range> = {
   painted: spread(1, 2, 3),
 }
 
+/** Minutes more for a second mix on the same foil: another bowl, another brush, and a clean line between. Assumption. */
+export const secondMixMin = spread(0.5, 0.75, 1.5)
+
 /** What the start of a recorded pace weighs, in foils. Assumption. */
 export const paceWeightFoils = 6
 

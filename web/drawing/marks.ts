@@ -6,16 +6,17 @@ import type { SurfacePath } from "../../geometry/surface/surfacePath"
 import { add, dot, normalize, scale, subtract, type Vec3 } from "../../geometry/surface/vec3"
 import { facing, project, toView, type View } from "../../geometry/surface/views"
 import type { Plan } from "../core/document/schema"
+import { mixPlaces } from "../core/placement/mixPlaces"
 import { type FlatBand, flattenBand, gridPoint, type Hides, visibleRuns } from "./flatBand"
 import type { InkName } from "./inks"
 import { type LabelRing, placeLabels } from "./labels"
 import type { Mark } from "./mark"
-import { sectionMarks } from "./sectionMarks"
+import { rootMarks, sectionMarks } from "./sectionMarks"
 
 /** One page of one head: what is remembered for its sections is remembered with it. */
 export type Scene = { head: Head; view: View; hides: Hides }
 
-type Drawn = { flat: FlatBand; mix: number; marks: readonly Mark[] }
+type Drawn = { flat: FlatBand; mix: number; roots: number | null; marks: readonly Mark[] }
 const drawnIn = new WeakMap<Scene, WeakMap<Section, Drawn>>()
 
 /** The marks of every section of a plan on one page, in the order of application; numbers apart, see labelMarks. */
@@ -44,17 +45,15 @@ function drawn(section: Section, plan: Plan, scene: Scene): Drawn {
     ofScene = new WeakMap()
     drawnIn.set(scene, ofScene)
   }
-  const mix = isFoil(section)
-    ? Math.max(
-        0,
-        plan.mixes.findIndex(({ id }) => id === section.mix),
-      )
-    : 0
+  const places = isFoil(section) ? mixPlaces(section, plan) : []
+  const mix = places.at(-1) ?? 0
+  const roots = places.length > 1 ? places[0] : null
   const known = ofScene.get(section)
-  if (known?.mix === mix) return known
+  if (known?.mix === mix && known.roots === roots) return known
   const flat = flattenBand(bandShape(section, scene.head), scene.view, scene.head.surface, scene.hides)
   const lie = isFoil(section) ? lieArrow(section, flat, scene) : []
-  const fresh = { flat, mix, marks: [...sectionMarks(section, flat, mix), ...lie] }
+  const onRoots = roots === null ? [] : rootMarks(flat, roots)
+  const fresh = { flat, mix, roots, marks: [...sectionMarks(section, flat, mix), ...onRoots, ...lie] }
   ofScene.set(section, fresh)
   return fresh
 }

@@ -44,8 +44,26 @@ const hatchGapMm = 3.6
 const hatch = (flat: FlatBand, mix: MixIndex) =>
   strokes(flat, hatchSlants[mix], hatchGapMm, `mix-hatch-${mix}`)
 
-/** Strokes from the parting to the far edge, evenly spaced along the parting. */
-function strokes(flat: FlatBand, slantList: readonly number[], gapMm: number, ink: InkName): Mark[] {
+/** How deep into the band the hatch of what is on the roots reaches, in depths: it tells of them, not how long they are. */
+const rootsReach = 0.42
+
+/** Another mix on the roots of a section: its own hatch beside the parting, in its own ink. */
+export const rootMarks = (flat: FlatBand, mix: number): Mark[] => {
+  const at = (mix % 6) as MixIndex
+  return [
+    ...strokes(flat, hatchSlants[at], hatchGapMm, `mix-hatch-${at}`, rootsReach),
+    ...partingLine(flat, at),
+  ]
+}
+
+/** Strokes from the parting to the far edge, or as deep as told, evenly spaced along the parting. */
+function strokes(
+  flat: FlatBand,
+  slantList: readonly number[],
+  gapMm: number,
+  ink: InkName,
+  reach = 1,
+): Mark[] {
   const { alongMm, depthMm, stations } = flat.shape
   const lengthMm = alongMm[stations - 1]
   const reachMm = (depthMm[0] + depthMm[stations - 1]) / 2
@@ -54,7 +72,7 @@ function strokes(flat: FlatBand, slantList: readonly number[], gapMm: number, in
     const found: Segment[] = []
     for (let along = gapMm / 2; along < lengthMm; along += gapMm) {
       const root = bandPoint(flat, along, 0)
-      const tip = bandPoint(flat, Math.max(0, Math.min(lengthMm, along + leanMm)), 1)
+      const tip = bandPoint(flat, Math.max(0, Math.min(lengthMm, along + leanMm)), reach)
       if (root && tip) found.push([root, tip])
     }
     return found

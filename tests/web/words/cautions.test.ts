@@ -74,6 +74,7 @@ const found: { [C in CautionCode["code"]]: Extract<CautionCode, { code: C }> } =
   "heat-time": { code: "heat-time", mix: "A", heatMin: 15, usualMostMin: 10 },
   "heat-place": { code: "heat-place", mix: "A", forbiddenVolume: 30 },
   "open-air-dries": { code: "open-air-dries", mix: "A" },
+  "stronger-roots": { code: "stronger-roots", mix: "B", volume: 30, endsMix: "A", endsVolume: 20 },
   "no-sheet": { code: "no-sheet", mix: "A", product },
   "sheet-silent": { code: "sheet-silent", mix: "A", product, gaps: ["longest-time", "pot-life"] },
 }

@@ -91,7 +91,7 @@ const lines: SamplesOf<StepLineCode> = {
   },
   product: {
     code: "product",
-    mix: "B",
+    coats: [{ part: "whole", mix: "B", rootsToMm: null }],
     startMm: 20,
     isPastCushion: true,
     fromShare: 0,

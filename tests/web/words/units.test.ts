@@ -60,7 +60,10 @@ describe("units beside the metric ones, by NIST SP 811 (2008), B.8", () => {
       expect(
         teaching.stepLines.product({
           code: "product",
-          mix: "A",
+          coats: [
+            { part: "ends", mix: "A", rootsToMm: 25 },
+            { part: "roots", mix: "B", rootsToMm: 25 },
+          ],
           startMm: 12,
           isPastCushion: true,
           fromShare: 0,

@@ -15,6 +15,7 @@ const readings: Samples<ReadingProblem> = {
 const weighed: Samples<WeighableCode> = {
   bowl: { code: "bowl", mix: "A", bowl: 2, foils: [4, 5, 9] },
   foil: { code: "foil", foil: 7 },
+  coat: { code: "coat", foil: 7, part: "roots", mix: "B" },
 }
 const trust: Samples<TrustCode> = {
   "no-agreement": { code: "no-agreement" },

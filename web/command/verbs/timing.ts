@@ -1,4 +1,5 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
+import { coatsOf } from "../../../geometry/section/section"
 import { clearanceOf } from "../../core/cautions/clearance"
 import type { ArgumentProblem } from "../../core/command/argumentProblem"
 import { productSheets } from "../../core/document/salon"
@@ -48,10 +49,11 @@ export const timing: Verb = {
 function objectOf(service: Service, schedule: Schedule, w: TimingWords) {
   const { foils, bowls, looksAtMin, firstOnMin, lastOnMin, rinseMin, chairMin, heat, steps } = schedule
   return {
-    foils: foils.map(({ id, onAtMin, readyMin, limitAtMin, offAtMin, onMin }) => ({
+    foils: foils.map(({ id, onAtMin, readyMin, coatsReadyAtMin, limitAtMin, offAtMin, onMin }, at) => ({
       id,
       onAtMin,
       readyMin,
+      ...coatsOn(service.foils[at], coatsReadyAtMin),
       limitAtMin,
       offAtMin,
       onMin,
@@ -72,6 +74,12 @@ function objectOf(service: Service, schedule: Schedule, w: TimingWords) {
     })),
   }
 }
+
+/** Of a foil with two mixes, when each of them may be ready. */
+const coatsOn = (foil: Service["foils"][number], readyAtMin: readonly Range[]) =>
+  foil.roots
+    ? { coats: coatsOf(foil).map(({ part, mix }, i) => ({ part, mix, readyAtMin: readyAtMin[i] })) }
+    : {}
 
 type TimingWords = Words["timing"]
 

@@ -1,4 +1,4 @@
-import { isFoil } from "../../../geometry/section/section"
+import { isCoatedWith, isFoil } from "../../../geometry/section/section"
 import type { ProductSheet } from "../../../presets/formula/productSheet"
 import { sheetOf } from "../document/salon"
 import type { Mix, Plan } from "../document/schema"
@@ -10,6 +10,7 @@ import { placedInTurn } from "../mixing/bowls"
 import type { DeveloperChoice } from "../mixing/developer"
 import { type MixPlan, type MixProblem, planMix } from "../mixing/mix"
 import { mixRecipe } from "../mixing/mixRecipe"
+import { servedBy } from "../schedule/scheduleInput"
 import { type TimedPlan, timedPlan } from "../schedule/timedPlan"
 import { developerFor } from "./developerFor"
 
@@ -41,7 +42,7 @@ export function mixesOfPlan(plan: Plan): readonly MixInPlan[] {
 
 function plannedMix(mix: Mix, plan: Plan): MixInPlan {
   const sheet = sheetOf(mix.product, plan)
-  const coated = plan.sections.filter(isFoil).filter((foil) => foil.mix === mix.id)
+  const coated = plan.sections.filter(isFoil).filter((foil) => isCoatedWith(foil, mix.id))
   const users = coated.length
   const foils = foilCount(coated, plan)
   const piece = pieceOf(coated)
@@ -51,14 +52,11 @@ function plannedMix(mix: Mix, plan: Plan): MixInPlan {
   if (users === 0) return unmade
   if (!timed.ok) return { ...unmade, untimed: timed.problems }
   const inTurn = placedInTurn(timed.service.foils.map((foil) => ({ ...foil, placeMin: foil.placeMin.mid })))
-  const planned = planMix(
-    inTurn.filter((foil) => foil.mix === mix.id),
-    {
-      sheet: sheet ?? { name: mix.product, potLifeMin: null, price: null },
-      recipe: mixRecipe(mix, sheet, plan),
-      developerPrice: plan.salon?.developerPrice ?? null,
-    },
-  )
+  const planned = planMix(servedBy(inTurn, mix.id), {
+    sheet: sheet ?? { name: mix.product, potLifeMin: null, price: null },
+    recipe: mixRecipe(mix, sheet, plan),
+    developerPrice: plan.salon?.developerPrice ?? null,
+  })
   if (!planned.ok) return { ...unmade, problems: planned.problems }
   const bowls = planned.mix.bowls.map((bowl) => onTheClock(bowl, mix, timed.schedule.bowls))
   return { ...unmade, made: { ...planned.mix, bowls } }

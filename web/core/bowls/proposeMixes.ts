@@ -1,4 +1,4 @@
-import { type Foil, isFoil } from "../../../geometry/section/section"
+import { coatsOf, type Foil, isFoil } from "../../../geometry/section/section"
 import { bowlFigures } from "../../../presets/formula/bowlFigures"
 import type { Consistency } from "../../../presets/formula/consistency"
 import { sheetOf } from "../document/salon"
@@ -21,9 +21,11 @@ type Group = { recipe: Omit<Mix, "id">; foils: Foil[]; why: readonly MixReason[]
 
 /**
  * As few mixes as make sense: foils of one product whose hair asks for the same developer and the same consistency
- * share one; a group too small for the smallest bowl joins the largest of its developer and is mixed as that is.
+ * share one; a group too small for the smallest bowl joins the largest of its developer and is mixed as that is. Two mixes
+ * along one strand were chosen for each other by hand: nothing is proposed in their place.
  */
 export function proposeMixes(plan: Plan): ProposedMix[] {
+  if (plan.sections.some((section) => isFoil(section) && coatsOf(section).length > 1)) return []
   const groups = new Map<string, Group>()
   for (const foil of plan.sections.filter(isFoil)) {
     const { recipe, why } = recipeFor(foil, plan)

@@ -1,12 +1,13 @@
-import { isFoil } from "../../../geometry/section/section"
+import { type Foil, isCoatedWith, isFoil, rootsOf } from "../../../geometry/section/section"
 import { rootDistanceMm } from "../../../presets/placement/foils"
 import { newConsultation } from "../document/consultation"
 import { sheetOf } from "../document/salon"
-import type { Plan } from "../document/schema"
+import type { Mix, Plan } from "../document/schema"
 import { newToning, type TonerChoice } from "../document/toning"
 import { takesAtHairline } from "../figures/hairAtHairline"
 import { headOf } from "../figures/measured"
 import { traitsOf } from "../kinds/kindRecords"
+import { labelPercent, onHeadPercent } from "../mixing/strength"
 import type { Now } from "../text/zonedTime"
 import { daysOf } from "./asking/questions"
 import { checkVisit } from "./cautions"
@@ -28,7 +29,8 @@ export const mixesAndToners = (plan: Plan): PlannedMix[] => [...mixesPlanned(pla
 export function mixesPlanned(plan: Plan): PlannedMix[] {
   const foils = plan.sections.filter(isFoil)
   return plan.mixes.map(({ id, product, developerVolume, ratio }): PlannedMix => {
-    const own = foils.filter(({ mix }) => mix === id)
+    const own = foils.filter((foil) => isCoatedWith(foil, id))
+    const over = strongerRoots(own, id, plan)
     return {
       id,
       product,
@@ -39,11 +41,26 @@ export function mixesPlanned(plan: Plan): PlannedMix[] {
       isOpen: own.some(({ carrier }) => carrier.kind === "open-air"),
       near: {
         hairline: own.some((foil) => takesAtHairline(foil, headOf(plan))),
-        scalp: own.some((foil) => foil.rootDistanceMm < rootDistanceMm.tight.range[0]),
+        scalp: own.some((foil) => startOf(foil, id) < rootDistanceMm.tight.range[0]),
         cushion: own.some((foil) => traitsOf(foil).hasCushion),
       },
+      ...(over && { over }),
     }
   })
+}
+
+/** How near the scalp a mix comes: with another on the roots it begins where that ends. */
+const startOf = (foil: Foil, id: string) =>
+  (foil.mix === id ? rootsOf(foil)?.toMm : undefined) ?? foil.rootDistanceMm
+
+/** The weakest mix that this one is stronger than and lies above, on the roots of the same strand. */
+function strongerRoots(foils: readonly Foil[], id: string, { mixes }: Plan): PlannedMix["over"] {
+  const strengthOf = (mix: Mix) => onHeadPercent(labelPercent(mix.developerVolume), mix.ratio)
+  const own = mixes.find((mix) => mix.id === id)
+  const under = mixes.filter((mix) => foils.some((foil) => rootsOf(foil)?.mix === id && foil.mix === mix.id))
+  const [weakest] = under.toSorted((a, b) => strengthOf(a) - strengthOf(b))
+  if (!own || !weakest || strengthOf(own) <= strengthOf(weakest) + 1e-9) return undefined
+  return { mix: weakest.id, volume: weakest.developerVolume }
 }
 
 /** What is toned with, as the rules see it: a mix like any other. A root shade counts where a root melt is planned. */

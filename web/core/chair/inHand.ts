@@ -1,3 +1,4 @@
+import { coatsOf } from "../../../geometry/section/section"
 import type { Chair, Tap } from "./chair"
 
 /** Whether two work at a service: their foils then stand in lanes. */
@@ -13,3 +14,9 @@ export function tapInHand(chair: Pick<Chair, "foils" | "hand">, tap: Tap): Tap {
 /** After a tap of a lane its person has the device in hand. */
 export const handAfter = (chair: Pick<Chair, "hand">, tap: Tap) =>
   (tap.kind === "alarm" ? undefined : tap.by) ?? chair.hand
+
+/** The mixes that the foils of a service are coated with, once for each; of one begun in an earlier Partline it may not be known. */
+export const mixesOn = ({ foils }: Pick<Chair, "foils">): string[] =>
+  foils.flatMap(({ mix, roots }) =>
+    mix === undefined ? [] : coatsOf({ mix, roots }).map((coat) => coat.mix),
+  )

@@ -54,10 +54,15 @@ function servicesOf(plans: readonly Plan[]) {
   return services.values()
 }
 
-const kindsOf = ({ sections, later = [] }: Plan, { foils }: ServiceRecord) =>
-  new Map([
-    ...[...sections, ...later].filter(isFoil).map(({ id, kind }) => [id, kind] as const),
-    ...foils.flatMap(({ id, kind }) => (kind ? [[id, kind] as const] : [])),
-  ])
+/** What was timed of which kind; a foil on which two mixes went tells how long that takes, and nothing of its kind. */
+const kindsOf = ({ sections, later = [] }: Plan, { foils }: ServiceRecord) => {
+  const twoMixes = new Set(foils.flatMap(({ id, roots }) => (roots ? [id] : [])))
+  return new Map(
+    [
+      ...[...sections, ...later].filter(isFoil).map(({ id, kind }) => [id, kind] as const),
+      ...foils.flatMap(({ id, kind }) => (kind ? [[id, kind] as const] : [])),
+    ].filter(([id]) => !twoMixes.has(id)),
+  )
+}
 
 const isPlausible = (minutes: number) => minutes >= timedFoilMin.low && minutes <= timedFoilMin.high

@@ -1,3 +1,4 @@
+import { isFoil, rootsOf } from "../../../geometry/section/section"
 import { mixesOfPlan } from "../bowls/mixesOfPlan"
 import { type TonerInPlan, tonersOfPlan } from "../bowls/toners"
 import { sheetOf } from "../document/salon"
@@ -37,6 +38,7 @@ function foilsOf(plan: Plan, { service, schedule }: Timed): RecordedFoil[] {
       mapNumber: foil.mapNumber,
       kind: foil.kind,
       mix: foil.mix,
+      ...rootsIn(plan, foil.id),
       ...(service.hands.length === 2 && { lane: laneOf(foil, plan) }),
       ...(goalLevel !== null && { goalLevel }),
       limitMin: foil.limitMin,
@@ -45,6 +47,13 @@ function foilsOf(plan: Plan, { service, schedule }: Timed): RecordedFoil[] {
       plannedMinutesOn: times?.onMin ?? 0,
     }
   })
+}
+
+/** How far the mix of its roots reaches, which the clock does not ask. */
+function rootsIn({ sections }: Plan, id: string): Pick<RecordedFoil, "roots"> {
+  const drawn = sections.find((section) => section.id === id)
+  const roots = drawn && isFoil(drawn) && rootsOf(drawn)
+  return roots ? { roots } : {}
 }
 
 /** Each side has its own lane; what lies in the middle is the colourist's. */

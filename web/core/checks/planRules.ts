@@ -1,9 +1,9 @@
-import { isFoil } from "../../../geometry/section/section"
+import { isFoil, rootsOf } from "../../../geometry/section/section"
 import type { Plan } from "../document/schema"
 import type { FieldCode, Problem } from "../fields/problem"
 import { problemAt } from "./problem"
 
-/** What must hold between the parts of a plan: nothing named twice, every mix that is used listed, and twins that name each other. */
+/** What must hold between the parts of a plan: nothing named twice, every mix that is used listed, no mix twice on a strand, and twins that name each other. */
 export const planRules = ({ mixes, sections, workingSections }: Plan): Problem[] => [
   ...repeated(
     ["mixes", "id"],
@@ -19,6 +19,7 @@ export const planRules = ({ mixes, sections, workingSections }: Plan): Problem[]
   ),
   ...repeated(["workingSections", "dividers", "id"], workingSections?.dividers.map(({ id }) => id) ?? []),
   ...unknownMixes(mixes, sections),
+  ...rootsFaults(sections),
   ...brokenPairs(sections),
 ]
 
@@ -43,10 +44,28 @@ function repeated(path: readonly string[], values: readonly (string | number | n
 function unknownMixes(mixes: Plan["mixes"], sections: Plan["sections"]): Problem[] {
   const known = mixes.map(({ id }) => id)
   return sections.flatMap((section, i) => {
-    if (!isFoil(section) || known.includes(section.mix)) return []
-    return [problemAt(["sections", i, "mix"], { code: "unknown-mix", known, mix: section.mix })]
+    if (!isFoil(section)) return []
+    const { mix } = section
+    const roots = rootsOf(section)
+    const unknown = (path: readonly string[], letter: string) =>
+      known.includes(letter)
+        ? []
+        : [problemAt(["sections", i, ...path], { code: "unknown-mix" as const, known, mix: letter })]
+    return [...unknown(["mix"], mix), ...(roots ? unknown(["roots", "mix"], roots.mix) : [])]
   })
 }
+
+/** Roots in a mix of their own reach past where product begins, and another mix follows. */
+const rootsFaults = (sections: Plan["sections"]): Problem[] =>
+  sections.flatMap((section, i) => {
+    const roots = isFoil(section) && rootsOf(section)
+    if (!roots) return []
+    const { mix, rootDistanceMm: startMm } = section
+    const at = ["sections", i, "roots"]
+    if (roots.toMm <= startMm)
+      return [problemAt([...at, "toMm"], { code: "no-roots", startMm, toMm: roots.toMm })]
+    return roots.mix === mix ? [problemAt([...at, "mix"], { code: "one-mix-twice", mix })] : []
+  })
 
 function brokenPairs(sections: Plan["sections"]): Problem[] {
   const twins = new Map(sections.map(({ id, twin }) => [id, twin]))

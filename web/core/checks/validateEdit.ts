@@ -11,7 +11,7 @@ import { headProblems } from "./headProblems"
 import { partingFault } from "./partingFault"
 import { planRules } from "./planRules"
 import { problemAt, problemsOf } from "./problem"
-import { bareNote } from "./sectionNotes"
+import { bareCoatNote, bareNote } from "./sectionNotes"
 import { dividersFault } from "./workingSectionsFaults"
 
 /** The plan as an edit leaves it, once all that is new in it is in order; otherwise the reason why it cannot be. */
@@ -55,6 +55,12 @@ function sectionProblem(section: Section, plan: Plan) {
   const fault = partingFault(section.parting, headOf(plan))
   if (fault) return problemAt([], fault.fault)
   const [bare] = bareNote(section, plan)
-  if (!bare) return null
-  return problemAt(["rootDistanceMm"], { ...bare, code: "nothing-to-coat" })
+  if (bare) return problemAt(["rootDistanceMm"], { ...bare, code: "nothing-to-coat" })
+  const [coat] = bareCoatNote(section, plan)
+  return coat ? problemAt(["roots", "toMm"], bareCoatFault(coat)) : null
 }
+
+const bareCoatFault = ({ part, startMm, toMm, lengthCm }: ReturnType<typeof bareCoatNote>[number]) =>
+  part === "ends"
+    ? { code: "no-ends" as const, toMm, lengthCm }
+    : { code: "no-roots" as const, startMm, toMm }

@@ -1,4 +1,4 @@
-import { isFoil, type Section, type SectionKind } from "../../../geometry/section/section"
+import { type Foil, isFoil, rootsOf, type Section, type SectionKind } from "../../../geometry/section/section"
 import type { SurfacePoint } from "../../../geometry/surface/frames"
 import { backcombDepthMm, backcombing, stitches } from "../../../presets/placement/foils"
 import { usualTreatment } from "../../../presets/placement/treatment"
@@ -58,3 +58,15 @@ export function freeId(sections: readonly Section[]): string {
 /** One above the highest number on the map. */
 export const freeMapNumber = (sections: readonly Section[]): number =>
   Math.max(0, ...sections.map((section) => (isFoil(section) ? section.mapNumber : 0))) + 1
+
+/**
+ * A foil for a plan that may lack its mixes: its own becomes the first of them, and roots in one that is gone, or in the
+ * same, are coated as the rest is.
+ */
+export function withKnownMixes(foil: Foil, mixes: Plan["mixes"]): Foil {
+  const isKnown = (mix: string) => mixes.some(({ id }) => id === mix)
+  const mix = isKnown(foil.mix) ? foil.mix : mixes[0].id
+  const roots = rootsOf(foil)
+  const isRooted = roots && isKnown(roots.mix) && roots.mix !== mix
+  return { ...foil, mix, ...(roots && !isRooted && { roots: undefined }) }
+}

@@ -1,4 +1,4 @@
-import type { FoilKind } from "../../../geometry/section/section"
+import type { FoilKind, RootCoat } from "../../../geometry/section/section"
 import type { EmergencyName } from "../../../presets/chair/emergencies"
 
 /**
@@ -30,6 +30,8 @@ export type RecordedFoil = {
   kind?: FoilKind | undefined
   /** The letter of the mix it was coated with. */
   mix?: string | undefined
+  /** The one on its roots, where that was another. */
+  roots?: RootCoat | undefined
   /** Whose lane it was in, where two worked: 1 the colourist, 2 the assistant. */
   lane?: 1 | 2 | undefined
   /** The level it is to be lifted to; none where nobody said. */

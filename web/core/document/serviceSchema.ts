@@ -4,6 +4,7 @@ import { choice, id, line, lines, list, mixLetter, moment, number, wholeNumber }
 import { counts, letters, limits } from "../fields/limits"
 import { z } from "../fields/zod"
 import { foilKinds } from "../kinds/kindRecords"
+import { roots } from "../kinds/sectionSchema"
 import {
   type AlarmTap,
   type ChairTap,
@@ -115,6 +116,7 @@ const foil = z.strictObject({
   mapNumber: wholeNumber(limits.mapNumber),
   kind: z.optional(choice(foilKinds)),
   mix: z.optional(mixLetter),
+  roots,
   lane: z.optional(pair),
   goalLevel: z.optional(number(limits.level)),
   limitMin: minute,

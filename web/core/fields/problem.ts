@@ -56,6 +56,11 @@ export type FieldCode =
   | { code: "pair-of-one"; pair: number; found: number }
   | { code: "pair-not-single" }
   | { code: "nothing-to-coat"; startMm: number; lengthCm: number }
+  /** The roots would end where product begins, or before. */
+  | { code: "no-roots"; startMm: number; toMm: number }
+  /** Hair ends, or product does, before its own mix begins. */
+  | { code: "no-ends"; toMm: number; lengthCm: number }
+  | { code: "one-mix-twice"; mix: string }
   | { code: "landmark-off-middle"; landmark: string }
   | { code: "landmark-twice"; landmark: string; firstPlace: number }
   | { code: "hairline"; fault: HairlineFault; side: HeadSide }

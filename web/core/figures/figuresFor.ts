@@ -6,10 +6,17 @@ import type { Plan } from "../document/schema"
 
 const joined = new WeakMap<LearntFigures, TradeFigures>()
 
-/** The figures a section is measured by: what the plan's salon has learnt comes before what the trade supposes. */
-export function figuresFor(section: Section, { mixes, salon }: Pick<Plan, "mixes" | "salon">): TradeFigures {
+/**
+ * The figures a section is measured by, in its own mix or in another: what the plan's salon has learnt comes before what
+ * the trade supposes.
+ */
+export function figuresFor(
+  section: Section,
+  { mixes, salon }: Pick<Plan, "mixes" | "salon">,
+  mix = isFoil(section) ? section.mix : "",
+): TradeFigures {
   if (!salon || salon.learnt.length === 0 || !isFoil(section)) return startingFigures
-  const product = mixes.find(({ id }) => id === section.mix)?.product
+  const product = mixes.find(({ id }) => id === mix)?.product
   const learnt = nearest(salon.learnt, product, section.kind)
   if (!learnt) return startingFigures
   const { lossG, soakGPerG, coatMgPerCm2 } = learnt

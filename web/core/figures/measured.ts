@@ -3,12 +3,13 @@ import { fitAxes } from "../../../geometry/scalp/fit"
 import { type Head, makeHeadFromAxes } from "../../../geometry/scalp/head"
 import { headSurface } from "../../../geometry/scalp/headSurface"
 import { type Zone, zoneAt } from "../../../geometry/scalp/zones"
-import { measureSection, type SectionFigures } from "../../../geometry/section/measureSection"
-import { isFoil, type Section } from "../../../geometry/section/section"
+import { measureSection } from "../../../geometry/section/measureSection"
+import { isFoil, rootsOf, type Section } from "../../../geometry/section/section"
 import { headFigures } from "../../../presets/client/headSizes"
 import { tradeFigures } from "../../../presets/formula/tradeFigures"
 import { movesOf } from "../document/hairlineMoves"
 import type { Plan } from "../document/schema"
+import { type CoatedFigures, coatedFigures } from "./coatFigures"
 import { figuresFor } from "./figuresFor"
 import { netFigures } from "./netFigures"
 import { type Overlap, sharedHair, takersBefore, toldOverlaps } from "./overlaps"
@@ -21,7 +22,7 @@ import { type TotalsFigures, takenTwiceBy, totalsOf } from "./totals"
 export type Measured = {
   head: Head
   /** As drawn, and without the hair that those before have taken. */
-  sections: readonly { section: Section; figures: SectionFigures; net: SectionFigures }[]
+  sections: readonly { section: Section; figures: CoatedFigures; net: CoatedFigures }[]
   /** Pairs of sections whose shared hair is worth telling. */
   overlaps: readonly Overlap[]
   totals: TotalsFigures
@@ -56,9 +57,7 @@ function measurePlan(plan: Plan): Measured {
     totals: total(() => true),
     takenTwice: takenTwiceBy(foils),
     byZone: { top: inZone("top"), left: inZone("left"), right: inZone("right"), back: inZone("back") },
-    byMix: new Map(
-      plan.mixes.map(({ id }) => [id, total((section) => isFoil(section) && section.mix === id)]),
-    ),
+    byMix: new Map(plan.mixes.map(({ id }) => [id, totalOfMix(id, foils)])),
   }
 }
 
@@ -68,18 +67,27 @@ const totalWhere = (belongs: (section: Section) => boolean, all: Measured["secti
     tradeFigures,
   )
 
+/** What one mix coats: of a strand that has two, its own stretch alone. */
+const totalOfMix = (mix: string, foils: Measured["sections"]) =>
+  totalsOf(
+    foils.flatMap(({ net }) =>
+      net.coats.filter((coat) => coat.mix === mix).map((coat) => ({ ...net, ...coat })),
+    ),
+    tradeFigures,
+  )
+
 /** The totals of some of a plan's sections, with hair that one before them has taken left to that one. */
 export const totalsAmong = (sections: readonly Section[], plan: Plan): TotalsFigures =>
   totalWhere((section) => sections.includes(section), measured(plan).sections)
 
 function bothFigures(section: Section, plan: Plan, before: readonly Section[]) {
   const figures = figuresOf(section, plan)
-  const on = { head: headOf(plan), hair: plan.hair, figures: figuresFor(section, plan) }
+  const on = { head: headOf(plan), hair: plan.hair, ruling: rulingOf(section, plan) }
   return { section, figures, net: netFigures(section, figures, before, on) }
 }
 
 /** The figures of one foil of a plan as they count in every total. */
-export function netOf({ id }: Section, plan: Plan): SectionFigures {
+export function netOf({ id }: Section, plan: Plan): CoatedFigures {
   const found = measured(plan).sections.find(({ section }) => section.id === id)
   if (!found) throw new Error(`Section ${id} is not in the plan`)
   return found.net
@@ -88,18 +96,27 @@ export function netOf({ id }: Section, plan: Plan): SectionFigures {
 /** A section belongs to the zone in which the middle of its parting lies. */
 const middleOf = ({ parting }: Section) => parting[parting.length >> 1]
 
-type Known = { head: Head; hair: Plan["hair"]; ruling: TradeFigures; figures: SectionFigures }
+/** What a section's figures follow from beside itself. */
+type Ground = { head: Head; hair: Plan["hair"]; own: TradeFigures; ofRoots: TradeFigures | null }
+type Known = Ground & { figures: CoatedFigures }
 const measuredSections = new WeakMap<Section, Known>()
 
+const rulingOf = (section: Section, plan: Plan) => (mix: string) => figuresFor(section, plan, mix)
+
 /** The figures of one section on the plan's head and hair, remembered until either, or what rules it, is another. */
-export function figuresOf(section: Section, plan: Plan): SectionFigures {
+export function figuresOf(section: Section, plan: Plan): CoatedFigures {
   const head = headOf(plan)
   const { hair } = plan
-  const ruling = figuresFor(section, plan)
+  const own = figuresFor(section, plan)
+  const roots = isFoil(section) && rootsOf(section)
+  const ofRoots = roots ? figuresFor(section, plan, roots.mix) : null
   const known = measuredSections.get(section)
-  if (known?.head === head && known.hair === hair && known.ruling === ruling) return known.figures
-  const figures = measureSection(section, head, hair, ruling)
-  measuredSections.set(section, { head, hair, ruling, figures })
+  if (known?.head === head && known.hair === hair && known.own === own && known.ofRoots === ofRoots)
+    return known.figures
+  const figures = coatedFigures(section, rulingOf(section, plan), (part, ruling) =>
+    measureSection(part, head, hair, ruling),
+  )
+  measuredSections.set(section, { head, hair, own, ofRoots, figures })
   return figures
 }
 

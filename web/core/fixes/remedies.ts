@@ -70,8 +70,8 @@ function freshBowl({ service, schedule }: Before, rule: ConflictRule): Remedy | 
   const afresh = rule === "pot-life" ? bowlsAfresh(service, schedule) : null
   if (!afresh) return null
   const { after, starts } = afresh
-  const mixes = [...new Set(starts.map(({ mix }) => mix))]
-  const foils = starts.map(({ mapNumber }) => mapNumber)
+  const mixes = [...new Set(afresh.mixes)]
+  const foils = [...new Set(starts.map(({ mapNumber }) => mapNumber))]
   return keepingAll({ code: "fresh-bowl", mixes, foils }, fixCosts.extraBowl * starts.length, after)
 }
 

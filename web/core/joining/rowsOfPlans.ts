@@ -28,7 +28,7 @@ function bowlsOf(now: Plan): LearnRow[] {
       plan.sections.some((section) => isFoil(section) && section.id === id),
     )
     if (usedG === null || !isThere || bowl.foils.length === 0) return []
-    const { need, kind } = needOf(bowl.foils, plan)
+    const { need, kind } = needOf(bowl.foils, bowl.mix, plan)
     const { panels, hairG, strandAreaCm2 } = need
     return panels > 0 ? [{ row: "weighing", kind, foils: panels, hairG, strandAreaCm2, productG: usedG }] : []
   })

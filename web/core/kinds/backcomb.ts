@@ -20,5 +20,12 @@ export const backcomb = {
   depthLabel: "backcomb-depth",
   key: "b",
   fields: ["stitching", "backcombing"],
-  traits: { isSolid: false, isWoven: false, hasCushion: true, consistency: "thick", ...foiled },
+  traits: {
+    isSolid: false,
+    isWoven: false,
+    hasCushion: true,
+    consistency: "thick",
+    ...foiled,
+    takesRoots: false,
+  },
 } satisfies KindRecord<"backcomb">

@@ -66,6 +66,8 @@ export type FoilTraits = {
   carriers: readonly CarrierKind[]
   /** What of its treatment goes by the kind, so that it stays behind when the hair is taken up another way. */
   ownTreatment: readonly (keyof Treatment)[]
+  /** Its roots can have a mix of their own. */
+  takesRoots: boolean
   /** What one of it is called where it is counted. */
   piece: Exclude<Piece, "both">
 }
@@ -74,5 +76,6 @@ export type FoilTraits = {
 export const foiled = {
   carriers: ["foil", "board", "open-air"],
   ownTreatment: [],
+  takesRoots: true,
   piece: "foil",
 } as const satisfies Partial<FoilTraits>

@@ -25,6 +25,7 @@ export const painted = {
     consistency: "thick",
     carriers: ["open-air", "film"],
     ownTreatment: ["faces", "carrier", "strand"],
+    takesRoots: false,
     piece: "panel",
   },
 } satisfies KindRecord<"painted">

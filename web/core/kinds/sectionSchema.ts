@@ -56,6 +56,15 @@ const treatmentIn = (kinds: readonly CarrierKind[]) => ({
 export const treatment = treatmentIn(carriers)
 const treatmentOf = (kind: FoilKind) => treatmentIn(traitsOf({ kind }).carriers)
 
+/** The hair of a cushion is pushed to the root, and a painted panel fades in from its own edge: neither has roots to coat apart. */
+export const roots = z.optional(
+  group({
+    mix: mixLetter,
+    toMm: number(limits.rootDistanceMm),
+    first: choice(["ends", "roots"]),
+  }),
+)
+
 const stitching = {
   stitchMm: number(limits.stitchMm),
   gapMm: number(limits.stitchMm),
@@ -89,8 +98,8 @@ export const kindValues = {
 
 /** One schema a kind: a kind without its schema does not compile. */
 const schemas = {
-  slice: group({ kind: z.literal("slice"), ...band, ...treatmentOf("slice") }),
-  weave: group({ kind: z.literal("weave"), ...band, ...treatmentOf("weave"), ...stitching }),
+  slice: group({ kind: z.literal("slice"), ...band, ...treatmentOf("slice"), roots }),
+  weave: group({ kind: z.literal("weave"), ...band, ...treatmentOf("weave"), roots, ...stitching }),
   backcomb: group({
     kind: z.literal("backcomb"),
     ...band,

@@ -1,4 +1,4 @@
-import { isFoil } from "../../../geometry/section/section"
+import { isCoatedWith, isFoil } from "../../../geometry/section/section"
 import type { Consistency } from "../../../presets/formula/consistency"
 import { sheetOf } from "../document/salon"
 import type { Mix, Plan } from "../document/schema"
@@ -12,7 +12,7 @@ export function ratiosWanted(mix: Mix, plan: Plan): WantedRatio[] {
   const sheet = sheetOf(mix.product, plan)
   if (!sheet) return []
   const wanted = new Map<string, WantedRatio>()
-  for (const foil of plan.sections.filter(isFoil).filter((each) => each.mix === mix.id)) {
+  for (const foil of plan.sections.filter(isFoil).filter((each) => isCoatedWith(each, mix.id))) {
     const consistency = consistencyOf(foil, plan)
     const known = wanted.get(consistency)
     wanted.set(consistency, {

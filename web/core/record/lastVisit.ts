@@ -2,6 +2,7 @@ import { foilRecords } from "../chair/chairRecord"
 import { chairOfRecord } from "../chair/liveService"
 import type { Plan } from "../document/schema"
 import type { AlarmTap, RecordedBowl, RecordedToner, ServiceRecord } from "../document/serviceRecord"
+import { type CoatCode, coatCodes } from "../placement/coatCodes"
 import { dayIn } from "../text/zonedTime"
 
 /** What went wrong the last time: it is told before anything else. */
@@ -12,7 +13,12 @@ export type ReactionCode =
   | { code: "stretch-stop"; foil: number }
 
 /** A foil as it went: minutes it was on, and the level last seen; null where that is not known. */
-export type LastFoil = { number: number; mix: string | null; minutesOn: number | null; level: number | null }
+export type LastFoil = {
+  number: number
+  coats: readonly CoatCode[]
+  minutesOn: number | null
+  level: number | null
+}
 
 /** The visit before this one, as it was done. */
 export type LastVisit = {
@@ -59,14 +65,14 @@ function reactionsOf(service: ServiceRecord): ReactionCode[] {
 
 function foilsOf(service: ServiceRecord): LastFoil[] {
   const records = foilRecords(chairOfRecord(service))
-  return service.foils.flatMap(({ id, mapNumber, mix }) => {
+  return service.foils.flatMap(({ id, mapNumber, mix, roots }) => {
     const record = records.get(id)
     if (!record || record.onAtMs === null) return []
     const { onAtMs, offAtMs, looks } = record
     return [
       {
         number: mapNumber,
-        mix: mix ?? null,
+        coats: mix === undefined ? [] : coatCodes({ mix, roots }),
         minutesOn: offAtMs === null ? null : (offAtMs - onAtMs) / 60_000,
         level: looks.findLast(({ seen }) => seen.level !== null)?.seen.level ?? null,
       },

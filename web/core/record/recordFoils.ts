@@ -1,10 +1,11 @@
-import { type FoilKind, isFoil } from "../../../geometry/section/section"
+import { type Foil, type FoilKind, isFoil } from "../../../geometry/section/section"
 import { type FoilRecord, foilRecords } from "../chair/chairRecord"
 import { chairOfRecord } from "../chair/liveService"
 import type { Plan } from "../document/schema"
-import type { LookSeen } from "../document/serviceRecord"
+import type { LookSeen, RecordedFoil } from "../document/serviceRecord"
 import { foilsIn } from "../figures/foilCount"
 import { headOf } from "../figures/measured"
+import { type CoatCode, coatCodes } from "../placement/coatCodes"
 import { type PlaceCode, placeOf } from "../placement/places"
 import { timedPlan } from "../schedule/timedPlan"
 import { personOfTap, placedBy, type RecordPerson } from "./recordPeople"
@@ -23,7 +24,8 @@ export type RecordFoil = {
   /** Foils that lie in it side by side. */
   foils: number
   place: PlaceCode
-  mix: string
+  /** What it was coated with, in the order that goes on. */
+  coats: readonly CoatCode[]
   planned: { onMin: number; offMin: number } | null
   real: { onMin: number; offMin: number | null } | null
   /** Who placed it, where that is known. */
@@ -38,17 +40,20 @@ export function recordFoils(plan: Plan): RecordFoil[] {
   const planned = plannedTimes(plan)
   const records = plan.service ? foilRecords(chairOfRecord(plan.service)) : new Map<string, FoilRecord>()
   const people = { placed: placedBy(plan), checked: plan.service ? personOfTap(plan.service) : () => null }
-  const asCoated = new Map(plan.service?.foils.map(({ id, mix }) => [id, mix]))
+  const asCoated = new Map(plan.service?.foils.map((foil) => [foil.id, foil]))
   return plan.sections.filter(isFoil).map((foil) => ({
     number: foil.mapNumber,
     kind: foil.kind,
     foils: foilsIn(foil, plan),
     place: placeOf(foil, head),
-    mix: asCoated.get(foil.id) ?? foil.mix,
+    coats: coatsOn(foil, asCoated.get(foil.id)),
     planned: planned.get(foil.id) ?? null,
     ...realOf(records.get(foil.id), people),
   }))
 }
+
+const coatsOn = (foil: Foil, recorded: RecordedFoil | undefined) =>
+  coatCodes(recorded?.mix === undefined ? foil : { mix: recorded.mix, roots: recorded.roots })
 
 /** As planned when the service began, else as the clock plans it now. */
 function plannedTimes(plan: Plan): Map<string, { onMin: number; offMin: number }> {

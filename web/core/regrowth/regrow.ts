@@ -1,8 +1,9 @@
-import { type Foil, isFoil, type Section } from "../../../geometry/section/section"
+import { type Foil, isFoil, rootsOf, type Section } from "../../../geometry/section/section"
 import { rootDistanceMm } from "../../../presets/placement/foils"
 import { usualGapMm } from "../../../presets/placement/stacking"
 import { validateEdit } from "../checks/validateEdit"
 import { type Edit, isRefusal, refuse } from "../document/edit"
+import { withKnownMixes } from "../document/newSection"
 import type { Plan } from "../document/schema"
 import { movedBack } from "../edits/parting/moveSections"
 import { leastStrandShare } from "../fields/limits"
@@ -69,21 +70,25 @@ function sectionFor(old: OldFoil, action: RegrowthAction, plan: Plan): Foil | "n
 
 /** As it was drawn, for a plan whose mixes may have changed; its twin is done for itself. */
 const drawnAnew = (foil: Foil, { mixes }: Plan): Foil => ({
-  ...foil,
+  ...withKnownMixes(foil, mixes),
   twin: undefined,
-  mix: mixes.some(({ id }) => id === foil.mix) ? foil.mix : mixes[0].id,
 })
 
 /** From one parting to the next as foils are laid, mm. */
 const pitchMm = ({ depthMm }: Foil) => Math.max(depthMm.start, depthMm.end) + usualGapMm.value
 
 /**
- * New growth alone: as near to the scalp as regrowth is begun, and no farther than where the nearest lightened hair in the
+ * New growth alone, in the mix that was on the roots: as near to the scalp as regrowth is begun, and no farther than where the nearest lightened hair in the
  * foil may begin, on its longest strand. Null where there is no such room.
  */
 export function rootAlone(foil: Foil, plan: Plan): Foil | null {
   const { least, most } = strandLengthCm(foil, plan)
-  const whole = { ...foil, strand: { from: 0, to: 1 } }
+  const roots = rootsOf(foil)
+  const whole = {
+    ...foil,
+    ...(roots && { mix: roots.mix, roots: undefined }),
+    strand: { from: 0, to: 1 },
+  }
   const met = new Set(coatedTwice({ ...plan, sections: [whole] }).map(({ lightened }) => lightened))
   const limits = (plan.lightened ?? [])
     .filter(isOfFoil)
@@ -94,7 +99,7 @@ export function rootAlone(foil: Foil, plan: Plan): Foil | null {
     )
   const to = floorShare(Math.min(...limits, 10 * most) / (10 * most))
   const start = Math.min(foil.rootDistanceMm, rootDistanceMm.regrowth.value)
-  const root = { ...foil, rootDistanceMm: start, strand: { from: 0, to } }
+  const root = { ...whole, rootDistanceMm: start, strand: { from: 0, to } }
   return to < leastStrandShare || startMm(root, most) >= 10 * least * to ? null : root
 }
 

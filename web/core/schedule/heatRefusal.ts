@@ -1,3 +1,4 @@
+import { isCoatedWith } from "../../../geometry/section/section"
 import { liftCeilingC } from "../../../presets/timing/lift"
 import { heatHabits } from "../../../presets/timing/pace"
 import { traitsOf } from "../kinds/kindRecords"
@@ -36,7 +37,7 @@ function placeHabit(
   foils: readonly TimedFoil[],
 ): HeatHabit | null {
   const held = mixes.filter(({ id }) => !overridden?.place.includes(id))
-  const own = foils.filter(({ mix }) => held.some(({ id }) => id === mix))
+  const own = foils.filter((foil) => held.some(({ id }) => isCoatedWith(foil, id)))
   const strong = held.find(({ developerVolume }) => developerVolume >= heatHabits.forbiddenVolume)
   if (strong) return { code: "strong-mix", mix: strong.id, volume: strong.developerVolume }
   if (own.some(({ atHairline }) => atHairline)) return { code: "at-hairline" }

@@ -1,5 +1,6 @@
+import { coatsOf } from "../../../geometry/section/section"
 import { bowlFigures } from "../../../presets/formula/bowlFigures"
-import type { Service, TimedFoil, TimedMix } from "./scheduleInput"
+import { gramsIn, type Service, type TimedFoil, type TimedMix } from "./scheduleInput"
 
 /** A bowl before its time is known: which mix, and which foils in order it serves. */
 export type BowlShare = { mix: TimedMix; foils: readonly TimedFoil[] }
@@ -27,21 +28,23 @@ function sharedOut(
 function filled(foils: readonly TimedFoil[], mixOf: ReadonlyMap<string, TimedMix>): BowlShare[] {
   const bowls: { mix: TimedMix; foils: TimedFoil[]; filledG: number }[] = []
   const open = new Map<string, (typeof bowls)[number]>()
-  for (const foil of foils) {
-    let bowl = open.get(foil.mix)
-    if (!bowl || foil.startsBowl || isFull(bowl, foil)) {
-      bowl = { mix: known(mixOf, foil.mix), foils: [], filledG: 0 }
-      bowls.push(bowl)
-      open.set(foil.mix, bowl)
+  for (const foil of foils)
+    for (const { mix } of coatsOf(foil)) {
+      const wantedG = gramsIn(foil, mix)?.high ?? 0
+      let bowl = open.get(mix)
+      if (!bowl || foil.startsBowl || isFull(bowl, wantedG)) {
+        bowl = { mix: known(mixOf, mix), foils: [], filledG: 0 }
+        bowls.push(bowl)
+        open.set(mix, bowl)
+      }
+      bowl.foils.push(foil)
+      bowl.filledG += wantedG
     }
-    bowl.foils.push(foil)
-    bowl.filledG += foil.productG.high
-  }
   return bowls
 }
 
-const isFull = ({ mix, foils, filledG }: BowlShare & { filledG: number }, { productG }: TimedFoil) =>
-  foils.length >= bowlFigures.mostFoils.value || filledG + productG.high > mix.bowlG + 1e-9
+const isFull = ({ mix, foils, filledG }: BowlShare & { filledG: number }, wantedG: number) =>
+  foils.length >= bowlFigures.mostFoils.value || filledG + wantedG > mix.bowlG + 1e-9
 
 function known(mixOf: ReadonlyMap<string, TimedMix>, id: string): TimedMix {
   const mix = mixOf.get(id)

@@ -1,6 +1,6 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
 import { zoneAt } from "../../../geometry/scalp/zones"
-import { type Foil, type FoilKind, isFoil } from "../../../geometry/section/section"
+import { coatsOf, type Foil, type FoilKind, isFoil, rootsOf } from "../../../geometry/section/section"
 import { bowlFigures } from "../../../presets/formula/bowlFigures"
 import type { ProductSheet } from "../../../presets/formula/productSheet"
 import { tradeFigures } from "../../../presets/formula/tradeFigures"
@@ -9,6 +9,7 @@ import { heatOverridden } from "../cautions/cautions"
 import { mixesPlanned } from "../cautions/visitOfPlan"
 import type { Mix, Plan } from "../document/schema"
 import type { StrandTest, TimingChoices } from "../document/timingChoices"
+import type { CoatedFigures } from "../figures/coatFigures"
 import { foilsIn } from "../figures/foilCount"
 import { takesAtHairline } from "../figures/hairAtHairline"
 import { headOf, netOf } from "../figures/measured"
@@ -22,7 +23,15 @@ import { mixRecipe } from "../mixing/mixRecipe"
 import { labelPercent, onHeadPercent } from "../mixing/strength"
 import { sideOf } from "../placement/places"
 import { tonesOfPlan } from "../tone/tonesOfPlan"
-import type { Person, PlannedHeat, Service, TimedFoil, TimedMix, Zone } from "./scheduleInput"
+import {
+  type Person,
+  type PlannedHeat,
+  type Service,
+  servedBy,
+  type TimedFoil,
+  type TimedMix,
+  type Zone,
+} from "./scheduleInput"
 import { firstLookMin } from "./scheduleLooks"
 
 export type ServiceChoices = {
@@ -120,14 +129,16 @@ type Known = {
 }
 
 function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known): TimedFoil {
-  const { productG } = netOf(foil, plan)
+  const { coats } = netOf(foil, plan)
+  const roots = rootsOf(foil)
   const zone = zoneOf(foil, plan)
   const goal = choices.goal && choices.countsByHair ? goalOfFoil(foil, zone, plan) : choices.goal
   const isStrandSeen = goal !== null && (choices.strandTest?.rows.length ?? 0) > 0
   const first = liftsFirst(foil, plan, isStrandSeen)
   const atHairline = takesAtHairline(foil, headOf(plan))
+  const sheets = coatsOf(foil).map(({ mix }) => sheetOf.get(mix))
   const looked = {
-    firstLookMin: sheetOf.get(foil.mix)?.firstLookMin ?? null,
+    firstLookMin: soonest(sheets.map((sheet) => sheet?.firstLookMin ?? null)),
     delicate: atHairline || isFine(plan) || isOpened(plan, zone),
   }
   const ready =
@@ -141,15 +152,32 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known
     zone,
     side: sideOf(foil),
     group: homeOf(foil, plan)?.numeral ?? zone,
-    placeMin: placing(foil.kind, foilsIn(foil, plan), choices),
-    limitMin: longestMin(sheetOf.get(foil.mix)),
+    placeMin: placing(foil.kind, foilsIn(foil, plan), choices, coats.length),
+    limitMin: Math.min(...sheets.map(longestMin)),
     mix: foil.mix,
     readyMin: goal ? ready : { [foil.mix]: ready[foil.mix] },
-    productG,
+    productG: gramsOf(foil.mix, coats),
+    ...(roots && {
+      roots: {
+        mix: roots.mix,
+        first: roots.first,
+        readyMin: ready[roots.mix],
+        productG: gramsOf(roots.mix, coats),
+      },
+    }),
     ...looked,
     ...(atHairline && { atHairline }),
     ...(first && { liftsFirst: first }),
   }
+}
+
+const gramsOf = (mix: string, coats: CoatedFigures["coats"]): Range =>
+  coats.find((coat) => coat.mix === mix)?.productG ?? none
+
+/** The soonest look that any sheet asks for; null where none does. */
+function soonest(looksMin: readonly (number | null)[]): number | null {
+  const asked = looksMin.filter((minutes) => minutes !== null)
+  return asked.length > 0 ? Math.min(...asked) : null
 }
 
 /** Hair that needs no lift comes off at its first check in whatever it is coated with, and never waits for the rest. */
@@ -169,11 +197,17 @@ function handsOf(foils: readonly TimedFoil[], choices: ServiceChoices): Person[]
   return hands === 1 ? [first] : [first, { paceShare: secondShare, breaks: restsOf(2) }]
 }
 
-/** Minutes to place so many foils of a kind side by side, by the pace of the plan. */
-export function placing(kind: FoilKind, foils: number, { paceMin, learntMin }: ServiceChoices): Range {
+/** Minutes to place so many foils of a kind side by side, by the pace of the plan; more where two mixes go on each. */
+export function placing(
+  kind: FoilKind,
+  foils: number,
+  { paceMin, learntMin }: ServiceChoices,
+  mixes = 1,
+): Range {
   const learnt = learntMin?.[kind]
   const minutes = (end: keyof Range) =>
-    learnt ? learnt[end] * foils : paceMin[end] * foils + pace.extraMin[kind][end]
+    (learnt ? learnt[end] * foils : paceMin[end] * foils + pace.extraMin[kind][end]) +
+    (mixes - 1) * pace.secondMixMin[end] * foils
   return { low: minutes("low"), mid: minutes("mid"), high: minutes("high") }
 }
 
@@ -208,11 +242,7 @@ function bowlsOf(mix: Mix, foils: readonly TimedFoil[], sheet: ProductSheet | un
   const inTurn = placedInTurn(foils.map((foil) => ({ ...foil, placeMin: foil.placeMin.mid })))
   const recipe = mixRecipe(mix, sheet ?? null, plan)
   const limits = { potLifeMin: potLifeMin(sheet), mostMixG: mostMixG.value }
-  const bowls = planBowls(
-    inTurn.filter((foil) => foil.mix === mix.id),
-    recipe,
-    limits,
-  )
+  const bowls = planBowls(servedBy(inTurn, mix.id), recipe, limits)
   return bowls.map(({ sections }) => ({ mix: mix.id, foils: sections }))
 }
 

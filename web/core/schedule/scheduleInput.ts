@@ -1,5 +1,5 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
-import type { FoilKind } from "../../../geometry/section/section"
+import { coatsOf, type FoilKind, type RootCoat } from "../../../geometry/section/section"
 import type { LiftsFirst } from "../lift/liftsFirst"
 import type { ToneZone } from "../tone/tone"
 
@@ -48,13 +48,15 @@ export type TimedFoil = {
   /** The working section it belongs to. */
   group: string
   placeMin: Range
-  /** The product's longest time, from first contact. */
+  /** The longest time from first contact of what is on it: of two products the shorter. */
   limitMin: number
   mix: string
   /** Minutes on until ready, by each mix it may be given; an end is infinite where the goal is not reached in time. */
   readyMin: Readonly<Record<string, Range>>
-  /** Bowls are filled at the upper figure. */
+  /** Of its own mix; bowls are filled at the upper figure. */
   productG: Range
+  /** Another mix on its roots, put on in the same go; it stays the foil's, whatever mix the ends are given. */
+  roots?: TimedRoots
   /** At the hairline, fine, porous or already lightened: looked at sooner. */
   delicate: boolean
   /** Hair is taken within the hairline's own strip, wherever the parting lies. */
@@ -66,6 +68,8 @@ export type TimedFoil = {
   /** A bowl is mixed afresh for it. */
   startsBowl?: boolean
 }
+
+export type TimedRoots = Pick<RootCoat, "mix" | "first"> & { readyMin: Range; productG: Range }
 
 export type TimedMix = {
   id: string
@@ -107,4 +111,32 @@ export type SoFar = {
 /** Which end of every range a schedule is worked out for. */
 export type End = "low" | "mid" | "high"
 
-export const readyOf = (foil: TimedFoil): Range => foil.readyMin[foil.mix]
+/** Minutes on until each coat of a foil is ready, in the order they go on. */
+export const coatsReady = (foil: TimedFoil): Range[] =>
+  coatsOf(foil).map(({ part, mix }) =>
+    part === "roots" && foil.roots ? foil.roots.readyMin : foil.readyMin[mix],
+  )
+
+/** When all of several is ready: a foil comes off once, so that the later of two mixes counts. */
+export function laterOf(ready: readonly Range[]): Range {
+  if (ready.length === 1) return ready[0]
+  const later = (end: End) => Math.max(...ready.map((range) => range[end]))
+  return { low: later("low"), mid: later("mid"), high: later("high") }
+}
+
+/** Minutes on until all that is on a foil is ready. */
+export const readyOf = (foil: TimedFoil): Range =>
+  foil.roots ? laterOf(coatsReady(foil)) : foil.readyMin[foil.mix]
+
+type Serving = Pick<TimedFoil, "mix" | "productG" | "roots">
+
+/** What a foil takes of a mix; null where none of it is on. */
+export const gramsIn = ({ mix, productG, roots }: Serving, asked: string): Range | null =>
+  asked === mix ? productG : asked === roots?.mix ? roots.productG : null
+
+/** The foils of a mix, each with the grams it takes of that one. */
+export const servedBy = <Each extends Serving>(foils: readonly Each[], mix: string): Each[] =>
+  foils.flatMap((foil) => {
+    const productG = gramsIn(foil, mix)
+    return productG ? { ...foil, productG } : []
+  })

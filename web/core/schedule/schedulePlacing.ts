@@ -5,13 +5,14 @@ import type { Crew, Turn, Work } from "./scheduleHands"
 import { afterTurn, crewFrom, nextTurn } from "./scheduleHands"
 import { type HeatTimes, heatFactor, heatTimes, readyUnderHeat } from "./scheduleHeat"
 import type { End, Service, TimedFoil } from "./scheduleInput"
-import { readyOf } from "./scheduleInput"
+import { coatsReady, laterOf, readyOf } from "./scheduleInput"
 
 /** One foil on the head. First contact is when its placing begins; off is when it has been wiped or rinsed. */
-export type PlacedFoil = OnHead & { offAtMin: number; readyMin: Range }
+export type PlacedFoil = OnHead & { offAtMin: number; readyMin: Range; coatsReadyMin: readonly Range[] }
 export type OnHead = {
   foil: TimedFoil
-  bowl: number
+  /** Where the bowls that serve it stand: one for each mix along its strand. */
+  bowls: readonly number[]
   person: number | null
   onAtMin: number
   placedAtMin: number
@@ -65,11 +66,21 @@ export const firstContacts = (service: Service): Iterable<OnHead> =>
 
 function placeAll(service: Service, end: End): Floor {
   const floor = openFloor(service, end)
-  const bowlOf = new Map<TimedFoil, number>()
-  for (const [bowl, { foils }] of floor.bowls.entries()) for (const foil of foils) bowlOf.set(foil, bowl)
-  if (service.soFar) for (const [foil, bowl] of bowlOf) recallFoil(floor, foil, bowl)
-  for (const foil of service.foils) placeFoil(floor, foil, bowlOf.get(foil) ?? 0)
+  const bowlsOf = bowlsByFoil(floor.bowls)
+  if (service.soFar) for (const [foil, bowls] of bowlsOf) recallFoil(floor, foil, bowls)
+  for (const foil of service.foils) placeFoil(floor, foil, bowlsOf.get(foil) ?? [0])
   return floor
+}
+
+function bowlsByFoil(bowls: readonly BowlShare[]): Map<TimedFoil, number[]> {
+  const found = new Map<TimedFoil, number[]>()
+  for (const [bowl, { foils }] of bowls.entries())
+    for (const foil of foils) {
+      const own = found.get(foil)
+      if (own) own.push(bowl)
+      else found.set(foil, [bowl])
+    }
+  return found
 }
 
 function openFloor(service: Service, end: End): Floor {
@@ -91,22 +102,25 @@ function openFloor(service: Service, end: End): Floor {
   }
 }
 
-/** What has already happened stands: a foil that is on keeps its first contact, its bowl is mixed, its section parted. */
-function recallFoil(floor: Floor, foil: TimedFoil, bowl: number) {
+/** What has already happened stands: a foil that is on keeps its first contact, its bowls are mixed, its section parted. */
+function recallFoil(floor: Floor, foil: TimedFoil, bowls: readonly number[]) {
   const onAtMin = floor.service.soFar?.onAtMin[foil.id]
   if (onAtMin === undefined) return
-  const mixedAtMin = floor.service.soFar?.mixedAtMin[bowl] ?? onAtMin
-  floor.mixed[bowl] ??= { atMin: mixedAtMin, mixedAtMin }
+  for (const bowl of bowls) {
+    const mixedAtMin = floor.service.soFar?.mixedAtMin[bowl] ?? onAtMin
+    floor.mixed[bowl] ??= { atMin: mixedAtMin, mixedAtMin }
+  }
   floor.partedAtMin.set(foil.group, 0)
-  putOn(floor, { foil, bowl, person: null, onAtMin, placedAtMin: onAtMin })
+  putOn(floor, { foil, bowls, person: null, onAtMin, placedAtMin: onAtMin })
 }
 
-function placeFoil(floor: Floor, foil: TimedFoil, bowl: number) {
+function placeFoil(floor: Floor, foil: TimedFoil, bowls: readonly number[]) {
   if (floor.on.has(foil.id)) return
-  const notBeforeMin = Math.max(mixBowl(floor, bowl, foil), partGroup(floor, foil.group), floor.lastOnMin)
+  const mixed = bowls.map((bowl) => mixBowl(floor, bowl, foil))
+  const notBeforeMin = Math.max(...mixed, partGroup(floor, foil.group), floor.lastOnMin)
   const turn = giveAfterDue(floor, { minutes: foil.placeMin[floor.end], notBeforeMin, atOwnPace: true })
   floor.lastOnMin = turn.fromMin
-  putOn(floor, { foil, bowl, person: turn.person, onAtMin: turn.fromMin, placedAtMin: turn.toMin })
+  putOn(floor, { foil, bowls, person: turn.person, onAtMin: turn.fromMin, placedAtMin: turn.toMin })
 }
 
 function mixBowl(floor: Floor, bowl: number, foil: TimedFoil): number {
@@ -160,9 +174,15 @@ function putHeatOn(floor: Floor) {
   for (const each of placed) if (still.has(each.foil.id)) putOn(floor, each)
 }
 
-function readyOn({ heat, service }: Floor, { foil, onAtMin }: OnHead): Range {
-  if (!heat) return readyOf(foil)
-  return readyUnderHeat(readyOf(foil), onAtMin, heat, heatFactor(service.heat?.warmthC ?? null))
+const readyOn = (floor: Floor, placed: OnHead): Range =>
+  floor.heat ? laterOf(coatsReadyOn(floor, placed)) : readyOf(placed.foil)
+
+/** Of each coat, with the heat on the way. */
+function coatsReadyOn({ heat, service }: Floor, { foil, onAtMin }: OnHead): Range[] {
+  const ready = coatsReady(foil)
+  if (!heat) return ready
+  const faster = heatFactor(service.heat?.warmthC ?? null)
+  return ready.map((range) => readyUnderHeat(range, onAtMin, heat, faster))
 }
 
 function insertDue(dues: Due[], due: Due) {
@@ -208,6 +228,16 @@ function withOff(floor: Floor, id: string, together: number | null): PlacedFoil 
   const placed = floor.on.get(id)
   const offAtMin = floor.offAtMin.get(id) ?? together
   if (!placed || offAtMin === null) throw new Error(`Foil ${id} was never placed or never taken off`)
-  const { foil, bowl, person, onAtMin, placedAtMin } = placed
-  return { foil, bowl, person, onAtMin, placedAtMin, offAtMin, readyMin: readyOn(floor, placed) }
+  const { foil, bowls, person, onAtMin, placedAtMin } = placed
+  const coatsReadyMin = coatsReadyOn(floor, placed)
+  return {
+    foil,
+    bowls,
+    person,
+    onAtMin,
+    placedAtMin,
+    offAtMin,
+    readyMin: laterOf(coatsReadyMin),
+    coatsReadyMin,
+  }
 }

@@ -1,4 +1,5 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
+import { coatsOf } from "../../../geometry/section/section"
 import type { Service, TimedFoil, TimedMix } from "./scheduleInput"
 
 /** Why a service cannot be timed. A foil is its number on the map. */
@@ -43,23 +44,29 @@ const handsProblems = ({ hands }: Service): ServiceProblem[] => [
 ]
 
 function foilProblems(timed: TimedFoil, mixes: ReadonlyMap<string, TimedMix>): ServiceProblem[] {
-  const { mapNumber: foil, placeMin, limitMin, mix } = timed
-  const ready = timed.readyMin[mix]
+  const { mapNumber: foil, placeMin, limitMin, roots } = timed
   const isPaced = isRange(placeMin) && placeMin.low > 0 && Number.isFinite(placeMin.high)
   return [
-    ...when(timed.productG.high === 0, { code: "foil-bare", foil }),
+    ...when(timed.productG.high === 0 || roots?.productG.high === 0, { code: "foil-bare", foil }),
     ...when(!isPaced, { code: "foil-pace", foil, minutes: placeMin.mid }),
     ...when(!(limitMin > 0), { code: "foil-limit", foil }),
-    ...when(!mixes.has(mix), { code: "foil-mix", foil, mix }),
-    ...when(!(ready && isRange(ready) && ready.low >= 0), { code: "foil-ready", foil, mix }),
+    ...coatsOf(timed).flatMap(({ part, mix }) => {
+      const ready = part === "roots" ? roots?.readyMin : timed.readyMin[mix]
+      return [
+        ...when(!mixes.has(mix), { code: "foil-mix", foil, mix }),
+        ...when(!(ready && isRange(ready) && ready.low >= 0), { code: "foil-ready", foil, mix }),
+      ]
+    }),
   ]
 }
 
 function bowlProblems({ foils, bowls }: Service): ServiceProblem[] {
   const served = new Set(bowls?.flatMap((bowl) => bowl.foils.map((id) => `${bowl.mix} ${id}`)))
-  return foils
-    .filter(({ id, mix }) => bowls && !served.has(`${mix} ${id}`))
-    .map(({ mapNumber, mix }) => ({ code: "no-bowl", foil: mapNumber, mix }))
+  return foils.flatMap((foil) =>
+    coatsOf(foil)
+      .filter(({ mix }) => bowls && !served.has(`${mix} ${foil.id}`))
+      .map(({ mix }) => ({ code: "no-bowl" as const, foil: foil.mapNumber, mix })),
+  )
 }
 
 const mixProblems = ({ id: mix, bowlG, potLifeMin }: TimedMix): ServiceProblem[] => [

@@ -1,3 +1,4 @@
+import { mixesUsed } from "./mixesUsed"
 import type { Service, TimedFoil, TimedMix } from "./scheduleInput"
 import { readyOf } from "./scheduleInput"
 import { firstContacts } from "./schedulePlacing"
@@ -58,7 +59,7 @@ export function baseStrength({ foils, mixes }: Service): number {
   const elsewhere = foils.filter(({ zone }) => zone !== "hairline")
   return elsewhere.length === 0
     ? Number.POSITIVE_INFINITY
-    : Math.max(...elsewhere.map(({ mix }) => strengthOf(mixes, mix)))
+    : Math.max(...elsewhere.map((foil) => strengthOf(mixes, foil)))
 }
 
 function runsOf(foils: readonly TimedFoil[]): TimedFoil[][] {
@@ -80,19 +81,22 @@ function optionsOf(foils: readonly TimedFoil[], service: Service): (readonly Tim
   return allowed.length > 0 ? allowed : [foils]
 }
 
+/** What has two mixes keeps both: nobody weakens one half of a strand. */
 const isWeakerForAll = (
   foils: readonly TimedFoil[],
   { id, onHeadPercent }: TimedMix,
   mixes: readonly TimedMix[],
 ) =>
   foils.every(
-    ({ mix, readyMin, limitMin }) => onHeadPercent < strengthOf(mixes, mix) && readyMin[id]?.mid <= limitMin,
+    (foil) =>
+      !foil.roots && onHeadPercent < strengthOf(mixes, foil) && foil.readyMin[id]?.mid <= foil.limitMin,
   )
 
 function isHairlineHeld(foils: readonly TimedFoil[], service: Service): boolean {
   const most = baseStrength(service)
-  return foils.every(({ zone, mix }) => zone !== "hairline" || strengthOf(service.mixes, mix) <= most)
+  return foils.every((foil) => foil.zone !== "hairline" || strengthOf(service.mixes, foil) <= most)
 }
 
-const strengthOf = (mixes: readonly TimedMix[], id: string) =>
-  mixes.find((mix) => mix.id === id)?.onHeadPercent ?? 0
+/** Of the strongest mix on a foil. */
+const strengthOf = (mixes: readonly TimedMix[], foil: TimedFoil) =>
+  mixesUsed(mixes, [foil]).reduce((most, { onHeadPercent }) => Math.max(most, onHeadPercent), 0)

@@ -30,11 +30,14 @@ export type FoilTimes = {
   id: string
   /** Which pair of hands placed it; null where that has already happened. */
   person: number | null
-  bowl: number
+  /** One for each mix along its strand. */
+  bowls: readonly number[]
   onAtMin: number
   placedAtMin: number
   readyMin: Range
   readyAtMin: Range
+  /** The same of each mix along its strand, in the order they go on. */
+  coatsReadyAtMin: readonly Range[]
   limitAtMin: number
   offAtMin: number
   onMin: number
@@ -76,16 +79,17 @@ export function planService(service: Service): Schedule {
 }
 
 function foilTimes(placed: PlacedFoil, rounds: readonly number[], { looks }: Service): FoilTimes {
-  const { foil, person, bowl, onAtMin, placedAtMin, offAtMin } = placed
+  const { foil, person, bowls, onAtMin, placedAtMin, offAtMin } = placed
   const { low, mid, high } = placed.readyMin
   return {
     id: foil.id,
     person,
-    bowl,
+    bowls,
     onAtMin,
     placedAtMin,
     readyMin: { low, mid, high },
-    readyAtMin: { low: onAtMin + low, mid: onAtMin + mid, high: onAtMin + high },
+    readyAtMin: later(placed.readyMin, onAtMin),
+    coatsReadyAtMin: placed.coatsReadyMin.map((range) => later(range, onAtMin)),
     limitAtMin: onAtMin + foil.limitMin,
     offAtMin,
     onMin: offAtMin - onAtMin,
@@ -93,12 +97,18 @@ function foilTimes(placed: PlacedFoil, rounds: readonly number[], { looks }: Ser
   }
 }
 
+const later = ({ low, mid, high }: Range, byMin: number): Range => ({
+  low: low + byMin,
+  mid: mid + byMin,
+  high: high + byMin,
+})
+
 function bowlTimes(
   { mix, foils, atMin, mixedAtMin }: MixedBowl,
   bowl: number,
   placed: readonly PlacedFoil[],
 ): BowlTimes {
-  const uses = placed.filter((foil) => foil.bowl === bowl).map(({ placedAtMin }) => placedAtMin)
+  const uses = placed.filter(({ bowls }) => bowls.includes(bowl)).map(({ placedAtMin }) => placedAtMin)
   const ids = foils.map(({ id }) => id)
   const useByMin = mixedAtMin + mix.potLifeMin
   return { mix: mix.id, foils: ids, atMin, mixedAtMin, lastUseMin: Math.max(...uses), useByMin }

@@ -22,6 +22,7 @@ import { foilsIn } from "../figures/foilCount"
 import { figuresOf, headOf } from "../figures/measured"
 import { stitchesOf } from "../figures/stitchesOf"
 import { traitsOf, valuesOf } from "../kinds/kindRecords"
+import { type CoatCode, coatCodes } from "../placement/coatCodes"
 import { directionIn, type Side, sideOf } from "../placement/places"
 import type { TeachingStep } from "./teachingSteps"
 
@@ -74,7 +75,7 @@ export type StepLineCode =
   /** From so far off the scalp, mm, and no nearer to it than a share of the strand, to a share of it. */
   | {
       code: "product"
-      mix: string
+      coats: readonly CoatCode[]
       startMm: number
       isPastCushion: boolean
       fromShare: number
@@ -209,7 +210,7 @@ function productLine(foil: Foil): StepLineCode {
   const startMm = kindOf(foil).productStartMm(foil)
   return {
     code: "product",
-    mix: foil.mix,
+    coats: coatCodes(foil),
     startMm,
     isPastCushion: traitsOf(foil).hasCushion,
     fromShare: foil.strand.from,

@@ -108,7 +108,7 @@ const ownFields: readonly string[] = ["id", "parting", "note", "twin", "mapNumbe
 const wayOf = (section: Section) =>
   JSON.stringify(
     Object.entries(section)
-      .filter(([field]) => !ownFields.includes(field))
+      .filter(([field, value]) => value !== undefined && !ownFields.includes(field))
       .toSorted(([one], [other]) => (one < other ? -1 : 1))
       .map(([field, value]) => [field, isGroup(value) ? Object.entries(value).toSorted() : value]),
   )

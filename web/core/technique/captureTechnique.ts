@@ -6,7 +6,7 @@ import { valuesOf } from "../kinds/kindRecords"
 
 /**
  * Sections of a plan as those of a technique: told by the hairline of their head, as they lie there, and without what
- * belongs to the plan or its client: numbers, mixes and notes. Two that are a pair stay one.
+ * belongs to the plan or its client: numbers, mixes (that of the roots too) and notes. Two that are a pair stay one.
  */
 export function captureSections(sections: readonly Section[], head: Head): TechniqueSection[] {
   const pairs = pairNumbers(sections)

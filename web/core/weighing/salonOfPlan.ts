@@ -24,17 +24,32 @@ export const isEmptySalon = (salon: Salon) =>
   Object.values(salon.contact ?? {}).every((said) => said === "") &&
   Object.values(salon.prices).every((price) => price === null)
 
-/** What a bowl went on: panels, hair and strand of its foils together, and their kind where it is one. */
-export function needOf(ids: readonly string[], plan: Plan): { need: ProductNeed; kind: FoilKind | null } {
+/**
+ * What a bowl of a mix went on: panels, hair and strand of its foils together, and their kind where it is one. Of a foil
+ * with two mixes it is the stretch of that one, and its share of the panel.
+ */
+export function needOf(
+  ids: readonly string[],
+  mix: string,
+  plan: Plan,
+): { need: ProductNeed; kind: FoilKind | null } {
   const foils = plan.sections.filter(isFoil).filter(({ id }) => ids.includes(id))
-  const figures = foils.map((foil) => netOf(foil, plan))
-  const sum = (of: (each: (typeof figures)[number]) => number) =>
-    figures.reduce((total, each) => total + of(each), 0)
+  const coats = foils.flatMap((foil) => {
+    const { foils: used, strandAreaCm2, coats } = netOf(foil, plan)
+    return coats
+      .filter((coat) => coat.mix === mix)
+      .map((coat) => ({
+        ...coat,
+        // A board or an open-air panel uses up no foil but loses product like one.
+        panels: coat.hairG > 0 ? (Math.max(1, used) * coat.strandAreaCm2) / strandAreaCm2 : 0,
+      }))
+  })
+  const sum = (of: (each: (typeof coats)[number]) => number) =>
+    coats.reduce((total, each) => total + of(each), 0)
   const kinds = new Set(foils.map(({ kind }) => kind))
   return {
     need: {
-      // A board or an open-air panel uses up no foil but loses product like one.
-      panels: sum(({ foils: used, hairG }) => (hairG > 0 ? Math.max(1, used) : 0)),
+      panels: sum(({ panels }) => panels),
       hairG: sum(({ hairG }) => hairG),
       strandAreaCm2: sum(({ strandAreaCm2 }) => strandAreaCm2),
     },

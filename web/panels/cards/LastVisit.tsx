@@ -1,4 +1,5 @@
 import "./cards.css"
+import { coatLetters } from "../../core/placement/coatCodes"
 import {
   type LastVisit as Last,
   type LastFoil,
@@ -93,10 +94,10 @@ function Foils({ foils }: { foils: readonly LastFoil[] }) {
         </tr>
       </thead>
       <tbody>
-        {foils.map(({ number, mix, minutesOn, level }) => (
+        {foils.map(({ number, coats, minutesOn, level }) => (
           <tr key={number}>
             <th scope="row">{number}</th>
-            <td>{mix ?? w.unknown}</td>
+            <td>{coats.length > 0 ? coatLetters(coats) : w.unknown}</td>
             <td>{minutesOn === null ? w.unknown : Math.round(minutesOn)}</td>
             <td>{level ?? w.unknown}</td>
           </tr>

@@ -1,6 +1,7 @@
 import { useState } from "react"
 import { type Holds, holdsMix } from "../../core/cautions/clearance"
 import { heatOf, mixedTimes, notReadyOf, standingOf } from "../../core/chair/chairRecord"
+import { mixesOn } from "../../core/chair/inHand"
 import { stageOf } from "../../core/chair/tonerTimes"
 import { pieceOf } from "../../core/kinds/kindRecords"
 import { tap } from "../../session/chair/chairStore"
@@ -84,7 +85,7 @@ function Rinse({ onNow }: { onNow: number }) {
 
 /** Heat comes once, when every foil is on, over all of them; then off, a look, and cool. */
 function HeatTap({ holds }: { holds: Holds }) {
-  const mixes = useService((chair) => chair.foils.flatMap(({ mix }) => mix ?? [])) ?? []
+  const mixes = useService((chair) => mixesOn(chair)) ?? []
   const [minutes, state] = useService((chair) => {
     const heat = heatOf(chair)
     if (heat) return [chair.heatMin ?? 0, heat.offAtMs === null ? "on" : "over"]

@@ -1,4 +1,4 @@
-import { isFoil } from "../../../geometry/section/section"
+import { coatsOf, isFoil } from "../../../geometry/section/section"
 import { type Holds, holdsMix } from "../../core/cautions/clearance"
 import { onNow } from "../../core/chair/chairRecord"
 import type { Plan } from "../../core/document/schema"
@@ -41,8 +41,8 @@ export function FoilActions({ foil, plan, holds, isLooking, onLook, onDone, onBu
         }}
       />
     )
-  const mix = plan.sections.filter(isFoil).find(({ id }) => id === foil)?.mix
-  const isHeld = holdsMix(holds, ...(mix === undefined ? [] : [mix]))
+  const drawn = plan.sections.filter(isFoil).find(({ id }) => id === foil)
+  const isHeld = holdsMix(holds, ...(drawn ? coatsOf(drawn).map(({ mix }) => mix) : []))
   const did = (kind: "off" | "re-coated") => {
     tap({ kind, foil })
     onDone()

@@ -6,6 +6,7 @@ import type { Plan } from "../../core/document/schema"
 import { foilsIn } from "../../core/figures/foilCount"
 import { headOf } from "../../core/figures/measured"
 import { pieceOf } from "../../core/kinds/kindRecords"
+import { coatCodes } from "../../core/placement/coatCodes"
 import { placeOf } from "../../core/placement/places"
 import { black } from "../../drawing/inks"
 import { type ChairState, chairStore, tap } from "../../session/chair/chairStore"
@@ -58,6 +59,7 @@ function Lane({ plan, holds, lane, by, who }: LaneProps) {
   if (!foil || !place) return <p className="large">{who ? `${w.lane(who)}: ${w.laneDone}` : w.allOn(all)}</p>
   const outOfTurn = id !== queue[0] && { outOfTurn: true as const }
   const piece = pieceOf([foil])
+  const coats = coatCodes(foil)
   const others = foils.filter((each) => queue.includes(each.id) && each.id !== id)
   return (
     <section className="lane" aria-label={who ? w.lane(who) : w.nextFoil(piece)}>
@@ -71,7 +73,7 @@ function Lane({ plan, holds, lane, by, who }: LaneProps) {
               place: say(common.place, place),
               foils: foilsIn(foil, plan),
             })}
-            , <b className="nowrap">{w.mix(foil.mix)}</b>
+            , <b className={coats.length > 1 ? "" : "nowrap"}>{common.coats(coats)}</b>
           </p>
           <p>
             <Ticking of={chairStore} words={(state) => whenWords(state, foil.id, w)} />
@@ -82,7 +84,7 @@ function Lane({ plan, holds, lane, by, who }: LaneProps) {
       <button
         type="button"
         className={by ? "touch giant half" : "touch giant"}
-        disabled={holdsMix(holds, foil.mix)}
+        disabled={holdsMix(holds, ...coats.map(({ mix }) => mix))}
         onClick={() => tap({ kind: "on", foil: foil.id, ...(by && { by }), ...outOfTurn })}
       >
         {w.isOn(foil.mapNumber, piece)}

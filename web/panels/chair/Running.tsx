@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "react"
 import { holdsMix } from "../../core/cautions/clearance"
 import { onNow, standingOf } from "../../core/chair/chairRecord"
+import { mixesOn } from "../../core/chair/inHand"
 import type { Plan } from "../../core/document/schema"
 import { pieceOf } from "../../core/kinds/kindRecords"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
@@ -30,7 +31,7 @@ export function Running({ plan, timed, onBurning }: Props) {
   const [lookedAt, lookAt] = useState<string | null>(null)
   const isOn = useService((chair) => onNow(chair, chosen) !== undefined)
   const isAllOff = useService((chair) => standingOf(chair).isAllOff)
-  const mixes = useService((chair) => chair.foils.flatMap(({ mix }) => mix ?? [])) ?? []
+  const mixes = useService((chair) => mixesOn(chair)) ?? []
   const piece = useService(({ foils }) => pieceOf(foils)) ?? "foil"
   const holds = useClearance()
   // The button that started the clock is gone: the focus goes on to what is next.

@@ -12,6 +12,7 @@ import type { GroupProps } from "../fields/fieldGroup"
 import { NumberField } from "../fields/NumberField"
 import { labelledOptions, namedOptions } from "../fields/options"
 import { TextField } from "../fields/TextField"
+import { RootsFields } from "./RootsFields"
 
 type Change = GroupProps["change"]
 const PaintedFields = lazy(async () => ({
@@ -175,6 +176,7 @@ function FoilFields({ foil, change }: { foil: Foil; change: Change }) {
           onCommit={(percent) => treat("set-coated", { strand: { ...strand, to: percent / 100 } })}
         />
       </div>
+      <RootsFields foil={foil} change={change} />
       <Choices
         legend={w.coat}
         options={labelledOptions(w.faces)}

@@ -5,7 +5,7 @@ import { commit } from "../../session/commit"
 import { usePlan } from "../../session/usePlan"
 import { useWords } from "../../session/words"
 
-const cureDone = { "deep-slice": "set-depth", bare: "set-start" } as const
+const cureDone = { "deep-slice": "set-depth", bare: "set-start", "bare-coat": "set-roots-mix" } as const
 
 /** What a colourist would want to know of the sections drawn, each with its cure. */
 export function SectionNotes() {

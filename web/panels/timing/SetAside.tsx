@@ -1,5 +1,5 @@
 import { useState } from "react"
-import { isFoil } from "../../../geometry/section/section"
+import { coatsOf, isCoatedWith, isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import { bringBack } from "../../core/edits/plan/keepForAnotherDay"
 import { setTiming } from "../../core/edits/plan/setTiming"
@@ -73,7 +73,8 @@ function FreshBowls({ plan: { sections, timing } }: { plan: Plan }) {
   const foils = sections.filter(isFoil)
   const isFirst = (id: string) => {
     const foil = foils.find((each) => each.id === id)
-    return foils.find(({ mix }) => mix === foil?.mix)?.id === id
+    const isFirstOf = (mix: string) => foils.find((each) => isCoatedWith(each, mix))?.id === id
+    return foil !== undefined && coatsOf(foil).every(({ mix }) => isFirstOf(mix))
   }
   const numbers = foils
     .filter(({ id }) => timing?.freshAt?.includes(id) && !isFirst(id))

@@ -1,4 +1,4 @@
-import { isFoil } from "../../../geometry/section/section"
+import { coatsOf, isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
 import { headOf } from "../../core/figures/measured"
 import { pieceOf } from "../../core/kinds/kindRecords"
@@ -32,8 +32,9 @@ export function TimeTable({ plan, timed: { schedule } }: { plan: Plan; timed: Ti
           </tr>
         </thead>
         <tbody>
-          {schedule.foils.map(({ id, onAtMin, looksAtMin, readyAtMin, offAtMin, limitAtMin, onMin }) => {
+          {schedule.foils.map(({ id, onAtMin, looksAtMin, offAtMin, limitAtMin, onMin, ...ready }) => {
             const foil = foils.get(id)
+            const coats = foil ? coatsOf(foil) : []
             return (
               <tr key={id}>
                 <th scope="row">
@@ -43,7 +44,15 @@ export function TimeTable({ plan, timed: { schedule } }: { plan: Plan; timed: Ti
                 </th>
                 <td>{w.minute(onAtMin)}</td>
                 <td>{looksAtMin.length > 0 ? w.minute(looksAtMin[0]) : w.none}</td>
-                <td>{w.readyRange(readyAtMin)}</td>
+                <td>
+                  {coats.length < 2
+                    ? w.readyRange(ready.readyAtMin)
+                    : coats.map(({ mix }, i) => (
+                        <div key={mix}>
+                          {mix} {w.readyRange(ready.coatsReadyAtMin[i])}
+                        </div>
+                      ))}
+                </td>
                 <td>{w.minute(offAtMin)}</td>
                 <td>{w.minute(limitAtMin)}</td>
                 <td>{w.minute(onMin)}</td>

@@ -94,13 +94,13 @@ function KeepWeighing({ readings, onKeep }: { readings: Readings; onKeep: (produ
 }
 
 function weighingOf(
-  { ids, name, product }: Weighable,
+  { ids, name, product, mix }: Weighable,
   productG: number,
   plan: Plan,
   w: WeighingWords["bowl"],
 ): KeptWeighing {
   const said = w.ofPlan({ date: plan.date, plan: plan.name, what: say(w.name, name) })
-  const { need, kind } = needOf(ids, plan)
+  const { need, kind } = needOf(ids, mix, plan)
   return {
     id: newId(),
     weighedAt: nowHere().moment,

@@ -1,3 +1,4 @@
+import { coatLetters } from "../../core/placement/coatCodes"
 import type { RecordFoil } from "../../core/record/recordFoils"
 import { say } from "../../words/say"
 import { type Item, tagged } from "../pens/page"
@@ -35,7 +36,8 @@ export function recordTableHead(width: number, { words }: Press): Block {
 /** One foil: its planned minutes, its real ones or boxes to write them in, and what each look saw. */
 export function recordRow(foil: RecordFoil, width: number, press: Press): Block {
   const looks = looksOf(foil, press).flatMap((words) => wrap(words, width - at.looks, type.body, press))
-  const names = wrap(press.words.record.foil(foil), at.mix - at.what - 5, type.body, press)
+  const said = [press.words.record.foil(foil), ...coatsSaid(foil, press)]
+  const names = said.flatMap((words) => wrap(words, at.mix - at.what - 7, type.body, press))
   const rowMm = Math.max(names.length, looks.length) * lineMm + 2.6
   const y = 5
   return {
@@ -44,7 +46,7 @@ export function recordRow(foil: RecordFoil, width: number, press: Press): Block 
       [
         letters(String(foil.number), [at.number, y], type.strong, "right"),
         ...names.map((line, i) => letters(line, [at.what, y + i * lineMm], type.body)),
-        letters(foil.mix, [at.mix, y], type.strong, "center"),
+        letters(coatLetters(foil.coats), [at.mix, y], type.strong, "center"),
         ...times(at.on, foil.planned?.onMin, foil.real?.onMin, y),
         ...times(at.off, foil.planned?.offMin, foil.real?.offMin ?? undefined, y),
         ...looks.map((line, i) => letters(line, [at.looks, y + i * lineMm], type.body)),
@@ -54,6 +56,10 @@ export function recordRow(foil: RecordFoil, width: number, press: Press): Block 
     ),
   }
 }
+
+/** Where each of two mixes is on the strand; of one its letter says all. */
+const coatsSaid = ({ coats }: RecordFoil, { figures: t, words: { common } }: Press): string[] =>
+  coats.length > 1 ? [t.capital(common.coats(coats))] : []
 
 function looksOf({ real, by, looks }: RecordFoil, { words: { record } }: Press): string[] {
   const onMin = real && real.offMin !== null ? [record.minutesOn(real.offMin - real.onMin)] : []

@@ -1,5 +1,6 @@
 import { isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../../core/document/schema"
+import { mixPlaces } from "../../core/placement/mixPlaces"
 import { type TimedPlan, timedPlan } from "../../core/schedule/timedPlan"
 import type { Words } from "../../words/en/words"
 import type { Item } from "../pens/page"
@@ -31,7 +32,7 @@ export function clockChart(plan: Plan, width: number, press: Press): Clock | nul
   const foils = new Map(plan.sections.filter(isFoil).map((foil) => [foil.id, foil]))
   const rows = schedule.foils.map((times): ClockRow => {
     const foil = foils.get(times.id)
-    return { times, number: foil?.mapNumber ?? 0, mix: plan.mixes.findIndex(({ id }) => id === foil?.mix) }
+    return { times, number: foil?.mapNumber ?? 0, mixes: foil ? mixPlaces(foil, plan) : [] }
   })
   return {
     head: clockHead(timed, { width, lastMin, at }, press.words),
@@ -46,7 +47,7 @@ type Scale = { width: number; lastMin: number; at: (min: number) => number }
 
 function clockHead({ schedule }: Timed, { width, lastMin, at }: Scale, { sheets }: Words): Block {
   const tens = Array.from({ length: lastMin / 10 + 1 }, (_, i) => i * 10)
-  const bowls = schedule.bowls.flatMap(({ mix, atMin }): Item[] => [
+  const bowls = bowlsByMinute(schedule).flatMap(({ mixes, atMin }): Item[] => [
     {
       kind: "area",
       path: [
@@ -56,7 +57,7 @@ function clockHead({ schedule }: Timed, { width, lastMin, at }: Scale, { sheets 
       ],
       ink,
     },
-    letters(mix, [at(atMin) + 2, 15.4], type.strong),
+    letters(mixes.join(" + "), [at(atMin) + 2, 15.4], type.strong),
   ])
   return {
     heightMm: headMm,
@@ -73,8 +74,17 @@ function clockHead({ schedule }: Timed, { width, lastMin, at }: Scale, { sheets 
   }
 }
 
+/** Bowls that are mixed one after the other, as for two mixes along a strand, share a triangle. */
+function bowlsByMinute({ bowls }: Timed["schedule"]): { atMin: number; mixes: string[] }[] {
+  const minutes = new Map<number, string[]>()
+  for (const { mix, atMin } of bowls) minutes.set(atMin, [...(minutes.get(atMin) ?? []), mix])
+  return Array.from(minutes, ([atMin, mixes]) => ({ atMin, mixes }))
+}
+
 function clockKey(timed: Timed, width: number, press: Press): Block {
-  const lines = [press.words.sheets.map.clock.key, ...restsAndHeat(timed, press)].flatMap((sentence) =>
+  const { common, sheets } = press.words
+  const strips = timed.service.foils.some(({ roots }) => roots) ? [common.twoStrips] : []
+  const lines = [sheets.map.clock.key, ...strips, ...restsAndHeat(timed, press)].flatMap((sentence) =>
     wrap(sentence, width, type.small, press),
   )
   return {

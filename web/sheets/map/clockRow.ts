@@ -7,8 +7,8 @@ import { type Item, tagged } from "../pens/page"
 import type { Block } from "../setting/block"
 import { capMm, letters, rectangle, rule, rulePt, strokes, type, white } from "../setting/typesetting"
 
-/** One foil of the clock; `mix` is the place of its mix in the plan's list. */
-export type ClockRow = { times: FoilTimes; number: number; mix: number }
+/** One foil of the clock; `mixes` are the places of what is on it in the plan's list, from the roots to the ends. */
+export type ClockRow = { times: FoilTimes; number: number; mixes: readonly number[] }
 export type ClockScale = {
   width: number
   at: (min: number) => number
@@ -31,7 +31,7 @@ export const clockColumns = [
 
 /** A foil in numbers, and as a bar over the minutes. */
 export function clockRow(
-  { times, number, mix }: ClockRow,
+  { times, number, mixes }: ClockRow,
   { width, at, looksAtMin, words }: ClockScale,
 ): Block {
   const { onAtMin, offAtMin, readyAtMin, limitAtMin } = times
@@ -46,7 +46,7 @@ export function clockRow(
           letters(text, [clockColumns[i].rightMm, y], i === 0 ? type.strong : type.body, "right"),
         ),
         ...looksAtMin.map((min) => look(at(min))),
-        ...bar(at(onAtMin), at(offAtMin), mix % mixColors.length),
+        ...bars(at(onAtMin), at(offAtMin), mixes),
         ...(readyTo > readyAtMin.low ? readyBox(at(readyAtMin.low), at(readyTo)) : []),
         rule([at(limitAtMin), 0.5], [at(limitAtMin), clockRowMm - 0.5], 2.4),
         rule([0, clockRowMm], [width, clockRowMm], rulePt.hair),
@@ -77,15 +77,22 @@ const look = (x: number): Item => ({
   dashPt: [0.8, 2],
 })
 
-function bar(from: number, to: number, mix: number): Item[] {
-  const box = rectangle(from, insetMm, to - from, clockRowMm - 2 * insetMm)
-  const color = mixColors[mix]
+/** One bar, or a strip of it for each of two mixes. */
+function bars(from: number, to: number, mixes: readonly number[]): Item[] {
+  const heightMm = (clockRowMm - 2 * insetMm) / mixes.length
+  return mixes.flatMap((mix, i) => {
+    const box = rectangle(from, insetMm + i * heightMm, to - from, heightMm)
+    return bar(box, hatch(from, to, mix % mixColors.length), mixColors[mix % mixColors.length])
+  })
+}
+
+function bar(box: readonly Pair[], segments: ReturnType<typeof hatch>, color: string): Item[] {
   return [
     { kind: "area", path: box, ink: white },
     {
       kind: "clipped",
       path: box,
-      items: [{ kind: "hatch", segments: hatch(from, to, mix), weightPt: 0.7, ink: color, dashPt: [] }],
+      items: [{ kind: "hatch", segments, weightPt: 0.7, ink: color, dashPt: [] }],
     },
     { kind: "lines", paths: [box], closed: true, weightPt: 1, ink: color, dashPt: [] },
   ]

@@ -1,4 +1,4 @@
-import { isFoil, type Section } from "../../../geometry/section/section"
+import { isCoatedWith, isFoil, type Section } from "../../../geometry/section/section"
 import { type MixInPlan, mixesOfPlan } from "../../core/bowls/mixesOfPlan"
 import type { Mix, Plan } from "../../core/document/schema"
 import type { Bowl } from "../../core/mixing/bowls"
@@ -22,7 +22,7 @@ type Line = { text: string; setting: Type }
 /** One block for each mix that a foil uses: letter, hatch, product, strength, ratio, and its bowls with their minutes: as they were mixed where a service was done, else as they are planned. What was mixed for no foil that is left has one too. */
 export function mixBlocks(plan: Plan, page: Setting): Block[] {
   const used = mixesOfPlan(plan).flatMap((planned, index) => {
-    const sample = plan.sections.filter(isFoil).find((foil) => foil.mix === planned.mix.id)
+    const sample = plan.sections.filter(isFoil).find((foil) => isCoatedWith(foil, planned.mix.id))
     if (!sample) return []
     const slice: Section<"slice"> = { ...sample, kind: "slice" }
     const hatch = swatch(slice, index, swatchMm, page.scale)

@@ -16,7 +16,7 @@ export function rowBlock(row: TableRow, columns: readonly PlacedColumn[], settin
   const { items, namesMm } = row.fall
     ? { items: foilItems(row, row.fall, columns, rowMm), namesMm: 0 }
     : leftOutItems(row, columns, setting)
-  const long = longName(row, columns, setting)
+  const long = underRow(row, columns, setting)
   const heightMm = rowMm + namesMm + long.length * nameLineMm
   return {
     heightMm,
@@ -25,9 +25,13 @@ export function rowBlock(row: TableRow, columns: readonly PlacedColumn[], settin
 }
 
 /** Under the row, from its kind to the edge of the page. */
-function longName(row: TableRow, columns: readonly PlacedColumn[], { rowMm, width, press }: Setting): Item[] {
+function underRow(
+  { under }: TableRow,
+  columns: readonly PlacedColumn[],
+  { rowMm, width, press }: Setting,
+): Item[] {
   const { leftMm } = findColumn(columns, "kind")
-  const lines = row.longName ? wrap(row.longName, width - leftMm, type.small, press) : []
+  const lines = under.flatMap((text) => wrap(text, width - leftMm, type.small, press))
   return lines.map((line, i) => letters(line, [leftMm, rowMm + 2.4 + i * nameLineMm], type.small))
 }
 

@@ -6,6 +6,7 @@ import type { Pair } from "../../../geometry/surface/frames"
 import { fixedViews, toView } from "../../../geometry/surface/views"
 import type { Measured } from "../../core/figures/measured"
 import { stitchesOf } from "../../core/figures/stitchesOf"
+import { coatCodes, coatLetters } from "../../core/placement/coatCodes"
 import { directionIn, type Side, sideOf } from "../../core/placement/places"
 import type { Press } from "../setting/press"
 
@@ -31,8 +32,8 @@ export type TableField = (typeof tableFields)[number]
 export type TableRow = {
   text: Partial<Record<TableField, string>>
   fall: Pair | null
-  /** A name of its own that is too long for its column: it stands under the row, whole. */
-  longName: string
+  /** What is too long for its column stands under the row, whole: a name of its own, and where two mixes are. */
+  under: readonly string[]
 }
 
 /** The rows of a plan, in the order of application. */
@@ -51,9 +52,13 @@ function foilRow(foil: Foil, figures: SectionFigures, { order, head, press }: Ro
   const { low, mid, high } = figures.productG
   const { figures: t, words } = press
   const said = words.sheets.map.table
+  const coats = coatCodes(foil)
   return {
     fall: fallOf(foil, head),
-    longName: foil.name && isLong(foil.name) ? foil.name : "",
+    under: [
+      ...(foil.name && isLong(foil.name) ? [foil.name] : []),
+      ...(coats.length > 1 ? [t.capital(words.common.coats(coats))] : []),
+    ],
     text: {
       order: t.whole(order),
       number: t.whole(foil.mapNumber),
@@ -68,14 +73,14 @@ function foilRow(foil: Foil, figures: SectionFigures, { order, head, press }: Ro
       lowG: t.gramsNumber(low),
       midG: t.gramsNumber(mid),
       highG: t.gramsNumber(high),
-      mix: foil.mix,
+      mix: coatLetters(coats),
     },
   }
 }
 
 const leftOutRow = (section: Section<"left-out">, { partingMm }: SectionFigures, press: Press): TableRow => ({
   fall: null,
-  longName: "",
+  under: [],
   text: {
     side: press.words.sheets.map.table.leftOut(section.name),
     lengthMm: press.figures.whole(partingMm),

@@ -283,7 +283,7 @@ const stepLines = (t: Tools, common: CommonWords): TeachingWords["stepLines"] =>
         : carrier === "film"
           ? "Unter Abdeckfolie; vom Haar darunter fernhalten."
           : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, darunter, ${isTight ? "eng am" : "nahe am"} Ansatz; ${lies[lie]}.`,
-    product: ({ mix, startMm, isPastCushion, fromShare, toShare, faces }) => {
+    product: ({ coats, startMm, isPastCushion, fromShare, toShare, faces }) => {
       const from =
         fromShare > 0
           ? `${t.percent(fromShare)} der Länge`
@@ -291,7 +291,7 @@ const stepLines = (t: Tools, common: CommonWords): TeachingWords["stepLines"] =>
             ? `hinter dem Polster (${half(startMm)} von der Kopfhaut)`
             : `${half(startMm)} von der Kopfhaut`
       const to = toShare === 1 ? "in die Spitzen" : `${t.percent(toShare)} der Länge`
-      return `Mischung ${mix}, von ${from} bis ${to}, ${faces === 2 ? "die Strähne beidseitig" : "die Strähne einseitig"}.`
+      return `${t.capital(common.coats(coats))}, von ${from} bis ${to}, ${faces === 2 ? "die Strähne beidseitig" : "die Strähne einseitig"}.`
     },
     paint: ({ mix, edge, highShare, lowShare, toShare, featherMm, faces }) =>
       [

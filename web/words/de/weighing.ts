@@ -31,6 +31,8 @@ export const weighing: typeof english = (t, { foils: foilsWords, kinds, mix: mix
       bowl: ({ mix, bowl, foils }) =>
         `${t.capital(mixName(mix))}, Schale ${t.whole(bowl)}: ${foilsWords(foils)}`,
       foil: ({ foil }) => `Nur Folie ${t.whole(foil)}`,
+      coat: ({ foil, part, mix }) =>
+        `${t.capital(mixName(mix))} ${part === "roots" ? "am Ansatz" : "auf Längen und Spitzen"} von Folie ${t.whole(foil)}`,
     },
     ofPlan: ({ date, plan, what }) => (plan ? `${date}, ${plan}: ${what}` : `${date}: ${what}`),
     problem: readingProblems(t),

@@ -292,7 +292,7 @@ const stepLines = (t: Tools, common: CommonWords) => {
         : carrier === "film"
           ? "Under film; keep it off the hair beneath."
           : `${sheets[carrier](count)}, ${t.told.size(widthMm, lengthMm)}, under it, ${isTight ? "tight at" : "close to"} the root; ${lies[lie]}.`,
-    product: ({ mix, startMm, isPastCushion, fromShare, toShare, faces }) => {
+    product: ({ coats, startMm, isPastCushion, fromShare, toShare, faces }) => {
       const from =
         fromShare > 0
           ? `${t.percent(fromShare)} of the length`
@@ -300,7 +300,7 @@ const stepLines = (t: Tools, common: CommonWords) => {
             ? `past the cushion (${t.mm(toHalf(startMm), 1)} off the scalp)`
             : `${half(startMm)} off the scalp`
       const to = toShare === 1 ? "the ends" : `${t.percent(toShare)} of the length`
-      return `Mix ${mix}, from ${from} to ${to}, ${faces === 2 ? "both sides of the strand" : "one side of the strand"}.`
+      return `${t.capital(common.coats(coats))}, from ${from} to ${to}, ${faces === 2 ? "both sides of the strand" : "one side of the strand"}.`
     },
     paint: ({ mix, edge, highShare, lowShare, toShare, featherMm, faces }) =>
       [

@@ -35,6 +35,8 @@ export const weighing = (t: Tools, { foils: foilsWords, kinds, mix: mixName }: C
       bowl: ({ mix, bowl, foils }) =>
         `${t.capital(mixName(mix))}, bowl ${t.whole(bowl)}: ${foilsWords(foils)}`,
       foil: ({ foil }) => `Foil ${t.whole(foil)} alone`,
+      coat: ({ foil, part, mix }) =>
+        `${t.capital(mixName(mix))} on ${part === "roots" ? "the roots" : "mid-lengths and ends"} of foil ${t.whole(foil)}`,
     } satisfies Sentences<WeighableCode>,
     /** A weighing as it is saved: the day and name of its plan, then what was weighed. */
     ofPlan: ({ date, plan, what }: { date: string; plan: string; what: string }) =>

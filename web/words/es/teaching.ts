@@ -310,7 +310,7 @@ const stepLines = (t: Tools, common: CommonWords) => {
         : carrier === "film"
           ? "Bajo film; manténgalo separado del cabello de debajo."
           : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, debajo, ${isTight ? "junto a" : "cerca de"} la raíz; ${lies[lie]}.`,
-    product: ({ mix, startMm, isPastCushion, fromShare, toShare, faces }) => {
+    product: ({ coats, startMm, isPastCushion, fromShare, toShare, faces }) => {
       const from =
         fromShare > 0
           ? `desde el ${t.percent(fromShare)} del largo`
@@ -318,7 +318,7 @@ const stepLines = (t: Tools, common: CommonWords) => {
             ? `desde después del colchón (a ${half(startMm)} del cuero cabelludo)`
             : `desde ${half(startMm)} del cuero cabelludo`
       const to = toShare === 1 ? "las puntas" : `el ${t.percent(toShare)} del largo`
-      return `Mezcla ${mix}, ${from} hasta ${to}, ${faces === 2 ? "por las dos caras del mechón" : "por una cara del mechón"}.`
+      return `${t.capital(common.coats(coats))}, ${from} hasta ${to}, ${faces === 2 ? "por las dos caras del mechón" : "por una cara del mechón"}.`
     },
     paint: ({ mix, edge, highShare, lowShare, toShare, featherMm, faces }) =>
       [

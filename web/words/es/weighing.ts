@@ -35,6 +35,8 @@ export const weighing = (t: Tools, { foils: foilsWords, kinds, mix: mixName }: C
       bowl: ({ mix, bowl, foils }) =>
         `${t.capital(mixName(mix))}, bol ${t.whole(bowl)}: ${foilsWords(foils)}`,
       foil: ({ foil }) => `Solo el papel ${t.whole(foil)}`,
+      coat: ({ foil, part, mix }) =>
+        `${t.capital(mixName(mix))} en ${part === "roots" ? "la raíz" : "medios y puntas"} del papel ${t.whole(foil)}`,
     } satisfies Sentences<WeighableCode>,
     /** A weighing as it is saved: the day and name of its plan, then what was weighed. */
     ofPlan: ({ date, plan, what }: { date: string; plan: string; what: string }) =>

@@ -296,7 +296,7 @@ const stepLines = (t: Tools, common: CommonWords) => {
         : carrier === "film"
           ? "Sous film ; tenir à l’écart des cheveux dessous."
           : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, dessous, ${isTight ? "contre" : "près de"} la racine ; ${lies[lie]}.`,
-    product: ({ mix, startMm, isPastCushion, fromShare, toShare, faces }) => {
+    product: ({ coats, startMm, isPastCushion, fromShare, toShare, faces }) => {
       const from =
         fromShare > 0
           ? `de ${t.percent(fromShare)} de la longueur`
@@ -304,7 +304,7 @@ const stepLines = (t: Tools, common: CommonWords) => {
             ? `après le coussin (${half(startMm)} du cuir chevelu)`
             : `à ${half(startMm)} du cuir chevelu`
       const to = toShare === 1 ? "jusqu’aux pointes" : `jusqu’à ${t.percent(toShare)} de la longueur`
-      return `Mélange ${mix}, ${from} ${to}, ${faces === 2 ? "les deux faces de la mèche" : "une face de la mèche"}.`
+      return `${t.capital(common.coats(coats))}, ${from} ${to}, ${faces === 2 ? "les deux faces de la mèche" : "une face de la mèche"}.`
     },
     paint: ({ mix, edge, highShare, lowShare, toShare, featherMm, faces }) =>
       [

@@ -35,6 +35,8 @@ export const weighing = (t: Tools, { foils: foilsWords, kinds, mix: mixName }: C
       bowl: ({ mix, bowl, foils }) =>
         `${t.capital(mixName(mix))}, bol ${t.whole(bowl)} : ${foilsWords(foils)}`,
       foil: ({ foil }) => `Papillote ${t.whole(foil)} seule`,
+      coat: ({ foil, part, mix }) =>
+        `${t.capital(mixName(mix))} sur ${part === "roots" ? "la racine" : "longueurs et pointes"} de la papillote ${t.whole(foil)}`,
     } satisfies Sentences<WeighableCode>,
     /** A weighing as it is saved: the day and name of its plan, then what was weighed. */
     ofPlan: ({ date, plan, what }: { date: string; plan: string; what: string }) =>

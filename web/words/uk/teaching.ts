@@ -279,7 +279,7 @@ const stepLines = (t: Tools, common: CommonWords): TeachingWords["stepLines"] =>
         : carrier === "film"
           ? "Під плівкою; не торкатися волосся під ним."
           : `${sheets[carrier](count)}, ${t.whole(widthMm)} × ${t.mm(lengthMm)}, під пасмо, ${isTight ? "впритул до кореня" : "близько до кореня"}; ${lies[lie]}.`,
-    product: ({ mix, startMm, isPastCushion, fromShare, toShare, faces }) => {
+    product: ({ coats, startMm, isPastCushion, fromShare, toShare, faces }) => {
       const from =
         fromShare > 0
           ? `від ${t.percent(fromShare)} довжини`
@@ -287,7 +287,7 @@ const stepLines = (t: Tools, common: CommonWords): TeachingWords["stepLines"] =>
             ? `від подушки (${half(startMm)} від шкіри голови)`
             : `за ${half(startMm)} від шкіри голови`
       const to = toShare === 1 ? "до кінців" : `до ${t.percent(toShare)} довжини`
-      return `Суміш ${mix}, ${from} ${to}, ${faces === 2 ? "пасмо з обох боків" : "пасмо з одного боку"}.`
+      return `${t.capital(common.coats(coats))}, ${from} ${to}, ${faces === 2 ? "пасмо з обох боків" : "пасмо з одного боку"}.`
     },
     paint: ({ mix, edge, highShare, lowShare, toShare, featherMm, faces }) =>
       [

@@ -34,6 +34,8 @@ export const weighing = (
       bowl: ({ mix, bowl, foils }) =>
         `${t.capital(mixName(mix))}, миска ${t.whole(bowl)}: ${foilsWords(foils)}`,
       foil: ({ foil }) => `Лише фольга ${t.whole(foil)}`,
+      coat: ({ foil, part, mix }) =>
+        `${t.capital(mixName(mix))} ${part === "roots" ? "на корені" : "на довжині й кінцях"} фольги ${t.whole(foil)}`,
     },
     ofPlan: ({ date, plan, what }) => (plan ? `${date}, ${plan}: ${what}` : `${date}: ${what}`),
     problem: readingProblems(t),

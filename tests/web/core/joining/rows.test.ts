@@ -100,7 +100,7 @@ const withBowls = (...bowls: RecordedBowl[]): Plan => ({
 
 describe("what a salon's plans tell", () => {
   it("is a bowl that was mixed and weighed, by the foils it went on: 11 + 22 + 1 less 6.5", () => {
-    const { need, kind } = needOf(bowl.foils, plan)
+    const { need, kind } = needOf(bowl.foils, bowl.mix, plan)
     expect(rowsOfPlans([withBowls(bowl)]).filter(({ row }) => row === "weighing")).toEqual([
       {
         row: "weighing",

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
+import { coatLetters } from "../../../../web/core/placement/coatCodes"
 import { recordFoils } from "../../../../web/core/record/recordFoils"
 import { clientLines } from "../../../../web/core/record/recordLines"
 import { say } from "../../../../web/words/say"
@@ -11,7 +12,7 @@ describe("the record of a service", () => {
     const [first, second, third] = recordFoils(servedPlan())
     expect(first).toMatchObject({
       number: 1,
-      mix: "B",
+      coats: [{ part: "whole", mix: "B", rootsToMm: null }],
       planned: { onMin: 4, offMin: 30 },
       real: { onMin: 5, offMin: 33 },
     })
@@ -28,7 +29,7 @@ describe("the record of a service", () => {
     const foils = served.service.foils.map((foil, at) => (at === 0 ? { ...foil, mix: "A" } : foil))
     const [first, second] = recordFoils({ ...served, service: { ...served.service, foils } })
     // Of the second nothing was kept: as drawn.
-    expect([first.mix, second.mix]).toEqual(["A", "B"])
+    expect([first.coats, second.coats].map(coatLetters)).toEqual(["A", "B"])
   })
   it("keeps that a check was put off: “Not now” writes “not checked”", () => {
     const served = servedPlan()

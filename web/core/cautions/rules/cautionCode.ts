@@ -58,6 +58,8 @@ export type CautionCode =
   /** Longer than is usual, though the sheet allows it. */
   | { code: "heat-time"; mix: string; heatMin: number; usualMostMin: number }
   | { code: "open-air-dries"; mix: string }
+  /** On the roots, where the scalp's warmth lifts faster, over a weaker one on the ends. */
+  | { code: "stronger-roots"; mix: string; volume: number; endsMix: string; endsVolume: number }
   | { code: "no-sheet"; mix: string; product: string }
   | { code: "sheet-silent"; mix: string; product: string; gaps: readonly SheetGap[] }
 

@@ -116,6 +116,16 @@ export const mixRules = {
     finds: (visit) =>
       eachMix(visit, ({ id, isOpen }) => (isOpen ? { code: "open-air-dries", mix: id } : null)),
   }),
+  "stronger-roots": caution({
+    decides: "colourist",
+    isPublic: true,
+    field: "formula",
+    source: "common-practice",
+    finds: (visit) =>
+      eachMix(visit, ({ id, developerVolume: volume, over }) =>
+        over ? { code: "stronger-roots", mix: id, volume, endsMix: over.mix, endsVolume: over.volume } : null,
+      ),
+  }),
   "no-sheet": caution({
     decides: "colourist",
     isPublic: true,

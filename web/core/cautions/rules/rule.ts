@@ -28,6 +28,8 @@ export type PlannedMix = {
   near: { hairline: boolean; scalp: boolean; cushion: boolean }
   /** Some of its hair lies in the open air, where product dries. */
   isOpen?: boolean
+  /** A weaker mix on the ends of a strand that it is on the roots of. */
+  over?: { mix: string; volume: number } | undefined
 }
 
 /** What the toners go by among the mixes, which have a letter. */

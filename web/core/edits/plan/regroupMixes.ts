@@ -1,14 +1,14 @@
-import { isFoil } from "../../../../geometry/section/section"
+import { coatsOf, isFoil } from "../../../../geometry/section/section"
 import { validateEdit } from "../../checks/validateEdit"
 import { type Edit, refuse } from "../../document/edit"
 import type { Mix } from "../../document/schema"
 
-/** Puts these mixes in place of all others, each with the foils it serves. */
+/** Puts these mixes in place of all others, each with the foils it serves; they tell of no second mix along a strand. */
 export const regroupMixes =
   (groups: readonly { mix: Mix; foils: readonly { id: string }[] }[]): Edit =>
   (plan) => {
     const mixOf = new Map(groups.flatMap(({ mix, foils }) => foils.map(({ id }) => [id, mix.id] as const)))
-    const left = plan.sections.filter(isFoil).find(({ id }) => !mixOf.has(id))
+    const left = plan.sections.filter(isFoil).find((foil) => !mixOf.has(foil.id) || coatsOf(foil).length > 1)
     if (left) return refuse({ code: "foil-without-mix", foil: left.mapNumber })
     return validateEdit(plan, {
       ...plan,

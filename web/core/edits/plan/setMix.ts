@@ -1,4 +1,4 @@
-import { isFoil } from "../../../../geometry/section/section"
+import { isCoatedWith, isFoil } from "../../../../geometry/section/section"
 import { validateEdit } from "../../checks/validateEdit"
 import { type Edit, refuse } from "../../document/edit"
 import type { Mix, Plan } from "../../document/schema"
@@ -16,7 +16,7 @@ export const setMix =
 export const removeMix =
   (id: string): Edit =>
   (plan) => {
-    const users = plan.sections.filter(isFoil).filter(({ mix }) => mix === id)
+    const users = plan.sections.filter(isFoil).filter((foil) => isCoatedWith(foil, id))
     if (users.length > 0)
       return refuse({ code: "mix-in-use", mix: id, foils: users.map(({ mapNumber }) => mapNumber) })
     return validateEdit(plan, { ...plan, mixes: plan.mixes.filter((mix) => mix.id !== id) })

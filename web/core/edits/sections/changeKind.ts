@@ -1,4 +1,10 @@
-import { type Foil, isFoil, type Section, type SectionKind } from "../../../../geometry/section/section"
+import {
+  type Foil,
+  isFoil,
+  rootsOf,
+  type Section,
+  type SectionKind,
+} from "../../../../geometry/section/section"
 import { validateEdit } from "../../checks/validateEdit"
 import type { Edit } from "../../document/edit"
 import { newSection, usualSection } from "../../document/newSection"
@@ -38,7 +44,8 @@ export function asKind(
   const own = [...traitsOf(section).ownTreatment, ...traitsOf(fresh).ownTreatment]
   const kept = carried.filter((field) => !own.includes(field))
   const treatment = Object.fromEntries(kept.map((field) => [field, section[field]]))
-  return { ...fresh, ...band, ...treatment }
+  const roots = traitsOf(fresh).takesRoots && rootsOf(section)
+  return { ...fresh, ...band, ...treatment, ...(roots && { roots }) }
 }
 
 /** How a foil is treated, which stays however its hair is taken up. */

@@ -1,4 +1,10 @@
-import { type Band, isFoil, type Section, type Treatment } from "../../../../geometry/section/section"
+import {
+  type Band,
+  isFoil,
+  type Rooted,
+  type Section,
+  type Treatment,
+} from "../../../../geometry/section/section"
 import type { Edit } from "../../document/edit"
 import type { ValuesGiven } from "../../kinds/kindRecord"
 import { withValues } from "../../kinds/kindRecords"
@@ -7,7 +13,7 @@ import { replaceSections } from "./replaceSections"
 /** New values by what they belong to. A section takes those its kind has and passes over the rest. */
 export type SectionPatch = ValuesGiven & {
   band?: Partial<Omit<Band, "id">>
-  treatment?: Partial<Treatment>
+  treatment?: Partial<Treatment & Rooted>
 }
 
 export const changeSection = (id: string, patch: SectionPatch): Edit => changeSections([id], patch)

@@ -6,8 +6,18 @@ import { shareTo } from "../../placement/strandShare"
 import { changeSection, type SectionPatch } from "./changeSections"
 
 /** The section as it would be without its note. */
-export const cureNote = ({ section, note }: NotedSection) =>
-  changeSection(section.id, note.code === "bare" ? nearer(section, note.lengthCm) : thinner(section))
+export const cureNote = ({ section, note }: NotedSection) => changeSection(section.id, cureOf(section, note))
+
+function cureOf(section: Foil, note: NotedSection["note"]): SectionPatch {
+  switch (note.code) {
+    case "bare":
+      return nearer(section, note.lengthCm)
+    case "bare-coat":
+      return { treatment: { roots: undefined } }
+    case "deep-slice":
+      return thinner(section)
+  }
+}
 
 const thinner = ({ depthMm: { start, end } }: Foil): SectionPatch => ({
   band: {

@@ -3,7 +3,7 @@ import type { Head } from "../../../../geometry/scalp/head"
 import { onOtherSide } from "../../../../geometry/scalp/onOtherSide"
 import { isFoil, type Section } from "../../../../geometry/section/section"
 import { type Edit, refuse } from "../../document/edit"
-import { freeId, freeMapNumber } from "../../document/newSection"
+import { freeId, freeMapNumber, withKnownMixes } from "../../document/newSection"
 import type { Plan } from "../../document/schema"
 import { headOf } from "../../figures/measured"
 import { overlapsIn } from "../../figures/overlaps"
@@ -44,8 +44,7 @@ function renewed(copied: readonly Section[], plan: Plan): Section[] {
 
 function numbered(section: Section, sections: readonly Section[], { mixes }: Plan): Section {
   if (!isFoil(section)) return section
-  const isKnown = mixes.some(({ id }) => id === section.mix)
-  return { ...section, mapNumber: freeMapNumber(sections), mix: isKnown ? section.mix : mixes[0].id }
+  return { ...withKnownMixes(section, mixes), mapNumber: freeMapNumber(sections) }
 }
 
 /** All sections moved back by so many mm, each of a pair as the mirror image of the other; none when one has no room. */

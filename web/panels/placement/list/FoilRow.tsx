@@ -1,7 +1,8 @@
 import type { MouseEvent } from "react"
-import { isFoil, type Section } from "../../../../geometry/section/section"
+import { coatsOf, isFoil, type Section } from "../../../../geometry/section/section"
 import type { Plan } from "../../../core/document/schema"
 import { figuresOf, headOf } from "../../../core/figures/measured"
+import { coatCodes } from "../../../core/placement/coatCodes"
 import { pairOf } from "../../../core/placement/pairCode"
 import { directionIn, placeOf } from "../../../core/placement/places"
 import { mixColors } from "../../../drawing/inks"
@@ -76,25 +77,29 @@ function RowGrams({ section, plan }: Pick<Props, "section" | "plan">) {
   const { common, placement } = useWords()
   if (!isFoil(section)) return <span className="grams none">{placement.list.noProduct}</span>
   const { productG } = figuresOf(section, plan)
-  const place = plan.mixes.findIndex(({ id }) => id === section.mix)
+  const inkOf = (mix: string) =>
+    mixColors[
+      Math.max(
+        0,
+        plan.mixes.findIndex(({ id }) => id === mix),
+      ) % mixColors.length
+    ]
   return (
     <span className="grams">
       <b>{common.figures.gramsNumber(productG.mid)}</b> {common.units.g}
-      <span className="unseen">, {placement.list.mix(section.mix)}</span>
-      <b
-        className="ink"
-        aria-hidden="true"
-        style={{ color: mixColors[Math.max(0, place) % mixColors.length] }}
-      >
-        {section.mix}
-      </b>
+      <span className="unseen">, {common.coats(coatCodes(section))}</span>
+      {coatsOf(section).map(({ mix }) => (
+        <b key={mix} className="ink" aria-hidden="true" style={{ color: inkOf(mix) }}>
+          {mix}
+        </b>
+      ))}
     </span>
   )
 }
 
 /** The rest of a section in hand, on a line of its own. */
 function RowFigures({ section, plan }: Pick<Props, "section" | "plan">) {
-  const { partingMm, productG } = figuresOf(section, plan)
+  const { partingMm, productG, coats } = figuresOf(section, plan)
   const { common, placement } = useWords()
   const w = placement.list
   const { start, end } = section.depthMm
@@ -106,6 +111,13 @@ function RowFigures({ section, plan }: Pick<Props, "section" | "plan">) {
       {isFoil(section) && (
         <>
           ; <span className="nowrap">{common.figures.gramsRange(productG)}</span>
+          {coats.length > 1 && (
+            <>
+              :{" "}
+              {coats.map(({ mix, productG: own }) => `${mix} ${common.figures.gramsRange(own)}`).join(" + ")};{" "}
+              {common.coats(coatCodes(section))}
+            </>
+          )}
         </>
       )}
       {pair && <>; {w.pair(pair)}</>}

@@ -3,35 +3,40 @@ import { accent, black, mixColors } from "../../../drawing/inks"
 import { hatchFill } from "../../fields/HatchPatterns"
 import { type ChartScale, headHeight, rowHeight } from "./chartScale"
 
-export type RowFoil = { number: number; letter: string; mix: number }
+/** `mixes` are the places of what is on it in the plan's list, from the roots to the ends. */
+export type RowFoil = { number: number; letters: string; mixes: readonly number[] }
 
 type Props = { times: FoilTimes; row: number; foil: RowFoil; scale: ChartScale }
 
-/** One foil: on to off in the hatch of its mix, when it may be ready, and the minute it never passes. */
+/** One foil: on to off in the hatch of its mix, or a strip for each of two, when it may be ready, and the minute it never passes. */
 export function ChartRow({ times, row, foil, scale: { at, span } }: Props) {
   const { onAtMin, offAtMin, readyAtMin, limitAtMin } = times
   const top = headHeight + row * rowHeight
   const middle = top + rowHeight / 2
   const readyTo = Math.min(readyAtMin.high, limitAtMin)
   const readyWidth = span(readyTo - readyAtMin.low)
-  const color = mixColors[foil.mix % mixColors.length]
+  const stripHeight = (rowHeight - 10) / Math.max(1, foil.mixes.length)
   return (
     <g>
       <text x={34} y={middle + 6} fontSize={18} fontWeight={650} textAnchor="end" fill={black}>
         {foil.number}
       </text>
       <text x={42} y={middle + 6} fontSize={16} fill="#574e43">
-        {foil.letter}
+        {foil.letters}
       </text>
       {/* The hatch runs from the top of its own row, so that all rows show the same strokes. */}
       <g transform={`translate(${at(onAtMin)} ${top + 5})`}>
-        <rect
-          width={span(offAtMin - onAtMin)}
-          height={rowHeight - 10}
-          fill={hatchFill(foil.mix)}
-          stroke={color}
-          strokeWidth={1.5}
-        />
+        {foil.mixes.map((mix, strip) => (
+          <rect
+            key={mix}
+            y={strip * stripHeight}
+            width={span(offAtMin - onAtMin)}
+            height={stripHeight}
+            fill={hatchFill(mix)}
+            stroke={mixColors[mix % mixColors.length]}
+            strokeWidth={1.5}
+          />
+        ))}
       </g>
       {readyWidth > 0 && (
         <rect

@@ -1,6 +1,8 @@
 import { useMemo, useRef } from "react"
-import { isFoil } from "../../../../geometry/section/section"
+import { coatsOf, isFoil } from "../../../../geometry/section/section"
 import type { Plan } from "../../../core/document/schema"
+import { coatLetters } from "../../../core/placement/coatCodes"
+import { mixPlaces } from "../../../core/placement/mixPlaces"
 import type { TimedPlan } from "../../../core/schedule/timedPlan"
 import type { Schedule } from "../../../core/schedule/timing"
 import { accent, black, mixColors } from "../../../drawing/inks"
@@ -24,7 +26,8 @@ export function TimeChart({ plan, timed: { service, schedule }, scrubbedMin, onS
   const width = useWidth(box, usualWidth)
   const scale = useMemo(() => chartScale(schedule, width), [schedule, width])
   const foils = rowFoils(plan)
-  const w = useWords().timing.chart
+  const { common, timing } = useWords()
+  const w = timing.chart
   const point = ({ currentTarget, clientX }: React.PointerEvent<SVGSVGElement>) => {
     const minute = scale.minuteAt(clientX - currentTarget.getBoundingClientRect().left)
     onScrub(Math.round(Math.min(Math.max(0, minute), Math.ceil(schedule.rinseMin))))
@@ -63,20 +66,22 @@ export function TimeChart({ plan, timed: { service, schedule }, scrubbedMin, onS
           />
         </svg>
       </Scroller>
-      <p className="aside chart-key">{w.key({ limit: w.limit })}</p>
+      <p className="aside chart-key">
+        {w.key({ limit: w.limit })} {service.foils.some(({ roots }) => roots) && common.twoStrips}
+      </p>
     </div>
   )
 }
 
-const unknownFoil: RowFoil = { number: 0, letter: "", mix: 0 }
+const unknownFoil: RowFoil = { number: 0, letters: "", mixes: [] }
 
-const rowFoils = ({ sections, mixes }: Plan) =>
+const rowFoils = (plan: Plan) =>
   new Map(
-    sections
+    plan.sections
       .filter(isFoil)
-      .map(({ id, mapNumber, mix }): [string, RowFoil] => [
-        id,
-        { number: mapNumber, letter: mix, mix: mixes.findIndex((each) => each.id === mix) },
+      .map((foil): [string, RowFoil] => [
+        foil.id,
+        { number: foil.mapNumber, letters: coatLetters(coatsOf(foil)), mixes: mixPlaces(foil, plan) },
       ]),
   )
 

@@ -38,6 +38,8 @@ export const mixCautions: typeof english = (t, named) => {
       `${named(mix)}: ${t.number(heatMin)} min Wärme geplant; üblich sind höchstens ${t.number(usualMostMin)} min, ganz gleich, was die Herstellerangaben erlauben.`,
     "open-air-dries": ({ mix }) =>
       `${named(mix)} liegt an der Luft, trocknet dort und wirkt dann nicht mehr. Feucht halten: nach Herstellerangabe abdecken oder nachfeuchten (übliche Praxis).`,
+    "stronger-roots": ({ mix, volume, endsMix, endsVolume }) =>
+      `${named(mix)}, ${t.number(volume)} Vol, käme auf den Ansatz über der schwächeren Mischung ${endsMix}, ${t.number(endsVolume)} Vol, in den Spitzen. Die Wärme der Kopfhaut hellt den Ansatz schneller auf: Üblich ist dort dieselbe Stärke oder weniger (übliche Praxis).`,
     "no-sheet": ({ mix, product }) =>
       `${named(mix)}: kein Produktblatt für ${product}. Eingeben, was auf der Dose steht. Enthält es Farbstoff, braucht es einen Hauttest.`,
     "sheet-silent": ({ mix, product, gaps: missing }) =>

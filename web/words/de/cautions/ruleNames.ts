@@ -44,6 +44,7 @@ export const ruleNames: typeof english = {
   "heat-place": "Wärme an falscher Stelle",
   "heat-time": "Wärme länger als üblich",
   "open-air-dries": "Produkt trocknet an der Luft",
+  "stronger-roots": "Stärkere Mischung am Ansatz",
   "no-sheet": "Kein Produktblatt",
   "sheet-silent": "Produktblatt unvollständig",
 }

@@ -1,6 +1,7 @@
 import type { DirectionName } from "../../../../geometry/parting/direction"
 import type { LandmarkName } from "../../../../geometry/scalp/hairlineLandmarks"
 import type { WorkingKind, WorkingSide } from "../../../../geometry/working/workingSectionKind"
+import type { CoatCode } from "../../../core/placement/coatCodes"
 import type { LandmarkCode, Side } from "../../../core/placement/places"
 import type { WorkingNameCode } from "../../../core/placement/workingName"
 import type { common as english } from "../../en/common/common"
@@ -41,6 +42,14 @@ export const common: typeof english = (t) => {
       const name = workingArea(kind, side)
       return nth > 1 ? `${name} ${t.whole(nth)}` : name
     },
+  }
+
+  const coat = ({ part, mix, rootsToMm }: CoatCode) => {
+    const letter = `Mischung ${mix}`
+    if (part === "whole") return letter
+    return part === "roots"
+      ? `${letter} auf den Ansatz bis ${t.told.mm(rootsToMm ?? 0)}`
+      : `${letter} auf Längen und Spitzen`
   }
 
   return {
@@ -146,6 +155,11 @@ export const common: typeof english = (t) => {
     },
 
     mix: (letter) => `Mischung ${letter}`,
+    coats: (coats) => {
+      const [first, second = null] = coats.map((each) => coat(each))
+      return second === null ? first : `${first}, dann ${second}`
+    },
+    twoStrips: "Balken in zwei Streifen: oben die Mischung am Ansatz, unten die auf den Spitzen.",
     workingName,
     workingTitle: (code) => t.capital(say<WorkingNameCode>(workingName, code)),
 

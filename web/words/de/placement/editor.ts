@@ -88,6 +88,14 @@ export const editor: typeof english = (t, { kinds, place, onSide, sides }) => {
     overDirection: "Überziehung",
     foilLie: "Folienlage",
     mix: "Mischung",
+    rootsMix: {
+      legend: "Mischung am Ansatz",
+      none: "Wie der Rest",
+      onlyOne: "Eine zweite Mischung für den Ansatz wird unter Rezeptur angelegt.",
+      to: "Ansatz endet, ab Kopfhaut",
+      first: "Kommt zuerst",
+      firsts: { ends: "Spitzen", roots: "Ansatz" },
+    },
 
     typing: {
       title: "Eintippen",

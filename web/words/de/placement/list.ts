@@ -66,11 +66,20 @@ export const list: typeof english = (t, { kinds, place, sectionName, onSide, zon
       title: "Noch einmal ansehen",
       told: (told) => {
         const name = t.capital(named(told.section))
+        if (told.code === "bare-coat")
+          return told.part === "ends"
+            ? `${name}: Die Mischung am Ansatz würde bis ${t.mm(told.toMm)} reichen, bei ${t.cm(told.lengthCm)} Haarlänge. Mischung ${told.mix} bestreicht nichts.`
+            : `${name}: Das Produkt beginnt ${t.mm(told.startMm)} von der Kopfhaut, der Ansatz endet bei ${t.mm(told.toMm)}. Mischung ${told.mix} bestreicht nichts.`
         return told.code === "deep-slice"
           ? `${name} ist ${t.mm(told.depthMm)} tief: Über ${t.mm(told.mostMm)} bleibt ein geschlossener Slice innen dunkler.`
           : `${name}: Das Produkt würde ${t.mm(told.startMm)} von der Kopfhaut beginnen und davor enden, bei ${t.cm(told.lengthCm)} Haarlänge. Nichts wird bestrichen.`
       },
-      cure: (code) => (code === "deep-slice" ? "Dünner machen" : "Näher beginnen, nur so weit wie nötig"),
+      cure: (code) =>
+        ({
+          "deep-slice": "Dünner machen",
+          bare: "Näher beginnen, nur so weit wie nötig",
+          "bare-coat": "Mit einer Mischung bestreichen",
+        })[code],
     },
 
     totals: {

@@ -68,6 +68,12 @@ export const fieldFaults: typeof englishFields = (t) => ({
   "pair-not-single": "erwartet „single“: true daneben; „pair“ herausnehmen, um die Partie allein zu legen",
   "nothing-to-coat": ({ startMm, lengthCm }) =>
     `erwartet ein Beginn vor dem Ende des Produkts, gefunden ${t.mm(startMm)} von der Kopfhaut bei ${t.cm(lengthCm)} Haarlänge: näher beginnen oder mehr von der Strähne bestreichen`,
+  "no-roots": ({ startMm, toMm }) =>
+    `erwartet mehr als die ${t.mm(startMm)}, bei denen das Produkt beginnt, gefunden ${t.mm(toMm)}: den Ansatz weiter unten enden lassen oder alles mit einer Mischung bestreichen`,
+  "no-ends": ({ toMm, lengthCm }) =>
+    `erwartet ein Ende vor dem Ende des bestrichenen Haars, gefunden ${t.mm(toMm)} von der Kopfhaut bei ${t.cm(lengthCm)} Haarlänge: den Ansatz früher enden lassen oder alles mit einer Mischung bestreichen`,
+  "one-mix-twice": ({ mix }) =>
+    `erwartet eine andere Mischung als auf dem Rest der Strähne, gefunden ${mix} auf beidem: eine andere wählen oder alles mit einer Mischung bestreichen`,
   "landmark-off-middle": ({ landmark }) =>
     `erwartet ${landmark} auf beiden Seiten und nur entlang der Mitte verschoben`,
   "landmark-twice": ({ landmark, firstPlace }) =>

@@ -8,6 +8,8 @@ export const fieldNames: typeof english.fieldNames = {
   taken: "genommene Seite",
   mapNumber: "Nummer auf der Karte",
   rootDistanceMm: "Abstand vom Ansatz",
+  roots: "Mischung am Ansatz",
+  toMm: "Ende des Ansatzes",
   strand: "bestrichener Teil der Strähne",
   faces: "bestrichene Seiten",
   widthMm: "Breite",

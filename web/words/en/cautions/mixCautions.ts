@@ -39,6 +39,8 @@ export function mixCautions(t: Tools, named: (mix: string) => string) {
       `${named(mix)}: ${t.number(heatMin)} min of heat planned; ${t.number(usualMostMin)} min is the usual most, whatever the directions allow.`,
     "open-air-dries": ({ mix }) =>
       `${named(mix)} lies in the open air, where it dries and stops working. Keep it moist: film or re-mist as the maker directs (common practice).`,
+    "stronger-roots": ({ mix, volume, endsMix, endsVolume }) =>
+      `${named(mix)}, ${t.number(volume)} vol, would be on the roots over the weaker mix ${endsMix}, ${t.number(endsVolume)} vol, on the ends. The scalp’s warmth lifts roots faster: usual is the same strength there, or less (common practice).`,
     "no-sheet": ({ mix, product }) =>
       `${named(mix)}: no product sheet for ${product}. Enter what the tub says. If it contains dye, it needs a patch test.`,
     "sheet-silent": ({ mix, product, gaps: missing }) =>

@@ -44,6 +44,7 @@ export const ruleNames = {
   "heat-place": "Heat in the wrong place",
   "heat-time": "Heat for longer than usual",
   "open-air-dries": "Product drying in the open air",
+  "stronger-roots": "Stronger mix on the roots",
   "no-sheet": "No product sheet",
   "sheet-silent": "Product sheet incomplete",
 } satisfies Record<RuleName, string>

@@ -6,6 +6,7 @@ import type { StrandPart, Zone } from "../../../core/document/consultation"
 import type { Sides } from "../../../core/document/hairlineMoves"
 import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { Piece } from "../../../core/kinds/kindRecord"
+import type { CoatCode } from "../../../core/placement/coatCodes"
 import type { HairlinePointCode, LandmarkCode, PlaceCode, Side } from "../../../core/placement/places"
 import type { WorkingNameCode } from "../../../core/placement/workingName"
 import type { MinuteCode } from "../../../core/schedule/minuteCode"
@@ -52,6 +53,14 @@ export const common = (t: Tools) => {
       const name = workingArea(kind, side)
       return nth > 1 ? `${name} ${t.whole(nth)}` : name
     },
+  }
+
+  const coat = ({ part, mix, rootsToMm }: CoatCode) => {
+    const letter = `mix ${mix}`
+    if (part === "whole") return letter
+    return part === "roots"
+      ? `${letter} on the roots to ${t.told.mm(rootsToMm ?? 0)}`
+      : `${letter} on mid-lengths and ends`
   }
 
   return {
@@ -176,6 +185,13 @@ export const common = (t: Tools) => {
 
     /** A mix by its letter. */
     mix: (letter: string) => `mix ${letter}`,
+    /** What is on a strand, in the order it goes on; one mix by its letter. */
+    coats: (coats: readonly CoatCode[]) => {
+      const [first, second = null] = coats.map((each) => coat(each))
+      return second === null ? first : `${first}, then ${second}`
+    },
+    /** How two mixes along a strand stand on a clock. */
+    twoStrips: "A bar in two strips: the mix on the roots above, that on the ends below.",
     workingName,
     /** The same where it stands alone. */
     workingTitle: (code: WorkingNameCode) => t.capital(say<WorkingNameCode>(workingName, code)),

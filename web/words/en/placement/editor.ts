@@ -109,6 +109,14 @@ export const editor = (t: Tools, names: CommonWords) => {
     overDirection: "Over-direction",
     foilLie: "Foil direction",
     mix: "Mix",
+    rootsMix: {
+      legend: "Mix on the roots",
+      none: "As the rest",
+      onlyOne: "A second mix for the roots is added under Formula.",
+      to: "Roots end, from the scalp",
+      first: "Goes on first",
+      firsts: { ends: "Ends", roots: "Roots" },
+    },
 
     typing: {
       title: "Add by typing",

@@ -86,12 +86,20 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
       title: "Look again",
       told: (told: SectionNote & { section: SectionNameCode }) => {
         const name = t.capital(say<SectionNameCode>(sectionName, told.section))
+        if (told.code === "bare-coat")
+          return told.part === "ends"
+            ? `${name}: the mix on the roots would reach ${t.mm(told.toMm)}, on hair of ${t.told.cm(told.lengthCm)}. Mix ${told.mix} coats nothing.`
+            : `${name}: product starts ${t.mm(told.startMm)} from the scalp and the roots end at ${t.mm(told.toMm)}. Mix ${told.mix} coats nothing.`
         return told.code === "deep-slice"
           ? `${name} is ${t.mm(told.depthMm)} deep: over ${t.mm(told.mostMm)} the inside of a solid slice stays darker.`
           : `${name}: product would start ${t.mm(told.startMm)} from the scalp and end before that, on hair of ${t.told.cm(told.lengthCm)}. Nothing is coated.`
       },
       cure: (code: SectionNote["code"]): string =>
-        code === "deep-slice" ? "Make it thinner" : "Start nearer, reach only as far as needed",
+        ({
+          "deep-slice": "Make it thinner",
+          bare: "Start nearer, reach only as far as needed",
+          "bare-coat": "Coat it with one mix",
+        })[code],
     },
 
     totals: {

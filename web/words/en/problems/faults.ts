@@ -42,6 +42,12 @@ export const fieldFaults = (t: Tools, faults = t.spelled(hairlineFaults)): Sente
   "pair-not-single": 'expected "single": true beside it; take "pair" out to lay the section by itself',
   "nothing-to-coat": ({ startMm, lengthCm }) =>
     `expected a start before the product ends, found ${t.mm(startMm)} from the scalp on hair of ${t.told.cm(lengthCm)}: start nearer, or coat more of the strand`,
+  "no-roots": ({ startMm, toMm }) =>
+    `expected more than the ${t.mm(startMm)} where product starts, found ${t.mm(toMm)}: let the roots end farther down, or coat all of it in one mix`,
+  "no-ends": ({ toMm, lengthCm }) =>
+    `expected an end before the coated hair ends, found ${t.mm(toMm)} from the scalp on hair of ${t.told.cm(lengthCm)}: let the roots end nearer, or coat all of it in one mix`,
+  "one-mix-twice": ({ mix }) =>
+    `expected another mix than on the rest of the strand, found ${mix} on both: choose another, or coat all of it in one mix`,
   "landmark-off-middle": ({ landmark }) =>
     `expected ${landmark} moved on both sides and only up or down the middle`,
   "landmark-twice": ({ landmark, firstPlace }) =>

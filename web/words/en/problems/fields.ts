@@ -9,6 +9,8 @@ export const fieldNames: Readonly<Record<string, string>> = {
   taken: "side taken",
   mapNumber: "map number",
   rootDistanceMm: "distance from the root",
+  roots: "mix on the roots",
+  toMm: "where the roots end",
   strand: "part of the strand coated",
   faces: "sides coated",
   widthMm: "width",

@@ -39,6 +39,8 @@ export function mixCautions(t: Tools, named: (mix: string) => string) {
       `${named(mix)}: ${t.number(heatMin)} min de calor previstos; lo habitual son ${t.number(usualMostMin)} min como máximo, permitan lo que permitan las instrucciones.`,
     "open-air-dries": ({ mix }) =>
       `${named(mix)} queda al aire, donde se seca y deja de actuar. Manténgala húmeda: film o volver a humedecer, como indica el fabricante (práctica común).`,
+    "stronger-roots": ({ mix, volume, endsMix, endsVolume }) =>
+      `${named(mix)}, ${t.number(volume)} vol, iría en la raíz sobre la mezcla ${endsMix}, más suave, ${t.number(endsVolume)} vol, en las puntas. El calor del cuero cabelludo aclara antes la raíz: lo usual es ahí la misma fuerza, o menos (práctica común).`,
     "no-sheet": ({ mix, product }) =>
       `${named(mix)}: no hay ficha de ${product}. Introduzca lo que dice el bote. Si contiene tinte, necesita prueba de alergia.`,
     "sheet-silent": ({ mix, product, gaps: missing }) =>

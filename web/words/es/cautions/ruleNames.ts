@@ -44,6 +44,7 @@ export const ruleNames = {
   "heat-place": "Calor en mal lugar",
   "heat-time": "Calor por más tiempo de lo habitual",
   "open-air-dries": "Producto que se seca al aire",
+  "stronger-roots": "Mezcla más fuerte en la raíz",
   "no-sheet": "Sin ficha de producto",
   "sheet-silent": "Ficha de producto incompleta",
 } satisfies Record<RuleName, string>

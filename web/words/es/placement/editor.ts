@@ -111,6 +111,14 @@ export const editor = (t: Tools, names: CommonWords) => {
     overDirection: "Sobredirección",
     foilLie: "Dirección del papel",
     mix: "Mezcla",
+    rootsMix: {
+      legend: "Mezcla en la raíz",
+      none: "Como el resto",
+      onlyOne: "Una segunda mezcla para la raíz se añade en Fórmula.",
+      to: "Fin de la raíz, desde el cuero",
+      first: "Va primero",
+      firsts: { ends: "Puntas", roots: "Raíz" },
+    },
 
     typing: {
       title: "Añadir escribiendo",

@@ -88,12 +88,20 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
       title: "Mire otra vez",
       told: (told: SectionNote & { section: SectionNameCode }) => {
         const name = t.capital(theSection(told.section))
+        if (told.code === "bare-coat")
+          return told.part === "ends"
+            ? `${name}: la mezcla de la raíz llegaría a ${t.mm(told.toMm)}, en cabello de ${t.cm(told.lengthCm)}. La mezcla ${told.mix} no cubre nada.`
+            : `${name}: el producto empieza a ${t.mm(told.startMm)} del cuero cabelludo y la raíz acaba a ${t.mm(told.toMm)}. La mezcla ${told.mix} no cubre nada.`
         return told.code === "deep-slice"
           ? `${name} tiene ${t.mm(told.depthMm)} de grosor: por encima de ${t.mm(told.mostMm)} el interior de un velo macizo queda más oscuro.`
           : `${name}: el producto empezaría a ${t.mm(told.startMm)} del cuero cabelludo y acabaría antes, en cabello de ${t.cm(told.lengthCm)}. No se cubre nada.`
       },
       cure: (code: SectionNote["code"]) =>
-        code === "deep-slice" ? "Hacerlo más fino" : "Empezar más cerca, solo hasta donde haga falta",
+        ({
+          "deep-slice": "Hacerlo más fino",
+          bare: "Empezar más cerca, solo hasta donde haga falta",
+          "bare-coat": "Cubrirlo con una sola mezcla",
+        })[code],
     },
 
     totals: {

@@ -42,6 +42,12 @@ export const fieldFaults = (t: Tools): Sentences<FieldCode> => ({
   "pair-not-single": 'se espera "single": true a su lado; quite "pair" para poner la sección sola',
   "nothing-to-coat": ({ startMm, lengthCm }) =>
     `se espera un inicio antes de donde acaba el producto, se encontró a ${t.mm(startMm)} del cuero cabelludo en cabello de ${t.cm(lengthCm)}: empiece más cerca o cubra más mechón`,
+  "no-roots": ({ startMm, toMm }) =>
+    `se espera más que los ${t.mm(startMm)} donde empieza el producto, se encontró ${t.mm(toMm)}: acabe la raíz más abajo o cubra todo con una sola mezcla`,
+  "no-ends": ({ toMm, lengthCm }) =>
+    `se espera un final antes de donde acaba el cabello cubierto, se encontró a ${t.mm(toMm)} del cuero cabelludo en cabello de ${t.cm(lengthCm)}: acabe la raíz más cerca o cubra todo con una sola mezcla`,
+  "one-mix-twice": ({ mix }) =>
+    `se espera otra mezcla que en el resto del mechón, se encontró ${mix} en ambos: elija otra o cubra todo con una sola mezcla`,
   "landmark-off-middle": ({ landmark }) =>
     `se espera ${landmark} movido en ambos lados y solo hacia arriba o abajo por el medio`,
   "landmark-twice": ({ landmark, firstPlace }) =>

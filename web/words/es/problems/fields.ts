@@ -9,6 +9,8 @@ export const fieldNames: Readonly<Record<string, string>> = {
   taken: "lado tomado",
   mapNumber: "número en el mapa",
   rootDistanceMm: "distancia a la raíz",
+  roots: "mezcla de la raíz",
+  toMm: "final de la raíz",
   strand: "parte cubierta del mechón",
   faces: "caras cubiertas",
   widthMm: "ancho",

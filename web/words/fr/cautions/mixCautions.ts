@@ -39,6 +39,8 @@ export function mixCautions(t: Tools, named: (mix: string) => string) {
       `${named(mix)} : ${t.number(heatMin)} min de chaleur prévues ; ${t.number(usualMostMin)} min sont le maximum habituel, quoi que permette le mode d’emploi.`,
     "open-air-dries": ({ mix }) =>
       `${named(mix)} est à l’air libre, où il sèche et n’agit plus. Le garder humide : film ou réhumidification selon le fabricant (usage courant).`,
+    "stronger-roots": ({ mix, volume, endsMix, endsVolume }) =>
+      `${named(mix)}, ${t.number(volume)} vol, serait sur la racine au-dessus du mélange ${endsMix}, plus faible, ${t.number(endsVolume)} vol, sur les pointes. La chaleur du cuir chevelu éclaircit plus vite la racine : il est d’usage d’y mettre la même force, ou moins (usage courant).`,
     "no-sheet": ({ mix, product }) =>
       `${named(mix)} : pas de fiche produit pour ${product}. Saisir ce que dit le pot. S’il contient un colorant, il faut une touche d’essai.`,
     "sheet-silent": ({ mix, product, gaps: missing }) =>

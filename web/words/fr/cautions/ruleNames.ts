@@ -44,6 +44,7 @@ export const ruleNames = {
   "heat-place": "Chaleur au mauvais endroit",
   "heat-time": "Chaleur plus longue que d’habitude",
   "open-air-dries": "Produit qui sèche à l’air libre",
+  "stronger-roots": "Mélange plus fort à la racine",
   "no-sheet": "Pas de fiche produit",
   "sheet-silent": "Fiche produit incomplète",
 } satisfies Record<RuleName, string>

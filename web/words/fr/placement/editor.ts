@@ -109,6 +109,14 @@ export const editor = (t: Tools, names: CommonWords) => {
     overDirection: "Surdirection",
     foilLie: "Sens de papillote",
     mix: "Mélange",
+    rootsMix: {
+      legend: "Mélange à la racine",
+      none: "Comme le reste",
+      onlyOne: "Un second mélange pour la racine s’ajoute sous Formule.",
+      to: "Fin de racine, du cuir chevelu",
+      first: "Posé en premier",
+      firsts: { ends: "Pointes", roots: "Racine" },
+    },
 
     typing: {
       title: "Ajouter par saisie",

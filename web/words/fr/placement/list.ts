@@ -88,12 +88,20 @@ export const list = (t: Tools, names: CommonWords) => {
       title: "À revoir",
       told: (told: SectionNote & { section: SectionNameCode }) => {
         const name = t.capital(the(told.section))
+        if (told.code === "bare-coat")
+          return told.part === "ends"
+            ? `${name} : le mélange de la racine irait jusqu’à ${t.mm(told.toMm)}, sur des cheveux de ${t.cm(told.lengthCm)}. Le mélange ${told.mix} n’enduit rien.`
+            : `${name} : le produit commence à ${t.mm(told.startMm)} du cuir chevelu et la racine finit à ${t.mm(told.toMm)}. Le mélange ${told.mix} n’enduit rien.`
         return told.code === "deep-slice"
           ? `${name} a ${t.mm(told.depthMm)} d’épaisseur : au-delà de ${t.mm(told.mostMm)}, l’intérieur d’une tranche pleine reste plus foncé.`
           : `${name} : le produit commencerait à ${t.mm(told.startMm)} du cuir chevelu et finirait avant, sur des cheveux de ${t.cm(told.lengthCm)}. Rien n’est enduit.`
       },
       cure: (code: SectionNote["code"]) =>
-        code === "deep-slice" ? "L’affiner" : "Commencer plus près, pas plus loin qu’il ne faut",
+        ({
+          "deep-slice": "L’affiner",
+          bare: "Commencer plus près, pas plus loin qu’il ne faut",
+          "bare-coat": "Enduire d’un seul mélange",
+        })[code],
     },
 
     totals: {

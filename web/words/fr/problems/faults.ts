@@ -43,6 +43,12 @@ export const fieldFaults = (t: Tools): Sentences<FieldCode> => ({
   "pair-not-single": 'attendu "single": true à côté ; enlevez "pair" pour placer la section seule',
   "nothing-to-coat": ({ startMm, lengthCm }) =>
     `attendu un début avant la fin du produit, trouvé ${t.mm(startMm)} du cuir chevelu sur des cheveux de ${t.cm(lengthCm)} : commencez plus près, ou enduisez plus de la mèche`,
+  "no-roots": ({ startMm, toMm }) =>
+    `attendu plus que les ${t.mm(startMm)} où commence le produit, trouvé ${t.mm(toMm)} : faites finir la racine plus bas, ou enduisez tout d’un seul mélange`,
+  "no-ends": ({ toMm, lengthCm }) =>
+    `attendu une fin avant celle des cheveux enduits, trouvé ${t.mm(toMm)} du cuir chevelu sur des cheveux de ${t.cm(lengthCm)} : faites finir la racine plus près, ou enduisez tout d’un seul mélange`,
+  "one-mix-twice": ({ mix }) =>
+    `attendu un autre mélange que sur le reste de la mèche, trouvé ${mix} sur les deux : choisissez-en un autre, ou enduisez tout d’un seul mélange`,
   "landmark-off-middle": ({ landmark }) =>
     `attendu ${landmark} déplacé des deux côtés et seulement vers le haut ou le bas du milieu`,
   "landmark-twice": ({ landmark, firstPlace }) =>

@@ -9,6 +9,8 @@ export const fieldNames: Readonly<Record<string, string>> = {
   taken: "côté pris",
   mapNumber: "numéro sur le schéma",
   rootDistanceMm: "distance à la racine",
+  roots: "mélange de la racine",
+  toMm: "fin de la racine",
   strand: "partie enduite de la mèche",
   faces: "faces enduites",
   widthMm: "largeur",

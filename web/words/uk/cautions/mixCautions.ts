@@ -40,6 +40,8 @@ export function mixCautions(
       `${named(mix)}: заплановано ${t.number(heatMin)}\u00a0хв тепла; звичайний максимум — ${t.number(usualMostMin)}\u00a0хв, хоч би що дозволяла інструкція.`,
     "open-air-dries": ({ mix }) =>
       `${named(mix)} лежить відкрито, висихає й перестає діяти. Тримати вологою: плівка чи зволоження за вказівкою виробника (поширена практика).`,
+    "stronger-roots": ({ mix, volume, endsMix, endsVolume }) =>
+      `${named(mix)}, ${t.number(volume)} vol, була б на корені над слабшою сумішшю ${endsMix}, ${t.number(endsVolume)} vol, на кінцях. Тепло шкіри голови освітлює корінь швидше: звичайно там така сама сила або менша (звична практика).`,
     "no-sheet": ({ mix, product }) =>
       `${named(mix)}: немає картки засобу «${product}». Внесіть те, що на упаковці. Якщо засіб містить барвник, потрібен шкірний тест.`,
     "sheet-silent": ({ mix, product, gaps: missing }) =>

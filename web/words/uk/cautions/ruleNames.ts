@@ -44,6 +44,7 @@ export const ruleNames: Record<RuleName, string> = {
   "heat-place": "Тепло не там, де можна",
   "heat-time": "Тепло довше, ніж звичайно",
   "open-air-dries": "Засіб висихає на повітрі",
+  "stronger-roots": "Сильніша суміш на корені",
   "no-sheet": "Немає картки засобу",
   "sheet-silent": "Картка засобу неповна",
 }

@@ -1,5 +1,6 @@
 import type { LandmarkName } from "../../../../geometry/scalp/hairlineLandmarks"
 import type { WorkingKind, WorkingSide } from "../../../../geometry/working/workingSectionKind"
+import type { CoatCode } from "../../../core/placement/coatCodes"
 import type { LandmarkCode, Side } from "../../../core/placement/places"
 import type { WorkingNameCode } from "../../../core/placement/workingName"
 import type { CommonWords } from "../../en/common/common"
@@ -29,6 +30,14 @@ export const common = (t: Tools): CommonWords => {
   const landmarks = Object.fromEntries(
     landmarkNames.map((name) => [name, landmarkName(name, "named")]),
   ) as Record<LandmarkName, string>
+
+  const coat = ({ part, mix, rootsToMm }: CoatCode) => {
+    const letter = `суміш ${mix}`
+    if (part === "whole") return letter
+    return part === "roots"
+      ? `${letter} на корінь до ${t.told.mm(rootsToMm ?? 0)}`
+      : `${letter} на довжину й кінці`
+  }
 
   return {
     done: {},
@@ -133,6 +142,11 @@ export const common = (t: Tools): CommonWords => {
     },
 
     mix: (letter) => `суміш ${letter}`,
+    coats: (coats) => {
+      const [first, second = null] = coats.map((each) => coat(each))
+      return second === null ? first : `${first}, потім ${second}`
+    },
+    twoStrips: "Дві смуги в одній: угорі суміш на корені, унизу та, що на кінцях.",
     workingName,
     workingTitle: (code) => t.capital(say<WorkingNameCode>(workingName, code)),
 

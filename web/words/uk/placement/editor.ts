@@ -99,6 +99,14 @@ export const editor = (t: Tools, names: CommonWords): EditorWords => {
     overDirection: "Перенаправлення",
     foilLie: "Напрям фольги",
     mix: "Суміш",
+    rootsMix: {
+      legend: "Суміш на корені",
+      none: "Як решта",
+      onlyOne: "Другу суміш для кореня додають у розділі «Формула».",
+      to: "Кінець кореня, від шкіри",
+      first: "Наноситься першою",
+      firsts: { ends: "Кінці", roots: "Корінь" },
+    },
 
     typing: {
       title: "Додати введенням",

@@ -80,12 +80,20 @@ export const list = (t: Tools, { kinds, place, sectionName, onSide, zones }: Com
       title: "Подивіться ще раз",
       told: (told) => {
         const name = t.capital(named(told.section))
+        if (told.code === "bare-coat")
+          return told.part === "ends"
+            ? `${name}: суміш на корені сягала б ${t.mm(told.toMm)}, за довжини волосся ${t.cm(told.lengthCm)}. Суміш ${told.mix} нічого не покриває.`
+            : `${name}: засіб починається за ${t.mm(told.startMm)} від шкіри голови, а корінь закінчується на ${t.mm(told.toMm)}. Суміш ${told.mix} нічого не покриває.`
         return told.code === "deep-slice"
           ? `${name}: товщина ${t.mm(told.depthMm)}; понад ${t.mm(told.mostMm)} середина суцільного слайса лишається темнішою.`
           : `${name}: засіб починався б за ${t.mm(told.startMm)} від шкіри голови й закінчувався раніше, за довжини волосся ${t.cm(told.lengthCm)}. Нічого не покрито.`
       },
       cure: (code) =>
-        code === "deep-slice" ? "Зробити тоншим" : "Почати ближче, покрити лише скільки треба",
+        ({
+          "deep-slice": "Зробити тоншим",
+          bare: "Почати ближче, покрити лише скільки треба",
+          "bare-coat": "Покрити однією сумішшю",
+        })[code],
     },
 
     totals: {

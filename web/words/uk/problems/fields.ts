@@ -9,6 +9,8 @@ export const fieldNames: Readonly<Record<string, string>> = {
   taken: "взятий бік",
   mapNumber: "номер на схемі",
   rootDistanceMm: "відстань від кореня",
+  roots: "суміш на корені",
+  toMm: "де закінчується корінь",
   strand: "покрита частина пасма",
   faces: "покриті боки",
   widthMm: "ширина",
