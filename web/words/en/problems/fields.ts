@@ -189,4 +189,5 @@ export const documents: Record<DocumentName, string> = {
   backup: "backup",
   start: "file of joined figures",
   card: "client card",
+  client: "file of one client",
 }

@@ -189,6 +189,7 @@ export const documents: Record<DocumentName, string> = {
   backup: "une sauvegarde",
   start: "un fichier de chiffres réunis",
   card: "une carte de suivi",
+  client: "un fichier de client",
 }
 
 /** The same after a thing that is part of it. */
@@ -198,4 +199,5 @@ export const ofDocuments: Record<DocumentName, string> = {
   backup: "d’une sauvegarde",
   start: "d’un fichier de chiffres réunis",
   card: "d’une carte de suivi",
+  client: "d’un fichier de client",
 }
