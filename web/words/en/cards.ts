@@ -118,8 +118,8 @@ export const cards = (t: Tools) => ({
       plans === 0
         ? `The card of ${name} is erased for good, with notes and allergies.`
         : `The card of ${name} is erased for good, with notes and allergies, and ${t.count(plans, {
-            one: "its # plan, with all that was answered, done and seen, also in the bin.",
-            other: "its # plans, with all that was answered, done and seen, also in the bin.",
+            one: "its # plan, deleted or not, with all that was answered, done and seen.",
+            other: "its # plans, deleted or not, with all that was answered, done and seen.",
           })}`,
     stays:
       "Techniques stay, and grams learnt from bowls, without a name. Files, sheets and backups saved before are not reached: delete them yourself. This cannot be undone.",
