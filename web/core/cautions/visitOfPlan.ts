@@ -7,6 +7,7 @@ import { newToning, type TonerChoice } from "../document/toning"
 import { takesAtHairline } from "../figures/hairAtHairline"
 import { headOf } from "../figures/measured"
 import { traitsOf } from "../kinds/kindRecords"
+import { coatedTwice } from "../regrowth/coatedTwice"
 import type { Now } from "../text/zonedTime"
 import { daysOf } from "./asking/questions"
 import { checkVisit } from "./cautions"
@@ -17,6 +18,12 @@ export const visitOf = (plan: Plan, now: Now, begunAt: string | null = null): Vi
   consultation: plan.consultation ?? newConsultation(),
   standing: plan.client.allergies ?? [],
   mixes: mixesAndToners(plan),
+  twice: coatedTwice(plan).map(({ foil: { mapNumber, mix }, fromMm, toMm }) => ({
+    foil: mapNumber,
+    mix,
+    fromMm,
+    toMm,
+  })),
   now,
   days: daysOf(plan, now, begunAt),
 })

@@ -192,6 +192,10 @@ export const cards = (t: Tools): CardsWords => ({
       keep: "Wie damals",
       skip: "Auslassen",
     },
+    /** What the picture of a strand shows. */
+    key: "Rote Linie: kein Produkt darüber hinaus. Schraffiert: früher blondiert. Breit: Produkt dieses Plans.",
+    picture: ({ coat, begins }) =>
+      `Eine Strähne: ${coat ? `Produkt von ${t.whole(coat.fromMm)} bis ${t.mm(coat.toMm)}` : "kein Produkt"}; blondiert ab ${t.spread(t.whole(begins.lowMm), t.mm(begins.highMm))} von der Kopfhaut.`,
     propose: "Nur der Ansatz, wo fällig; den Rest auslassen",
     twice: ({ foil, on, fromMm, toMm }) =>
       `Folie ${foil} käme auf Haar, das am ${t.date(on)} aufgehellt wurde, ${t.whole(fromMm)} bis ${t.mm(toMm)} von der Kopfhaut.`,

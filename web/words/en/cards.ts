@@ -216,6 +216,10 @@ export const cards = (t: Tools) => ({
       keep: "As it was",
       skip: "Skip",
     } satisfies Record<RegrowthAction, string>,
+    /** What the picture of a strand shows. */
+    key: "Red line: no product past it. Hatched: lightened before. Broad: product of this plan.",
+    picture: ({ coat, begins }: { coat: { fromMm: number; toMm: number } | null; begins: Growth }) =>
+      `One strand: ${coat ? `product from ${t.whole(coat.fromMm)} to ${t.mm(coat.toMm)}` : "no product"}; lightened from ${t.spread(t.whole(begins.lowMm), t.mm(begins.highMm))} off the scalp.`,
     propose: "Only the root where due, skip the rest",
     twice: ({ foil, on, fromMm, toMm }: { foil: number; on: string; fromMm: number; toMm: number }) =>
       `Foil ${foil} would coat hair lightened on ${t.date(on)}, from ${t.whole(fromMm)} to ${t.mm(toMm)} off the scalp.`,

@@ -193,6 +193,10 @@ export const cards = (t: Tools): CardsWords => ({
       keep: "Como estaba",
       skip: "Omitir",
     },
+    /** What the picture of a strand shows. */
+    key: "Línea roja: sin producto más allá. Rayado: decolorado antes. Ancho: producto de este plan.",
+    picture: ({ coat, begins }) =>
+      `Un mechón: ${coat ? `producto de ${t.whole(coat.fromMm)} a ${t.mm(coat.toMm)}` : "sin producto"}; decolorado desde ${t.spread(t.whole(begins.lowMm), t.mm(begins.highMm))} del cuero cabelludo.`,
     propose: "Solo la raíz donde toca; omitir el resto",
     twice: ({ foil, on, fromMm, toMm }) =>
       `El papel ${foil} cubriría cabello aclarado el ${t.date(on)}, de ${t.whole(fromMm)} a ${t.mm(toMm)} del cuero cabelludo.`,

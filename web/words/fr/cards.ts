@@ -192,6 +192,10 @@ export const cards = (t: Tools): CardsWords => ({
       keep: "Comme avant",
       skip: "Laisser",
     },
+    /** What the picture of a strand shows. */
+    key: "Trait rouge : pas de produit au-delà. Hachuré : éclairci avant. Large : produit de ce plan.",
+    picture: ({ coat, begins }) =>
+      `Une mèche : ${coat ? `produit de ${t.whole(coat.fromMm)} à ${t.mm(coat.toMm)}` : "pas de produit"} ; éclaircie à partir de ${t.spread(t.whole(begins.lowMm), t.mm(begins.highMm))} du cuir chevelu.`,
     propose: "La racine seule où il faut, laisser le reste",
     twice: ({ foil, on, fromMm, toMm }) =>
       `La papillote ${foil} couvrirait des cheveux éclaircis le ${t.date(on)}, de ${t.whole(fromMm)} à ${t.mm(toMm)} du cuir chevelu.`,

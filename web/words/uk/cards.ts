@@ -232,6 +232,10 @@ export const cards = (t: Tools): CardsWords => ({
       keep: "Як було",
       skip: "Пропустити",
     },
+    /** What the picture of a strand shows. */
+    key: "Червона лінія: далі без засобу. Заштриховано: освітлено раніше. Широко: засіб цього плану.",
+    picture: ({ coat, begins }) =>
+      `Одне пасмо: ${coat ? `засіб від ${t.whole(coat.fromMm)} до ${t.mm(coat.toMm)}` : "без засобу"}; освітлено від ${t.spread(t.whole(begins.lowMm), t.mm(begins.highMm))} від шкіри голови.`,
     propose: "Лише корінь, де час; решту пропустити",
     twice: ({ foil, on, fromMm, toMm }) =>
       `Фольга ${foil} покрила б волосся, освітлене ${t.date(on)}, від ${t.whole(fromMm)} до ${t.mm(toMm)} від шкіри голови.`,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { newCard } from "../../../../web/core/cards/card"
 import { savePlan } from "../../../../web/core/file/planFile"
-import { nextService } from "../../../../web/core/regrowth/nextService"
+import { nextService } from "../../../../web/core/record/nextService"
 import { clientPage } from "../../../../web/session/cards/clientPage"
 import { servedPlan } from "../../../support/servedPlan"
 import { en, everyLanguage } from "../../../support/words"

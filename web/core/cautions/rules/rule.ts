@@ -11,6 +11,8 @@ export type Visit = {
   /** The allergies that stand on the client's card. */
   standing: readonly StandingAllergy[]
   mixes: readonly PlannedMix[]
+  /** Every foil that would coat lightened hair. */
+  twice: readonly PlannedTwice[]
   now: Now
   days: Days
 }
@@ -29,6 +31,9 @@ export type PlannedMix = {
   /** Some of its hair lies in the open air, where product dries. */
   isOpen?: boolean
 }
+
+/** A foil that would coat lightened hair, by its number and its mix: from where to where along the strand, mm from the scalp. */
+export type PlannedTwice = { foil: number; mix: string; fromMm: number; toMm: number }
 
 /** What the toners go by among the mixes, which have a letter. */
 export const tonerIds = { toner: "toner", rootShade: "root-shade" } as const
@@ -62,6 +67,7 @@ export type FieldName =
   | "history"
   | "stretch"
   | "porosity"
+  | "regrowth"
   | "formula"
   | "timing"
 
