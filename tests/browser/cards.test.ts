@@ -1,4 +1,4 @@
-import { mkdtempSync, writeFileSync } from "node:fs"
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs"
 import { tmpdir } from "node:os"
 import { join } from "node:path"
 import { afterAll, beforeAll, expect, it } from "vitest"
@@ -86,6 +86,41 @@ it("finds, imports, merges and deletes cards, each said before it is done", asyn
   await dialog.getByText(w.remove.ask("Ada B.", 0)).waitFor()
   await dialog.getByRole("button", { name: w.remove.do }).click()
   await expect.poll(() => rows.count()).toBe(1)
+  expect(problems).toEqual([])
+  await close()
+})
+
+it("hands out one client, erases them for good with the plan on the screen, and takes them in again", async () => {
+  const { page, problems, close } = await visit(portrait)
+  await options(page).first().waitFor()
+  await openPlanFile(page, served)
+  await goTo(page, "Client")
+  await page.getByRole("button", { name: w.here.choose }).click()
+  const dialog = page.getByRole("dialog")
+  await dialog.getByLabel(w.newName).fill("Ada Brightwell")
+  await dialog.getByRole("button", { name: w.make }).click()
+  await dialog.getByRole("button", { name: w.visits.putHere }).click()
+  await dialog.getByRole("button", { name: w.visits.takeOff }).waitFor()
+  const saved = async (name: string) => {
+    const download = page.waitForEvent("download")
+    await dialog.getByRole("button", { name }).click()
+    return (await download).path()
+  }
+  const file = await saved(w.rights.saveFile)
+  expect(readFileSync(await saved(w.rights.savePage), "utf8")).toContain("9 March 2026: March frame")
+
+  await dialog.getByRole("button", { name: w.rights.erase }).click()
+  await dialog.getByText(w.rights.ask("Ada Brightwell", 1)).waitFor()
+  await dialog.getByRole("button", { name: w.rights.do }).click()
+  await dialog.getByText(w.none).waitFor()
+  await dialog.getByText(w.retention.title).click()
+  await expect.poll(() => dialog.locator(".kept-cards li").allInnerTexts()).toHaveLength(3)
+  expect(await page.title()).not.toContain("March frame")
+
+  await dialog.getByLabel(w.rights.file).setInputFiles(file)
+  await dialog.getByRole("button", { name: en.offline.backup.takeIn }).click()
+  await dialog.getByRole("button", { name: /Ada Brightwell/ }).click()
+  await dialog.locator(".card-visits").getByText("March frame").waitFor()
   expect(problems).toEqual([])
   await close()
 })

@@ -3,6 +3,9 @@ import type { Verb } from "./input/verb"
 import { blend } from "./verbs/blend"
 import { calibrate } from "./verbs/calibrate"
 import { check } from "./verbs/check"
+import { clients } from "./verbs/clients"
+import { erase } from "./verbs/erase"
+import { exportClient } from "./verbs/exportClient"
 import { head } from "./verbs/head"
 import { learnExport } from "./verbs/learnExport"
 import { learnJoin } from "./verbs/learnJoin"
@@ -24,6 +27,9 @@ export const verbs: Readonly<Record<VerbName, Verb>> = {
   blend,
   calibrate,
   timing,
+  clients,
+  export: exportClient,
+  erase,
   "learn export": learnExport,
   "learn join": learnJoin,
 }

@@ -42,6 +42,8 @@ const fixedInks = {
   "working-number": { color: "#3a2f7a", weightPt: 14.4 },
   "working-ring": { color: "#3a2f7a", weightPt: 1 },
   "working-ground": { color: paper, weightPt: 0, opacity: 0.85 },
+  "strand-coat": { color: black, weightPt: 0 },
+  "not-past": { color: accent, weightPt: 2 },
   crossing: { color: black, weightPt: 1.8 },
 } satisfies Record<string, Ink>
 

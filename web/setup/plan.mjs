@@ -1,5 +1,5 @@
 // npm run plan: the product without a screen. JSON on standard output, sentences on standard error.
-import { readFileSync, writeFileSync } from "node:fs"
+import { readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs"
 import { resolve } from "node:path"
 import { ensureInstalled, root } from "./ensure.mjs"
 
@@ -22,6 +22,13 @@ const desk = {
   readText: (path) => readFileSync(from(path), "utf8"),
   writeBytes: (path, bytes) => writeFileSync(from(path), bytes),
   readFont: async (file) => new Uint8Array(readFileSync(`${root}/web/sheets/pens/fonts/${file}`)),
+  folders: {
+    list: (path) =>
+      readdirSync(from(path), { withFileTypes: true })
+        .filter((each) => each.isFile())
+        .map(({ name }) => name),
+    remove: (path) => rmSync(from(path)),
+  },
 }
 // Exit code 1 would say that the plan has a stop.
 const refuse = (fault) => ({ exit: 2, out: "", err: `Partline could not do this: ${fault.message}\n` })

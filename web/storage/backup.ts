@@ -64,7 +64,10 @@ export async function compareBackup({ connection }: Shelf, backup: Backup): Prom
   for (const { savedAt, text } of backup.plans) {
     const opened = openPlan(text, () => [])
     if (!opened.ok) {
-      found.unread.push(asWritten(text, savedAt))
+      const record = asWritten(text, savedAt)
+      found.unread.push(record)
+      // Whose it is stays known: it goes when the client is erased.
+      planIds.set(record.id, record.id)
       continue
     }
     const record = { ...toRecord(opened.plan), savedAt }

@@ -57,6 +57,7 @@ const found: { [C in CautionCode["code"]]: Extract<CautionCode, { code: C }> } =
   "recent-relaxer": { code: "recent-relaxer" },
   "strand-test-first": { code: "strand-test-first" },
   overlap: { code: "overlap" },
+  "coated-twice": { code: "coated-twice", foils: [1, 4], fromMm: 43.1, toMm: 240 },
   porous: { code: "porous" },
   "over-legal-limit": { code: "over-legal-limit", mix: "B", onHeadPercent: 13.5, mostPercent: 12 },
   "hairline-strength": { code: "hairline-strength", mix: "B", volume: 30, mostVolume: 20 },

@@ -31,6 +31,13 @@ const problems: SamplesOf<ArgumentProblem> = {
   "start-out-missing": { code: "start-out-missing" },
   "nothing-to-learn": { code: "nothing-to-learn" },
   "too-few-salons": { code: "too-few-salons", salons: 1, least: 3 },
+  "cannot-read-folder": { code: "cannot-read-folder", folder: "x" },
+  "client-missing": { code: "client-missing" },
+  "client-unknown": { code: "client-unknown", client: "x" },
+  "client-several": { code: "client-several", client: "x", ids: ["a", "b"] },
+  "client-out-missing": { code: "client-out-missing" },
+  "sure-missing": { code: "sure-missing", name: "x", plans: 2, files: ["a.json", "b.json"] },
+  "cannot-erase": { code: "cannot-erase", path: "x" },
   "same-rows": { code: "same-rows", file: "b.csv", other: "a.csv" },
 }
 

@@ -28,6 +28,8 @@ export type Desk = {
   readText(path: string): string
   writeBytes(path: string, bytes: Uint8Array): void
   readFont(file: string): Promise<Uint8Array>
+  /** Folders, where there are any: the names of the files in one, and how one is deleted. */
+  folders?: { list(path: string): readonly string[]; remove(path: string): void }
 }
 
 /** What a verb answers: the object to print, or sentences that say why not, or both. */

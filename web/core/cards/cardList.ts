@@ -19,7 +19,13 @@ export type CardVisit = {
 }
 
 /** A card in the list, with when its client was here and is to come. */
-export type CardRow = CardEntry & { visits: number; lastDay: string | null; due: Due | null }
+export type CardRow = CardEntry & {
+  visits: number
+  lastDay: string | null
+  /** The latest day of any plan on it, carried out or not. */
+  latestDay: string | null
+  due: Due | null
+}
 
 /** When the client comes: a visit that is planned, or when what was done last is due again. */
 export type Due = { planned: true; day: string } | ({ planned: false } & Days)
@@ -38,7 +44,13 @@ export function cardRows(
   }
   return entries.map((entry) => {
     const own = byCard.get(entry.id) ?? []
-    return { ...entry, visits: own.length, lastDay: lastDone(own)?.day ?? null, due: dueOf(own, today) }
+    return {
+      ...entry,
+      visits: own.length,
+      lastDay: lastDone(own)?.day ?? null,
+      latestDay: inOrder(own)[0]?.day ?? null,
+      due: dueOf(own, today),
+    }
   })
 }
 

@@ -8,6 +8,7 @@ import { takesAtHairline } from "../figures/hairAtHairline"
 import { headOf } from "../figures/measured"
 import { traitsOf } from "../kinds/kindRecords"
 import { labelPercent, onHeadPercent } from "../mixing/strength"
+import { coatedTwice } from "../regrowth/coatedTwice"
 import type { Now } from "../text/zonedTime"
 import { daysOf } from "./asking/questions"
 import { checkVisit } from "./cautions"
@@ -18,6 +19,12 @@ export const visitOf = (plan: Plan, now: Now, begunAt: string | null = null): Vi
   consultation: plan.consultation ?? newConsultation(),
   standing: plan.client.allergies ?? [],
   mixes: mixesAndToners(plan),
+  twice: coatedTwice(plan).map(({ foil: { mapNumber, mix }, fromMm, toMm }) => ({
+    foil: mapNumber,
+    mix,
+    fromMm,
+    toMm,
+  })),
   now,
   days: daysOf(plan, now, begunAt),
 })

@@ -24,4 +24,11 @@ export type ArgumentProblem =
   | { code: "start-out-missing" }
   | { code: "nothing-to-learn" }
   | { code: "too-few-salons"; salons: number; least: number }
+  | { code: "cannot-read-folder"; folder: string }
+  | { code: "client-missing" }
+  | { code: "client-unknown"; client: string }
+  | { code: "client-several"; client: string; ids: readonly string[] }
+  | { code: "client-out-missing" }
+  | { code: "sure-missing"; name: string; plans: number; files: readonly string[] }
+  | { code: "cannot-erase"; path: string }
   | { code: "same-rows"; file: string; other: string }

@@ -43,7 +43,7 @@ export type Expected =
   | { code: "something-else" }
 
 export type KindedThing = "section" | "head-size" | "parting-worn" | "technique-parting" | "tap"
-export type DocumentName = "plan" | "technique" | "backup" | "start" | "card"
+export type DocumentName = "plan" | "technique" | "backup" | "start" | "card" | "client"
 
 /** How fields must go together. */
 export type FieldCode =

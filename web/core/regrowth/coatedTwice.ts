@@ -1,8 +1,9 @@
-import { overlapCm2 } from "../../../geometry/section/overlap"
+import { isNear, overlapCm2 } from "../../../geometry/section/overlap"
 import { type Foil, isFoil } from "../../../geometry/section/section"
-import type { Lightened, Plan } from "../document/schema"
+import type { Plan } from "../document/schema"
 import { headOf } from "../figures/measured"
 import { leastToldCm2 } from "../figures/overlaps"
+import type { Growth } from "./growth"
 import { growthSince, isOfFoil, type LightenedFoil, startMm } from "./lightened"
 import { beginsAt } from "./sectionStates"
 import { strandLengthCm } from "./strandLength"
@@ -25,22 +26,54 @@ export function coatedTwice(plan: Plan): readonly CoatedTwice[] {
   return found
 }
 
-const twiceOf = (foil: Foil, plan: Plan): CoatedTwice[] =>
-  (plan.lightened ?? []).filter(isOfFoil).flatMap((lightened) => {
-    const stretch = sharedStretch(foil, lightened, plan)
-    if (stretch.toMm - stretch.fromMm < leastMm || !shareScalp(foil, lightened, plan)) return []
-    return [{ foil, lightened, ...stretch }]
+function twiceOf(foil: Foil, plan: Plan): CoatedTwice[] {
+  const coat = coatMm(foil, plan)
+  return lightenedIn(foil, plan).flatMap(({ lightened, beginsMm }) => {
+    const fromMm = Math.max(coat.fromMm, beginsMm.lowMm)
+    return coat.toMm - fromMm < leastMm ? [] : [{ foil, lightened, fromMm, toMm: coat.toMm }]
   })
+}
 
-/** Lightened hair reaches to the ends, whatever was cut since: the part of the strand that was not coated grew out or off. */
-function sharedStretch(foil: Foil, lightened: LightenedFoil, plan: Plan) {
+/** Where product goes along a foil, mm from the scalp: from its nearest start, on the shortest strand, to its farthest end, on the longest. */
+export function coatMm(foil: Foil, plan: Plan): { fromMm: number; toMm: number } {
   const { least, most } = strandLengthCm(foil, plan)
-  const start = startMm(lightened.section, strandLengthCm(lightened.section, plan).least)
-  const { lowMm } = beginsAt(start, growthSince(plan, lightened.on))
-  return { fromMm: Math.max(startMm(foil, least), lowMm), toMm: 10 * most * foil.strand.to }
+  return { fromMm: startMm(foil, least), toMm: 10 * most * foil.strand.to }
 }
 
-const shareScalp = (foil: Foil, { section }: Lightened, plan: Plan) => {
-  const head = headOf(plan)
-  return overlapCm2(section, foil, head) >= leastToldCm2(foil, head)
+type Lightened = { lightened: LightenedFoil; beginsMm: Growth }
+type Remembered = { of: readonly unknown[]; found: readonly Lightened[] }
+
+/** By foil, for as long as what it is held against stays the same: an edit of one foil holds that one alone anew. */
+const remembered = new WeakMap<Foil, Remembered>()
+
+/** Lightened hair in a foil, and where it begins by now. It reaches to the ends, whatever was cut since: what was not coated grew out or off. */
+function lightenedIn(foil: Foil, plan: Plan): readonly Lightened[] {
+  if (!plan.lightened) return []
+  const of = [headOf(plan), plan.hair, plan.lightened, plan.regrowth, plan.date]
+  const last = remembered.get(foil)
+  if (last && of.every((each, i) => each === last.of[i])) return last.found
+  const found = lightenedNow(foil, plan)
+  remembered.set(foil, { of, found })
+  return found
 }
+
+function lightenedNow(foil: Foil, plan: Plan): readonly Lightened[] {
+  const head = headOf(plan)
+  const near = (plan.lightened ?? []).filter(isOfFoil).filter(({ section }) => isNear(foil, section, head))
+  if (near.length === 0) return []
+  const leastCm2 = leastToldCm2(foil, head)
+  return near
+    .filter(({ section }) => overlapCm2(section, foil, head) >= leastCm2)
+    .map((lightened) => ({ lightened, beginsMm: beginsNow(lightened, plan) }))
+}
+
+function beginsNow({ section, on }: LightenedFoil, plan: Plan): Growth {
+  const start = startMm(section, strandLengthCm(section, plan).least)
+  return beginsAt(start, growthSince(plan, on))
+}
+
+/** The line that product must not pass on a foil: where the nearest lightened hair in it begins; null where there is none. */
+export const lightenedLine = (foil: Foil, plan: Plan): Growth | null =>
+  lightenedIn(foil, plan)
+    .map(({ beginsMm }) => beginsMm)
+    .toSorted((a, b) => a.lowMm - b.lowMm)[0] ?? null

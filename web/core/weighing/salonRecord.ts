@@ -17,6 +17,8 @@ export type KeptWeighing = ProductNeed & {
   weighedAt: string
   /** What the salon calls it: the plan and the bowl. */
   name: string
+  /** The plan it was weighed for, where that is known: whoever is erased is not named here any more. */
+  planId?: string | undefined
   product: string
   /** Null where foils of several kinds shared the bowl. */
   kind: FoilKind | null
@@ -29,6 +31,7 @@ const weighing = z.strictObject({
   id,
   weighedAt: line(letters.moment),
   name: line(letters.name),
+  planId: z.optional(id),
   product: line(letters.name),
   kind: z.nullable(foilKind),
   panels: wholeNumber(limits.panels),

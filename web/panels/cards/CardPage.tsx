@@ -7,6 +7,7 @@ import { type KeptCard, keepCard, readCard } from "../../storage/cards"
 import { visitsOf } from "../../storage/cardVisits"
 import { CardFields } from "./CardFields"
 import { CardVisits } from "./CardVisits"
+import { ClientRights } from "./ClientRights"
 import type { CardEdit, CardPageProps } from "./cardPageProps"
 import { DeleteCard } from "./DeleteCard"
 import { MergeCard } from "./MergeCard"
@@ -52,6 +53,7 @@ export function CardPage(props: CardPageProps) {
     line.current = line.current.then(() => cards.attempt(write))
   }
   const card = kept && unwritten.reduce(edited, kept.card)
+  const nameInList = cards.rows.find((row) => row.id === id)?.name ?? ""
   return (
     <>
       <p>
@@ -64,6 +66,7 @@ export function CardPage(props: CardPageProps) {
           {unread}
         </p>
       )}
+      {unread && <ClientRights {...props} name={nameInList} isUnread />}
       {kept && card && (
         <div className="card-page">
           <h3 className={`card-mark ${card.colour}`}>{card.name}</h3>
@@ -71,6 +74,7 @@ export function CardPage(props: CardPageProps) {
           <CardVisits {...props} card={card} visits={visits} />
           <CardFields card={card} onChange={change} />
           <MergeCard {...props} kept={kept} />
+          <ClientRights {...props} name={card.name} />
           <DeleteCard {...props} name={card.name} plans={visits.length} />
         </div>
       )}

@@ -9,7 +9,9 @@ import { Modal } from "../fields/Modal"
 import { CardPage } from "./CardPage"
 import { CardsList } from "./CardsList"
 import { ImportNames } from "./ImportNames"
+import { KeptCards } from "./KeptCards"
 import { NewCard } from "./NewCard"
+import { OpenClientFile } from "./OpenClientFile"
 import { useCards } from "./useCards"
 
 type Props = { onClose: () => void; openId?: string | null }
@@ -35,6 +37,8 @@ export function CardsDialog({ onClose, openId = null }: Props) {
           <NewCard onMake={(name) => void make(name)} />
           <CardsList cards={cards} onShow={setShownId} />
           <ImportNames cards={cards} />
+          <OpenClientFile cards={cards} />
+          <KeptCards cards={cards} onShow={setShownId} />
         </>
       ) : (
         <CardPage

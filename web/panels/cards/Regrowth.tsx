@@ -1,17 +1,22 @@
 import "./cards.css"
+import { type RefObject, useEffect, useRef } from "react"
+import { useStore } from "zustand"
+import { isFoil } from "../../../geometry/section/section"
 import type { Edit } from "../../core/document/edit"
 import type { Plan } from "../../core/document/schema"
 import { setMeasuredRegrowth } from "../../core/edits/plan/setMeasuredRegrowth"
 import { limits } from "../../core/fields/limits"
-import { coatedTwice } from "../../core/regrowth/coatedTwice"
+import { coatedTwice, coatMm, lightenedLine } from "../../core/regrowth/coatedTwice"
 import { weeksBetween } from "../../core/regrowth/growth"
 import { growthSince, lastLightened } from "../../core/regrowth/lightened"
 import { proposeRegrowth, regrow, regrowthActions } from "../../core/regrowth/regrow"
 import { type OldFoil, oldFoils } from "../../core/regrowth/sectionStates"
+import { fieldId, fieldWanted } from "../../session/clearance/fieldWanted"
 import { commit } from "../../session/commit"
 import { usePlan } from "../../session/usePlan"
 import { useWords } from "../../session/words"
 import { NumberField } from "../fields/NumberField"
+import { StrandPicture } from "./StrandPicture"
 
 /** What has grown since hair was lightened, and what is done this time with each foil of then. */
 export function Regrowth() {
@@ -25,12 +30,14 @@ const change = (code: Code, edit: Edit) => commit({ chapter: "cards", code }, ed
 
 function Grown({ plan, on }: { plan: Plan; on: string }) {
   const w = useWords().cards.regrowth
+  const shown = useRef<HTMLDetailsElement>(null)
+  useOpenedWhenWanted(shown)
   const growth = growthSince(plan, on)
   const foils = oldFoils(plan)
   const count = (state: OldFoil["state"]) => foils.filter((foil) => foil.state === state).length
   const counts = { due: count("due"), soft: count("soft"), "too-early": count("too-early") }
   return (
-    <details className="regrowth">
+    <details className="regrowth" id={fieldId("regrowth")} ref={shown}>
       <summary>
         {w.title}: {w.counts(counts)}
       </summary>
@@ -53,9 +60,10 @@ function Grown({ plan, on }: { plan: Plan; on: string }) {
         {w.propose}
       </button>
       <Twice plan={plan} />
+      <p className="aside">{w.key}</p>
       <ul className="old-foils">
         {foils.map((old) => (
-          <Old key={old.lightened.section.id} old={old} />
+          <Old key={old.lightened.section.id} old={old} plan={plan} />
         ))}
       </ul>
     </details>
@@ -78,14 +86,30 @@ function Twice({ plan }: { plan: Plan }) {
   )
 }
 
-function Old({ old: { lightened, state, beginsMm } }: { old: OldFoil }) {
+/** Whoever comes from the stop that says so finds the foils open. */
+function useOpenedWhenWanted(shown: RefObject<HTMLDetailsElement | null>) {
+  const field = useStore(fieldWanted, (wanted) => wanted.field)
+  useEffect(() => {
+    if (field !== "regrowth" || !shown.current) return
+    shown.current.open = true
+    shown.current.scrollIntoView({ block: "start" })
+    shown.current.querySelector("summary")?.focus({ preventScroll: true })
+    fieldWanted.setState({ field: null })
+  }, [field, shown])
+}
+
+function Old({ old: { lightened, state, beginsMm }, plan }: { old: OldFoil; plan: Plan }) {
   const w = useWords().cards.regrowth
   const { id, mapNumber } = lightened.section
+  const foil = plan.sections.filter(isFoil).find((section) => section.id === id)
+  const coat = foil ? coatMm(foil, plan) : null
+  const begins = (foil && lightenedLine(foil, plan)) ?? beginsMm
   return (
     <li>
       <p>
         <b>{w.foil(mapNumber)}</b>: {w.states[state]}
       </p>
+      <StrandPicture strand={{ coat, begins }} said={w.picture({ coat, begins })} />
       <p className="aside">{w.begins(beginsMm)}</p>
       <div className="actions">
         {regrowthActions.map((action) => (

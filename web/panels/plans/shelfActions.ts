@@ -1,16 +1,15 @@
 import { problemAt } from "../../core/checks/problem"
 import type { Edit } from "../../core/document/edit"
-import { copyOf, newPlan } from "../../core/document/newPlan"
+import { copyOf } from "../../core/document/newPlan"
 import type { Plan } from "../../core/document/schema"
 import { setPlanDetails } from "../../core/edits/plan/setPlanDetails"
 import { nameWithin } from "../../core/fields/nameWithin"
 import type { NotKept } from "../../core/fields/notKept"
 import { mostPlanMb, type Opened, openPlan } from "../../core/file/planFile"
-import { isEmptySalon, salonForPlans } from "../../core/weighing/salonOfPlan"
 import { announce } from "../../session/announcements"
 import { commit } from "../../session/commit"
 import { edit, openInto, type PlanStore, planStore } from "../../session/planStore"
-import { readSalon } from "../../session/salon/salonShelf"
+import { freshPlan as freshPlanOf } from "../../session/salon/freshPlan"
 import { type Done, doneWords, words } from "../../session/words"
 import { removePlan } from "../../storage/bin"
 import { browserShelf } from "../../storage/browserShelf"
@@ -117,11 +116,8 @@ async function openNext(desk: Desk) {
   if (!opened?.ok) openInto(await freshPlan(desk), desk.store)
 }
 
-/** An empty plan that goes by what the salon keeps: its sheets, bottles, prices and learnt figures. */
-export async function freshPlan({ shelf }: Desk): Promise<Plan> {
-  const salon = salonForPlans(await readSalon(shelf))
-  return isEmptySalon(salon) ? newPlan(new Date()) : { ...newPlan(new Date()), salon }
-}
+/** An empty plan that goes by what the salon keeps. */
+export const freshPlan = ({ shelf }: Desk): Promise<Plan> => freshPlanOf(shelf)
 
 /** Reading and writing another plan made it the last one; the one on the screen is. */
 const keepAsLast = ({ store, shelf }: Desk) => keepSetting(shelf, "lastPlan", store.getState().present.id)

@@ -105,6 +105,7 @@ function weighingOf(
     id: newId(),
     weighedAt: nowHere().moment,
     name: [...said].slice(0, letters.name).join(""),
+    planId: plan.id,
     product,
     kind,
     ...need,

@@ -1,6 +1,6 @@
 import { withStanding } from "../../core/cards/withStanding"
 import type { Plan } from "../../core/document/schema"
-import { nextService } from "../../core/regrowth/nextService"
+import { nextService } from "../../core/record/nextService"
 import { dayIn } from "../../core/text/zonedTime"
 import { browserShelf } from "../../storage/browserShelf"
 import { readCard } from "../../storage/cards"

@@ -7,8 +7,13 @@ export const fieldWanted = createStore<{ field: FieldName | null }>(() => ({ fie
 
 /** Opens the screen of a field and has it shown there. */
 export function goToField(field: FieldName) {
-  sessionStore.setState({ screen: field === "formula" || field === "timing" ? field : "client" })
+  sessionStore.setState({ screen: screenOf(field) })
   fieldWanted.setState({ field })
+}
+
+function screenOf(field: FieldName) {
+  if (field === "regrowth") return "placement"
+  return field === "formula" || field === "timing" ? field : "client"
 }
 
 /** What a field goes by on the page. */

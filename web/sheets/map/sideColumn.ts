@@ -4,6 +4,7 @@ import type { Plan } from "../../core/document/schema"
 import { stitchesOf } from "../../core/figures/stitchesOf"
 import { pieceOf } from "../../core/kinds/kindRecords"
 import { isMixed } from "../../core/record/asMixed"
+import { coatMm, lightenedLine } from "../../core/regrowth/coatedTwice"
 import { paintedBlocks } from "../painted/paintedBlocks"
 import type { Block } from "../setting/block"
 import type { Called } from "../setting/foilsText"
@@ -50,18 +51,30 @@ const together = (title: string, blocks: readonly Block[]): Block[] =>
   under(title, blocks.length > 0 ? [stack(blocks)] : [])
 
 /** Where product starts and to where, each with its foils, the nearest first. */
-export function startsIn({ sections }: Plan): Start[] {
+export function startsIn(plan: Plan): Start[] {
   const starts = new Map<string, Omit<Start, keyof Called> & { of: Foil[] }>()
-  for (const foil of sections.filter(isFoil)) {
+  for (const foil of plan.sections.filter(isFoil)) {
     const startMm = kindOf(foil).productStartMm(foil)
-    const key = [millimetres(startMm), foil.strand.from, foil.strand.to].join(" ")
-    const of = [...(starts.get(key)?.of ?? []), foil]
-    starts.set(key, { startMm, strand: foil.strand, of })
+    const begins = lightenedLine(foil, plan)
+    const line = begins ? [begins.lowMm, begins.highMm].map(millimetres) : []
+    const key = [millimetres(startMm), foil.strand.from, foil.strand.to, ...line].join(" ")
+    const before = starts.get(key)
+    const coat = farthest(coatMm(foil, plan), before?.lightened?.coat)
+    const of = [...(before?.of ?? []), foil]
+    starts.set(key, { startMm, strand: foil.strand, of, ...(begins && { lightened: { coat, begins } }) })
   }
   return Array.from(starts.values(), ({ of, ...start }): Start => ({ ...start, ...called(of) })).sort(
     (a, b) => a.strand.from - b.strand.from || a.startMm - b.startMm,
   )
 }
+
+type Coat = { fromMm: number; toMm: number }
+
+/** Of strands that start so, from the nearest start to the farthest end. */
+const farthest = (one: Coat, other: Coat = one): Coat => ({
+  fromMm: Math.min(one.fromMm, other.fromMm),
+  toMm: Math.max(one.toMm, other.toMm),
+})
 
 /** The different depths of the foils, the shallow ones first. */
 export function depthsOf({ sections }: Plan): Depth[] {

@@ -1,6 +1,7 @@
+import { escaped } from "../../drawing/escaped"
 import { drawPage } from "./drawPage"
 import type { Page } from "./page"
-import { escaped, type Stamps, svgPen } from "./svgPen"
+import { type Stamps, svgPen } from "./svgPen"
 
 /** All pages for one document: the very items the PDF prints. A drawing that comes again is written where it comes first. */
 export function svgPages(pages: readonly Page[]): string[] {

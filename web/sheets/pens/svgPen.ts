@@ -1,3 +1,4 @@
+import { escaped } from "../../drawing/escaped"
 import { mmPerPt, type Path, type StampPart } from "./page"
 import type { Pen, PenStyle } from "./pen"
 import { systemFamily, weightNumbers } from "./systemLetters"
@@ -76,6 +77,3 @@ const pathData = (path: Path, closed: boolean) =>
   `M${path.map(([x, y]) => `${short(x)} ${short(y)}`).join("L")}${closed ? "Z" : ""}`
 
 const short = (mm: number) => String(Math.round(mm * 1000) / 1000)
-
-const escapes: Record<string, string> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" }
-export const escaped = (text: string) => text.replace(/[&<>"]/g, (letter) => escapes[letter])

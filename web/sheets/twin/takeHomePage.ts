@@ -1,4 +1,5 @@
 import type { Plan } from "../../core/document/schema"
+import { htmlFile, markup } from "../../drawing/htmlFile"
 import { figureMm, takeHomePicture } from "../cards/takeHomePicture"
 import { type TakeHomePart, type TakeHomeWords, takeHomeWords } from "../cards/takeHomeWords"
 import { drawPage } from "../pens/drawPage"
@@ -6,7 +7,6 @@ import { svgPen } from "../pens/svgPen"
 import { titleOf } from "../setting/heading"
 import type { Reading } from "../setting/largePrint"
 import type { SheetOptions } from "../setting/sheetOptions"
-import { htmlFile, markup } from "./htmlFile"
 
 /** The sheet to take home as a page for a browser, in one file: the same words and the same picture as on paper. */
 export function takeHomePage(plan: Plan, options: SheetOptions): string {

@@ -1,3 +1,4 @@
+import { coatLetters } from "../../core/placement/coatCodes"
 import type { CardsWords } from "../en/cards"
 import type { Tools } from "../tools"
 
@@ -90,6 +91,63 @@ export const cards = (t: Tools): CardsWords => ({
           })}`,
     do: "Endgültig löschen",
   },
+  rights: {
+    title: "Was von diesem Gast gesichert ist",
+    saveFile: "Alles von diesem Gast sichern",
+    savePage: "Als Seite zum Lesen sichern",
+    holds:
+      "Beide enthalten die Gesundheitsangaben und sind nicht verschlossen. Die Datei öffnet Partline wieder, die Seite ist zum Lesen. Ein laufender Service am Stuhl ist in keiner von beiden.",
+    erase: "Diesen Gast endgültig löschen",
+    ask: (name, plans) =>
+      plans === 0
+        ? `Die Karte von ${name} wird mit Notizen und Allergien endgültig gelöscht.`
+        : `Die Karte von ${name} wird mit Notizen und Allergien endgültig gelöscht, dazu ${t.count(plans, {
+            one: "ihr # Plan mit allem, was gefragt, getan und gesehen wurde, auch im Papierkorb.",
+            other: "ihre # Pläne mit allem, was gefragt, getan und gesehen wurde, auch im Papierkorb.",
+          })}`,
+    stays:
+      "Techniken bleiben, auch was aus Schalen gelernt wurde, ohne Namen. Früher gesicherte Dateien, Blätter und Datensicherungen werden nicht erreicht: selbst löschen. Das lässt sich nicht rückgängig machen.",
+    do: "Endgültig löschen",
+    openFile: "Datei eines Gastes öffnen…",
+    file: "Datei eines Gastes",
+    log: {
+      title: "Gesicherte und gelöschte Gäste",
+      none: "Noch keine.",
+      line: ({ what, on, plans }) =>
+        `${t.date(on)}: ein Gast ${what === "exported" ? "gesichert" : "gelöscht"}, ${t.count(plans, { one: "# Plan", other: "# Pläne" })}`,
+    },
+  },
+  retention: {
+    title: "Wie lange Karten bleiben",
+    years: "Nach Gästen fragen, die nicht da waren seit",
+    never: "Nie fragen",
+    choice: (years) => t.count(years, { one: "# Jahr", other: "# Jahren" }),
+    how: "Von selbst wird nichts gelöscht.",
+    due: (count, years) =>
+      `${t.count(count, { one: "# Gast", other: "# Gäste" })} seit ${t.count(years, { one: "# Jahr", other: "# Jahren" })} oder länger nicht da`,
+    line: (since) => `letzter Plan oder letzte Änderung ${t.date(since)}`,
+    stay: "Behalten",
+    stayNamed: (name) => `${name} behalten`,
+  },
+  page: {
+    about: (day) => `Alles, was von diesem Gast gesichert ist, vom ${t.date(day)}`,
+    card: "Karte",
+    noneSaid: "nicht gefragt",
+    visit: (day, plan) => `${t.date(day)}: ${plan}`,
+    earlier: (day) => `Gemacht am ${t.date(day)}`,
+    done: "Gemacht",
+    planned: "Geplant",
+    foil: ({ number, coats, minutesOn, level }) =>
+      [
+        `Folie ${t.whole(number)}`,
+        ...(coats.length === 0 ? [] : [`Mischung ${coatLetters(coats)}`]),
+        ...(minutesOn === null ? [] : [t.minutes(Math.round(minutesOn))]),
+        ...(level === null ? [] : [`Tonhöhe ${t.number(level)}`]),
+      ].join(", "),
+    unread: "Ein Plan, der nicht lesbar ist",
+    unreadHow: "Er steht in der Datei, wie er geschrieben wurde.",
+    rest: "Die Zeichnung und alle Zahlen stehen in der Datei.",
+  },
   here: {
     title: "Karte",
     none: "Dieser Plan liegt auf keiner Karte.",
@@ -135,6 +193,10 @@ export const cards = (t: Tools): CardsWords => ({
       keep: "Wie damals",
       skip: "Auslassen",
     },
+    /** What the picture of a strand shows. */
+    key: "Rote Linie: kein Produkt darüber hinaus. Schraffiert: früher blondiert. Breit: Produkt dieses Plans.",
+    picture: ({ coat, begins }) =>
+      `Eine Strähne: ${coat ? `Produkt von ${t.whole(coat.fromMm)} bis ${t.mm(coat.toMm)}` : "kein Produkt"}; blondiert ab ${t.spread(t.whole(begins.lowMm), t.mm(begins.highMm))} von der Kopfhaut.`,
     propose: "Nur der Ansatz, wo fällig; den Rest auslassen",
     twice: ({ foil, on, fromMm, toMm }) =>
       `Folie ${foil} käme auf Haar, das am ${t.date(on)} aufgehellt wurde, ${t.whole(fromMm)} bis ${t.mm(toMm)} von der Kopfhaut.`,

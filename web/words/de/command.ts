@@ -49,6 +49,16 @@ export const command: typeof english = (t) => ({
       "Nichts zum Weitergeben: keine nach einer Behandlung gewogene Schale, keine Probesträhne und keine am Stuhl gemessene Zeit einer Folie. Mehr Pläne oder eine Liste von Wägungen angeben.",
     "too-few-salons": ({ salons, least }) =>
       `${t.count(salons, { one: "# Datei", other: "# Dateien" })}, eine pro Salon: erwartet mindestens ${t.whole(least)}.`,
+    "cannot-read-folder": ({ folder }) => `„${folder}“ ist nicht lesbar: erwartet der Pfad eines Ordners.`,
+    "client-missing": "--client fehlt: erwartet die Kennung oder der Name, wie das Verb clients sie nennt.",
+    "client-unknown": ({ client }) => `--client: Hier ist niemand „${client}“. Das Verb clients nennt alle.`,
+    "client-several": ({ client, ids }) =>
+      `--client: Mehrere heißen „${client}“: erwartet eine der Kennungen ${ids.join(", ")}.`,
+    "client-out-missing": "--out fehlt: erwartet der Pfad der JSON oder HTML, die geschrieben wird.",
+    "sure-missing": ({ name, plans, files }) =>
+      `--sure yes fehlt: ${name} würde endgültig gelöscht, ${t.count(plans, { one: "# Plan", other: "# Pläne" })}, aus ${files.join(", ")}. Nichts wurde geändert.`,
+    "cannot-erase": ({ path }) =>
+      `„${path}“ kann nicht gelöscht oder geschrieben werden: Was darin steht, ist noch da.`,
     "same-rows": ({ file, other }) =>
       `„${file}“ enthält dieselben Zeilen wie „${other}“: jeden Salon einmal angeben.`,
   },
@@ -125,6 +135,35 @@ export const command: typeof english = (t) => ({
         "Gramm pro Folie, Einziehen und Aufliegen, gelernt aus gewogenen Folien oder Schalen (Spalten hairG,strandAreaCm2,productG und, bei Schalen, foils), mit Spannen von 80 %.",
       details: [],
       options: { start: "zusammengeführte Werte als Anfang (learn join); ohne Angabe die Startwerte" },
+    },
+    clients: {
+      summary: "Die Gäste eines Ordners: wer, wie viele Pläne, wann zuletzt da und in welchen Dateien.",
+      details: [
+        "Liest die Dateien auf .json, die im Ordner selbst liegen: Pläne, Karten, Dateien von Gästen und Datensicherungen. Kein",
+        "Plan nennt seinen Gast: Das tut die Datei eines Gastes oder eine Sicherung. unread: Dateien, von denen niemand weiß, wessen.",
+      ],
+      options: {},
+    },
+    export: {
+      summary:
+        "Alles, was ein Ordner von einem Gast enthält, als Datei, die Partline wieder öffnet, oder als Seite zum Lesen.",
+      details: ["Sie enthält die Gesundheitsangaben und ist nicht verschlossen."],
+      options: {
+        client: "Kennung oder Name des Gastes, wie das Verb clients sie nennt",
+        out: "wohin geschrieben wird; endet es auf .html, ist es eine Seite zum Lesen",
+      },
+    },
+    erase: {
+      summary:
+        "Löscht einen Gast endgültig aus einem Ordner: Karte, Pläne und Datei, und aus Sicherungen ihn allein. Techniken bleiben.",
+      details: [
+        "Ohne --sure sagt es, was ginge, und ändert nichts. Nennt die gelöschten und neu geschriebenen Dateien und die nicht lesbaren:",
+        "Diese selbst durchsehen. Kopien in anderen Ordnern und gedruckte Blätter werden nicht erreicht.",
+      ],
+      options: {
+        client: "Kennung oder Name des Gastes, wie das Verb clients sie nennt",
+        sure: "yes: alles geht endgültig",
+      },
     },
     "learn export": {
       summary:

@@ -1,6 +1,8 @@
 import type { CardColour } from "../../core/cards/card"
 import type { CardOrder, Due } from "../../core/cards/cardList"
 import type { AllergyKind } from "../../core/document/consultation"
+import { coatLetters } from "../../core/placement/coatCodes"
+import type { LastFoil } from "../../core/record/lastVisit"
 import type { Growth } from "../../core/regrowth/growth"
 import type { RegrowthAction } from "../../core/regrowth/regrow"
 import type { RegrowthState } from "../../core/regrowth/sectionStates"
@@ -105,6 +107,66 @@ export const cards = (t: Tools) => ({
           })}`,
     do: "Delete for good",
   },
+  /** What a client may ask for: all that is kept, or that nothing is. */
+  rights: {
+    title: "What is kept of this client",
+    saveFile: "Save everything of this client",
+    savePage: "Save it as a page to read",
+    holds:
+      "Both hold the client’s health answers and are not locked. Partline opens the file again; the page is for reading. A service that runs at the chair is in neither.",
+    erase: "Erase this client for good",
+    ask: (name: string, plans: number) =>
+      plans === 0
+        ? `The card of ${name} is erased for good, with notes and allergies.`
+        : `The card of ${name} is erased for good, with notes and allergies, and ${t.count(plans, {
+            one: "its # plan, deleted or not, with all that was answered, done and seen.",
+            other: "its # plans, deleted or not, with all that was answered, done and seen.",
+          })}`,
+    stays:
+      "Techniques stay, and grams learnt from bowls, without a name. Files, sheets and backups saved before are not reached: delete them yourself. This cannot be undone.",
+    do: "Erase for good",
+    openFile: "Open a client’s file…",
+    file: "File of one client",
+    log: {
+      title: "Clients saved and erased",
+      none: "None yet.",
+      line: ({ what, on, plans }: { what: "exported" | "erased"; on: string; plans: number }) =>
+        `${t.date(on)}: one client ${what === "exported" ? "saved" : "erased"}, ${t.count(plans, { one: "# plan", other: "# plans" })}`,
+    },
+  },
+  /** How long cards are kept: the salon is asked, nothing goes by itself. */
+  retention: {
+    title: "How long cards are kept",
+    years: "Ask me about clients not here for",
+    never: "Never ask",
+    choice: (years: number) => t.count(years, { one: "# year", other: "# years" }),
+    how: "Nothing is erased by itself.",
+    due: (count: number, years: number) =>
+      `${t.count(count, { one: "# client", other: "# clients" })} not here for ${t.count(years, { one: "# year", other: "# years" })} or longer`,
+    line: (since: string) => `latest plan or change ${t.date(since)}`,
+    stay: "Keep",
+    stayNamed: (name: string) => `Keep ${name}`,
+  },
+  /** One client as a page to read. */
+  page: {
+    about: (day: string) => `All that is kept of this client, saved on ${t.date(day)}`,
+    card: "Card",
+    noneSaid: "not asked",
+    visit: (day: string, plan: string) => `${t.date(day)}: ${plan}`,
+    earlier: (day: string) => `Done on ${t.date(day)}`,
+    done: "Done",
+    planned: "Planned",
+    foil: ({ number, coats, minutesOn, level }: LastFoil) =>
+      [
+        `Foil ${t.whole(number)}`,
+        ...(coats.length === 0 ? [] : [`mix ${coatLetters(coats)}`]),
+        ...(minutesOn === null ? [] : [t.minutes(Math.round(minutesOn))]),
+        ...(level === null ? [] : [`level ${t.number(level)}`]),
+      ].join(", "),
+    unread: "A plan that cannot be read",
+    unreadHow: "It stands in the file as it was written.",
+    rest: "The drawing and every figure stand in the file.",
+  },
   here: {
     title: "Card",
     none: "This plan is on no card.",
@@ -155,6 +217,10 @@ export const cards = (t: Tools) => ({
       keep: "As it was",
       skip: "Skip",
     } satisfies Record<RegrowthAction, string>,
+    /** What the picture of a strand shows. */
+    key: "Red line: no product past it. Hatched: lightened before. Broad: product of this plan.",
+    picture: ({ coat, begins }: { coat: { fromMm: number; toMm: number } | null; begins: Growth }) =>
+      `One strand: ${coat ? `product from ${t.whole(coat.fromMm)} to ${t.mm(coat.toMm)}` : "no product"}; lightened from ${t.spread(t.whole(begins.lowMm), t.mm(begins.highMm))} off the scalp.`,
     propose: "Only the root where due, skip the rest",
     twice: ({ foil, on, fromMm, toMm }: { foil: number; on: string; fromMm: number; toMm: number }) =>
       `Foil ${foil} would coat hair lightened on ${t.date(on)}, from ${t.whole(fromMm)} to ${t.mm(toMm)} off the scalp.`,

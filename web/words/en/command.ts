@@ -49,6 +49,15 @@ export const command = (t: Tools) => ({
       "Nothing to pass on: no bowl weighed after a service, no strand test and no foil timed at the chair. Give more plans, or a list of weighings.",
     "too-few-salons": ({ salons, least }) =>
       `${t.count(salons, { one: "# file", other: "# files" })}, one a salon: expected at least ${t.whole(least)}.`,
+    "cannot-read-folder": ({ folder }) => `"${folder}" cannot be read: expected the path of a folder.`,
+    "client-missing": "--client is missing: expected the id or the name that the verb clients prints.",
+    "client-unknown": ({ client }) => `--client: nobody here is "${client}". The verb clients prints who is.`,
+    "client-several": ({ client, ids }) =>
+      `--client: several are called "${client}": expected one of the ids ${ids.join(", ")}.`,
+    "client-out-missing": "--out is missing: expected the path of the JSON or the HTML to write.",
+    "sure-missing": ({ name, plans, files }) =>
+      `--sure yes is missing: ${name} would be erased for good, ${t.count(plans, { one: "# plan", other: "# plans" })}, from ${files.join(", ")}. Nothing was changed.`,
+    "cannot-erase": ({ path }) => `"${path}" cannot be deleted or written: what it holds is still there.`,
     "same-rows": ({ file, other }) => `"${file}" holds the same rows as "${other}": give each salon once.`,
   } satisfies Sentences<ArgumentProblem>,
 
@@ -125,6 +134,35 @@ export const command = (t: Tools) => ({
         "Grams a foil, soak and coat learnt from weighed foils or bowls (columns hairG,strandAreaCm2,productG and, for bowls, foils), with 80 % ranges.",
       details: [],
       options: { start: "joined figures to start from (learn join); the starting figures if not given" },
+    },
+    clients: {
+      summary: "The clients of a folder: who, how many plans, when they were here last, and in which files.",
+      details: [
+        "Reads the files ending in .json that lie in the folder itself: plans, cards, clients’ files and backups. No plan names",
+        "its client: a client’s file or a backup says which plans are whose. unread: files that nobody knows whose they are.",
+      ],
+      options: {},
+    },
+    export: {
+      summary:
+        "All that a folder holds of one client, as a file that Partline opens again or a page to read.",
+      details: ["It holds the client’s health answers and is not locked."],
+      options: {
+        client: "the client’s id or name, as the verb clients prints it",
+        out: "where to write it; ending in .html it is a page to read",
+      },
+    },
+    erase: {
+      summary:
+        "Erases one client from a folder for good: their card, plans and file, and them alone from backups. Techniques stay.",
+      details: [
+        "Without --sure it says what would go and changes nothing. Prints the files deleted and rewritten, and those unread: look",
+        "through these yourself. Copies in other folders and printed sheets are not reached.",
+      ],
+      options: {
+        client: "the client’s id or name, as the verb clients prints it",
+        sure: "yes: they go for good",
+      },
     },
     "learn export": {
       summary:

@@ -1,3 +1,4 @@
+import { coatLetters } from "../../core/placement/coatCodes"
 import type { CardsWords } from "../en/cards"
 import type { Tools } from "../tools"
 
@@ -90,6 +91,63 @@ export const cards = (t: Tools): CardsWords => ({
           })}`,
     do: "Eliminar para siempre",
   },
+  rights: {
+    title: "Lo que se guarda de su cliente",
+    saveFile: "Guardar todo de esta ficha",
+    savePage: "Guardarlo como página para leer",
+    holds:
+      "Ambos contienen las respuestas de salud y no están cifrados. Partline vuelve a abrir el archivo; la página es para leer. Un servicio en curso en el sillón no está en ninguno.",
+    erase: "Borrar todo de esta ficha para siempre",
+    ask: (name, plans) =>
+      plans === 0
+        ? `La ficha de ${name} se borra para siempre, con sus notas y alergias.`
+        : `La ficha de ${name} se borra para siempre, con sus notas y alergias, y ${t.count(plans, {
+            one: "su # plan, con todo lo respondido, hecho y visto, también en la papelera.",
+            other: "sus # planes, con todo lo respondido, hecho y visto, también en la papelera.",
+          })}`,
+    stays:
+      "Quedan las técnicas y los gramos aprendidos de los cuencos, sin nombre. No alcanza a los archivos, hojas y copias guardados antes: elimínelos usted. No se puede deshacer.",
+    do: "Borrar para siempre",
+    openFile: "Abrir el archivo de un cliente…",
+    file: "Archivo de un cliente",
+    log: {
+      title: "Fichas guardadas y borradas",
+      none: "Ninguna aún.",
+      line: ({ what, on, plans }) =>
+        `${t.date(on)}: una ficha ${what === "exported" ? "guardada" : "borrada"}, ${t.count(plans, { one: "# plan", other: "# planes" })}`,
+    },
+  },
+  retention: {
+    title: "Cuánto se guardan las fichas",
+    years: "Preguntarme por quienes no vienen desde hace",
+    never: "No preguntar nunca",
+    choice: (years) => t.count(years, { one: "# año", other: "# años" }),
+    how: "Nada se borra por sí solo.",
+    due: (count, years) =>
+      `${t.count(count, { one: "# ficha", other: "# fichas" })} sin visitas desde hace ${t.count(years, { one: "# año", other: "# años" })} o más`,
+    line: (since) => `último plan o cambio: ${t.date(since)}`,
+    stay: "Conservar",
+    stayNamed: (name) => `Conservar ${name}`,
+  },
+  page: {
+    about: (day) => `Todo lo que se guarda de esta ficha, a ${t.date(day)}`,
+    card: "Ficha",
+    noneSaid: "no preguntado",
+    visit: (day, plan) => `${t.date(day)}: ${plan}`,
+    earlier: (day) => `Hecho el ${t.date(day)}`,
+    done: "Hecho",
+    planned: "Previsto",
+    foil: ({ number, coats, minutesOn, level }) =>
+      [
+        `Papel ${t.whole(number)}`,
+        ...(coats.length === 0 ? [] : [`mezcla ${coatLetters(coats)}`]),
+        ...(minutesOn === null ? [] : [t.minutes(Math.round(minutesOn))]),
+        ...(level === null ? [] : [`nivel ${t.number(level)}`]),
+      ].join(", "),
+    unread: "Un plan que no se puede leer",
+    unreadHow: "Está en el archivo tal como se escribió.",
+    rest: "El dibujo y todas las cifras están en el archivo.",
+  },
   here: {
     title: "Ficha",
     none: "Este plan no está en ninguna ficha.",
@@ -136,6 +194,10 @@ export const cards = (t: Tools): CardsWords => ({
       keep: "Como estaba",
       skip: "Omitir",
     },
+    /** What the picture of a strand shows. */
+    key: "Línea roja: sin producto más allá. Rayado: decolorado antes. Ancho: producto de este plan.",
+    picture: ({ coat, begins }) =>
+      `Un mechón: ${coat ? `producto de ${t.whole(coat.fromMm)} a ${t.mm(coat.toMm)}` : "sin producto"}; decolorado desde ${t.spread(t.whole(begins.lowMm), t.mm(begins.highMm))} del cuero cabelludo.`,
     propose: "Solo la raíz donde toca; omitir el resto",
     twice: ({ foil, on, fromMm, toMm }) =>
       `El papel ${foil} cubriría cabello aclarado el ${t.date(on)}, de ${t.whole(fromMm)} a ${t.mm(toMm)} del cuero cabelludo.`,

@@ -51,6 +51,16 @@ export const command = (t: Tools) => ({
       "No hay nada que pasar a otros: ningún bol pesado después de un servicio, ninguna prueba de mechón y ningún papel cronometrado en el sillón. Indique más planes o una lista de pesadas.",
     "too-few-salons": ({ salons, least }) =>
       `${t.count(salons, { one: "# archivo", other: "# archivos" })}, uno por salón: se esperan al menos ${t.whole(least)}.`,
+    "cannot-read-folder": ({ folder }) => `No se puede leer "${folder}": se espera la ruta de una carpeta.`,
+    "client-missing": "Falta --client: se espera el id o el nombre que imprime el verbo clients.",
+    "client-unknown": ({ client }) =>
+      `--client: aquí nadie es "${client}". El verbo clients imprime quiénes son.`,
+    "client-several": ({ client, ids }) =>
+      `--client: hay varias fichas con el nombre "${client}": se espera uno de los id ${ids.join(", ")}.`,
+    "client-out-missing": "Falta --out: se espera la ruta del JSON o HTML que escribir.",
+    "sure-missing": ({ name, plans, files }) =>
+      `Falta --sure yes: se borraría para siempre ${name}, ${t.count(plans, { one: "# plan", other: "# planes" })}, de ${files.join(", ")}. No se ha cambiado nada.`,
+    "cannot-erase": ({ path }) => `No se puede eliminar ni escribir "${path}": lo que contiene sigue ahí.`,
     "same-rows": ({ file, other }) =>
       `"${file}" tiene las mismas filas que "${other}": indique cada salón una sola vez.`,
   } satisfies Sentences<ArgumentProblem>,
@@ -128,6 +138,35 @@ export const command = (t: Tools) => ({
       details: [],
       options: {
         start: "cifras reunidas de las que partir (learn join); las cifras iniciales si no se indica",
+      },
+    },
+    clients: {
+      summary: "Los clientes de una carpeta: quiénes, cuántos planes, su última visita y en qué archivos.",
+      details: [
+        "Lee los archivos .json que están en la carpeta misma: planes, fichas, archivos de clientes y copias de respaldo. Ningún",
+        "plan nombra a su cliente: lo dice el archivo de un cliente o una copia. unread: archivos que nadie sabe de quién son.",
+      ],
+      options: {},
+    },
+    export: {
+      summary:
+        "Todo lo que una carpeta contiene de un cliente, como archivo que Partline vuelve a abrir o página para leer.",
+      details: ["Contiene las respuestas de salud y no está cifrado."],
+      options: {
+        client: "el id o el nombre, como lo imprime el verbo clients",
+        out: "dónde escribirlo; si acaba en .html es una página para leer",
+      },
+    },
+    erase: {
+      summary:
+        "Borra para siempre a un cliente de una carpeta: ficha, planes y archivo, y solo lo suyo de las copias. Las técnicas quedan.",
+      details: [
+        "Sin --sure dice qué se borraría y no cambia nada. Imprime los archivos eliminados y reescritos, y los que no se pueden leer:",
+        "revíselos usted. No alcanza a las copias en otras carpetas ni a las hojas impresas.",
+      ],
+      options: {
+        client: "el id o el nombre, como lo imprime el verbo clients",
+        sure: "yes: se borra para siempre",
       },
     },
     "learn export": {

@@ -1,3 +1,4 @@
+import { coatLetters } from "../../core/placement/coatCodes"
 import type { CardsWords } from "../en/cards"
 import type { Tools } from "../tools"
 
@@ -89,6 +90,63 @@ export const cards = (t: Tools): CardsWords => ({
           })}`,
     do: "Supprimer pour de bon",
   },
+  rights: {
+    title: "Ce qui est conservé de cette carte",
+    saveFile: "Enregistrer tout de cette carte",
+    savePage: "L’enregistrer comme page à lire",
+    holds:
+      "Les deux contiennent les réponses de santé et ne sont pas verrouillés. Partline rouvre le fichier ; la page est à lire. Une prestation en cours au fauteuil n’est dans aucun des deux.",
+    erase: "Effacer tout de cette carte pour de bon",
+    ask: (name, plans) =>
+      plans === 0
+        ? `La carte de ${name} est effacée pour de bon, avec ses notes et allergies.`
+        : `La carte de ${name} est effacée pour de bon, avec ses notes et allergies, et ${t.count(plans, {
+            one: "son # plan, avec tout ce qui a été répondu, fait et vu, corbeille comprise.",
+            other: "ses # plans, avec tout ce qui a été répondu, fait et vu, corbeille comprise.",
+          })}`,
+    stays:
+      "Restent les techniques et les grammes appris des bols, sans nom. Les fichiers, feuilles et sauvegardes enregistrés avant ne sont pas atteints : supprimez-les vous-même. C’est sans retour.",
+    do: "Effacer pour de bon",
+    openFile: "Ouvrir le fichier d’un client…",
+    file: "Fichier d’un client",
+    log: {
+      title: "Cartes enregistrées et effacées",
+      none: "Aucune encore.",
+      line: ({ what, on, plans }) =>
+        `${t.date(on)} : une carte ${what === "exported" ? "enregistrée" : "effacée"}, ${t.count(plans, { one: "# plan", other: "# plans" })}`,
+    },
+  },
+  retention: {
+    title: "Durée de conservation des cartes",
+    years: "Me demander pour une absence de",
+    never: "Ne jamais demander",
+    choice: (years) => t.count(years, { one: "# an", other: "# ans" }),
+    how: "Rien ne s’efface tout seul.",
+    due: (count, years) =>
+      `${t.count(count, { one: "# carte", other: "# cartes" })} sans visite depuis ${t.count(years, { one: "# an", other: "# ans" })} ou plus`,
+    line: (since) => `dernier plan ou changement : ${t.date(since)}`,
+    stay: "Garder",
+    stayNamed: (name) => `Garder ${name}`,
+  },
+  page: {
+    about: (day) => `Tout ce qui est conservé de cette carte, au ${t.date(day)}`,
+    card: "Carte",
+    noneSaid: "pas demandé",
+    visit: (day, plan) => `${t.date(day)} : ${plan}`,
+    earlier: (day) => `Fait le ${t.date(day)}`,
+    done: "Fait",
+    planned: "Prévu",
+    foil: ({ number, coats, minutesOn, level }) =>
+      [
+        `Papillote ${t.whole(number)}`,
+        ...(coats.length === 0 ? [] : [`mélange ${coatLetters(coats)}`]),
+        ...(minutesOn === null ? [] : [t.minutes(Math.round(minutesOn))]),
+        ...(level === null ? [] : [`hauteur ${t.number(level)}`]),
+      ].join(", "),
+    unread: "Un plan qui ne peut pas être lu",
+    unreadHow: "Il est dans le fichier tel qu’il a été écrit.",
+    rest: "Le dessin et tous les chiffres sont dans le fichier.",
+  },
   here: {
     title: "Carte",
     none: "Ce plan n’est sur aucune carte.",
@@ -135,6 +193,10 @@ export const cards = (t: Tools): CardsWords => ({
       keep: "Comme avant",
       skip: "Laisser",
     },
+    /** What the picture of a strand shows. */
+    key: "Trait rouge : pas de produit au-delà. Hachuré : éclairci avant. Large : produit de ce plan.",
+    picture: ({ coat, begins }) =>
+      `Une mèche : ${coat ? `produit de ${t.whole(coat.fromMm)} à ${t.mm(coat.toMm)}` : "pas de produit"} ; éclaircie à partir de ${t.spread(t.whole(begins.lowMm), t.mm(begins.highMm))} du cuir chevelu.`,
     propose: "La racine seule où il faut, laisser le reste",
     twice: ({ foil, on, fromMm, toMm }) =>
       `La papillote ${foil} couvrirait des cheveux éclaircis le ${t.date(on)}, de ${t.whole(fromMm)} à ${t.mm(toMm)} du cuir chevelu.`,

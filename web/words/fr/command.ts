@@ -51,6 +51,17 @@ export const command = (t: Tools) => ({
       "Rien à transmettre : aucun bol pesé après une prestation, aucun test mèche et aucune papillote minutée au fauteuil. Donner plus de plans, ou une liste de pesées.",
     "too-few-salons": ({ salons, least }) =>
       `${t.count(salons, { one: "# fichier", other: "# fichiers" })}, un par salon : attendu au moins ${t.whole(least)}.`,
+    "cannot-read-folder": ({ folder }) => `Impossible de lire « ${folder} » : chemin d’un dossier attendu.`,
+    "client-missing": "--client manque : identifiant ou nom attendu, comme le verbe clients les donne.",
+    "client-unknown": ({ client }) =>
+      `--client : personne ici n’est « ${client} ». Le verbe clients dit qui est là.`,
+    "client-several": ({ client, ids }) =>
+      `--client : plusieurs cartes s’appellent « ${client} » : un des identifiants ${ids.join(", ")} attendu.`,
+    "client-out-missing": "--out manque : chemin du JSON ou du HTML à écrire attendu.",
+    "sure-missing": ({ name, plans, files }) =>
+      `--sure yes manque : ${name} serait effacé pour de bon, ${t.count(plans, { one: "# plan", other: "# plans" })}, de ${files.join(", ")}. Rien n’a été changé.`,
+    "cannot-erase": ({ path }) =>
+      `Impossible de supprimer ou d’écrire « ${path} » : ce qu’il contient est toujours là.`,
     "same-rows": ({ file, other }) =>
       `« ${file} » contient les mêmes lignes que « ${other} » : donner chaque salon une seule fois.`,
   } satisfies Sentences<ArgumentProblem>,
@@ -130,6 +141,35 @@ export const command = (t: Tools) => ({
         "Grammes par papillote, absorption et dépôt appris de papillotes ou de bols pesés (colonnes hairG,strandAreaCm2,productG et, pour les bols, foils), avec fourchettes à 80 %.",
       details: [],
       options: { start: "chiffres réunis au départ (learn join) ; les chiffres de départ par défaut" },
+    },
+    clients: {
+      summary: "Les clients d’un dossier : qui, combien de plans, la dernière visite et dans quels fichiers.",
+      details: [
+        "Lit les fichiers .json du dossier même : plans, cartes, fichiers de clients et sauvegardes. Aucun plan ne nomme son client :",
+        "un fichier de client ou une sauvegarde le dit. unread : fichiers dont personne ne sait à qui ils sont.",
+      ],
+      options: {},
+    },
+    export: {
+      summary:
+        "Tout ce qu’un dossier contient d’un client, en fichier que Partline rouvre ou en page à lire.",
+      details: ["Il contient les réponses de santé et n’est pas verrouillé."],
+      options: {
+        client: "l’identifiant ou le nom, comme le verbe clients les donne",
+        out: "où l’écrire ; s’il finit par .html, c’est une page à lire",
+      },
+    },
+    erase: {
+      summary:
+        "Efface pour de bon un client d’un dossier : carte, plans et fichier, et lui seul des sauvegardes. Les techniques restent.",
+      details: [
+        "Sans --sure, dit ce qui partirait et ne change rien. Donne les fichiers supprimés et réécrits, et ceux qui ne se lisent pas :",
+        "regardez-les vous-même. Les copies dans d’autres dossiers et les feuilles imprimées ne sont pas atteintes.",
+      ],
+      options: {
+        client: "l’identifiant ou le nom, comme le verbe clients les donne",
+        sure: "yes : tout part pour de bon",
+      },
     },
     "learn export": {
       summary:

@@ -46,6 +46,7 @@ const visit = (consultation: Partial<Consultation> = {}, ...mixes: PlannedMix[])
     ...consultation,
   },
   mixes: mixes.length > 0 ? mixes : [mix()],
+  twice: [],
   now,
   days: { today, visit: today },
 })

@@ -105,6 +105,13 @@ const plans: Partial<Record<RuleName, readonly Plan[]>> = {
   ],
   "recent-relaxer": [yes("recentRelaxer")],
   "unknown-content": [yes("homeColour")],
+  // Lightened at the last visit, and drawn as it was then.
+  "coated-twice": [
+    {
+      ...inside,
+      lightened: inside.sections.filter(isFoil).map((section) => ({ on: "2026-01-05", level: 9, section })),
+    },
+  ],
   "over-legal-limit": [
     mixed({ product: "Off the shelf", developerVolume: 60, ratio: { lightener: 1, developer: 3 } }),
   ],

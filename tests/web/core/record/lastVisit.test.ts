@@ -1,6 +1,6 @@
 import { expect, it } from "vitest"
 import { lastVisit } from "../../../../web/core/record/lastVisit"
-import { nextService } from "../../../../web/core/regrowth/nextService"
+import { nextService } from "../../../../web/core/record/nextService"
 import { servedPlan } from "../../../support/servedPlan"
 
 const zone = "Europe/London"

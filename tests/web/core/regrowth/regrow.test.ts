@@ -5,9 +5,10 @@ import { setMeasuredRegrowth } from "../../../../web/core/edits/plan/setMeasured
 import { measured } from "../../../../web/core/figures/measured"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
 import { openPlan, savePlan } from "../../../../web/core/file/planFile"
+import { lightenedAfter } from "../../../../web/core/record/lightenedAfter"
+import { nextService } from "../../../../web/core/record/nextService"
 import { coatedTwice } from "../../../../web/core/regrowth/coatedTwice"
-import { growthSince, lightenedAfter } from "../../../../web/core/regrowth/lightened"
-import { nextService } from "../../../../web/core/regrowth/nextService"
+import { growthSince } from "../../../../web/core/regrowth/lightened"
 import {
   proposeRegrowth,
   type RegrowthAction,

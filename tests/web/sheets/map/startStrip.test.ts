@@ -40,6 +40,28 @@ describe("where product starts, drawn on the map", () => {
     }
   })
 
+  it("is cut off by a line at life size where hair lightened before may begin, and says so in every language", () => {
+    const [first] = examplePlan().sections.filter(isFoil)
+    const then = { ...first, rootDistanceMm: 20, strand: { from: 0, to: 1 } }
+    const now = { ...then, rootDistanceMm: 6, strand: { from: 0, to: 0.1 } }
+    const lightened = [{ on: "2026-03-09", level: 9, section: then }]
+    const [start] = startsIn({ ...examplePlan(), date: "2026-05-18", sections: [now], lightened })
+    for (const [language, words] of everyLanguage) {
+      const [{ items }] = startStrips([start], 95, pressOf({ words, language }, sheetFonts))
+      const uprights = items.flatMap((item) =>
+        item.kind === "lines"
+          ? item.paths.flatMap(([[x], [end]]) => (x === end ? [Number(x.toFixed(1))] : []))
+          : [],
+      )
+      // Ten weeks at 10 mm a month, the least: 23.1 mm, from 20 mm.
+      expect(uprights.sort((a, b) => a - b)).toEqual([0, 43.1])
+      const hatched = items.flatMap((item) => (item.kind === "hatch" ? item.segments.map(([[x]]) => x) : []))
+      expect(Math.min(...hatched)).toBeCloseTo(43.08, 2)
+      const said = items.flatMap((item) => (item.kind === "text" ? [item.text] : [])).join(" ")
+      expect(said).toContain("43–52")
+    }
+  })
+
   it("is shown for every foil of a plan, once", () => {
     const plan = examplePlan()
     const foils = plan.sections.filter(isFoil)

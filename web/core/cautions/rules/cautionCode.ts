@@ -39,6 +39,8 @@ export type CautionCode =
   | { code: "extensions" }
   | { code: "strand-test-first" }
   | { code: "overlap" }
+  /** Foils of one mix that would coat lightened hair: from where to where along the strand, mm from the scalp. */
+  | { code: "coated-twice"; foils: readonly number[]; fromMm: number; toMm: number }
   | { code: "porous" }
   | { code: "over-legal-limit"; mix: string; onHeadPercent: number; mostPercent: number }
   | { code: "hairline-strength"; mix: string; volume: number; mostVolume: number }

@@ -1,5 +1,5 @@
 import { hairStates, hasHistory } from "../../document/consultation"
-import { caution, type Rule, said, stop, when } from "./rule"
+import { caution, type Found, type PlannedTwice, type Rule, said, stop, when } from "./rule"
 
 /** What the hair has been through. */
 export const hairRules = {
@@ -78,6 +78,13 @@ export const hairRules = {
     source: "dye-diffusion",
     finds: ({ consultation }) => when(hasHistory(consultation, "lightened"), { code: "overlap" }),
   }),
+  "coated-twice": stop({
+    decides: "colourist",
+    isPublic: true,
+    field: "regrowth",
+    source: "dye-diffusion",
+    finds: ({ twice }) => [...new Set(twice.map(({ mix }) => mix))].map((mix) => coatedTwice(mix, twice)),
+  }),
   porous: caution({
     decides: "colourist",
     isPublic: true,
@@ -90,3 +97,13 @@ export const hairRules = {
       ),
   }),
 } satisfies Record<string, Rule>
+
+/** The foils of a mix that would coat lightened hair; an override is for these foils and this stretch, to the centimetre. */
+function coatedTwice(mix: string, twice: readonly PlannedTwice[]): Found {
+  const own = twice.filter((each) => each.mix === mix)
+  const foils = [...new Set(own.map(({ foil }) => foil))].sort((a, b) => a - b)
+  const fromMm = Math.min(...own.map((each) => each.fromMm))
+  const toMm = Math.max(...own.map((each) => each.toMm))
+  const about = `${foils.join(", ")}: ${Math.floor(fromMm / 10)}–${Math.ceil(toMm / 10)} cm`
+  return { why: { code: "coated-twice", foils, fromMm, toMm }, mixes: [mix], about }
+}

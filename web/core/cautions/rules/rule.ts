@@ -11,6 +11,8 @@ export type Visit = {
   /** The allergies that stand on the client's card. */
   standing: readonly StandingAllergy[]
   mixes: readonly PlannedMix[]
+  /** Every foil that would coat lightened hair. */
+  twice: readonly PlannedTwice[]
   now: Now
   days: Days
 }
@@ -31,6 +33,9 @@ export type PlannedMix = {
   /** A weaker mix on the ends of a strand that it is on the roots of. */
   over?: { mix: string; volume: number } | undefined
 }
+
+/** A foil that would coat lightened hair, by its number and its mix: from where to where along the strand, mm from the scalp. */
+export type PlannedTwice = { foil: number; mix: string; fromMm: number; toMm: number }
 
 /** What the toners go by among the mixes, which have a letter. */
 export const tonerIds = { toner: "toner", rootShade: "root-shade" } as const
@@ -64,6 +69,7 @@ export type FieldName =
   | "history"
   | "stretch"
   | "porosity"
+  | "regrowth"
   | "formula"
   | "timing"
 

@@ -33,6 +33,7 @@ export const ruleNames: typeof english = {
   extensions: "Extensions",
   "strand-test-first": "Zuerst eine Probesträhne",
   overlap: "Schon blondiert",
+  "coated-twice": "Blondiertes Haar noch einmal eingestrichen",
   porous: "Poröses Haar",
   "over-legal-limit": "Über der erlaubten Stärke",
   "hairline-strength": "Entwickler an der Haarlinie",

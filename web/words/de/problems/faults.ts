@@ -34,6 +34,7 @@ const a: Record<DocumentName, string> = {
   backup: `eine ${documents.backup}`,
   start: `eine ${documents.start}`,
   card: `eine ${documents.card}`,
+  client: `eine ${documents.client}`,
 }
 const savedBy: Record<DocumentName, string> = {
   plan: `ein von Partline gesicherter ${documents.plan}`,
@@ -41,6 +42,7 @@ const savedBy: Record<DocumentName, string> = {
   backup: `eine von Partline gesicherte ${documents.backup}`,
   start: `eine von Partline gesicherte ${documents.start}`,
   card: `eine von Partline gesicherte ${documents.card}`,
+  client: `eine von Partline gesicherte ${documents.client}`,
 }
 const of: Record<DocumentName, string> = {
   plan: "eines Plans",
@@ -48,6 +50,7 @@ const of: Record<DocumentName, string> = {
   backup: "einer Datensicherung",
   start: "einer Datei zusammengeführter Werte",
   card: "einer Kundenkarte",
+  client: "einer Datei eines Gastes",
 }
 
 /** How fields must go together. */

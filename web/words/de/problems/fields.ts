@@ -209,4 +209,5 @@ export const documents: typeof english.documents = {
   backup: "Datensicherung",
   start: "Datei zusammengeführter Werte",
   card: "Kundenkarte",
+  client: "Datei eines Gastes",
 }

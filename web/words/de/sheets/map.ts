@@ -43,6 +43,9 @@ export const map: typeof english = (t, common) => ({
     foils: common.foils,
     foilCount: common.foilCount,
     starts: "Beginn des Produkts, Originalgröße",
+    /** Where lightened hair may begin, off the scalp. */
+    notPast: ({ low, high }) =>
+      `blondiert ab ${t.spread(t.whole(low), t.mm(high))}: kein Produkt hinter der Linie`,
     stitches: "Stich/Abstand, mm, Originalgröße",
     stitch: ({ stitchMm, gapMm, dipMm }) => `${half(t, stitchMm)}/${half(t, gapMm)}, Tiefe ${half(t, dipMm)}`,
     scale: "50 mm auf dem Kopf, in jeder Ansicht",

@@ -33,6 +33,7 @@ export const ruleNames = {
   extensions: "Extensions",
   "strand-test-first": "Strand test first",
   overlap: "Already lightened",
+  "coated-twice": "Lightened hair coated again",
   porous: "Porous hair",
   "over-legal-limit": "Over the legal strength",
   "hairline-strength": "Developer at the hairline",

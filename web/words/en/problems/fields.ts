@@ -210,4 +210,5 @@ export const documents: Record<DocumentName, string> = {
   backup: "backup",
   start: "file of joined figures",
   card: "client card",
+  client: "file of one client",
 }

@@ -68,6 +68,9 @@ const ruler = (t: Tools, common: Names) => ({
   foilCount: common.foilCount,
   /** How far off the scalp, drawn. */
   starts: "Product start, true size",
+  /** Where lightened hair may begin, off the scalp. */
+  notPast: ({ low, high }: { low: number; high: number }) =>
+    `lightened from ${t.spread(t.whole(low), t.mm(high))}: no product past the line`,
   stitches: "Stitch/gap, mm, true size",
   stitch: ({ stitchMm, gapMm, dipMm }: { stitchMm: number; gapMm: number; dipMm: number }) =>
     `${half(t, stitchMm)}/${half(t, gapMm)}, dip ${half(t, dipMm)}`,

@@ -33,6 +33,7 @@ export const ruleNames = {
   extensions: "Extensiones",
   "strand-test-first": "Antes, prueba de mechón",
   overlap: "Ya decolorado",
+  "coated-twice": "Cabello decolorado cubierto otra vez",
   porous: "Cabello poroso",
   "over-legal-limit": "Sobre la concentración legal",
   "hairline-strength": "Oxidante en el contorno",

@@ -211,4 +211,5 @@ export const documents: Record<DocumentName, string> = {
   backup: "una copia de respaldo",
   start: "un archivo de cifras reunidas",
   card: "una ficha de cliente",
+  client: "un archivo de cliente",
 }

@@ -67,6 +67,9 @@ const ruler = (t: Tools, common: Names) => ({
   foils: common.foils,
   foilCount: common.foilCount,
   starts: "Inicio del producto, tamaño real",
+  /** Where lightened hair may begin, off the scalp. */
+  notPast: ({ low, high }: { low: number; high: number }) =>
+    `decolorado desde ${t.spread(t.whole(low), t.mm(high))}: sin producto tras la línea`,
   stitches: "Puntada/espacio, mm, tamaño real",
   stitch: ({ stitchMm, gapMm, dipMm }: { stitchMm: number; gapMm: number; dipMm: number }) =>
     `${half(t, stitchMm)}/${half(t, gapMm)}, prof. ${half(t, dipMm)}`,

@@ -74,6 +74,8 @@ export const clientCautions = (t: Tools) =>
       "Cheveux traités chimiquement et aucun test mèche noté. Tester d’abord une mèche avec ce mélange.",
     overlap:
       "Une partie des cheveux est déjà éclaircie. Ne pas chevaucher sauf si le mode d’emploi le permet ; protéger les pointes ; contrôler à 5 minutes.",
+    "coated-twice": ({ foils, fromMm, toMm }) =>
+      `${t.count(foils.length, { one: "La papillote", other: "Les papillotes" })} ${t.and(foils.map(String))} ${t.count(foils.length, { one: "couvrirait", other: "couvriraient" })} des cheveux déjà éclaircis, de ${t.whole(fromMm)} à ${t.mm(toMm)} du cuir chevelu. Ne couvrir que la repousse, ou passer.`,
     porous:
       "Les cheveux poreux s’éclaircissent et se patinent vite. Premier contrôle à 5 minutes ; patiner en dernier.",
   }) satisfies Sentences<ClientCode>

@@ -33,6 +33,7 @@ export const ruleNames = {
   extensions: "Extensions en place",
   "strand-test-first": "Test mèche d’abord",
   overlap: "Déjà éclaircis",
+  "coated-twice": "Cheveux éclaircis repris",
   porous: "Cheveux poreux",
   "over-legal-limit": "Au-delà de la force légale",
   "hairline-strength": "Oxydant à la lisière",

@@ -210,6 +210,7 @@ export const documents: Record<DocumentName, string> = {
   backup: "une sauvegarde",
   start: "un fichier de chiffres réunis",
   card: "une carte de suivi",
+  client: "un fichier de client",
 }
 
 /** The same after a thing that is part of it. */
@@ -219,4 +220,5 @@ export const ofDocuments: Record<DocumentName, string> = {
   backup: "d’une sauvegarde",
   start: "d’un fichier de chiffres réunis",
   card: "d’une carte de suivi",
+  client: "d’un fichier de client",
 }

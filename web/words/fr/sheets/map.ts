@@ -67,6 +67,9 @@ const ruler = (t: Tools, common: Names) => ({
   foils: common.foils,
   foilCount: common.foilCount,
   starts: "Début du produit, taille réelle",
+  /** Where lightened hair may begin, off the scalp. */
+  notPast: ({ low, high }: { low: number; high: number }) =>
+    `éclairci dès ${t.spread(t.whole(low), t.mm(high))} : pas de produit après le trait`,
   stitches: "Maille/écart réels, mm",
   stitch: ({ stitchMm, gapMm, dipMm }: { stitchMm: number; gapMm: number; dipMm: number }) =>
     `${half(t, stitchMm)}/${half(t, gapMm)}, prof. ${half(t, dipMm)}`,

@@ -33,6 +33,7 @@ export const ruleNames: Record<RuleName, string> = {
   extensions: "Нарощене волосся",
   "strand-test-first": "Спочатку тест на пасмі",
   overlap: "Уже освітлене",
+  "coated-twice": "Освітлене волосся вкрито ще раз",
   porous: "Пористе волосся",
   "over-legal-limit": "Понад законну концентрацію",
   "hairline-strength": "Окислювач на лінії росту",

@@ -211,4 +211,5 @@ export const documents: Record<DocumentName, string> = {
   backup: "резервна копія",
   start: "файл об’єднаних цифр",
   card: "картка клієнта",
+  client: "файл клієнта",
 }

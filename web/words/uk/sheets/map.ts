@@ -45,6 +45,8 @@ export const map = (t: Tools, common: Names): MapWords => ({
     foils: common.foils,
     foilCount: common.foilCount,
     starts: "Початок засобу, 1:1",
+    /** Where lightened hair may begin, off the scalp. */
+    notPast: ({ low, high }) => `освітлено від ${t.spread(t.whole(low), t.mm(high))}: далі лінії без засобу`,
     stitches: "Стібок/проміжок, мм, 1:1",
     stitch: ({ stitchMm, gapMm, dipMm }) => `${half(t, stitchMm)}/${half(t, gapMm)}, гл. ${half(t, dipMm)}`,
     scale: "50 мм на голові, у кожному виді",

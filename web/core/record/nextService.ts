@@ -1,7 +1,7 @@
 import type { Plan } from "../document/schema"
 import { nextVisit } from "../document/visits"
 import { limits } from "../fields/limits"
-import { lightenedAfter } from "./lightened"
+import { lightenedAfter } from "./lightenedAfter"
 
 /**
  * The plan of the next visit, on a day of the calendar: it brings what does not change, asks again what belongs to the day,

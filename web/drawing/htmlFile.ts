@@ -1,4 +1,4 @@
-import { escaped } from "../pens/svgPen"
+import { escaped } from "./escaped"
 
 /** Turned writing and what cannot be seen: neither belongs on a page that others open. */
 const turning = /[\u202a-\u202e\u2066-\u2069]|\p{Cc}/gu
