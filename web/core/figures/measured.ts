@@ -9,6 +9,7 @@ import { headFigures } from "../../../presets/client/headSizes"
 import { tradeFigures } from "../../../presets/formula/tradeFigures"
 import { movesOf } from "../document/hairlineMoves"
 import type { Plan } from "../document/schema"
+import { remembered, rememberedByText, rememberedLast } from "../memory/remembered"
 import { figuresFor } from "./figuresFor"
 import { netFigures } from "./netFigures"
 import { type Overlap, sharedHair, takersBefore, toldOverlaps } from "./overlaps"
@@ -31,16 +32,8 @@ export type Measured = {
   byMix: ReadonlyMap<string, TotalsFigures>
 }
 
-const measuredPlans = new WeakMap<Plan, Measured>()
-
 /** Measures what has changed and remembers it for as long as the plan lives. */
-export function measured(plan: Plan): Measured {
-  const known = measuredPlans.get(plan) ?? measurePlan(plan)
-  measuredPlans.set(plan, known)
-  return known
-}
-
-function measurePlan(plan: Plan): Measured {
+export const measured = remembered((plan: Plan): Measured => {
   const head = headOf(plan)
   const shared = sharedHair(plan.sections, head)
   const before = takersBefore(shared)
@@ -60,7 +53,7 @@ function measurePlan(plan: Plan): Measured {
       plan.mixes.map(({ id }) => [id, total((section) => isFoil(section) && section.mix === id)]),
     ),
   }
-}
+})
 
 const totalWhere = (belongs: (section: Section) => boolean, all: Measured["sections"]) =>
   totalsOf(
@@ -88,51 +81,29 @@ export function netOf({ id }: Section, plan: Plan): SectionFigures {
 /** A section belongs to the zone in which the middle of its parting lies. */
 const middleOf = ({ parting }: Section) => parting[parting.length >> 1]
 
-type Known = { head: Head; hair: Plan["hair"]; ruling: TradeFigures; figures: SectionFigures }
-const measuredSections = new WeakMap<Section, Known>()
-
 /** The figures of one section on the plan's head and hair, remembered until either, or what rules it, is another. */
-export function figuresOf(section: Section, plan: Plan): SectionFigures {
-  const head = headOf(plan)
-  const { hair } = plan
-  const ruling = figuresFor(section, plan)
-  const known = measuredSections.get(section)
-  if (known?.head === head && known.hair === hair && known.ruling === ruling) return known.figures
-  const figures = measureSection(section, head, hair, ruling)
-  measuredSections.set(section, { head, hair, ruling, figures })
-  return figures
-}
+export const figuresOf = (section: Section, plan: Plan): SectionFigures =>
+  figuresOn(section, { head: headOf(plan), hair: plan.hair, ruling: figuresFor(section, plan) })
 
-const heads = new Map<string, Head>()
-const scalps = new Map<string, Pick<Head, "axes" | "surface">>()
+const figuresOn = rememberedLast(
+  (a: { head: Head; hair: Plan["hair"]; ruling: TradeFigures }, b: typeof a) =>
+    a.head === b.head && a.hair === b.hair && a.ruling === b.ruling,
+  (section: Section, { head, hair, ruling }): SectionFigures => measureSection(section, head, hair, ruling),
+)
+
 const mostHeads = 8
 
-/** Asked for again and again while one plan is measured. */
-let last: { asked: Plan["head"]; made: Head } | null = null
-
 /** The head of a plan; the same object for the same size and hairline, with the same scalp for the same size. */
-export function headOf({ head: asked }: Pick<Plan, "head">): Head {
-  if (last?.asked !== asked) last = { asked, made: headFor(asked) }
-  return last.made
-}
+export const headOf = ({ head }: Pick<Plan, "head">): Head => headAsked(head)
 
-const headFor = ({ size, hairline }: Plan["head"]): Head =>
-  recall(heads, [size, hairline], () => {
-    const { axes, surface } = recall(scalps, size, () => scalpOf(size))
-    return makeHeadFromAxes(axes, hairline.form, movesOf(hairline), surface)
-  })
+const headAsked = remembered(({ size, hairline }: Plan["head"]) => headFor({ size, hairline }))
 
-function scalpOf(size: Plan["head"]["size"]) {
+const headFor = rememberedByText(mostHeads, ({ size, hairline }: Pick<Plan["head"], "size" | "hairline">) => {
+  const { axes, surface } = scalpFor(size)
+  return makeHeadFromAxes(axes, hairline.form, movesOf(hairline), surface)
+})
+
+const scalpFor = rememberedByText(mostHeads, (size: Plan["head"]["size"]) => {
   const axes = fitAxes(size, headFigures)
   return { axes, surface: headSurface(axes) }
-}
-
-/** What was made for a key, or is made now; the ones last asked for are kept. */
-function recall<Made>(made: Map<string, Made>, key: unknown, make: () => Made): Made {
-  const text = JSON.stringify(key)
-  const found = made.get(text) ?? make()
-  made.delete(text)
-  made.set(text, found)
-  for (const oldest of made.keys()) if (made.size > mostHeads) made.delete(oldest)
-  return found
-}
+})

@@ -3,6 +3,7 @@ import { type Foil, isFoil } from "../../../geometry/section/section"
 import type { Lightened, Plan } from "../document/schema"
 import { headOf } from "../figures/measured"
 import { leastToldCm2 } from "../figures/overlaps"
+import { remembered } from "../memory/remembered"
 import { growthSince, isOfFoil, type LightenedFoil, startMm } from "./lightened"
 import { beginsAt } from "./sectionStates"
 import { strandLengthCm } from "./strandLength"
@@ -13,17 +14,13 @@ export type CoatedTwice = { foil: Foil; lightened: LightenedFoil; fromMm: number
 /** Less than this along the strand, mm, is the width of a brush's edge. */
 const leastMm = 0.5
 
-const known = new WeakMap<Plan, readonly CoatedTwice[]>()
-
 /**
  * Every foil that would coat lightened hair, found where bands meet on the scalp and where product and lightened hair meet
  * along the strand. Both ends are taken as near to each other as they may be.
  */
-export function coatedTwice(plan: Plan): readonly CoatedTwice[] {
-  const found = known.get(plan) ?? plan.sections.filter(isFoil).flatMap((foil) => twiceOf(foil, plan))
-  known.set(plan, found)
-  return found
-}
+export const coatedTwice = remembered((plan: Plan): readonly CoatedTwice[] =>
+  plan.sections.filter(isFoil).flatMap((foil) => twiceOf(foil, plan)),
+)
 
 const twiceOf = (foil: Foil, plan: Plan): CoatedTwice[] =>
   (plan.lightened ?? []).filter(isOfFoil).flatMap((lightened) => {
