@@ -1,15 +1,10 @@
-import type { Piece } from "../../../core/kinds/kindRecord"
 import type { ChairWords } from "../../en/chair/chair"
 import type { Tools } from "../../tools"
-import { pieces } from "../common/pieces"
+import { pieceAsObject, pieces } from "../common/pieces"
 import { buttons } from "./buttons"
 import { calls, toners } from "./calls"
 import { emergencies } from "./emergencies"
 import { floor } from "./floor"
-
-/** As the object of what is done to it. */
-const object = (piece: Piece = "foil") =>
-  ({ foil: "фольгу", panel: "панель", both: "фольгу чи панель" })[piece]
 
 export const chair = (t: Tools): ChairWords => ({
   title: "Біля крісла",
@@ -77,11 +72,11 @@ export const chair = (t: Tools): ChairWords => ({
     "no-such-foil": ({ piece }) =>
       `${piece === "panel" ? "Такої панелі" : "Такої фольги"} в цій процедурі немає.`,
     "off-since": ({ foil, atMin, piece }) =>
-      `${t.capital(object(piece))} ${foil} знято на хвилині ${t.number(atMin, 1)}.`,
+      `${t.capital(pieceAsObject(piece))} ${foil} знято на хвилині ${t.number(atMin, 1)}.`,
     "on-since": ({ foil, atMin, piece }) =>
       `${t.capital(pieces(t).names([foil], piece))} на волоссі з хвилини ${t.number(atMin, 1)}; її час іде звідти.`,
     "never-on": ({ foil, piece }) =>
-      `${t.capital(object(piece))} ${foil} не позначено як накладену, тож її не зняти. Виберіть її і спочатку торкніться «${buttons.wentOnEarlier}».`,
+      `${t.capital(pieceAsObject(piece))} ${foil} не позначено як накладену, тож її не зняти. Виберіть її і спочатку торкніться «${buttons.wentOnEarlier}».`,
     "heat-never-on": `«${buttons.heatOn}» не натискали, тож тепло не прибрати.`,
     "no-heat-planned": "Тепла не заплановано.",
     "heat-once": ({ state, atMin }) =>
@@ -98,7 +93,7 @@ export const chair = (t: Tools): ChairWords => ({
 
   notes: {
     "counts-from-earliest": ({ foil, fromMin, piece }) =>
-      `${t.capital(object(piece))} ${foil} не позначено як накладену; її час рахується з хвилини ${t.number(fromMin, 1)}, найранішої можливої.`,
+      `${t.capital(pieceAsObject(piece))} ${foil} не позначено як накладену; її час рахується з хвилини ${t.number(fromMin, 1)}, найранішої можливої.`,
     "counts-from-now": ({ foil, fromMin, piece }) =>
       `${t.capital(pieces(t).names([foil], piece))} рахується відтепер. Якщо її накладено раніше, торкніться «${buttons.undo}», потім «${buttons.wentOnEarlier}»: тоді час піде з хвилини ${t.number(fromMin, 1)}.`,
     "in-words": ({ words }) => words,
@@ -110,7 +105,7 @@ export const chair = (t: Tools): ChairWords => ({
     "slept-or-set-forward": ({ byMs }) =>
       `Пристрій спав або його годинник переведено вперед (${t.duration(byMs)}). Рахується довший час.`,
     "set-back-while-closed": ({ byMs, piece }) =>
-      `Поки сторінку було закрито, годинник пристрою переведено назад (щонайменше ${t.duration(byMs)}). Перевірте зараз кожну ${object(piece)}: вона могла бути на волоссі довше, ніж показано.`,
+      `Поки сторінку було закрито, годинник пристрою переведено назад (щонайменше ${t.duration(byMs)}). Перевірте зараз кожну ${pieceAsObject(piece)}: вона могла бути на волоссі довше, ніж показано.`,
     "in-words": ({ words }) => words,
   },
 
