@@ -136,6 +136,19 @@ it("keeps the core pure: no page, no store, no database, no clock of the system"
   expect(faults).toEqual([])
 })
 
+it("remembers nothing in the core but through the one helper for it", () => {
+  const memory = /\bWeakMap\b|^let |^(export )?const \w+(: .+)? = (new (Map|Set|Array)(<.*>)?\(\)|\{\})$/
+  const faults = codeUnder("web/core")
+    .filter((file) => file !== "web/core/memory/remembered.ts")
+    .flatMap((file) =>
+      textOf(file)
+        .split("\n")
+        .filter((line) => memory.test(line))
+        .map((line) => `${file}: ${line.trim()}`),
+    )
+  expect(faults).toEqual([])
+})
+
 it("keeps each library behind one door, the database in storage and stores in the session", () => {
   const doors: Record<string, RegExp> = {
     "zod/mini": /^web\/core\/fields\/zod\.ts$/,
@@ -187,10 +200,8 @@ it("geometry needs no library", () => {
   expect(outside).toEqual([])
 })
 
-it("has no file that is more than one room: at most 300 lines but for words", () => {
-  const long = all.filter(
-    (file) => isCode(file) && !file.startsWith("web/words/") && textOf(file).split("\n").length > 300,
-  )
+it("has no file that is more than one room: at most 300 lines", () => {
+  const long = all.filter((file) => isCode(file) && textOf(file).split("\n").length > 300)
   expect(long).toEqual([])
 })
 

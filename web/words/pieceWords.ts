@@ -1,6 +1,9 @@
 import type { Piece } from "../core/kinds/kindRecord"
 import type { Forms, Tools } from "./tools"
 
+/** What is told of some sections, with what those are called where it is known. */
+export type OfPieces<T> = T extends unknown ? T & { piece?: Piece } : never
+
 /** What sections are called together: foils, painted panels, or some of each. */
 export function pieceWords(t: Tools, forms: Readonly<Record<Piece, Forms>>) {
   /** The word before their numbers. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest"
-import { densityAt, hairsRange, lengthCmAt, linearGPerCm } from "../../../geometry/hair/hair"
+import { densityAt, hairsRange, lengthCmAt, linearGPerCm, pastBandMm } from "../../../geometry/hair/hair"
 import { makeHeadFromAxes } from "../../../geometry/scalp/head"
+import { zonePlanes } from "../../../geometry/scalp/zones"
 import type { Vec3 } from "../../../geometry/surface/vec3"
 import { tradeFigures } from "../../../presets/formula/tradeFigures"
 import { evenHair } from "../../support/sections"
@@ -71,5 +72,38 @@ it("counts hairs with a range", () => {
     low: 560,
     mid: 800,
     high: 1120,
+  })
+})
+
+it("counts by the middle factor where that is not 1", () => {
+  expect(hairsRange(800, { ...figures, hairsFactor: { low: 0.5, mid: 0.75, high: 1.25 } }).mid).toBe(600)
+})
+
+it("is past the sparser band once the blend into it is over: half of it lies behind the band", () => {
+  expect(pastBandMm({ ...figures, hairlineBandMm: 11, hairlineBlendMm: 6 })).toBe(14)
+})
+
+describe("where one region passes into the next", () => {
+  // A plain ball of 100 mm half axes cannot be had; a long head shows which axis a place is measured by.
+  const long = makeHeadFromAxes([0.8, 1.25, 0.9], "round")
+  const at = (x: number, y: number, z: number): Vec3 => [x * 0.8, y * 1.25, z * 0.9]
+  const hair = { ...evenHair(0, { densityPerCm2: 200 }), lengthCm: { front: 12, sides: 31, back: 44 } }
+  const reach = figures.regionBlendMm / 2
+  const density = (point: Vec3) => densityAt(long, hair, figures, point, 1000)
+
+  it("stands halfway on the plane itself, and is whole half a blend past it", () => {
+    const side = (y: number) => density(at(60, y, zonePlanes.topZ - reach))
+    expect(side(zonePlanes.backY)).toBeCloseTo(200 * (0.8 + 0.9) * 0.5, 6)
+    expect(side(zonePlanes.backY + reach)).toBeCloseTo(200 * 0.8, 6)
+    expect(side(zonePlanes.backY - reach)).toBeCloseTo(200 * 0.9, 6)
+    const top = (y: number) => density(at(0, y, zonePlanes.topZ + reach))
+    expect(top(reach)).toBeCloseTo(200 * 0.98, 6)
+    expect(top(-reach)).toBeCloseTo(200, 6)
+  })
+
+  it("has its length by its place on a head of usual size", () => {
+    const { from, to } = figures.frontLengthMm
+    expect(lengthCmAt(long, hair, figures, at(0, (from + to) / 2, 80))).toBeCloseTo((12 + 31) / 2, 6)
+    expect(lengthCmAt(long, hair, figures, at(0, from, 80))).toBeCloseTo(31, 6)
   })
 })

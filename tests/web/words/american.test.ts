@@ -67,6 +67,7 @@ const alone = {
   heatMin: null,
   isDried: true,
   breaks: 0,
+  piece: "foil",
 } as const
 
 const overridden = {

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest"
 import { emergencies } from "../../../presets/chair/emergencies"
 import type { CallCode } from "../../../web/core/chair/callCode"
 import type { ClockNote, TapNote } from "../../../web/core/document/serviceRecord"
-import type { Said } from "../../../web/session/chair/chairSaid"
+import { chairSaid, type Said } from "../../../web/session/chair/chairSaid"
 import { alarmWords } from "../../../web/words/en/chair/alarmWords"
 import { type Coded, type Sentences, say } from "../../../web/words/say"
 import { toolsOf } from "../../../web/words/tools"
@@ -65,6 +65,14 @@ function said<T extends Coded>(sentences: Sentences<T>, samples: Samples<T>): st
   return (Object.values(samples) as T[]).map((sample) => say(sentences, sample))
 }
 
+const ofPanels = (samples: Samples<CallCode>) =>
+  Object.fromEntries(
+    Object.entries(samples).map(([code, call]) => [
+      code,
+      { ...call, ...("foils" in call && { piece: "panel" }) },
+    ]),
+  ) as Samples<CallCode>
+
 describe.each(everyLanguage)("the words of the chair in %s", (_, { chair }) => {
   it("say every call, refusal and note", () => {
     const all = [
@@ -94,6 +102,22 @@ describe.each(everyLanguage)("the words of the chair in %s", (_, { chair }) => {
     ].join(" ")
     const named = [...sentences.matchAll(/[“„«]\u00a0?(.+?)\u00a0?[”“»]/g)].map(([, inner]) => inner)
     expect(new Set(named)).toEqual(new Set([...buttons, toners[1]]))
+  })
+  it("speak of no foil where all that was placed are painted panels", () => {
+    const panels = [{ id: "p", mapNumber: 2, limitMin: 45, firstLookMin: 10, kind: "painted" as const }]
+    const tapped: Said[] = [
+      ...Object.values(refusals),
+      ...Object.values(notes),
+      ...Object.values(clockNotes),
+    ].map((each) => ("foil" in each ? { ...each, foil: 2 } : each))
+    const all = [
+      ...tapped.map((each) => chairSaid([each], chair, panels)),
+      ...said(chair.calls.shown, ofPanels(calls)),
+      ...said(chair.calls.spoken, ofPanels(calls)),
+      chair.stillOn([2], "panel"),
+      alarmWords({ what: "faint", step: "end" }, [2], chair.emergencies, "panel"),
+    ]
+    expect(all.filter((sentence) => /foil|folie|papel|papillote|фольг/i.test(sentence))).toEqual([])
   })
   it("say every step of every emergency, and name no source", () => {
     for (const { name, steps } of emergencies)

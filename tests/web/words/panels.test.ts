@@ -4,6 +4,16 @@ import { everyLanguage } from "../../support/words"
 /** What a foil is called in each language. */
 const foil = /foil|folie|papel|papillote|фольг/i
 
+const usual = {
+  pace: "usual",
+  people: 1,
+  rinse: "each",
+  bookingMin: null,
+  heatMin: null,
+  isDried: true,
+  breaks: 0,
+} as const
+
 describe.each(everyLanguage)(
   "a plan of painted panels in %s",
   (_, { chair, timing, placement, cautions }) => {
@@ -17,6 +27,8 @@ describe.each(everyLanguage)(
       chair.floor.noneOn(piece),
       chair.floor.tapFoil(piece),
       chair.floor.outlook({ lastOnMin: 20, rinseMin: 60 }, piece),
+      timing.settings.off(piece),
+      timing.settings.line({ ...usual, piece }),
       timing.figures.lastOn(piece),
       timing.figures.lastOff(piece),
       timing.table.title(piece),

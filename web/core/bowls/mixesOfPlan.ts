@@ -5,6 +5,7 @@ import type { Mix, Plan } from "../document/schema"
 import { foilCount } from "../figures/foilCount"
 import type { Piece } from "../kinds/kindRecord"
 import { pieceOf } from "../kinds/kindRecords"
+import { remembered } from "../memory/remembered"
 import type { Bowl } from "../mixing/bowls"
 import { placedInTurn } from "../mixing/bowls"
 import type { DeveloperChoice } from "../mixing/developer"
@@ -31,14 +32,10 @@ export type MixInPlan = {
   proposed: DeveloperChoice | null
 }
 
-const remembered = new WeakMap<Plan, readonly MixInPlan[]>()
-
 /** The mixes of a plan, worked out once for as long as the plan lives. */
-export function mixesOfPlan(plan: Plan): readonly MixInPlan[] {
-  const known = remembered.get(plan) ?? plan.mixes.map((mix) => plannedMix(mix, plan))
-  remembered.set(plan, known)
-  return known
-}
+export const mixesOfPlan = remembered((plan: Plan): readonly MixInPlan[] =>
+  plan.mixes.map((mix) => plannedMix(mix, plan)),
+)
 
 function plannedMix(mix: Mix, plan: Plan): MixInPlan {
   const sheet = sheetOf(mix.product, plan)

@@ -32,12 +32,3 @@ export const newCard = (id: string, name: string): ClientCard => ({
   note: "",
   consent: null,
 })
-
-/** The initials of a name, no more than a plan may show. */
-export const initialsOf = (name: string, most: number): string =>
-  name
-    .split(/[\s-]+/u)
-    .flatMap((part) => [...part.matchAll(/[\p{L}\p{N}]/gu)].slice(0, 1).map(([letter]) => letter))
-    .slice(0, Math.min(3, most))
-    .join("")
-    .toLocaleUpperCase()

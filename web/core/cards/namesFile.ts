@@ -1,5 +1,6 @@
 import { letters } from "../fields/limits"
 import { nameWithin } from "../fields/nameWithin"
+import { csvRows } from "../text/csvRows"
 import { plainLetters } from "../text/plainLetters"
 
 /** A row of a list of clients. */
@@ -44,7 +45,7 @@ const headings: Readonly<Record<keyof NamedClient, readonly string[]>> = {
 
 /** Reads names, one a line, or a table with a heading; cells are parted by comma, semicolon or tab. */
 export function readNames(text: string, here: readonly { name: string; phone: string }[]): ReadNames {
-  const rows = rowsOf(text.replace(/^\uFEFF/, ""))
+  const rows = csvRows(text, separatorOf(text)).map(({ cells }) => cells)
   const columns = columnsOf(rows[0] ?? [])
   const body = columns ? rows.slice(1) : rows
   const place = columns ?? { name: 0, phone: 1, note: 2 }
@@ -53,7 +54,7 @@ export function readNames(text: string, here: readonly { name: string; phone: st
   const found = { clients: [] as NamedClient[], known: 0, empty: 0, unfit: [] as number[] }
   const taken = body.slice(0, mostNames)
   for (const [i, cells] of taken.entries()) {
-    const cell = (column: keyof NamedClient) => (cells[place[column] ?? -1] ?? "").trim()
+    const cell = (column: keyof NamedClient) => cells[place[column] ?? -1] ?? ""
     const client = { name: cell("name"), phone: cell("phone"), note: cell("note") }
     if (client.name === "") found.empty++
     else if (!fits(client)) found.unfit.push(first + i)
@@ -90,34 +91,6 @@ function columnsOf(heading: readonly string[]): Columns | null {
   }
   const columns: Columns = { ...find("name"), ...find("phone"), ...find("note") }
   return columns.name === undefined ? null : columns
-}
-
-/** The rows of a table. A cell in quotation marks may hold what parts cells, a line's end, and the mark itself twice. */
-function rowsOf(text: string): string[][] {
-  const separator = separatorOf(text)
-  const rows: string[][] = []
-  let row: string[] = []
-  let cell = ""
-  let quoted = false
-  const endCell = () => {
-    row.push(cell)
-    cell = ""
-  }
-  const endRow = () => {
-    endCell()
-    if (row.some((each) => each.trim() !== "")) rows.push(row)
-    row = []
-  }
-  for (let i = 0; i < text.length; i++) {
-    const letter = text[i]
-    if (quoted && letter === '"' && text[i + 1] === '"') cell += text[++i]
-    else if (letter === '"' && (quoted || cell.trim() === "")) quoted = !quoted
-    else if (!quoted && letter === separator) endCell()
-    else if (!quoted && (letter === "\n" || letter === "\r")) endRow()
-    else cell += letter === "\r" ? "" : letter
-  }
-  endRow()
-  return rows
 }
 
 /** What parts the cells of the first line most often. */

@@ -1,18 +1,13 @@
+import { remembered } from "../memory/remembered"
 import { plainLetters } from "../text/plainLetters"
 import type { CardEntry } from "./cardList"
 
 const digitsOf = (text: string) => text.replace(/\D/g, "")
 
-type Key = { name: string; digits: string }
-const keys = new WeakMap<CardEntry, Key>()
-
-function keyOf(entry: CardEntry): Key {
-  const known = keys.get(entry)
-  if (known) return known
-  const made = { name: plainLetters(entry.name), digits: digitsOf(entry.phone) }
-  keys.set(entry, made)
-  return made
-}
+const keyOf = remembered(({ name, phone }: CardEntry) => ({
+  name: plainLetters(name),
+  digits: digitsOf(phone),
+}))
 
 /** The cards that every word typed is in: somewhere in the name, or as figures in the phone number. */
 export function searchCards<Entry extends CardEntry>(

@@ -1,3 +1,4 @@
+import { rememberedLast } from "../memory/remembered"
 import type { Chair } from "./chair"
 
 /** What does not change while only time goes by. */
@@ -7,14 +8,11 @@ type Still = Pick<Chair, "foils" | "log" | "bowls" | "toners" | "heatMin">
 export function oncePerTap<C extends Pick<Chair, "foils" | "log"> & Partial<Still>, T>(
   work: (chair: C) => T,
 ): (chair: C) => T {
-  const known = new WeakMap<Chair["log"], { still: Partial<Still>; result: T }>()
-  return (chair) => {
-    const found = known.get(chair.log)
-    if (found && parts.every((part) => found.still[part] === chair[part])) return found.result
-    const result = work(chair)
-    known.set(chair.log, { still: chair, result })
-    return result
-  }
+  const worked = rememberedLast(
+    (before: C, now: C) => parts.every((part) => before[part] === now[part]),
+    (_: Chair["log"], chair: C) => work(chair),
+  )
+  return (chair) => worked(chair.log, chair)
 }
 
 const parts = ["foils", "bowls", "toners", "heatMin"] as const

@@ -11,6 +11,7 @@ import { headsGrown, strandFigures } from "../../../presets/placement/strands"
 import { zoneNames } from "../document/consultation"
 import type { Plan } from "../document/schema"
 import { headOf } from "../figures/measured"
+import { remembered, rememberedByText } from "../memory/remembered"
 
 /** What of a plan decides how its hair falls and where it is light, and how its front is worn: on the cheek, unless said. */
 export type FallingPlan = Pick<Plan, "head" | "hair" | "sections"> & { front?: WornFront }
@@ -30,7 +31,7 @@ export type Fall = {
 
 /** Lets the hair of a plan fall: first on one head, unless all have grown, to be seen at once; then on as many as the range asks for. */
 export function* fallsOf(plan: FallingPlan): Generator<Fall> {
-  if (last.key !== keyOf(plan)) yield fallOf(plan, 1)
+  if (grownOf(plan).length === 0) yield fallOf(plan, 1)
   yield fallOf(plan)
 }
 
@@ -56,14 +57,12 @@ export function fallOf(plan: FallingPlan, heads: number = headsGrown.value): Fal
 const usualParting = { kind: "centre" } as const
 
 /** What was grown last serves until head, hair, parting or whorl is another: a section changed only lightens anew. */
-let last: { key: string; grown: Strands[] } = { key: "", grown: [] }
+const grownLast = rememberedByText(1, (_: Pick<FallingPlan, "head" | "hair" | "front">): Strands[] => [])
 
-const keyOf = ({ head, hair, front = "cheek" }: FallingPlan) => JSON.stringify([head, hair, front])
+const grownOf = ({ head, hair, front = "cheek" }: FallingPlan) => grownLast({ head, hair, front })
 
 function grownFor(plan: FallingPlan, heads: number): Strands[] {
-  const key = keyOf(plan)
-  if (last.key !== key) last = { key, grown: [] }
-  const { grown } = last
+  const grown = grownOf(plan)
   const head = headOf(plan)
   const { hair } = plan
   const worn = { parting: plan.head.wornParting ?? usualParting, whorl: plan.head.whorl, front: plan.front }
@@ -83,14 +82,10 @@ function grownFor(plan: FallingPlan, heads: number): Strands[] {
 
 type Beside = Pick<Fall, "open" | "zones">
 
-const known = new WeakMap<Strands, Beside>()
-
 /** What only the picture needs of grown hair, worked out once. */
-function beside(head: Head, strands: Strands): Beside {
-  const made = known.get(strands) ?? { open: opennessOf(strands), zones: zonesOf(head, strands) }
-  known.set(strands, made)
-  return made
-}
+const beside = remembered(
+  (head: Head, strands: Strands): Beside => ({ open: opennessOf(strands), zones: zonesOf(head, strands) }),
+)
 
 const zonesOf = (head: Head, { roots }: Strands) =>
   Uint8Array.from(roots, (at) =>

@@ -9,6 +9,7 @@ import {
   rootsOf,
   type Section,
 } from "../../../geometry/section/section"
+import { remembered } from "../memory/remembered"
 
 /** What one mix along a strand takes: the hair that it coats, and its grams. */
 export type CoatFigures = {
@@ -72,14 +73,10 @@ const times = ({ low, mid, high }: Range, by: number): Range => ({
   high: high * by,
 })
 
-const known = new WeakMap<Foil, Foil>()
-
 /** A foil as if its own mix were all that is on it: nothing from its roots. The same object for as long as the foil lives. */
-function endsAlone(foil: Foil): Foil {
-  const made = known.get(foil) ?? {
+const endsAlone = remembered(
+  (foil: Foil): Foil => ({
     ...foil,
     rootDistanceMm: Math.max(foil.rootDistanceMm, rootsOf(foil)?.toMm ?? 0),
-  }
-  known.set(foil, made)
-  return made
-}
+  }),
+)

@@ -3,8 +3,7 @@ import { type FoilKind, isFoil, type Section } from "../../../geometry/section/s
 import { startingFigures } from "../../../presets/formula/startingFigures"
 import type { LearntFigures } from "../document/salon"
 import type { Plan } from "../document/schema"
-
-const joined = new WeakMap<LearntFigures, TradeFigures>()
+import { remembered } from "../memory/remembered"
 
 /**
  * The figures a section is measured by, in its own mix or in another: what the plan's salon has learnt comes before what
@@ -18,12 +17,17 @@ export function figuresFor(
   if (!salon || salon.learnt.length === 0 || !isFoil(section)) return startingFigures
   const product = mixes.find(({ id }) => id === mix)?.product
   const learnt = nearest(salon.learnt, product, section.kind)
-  if (!learnt) return startingFigures
-  const { lossG, soakGPerG, coatMgPerCm2 } = learnt
-  const ruling = joined.get(learnt) ?? { ...startingFigures, lossG, soakGPerG, coatMgPerCm2 }
-  joined.set(learnt, ruling)
-  return ruling
+  return learnt ? joined(learnt) : startingFigures
 }
+
+const joined = remembered(
+  ({ lossG, soakGPerG, coatMgPerCm2 }: LearntFigures): TradeFigures => ({
+    ...startingFigures,
+    lossG,
+    soakGPerG,
+    coatMgPerCm2,
+  }),
+)
 
 /** Learnt of this product and kind, else of the product, else of the kind, else of everything. */
 function nearest(learnt: readonly LearntFigures[], product: string | undefined, kind: FoilKind) {

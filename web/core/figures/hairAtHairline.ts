@@ -3,17 +3,12 @@ import { bandShape } from "../../../geometry/section/bandShape"
 import type { Section } from "../../../geometry/section/section"
 import { headPoint } from "../../../geometry/surface/frames"
 import { hairlineHairMm } from "../../../presets/client/hairlines"
-
-const remembered = new WeakMap<Section, WeakMap<Head, boolean>>()
+import { remembered } from "../memory/remembered"
 
 /** Whether any hair of a section grows near the hairline, wherever its parting lies; remembered while both live. */
-export function takesAtHairline(section: Section, head: Head): boolean {
-  const onHeads = remembered.get(section) ?? new WeakMap<Head, boolean>()
-  remembered.set(section, onHeads)
-  const known = onHeads.get(head) ?? leastBehindMm(section, head) <= hairlineHairMm.value
-  onHeads.set(head, known)
-  return known
-}
+export const takesAtHairline = remembered(
+  (section: Section, head: Head): boolean => leastBehindMm(section, head) <= hairlineHairMm.value,
+)
 
 /** How near the hairline hair is taken, mm along the scalp: the nearer long edge of the band rules. */
 export function leastBehindMm(section: Section, head: Head): number {

@@ -9,6 +9,7 @@ import { headFigures } from "../../../presets/client/headSizes"
 import { tradeFigures } from "../../../presets/formula/tradeFigures"
 import { movesOf } from "../document/hairlineMoves"
 import type { Plan } from "../document/schema"
+import { remembered, rememberedByText, rememberedLast } from "../memory/remembered"
 import { type CoatedFigures, coatedFigures } from "./coatFigures"
 import { figuresFor } from "./figuresFor"
 import { netFigures } from "./netFigures"
@@ -32,16 +33,8 @@ export type Measured = {
   byMix: ReadonlyMap<string, TotalsFigures>
 }
 
-const measuredPlans = new WeakMap<Plan, Measured>()
-
 /** Measures what has changed and remembers it for as long as the plan lives. */
-export function measured(plan: Plan): Measured {
-  const known = measuredPlans.get(plan) ?? measurePlan(plan)
-  measuredPlans.set(plan, known)
-  return known
-}
-
-function measurePlan(plan: Plan): Measured {
+export const measured = remembered((plan: Plan): Measured => {
   const head = headOf(plan)
   const shared = sharedHair(plan.sections, head)
   const before = takersBefore(shared)
@@ -59,7 +52,7 @@ function measurePlan(plan: Plan): Measured {
     byZone: { top: inZone("top"), left: inZone("left"), right: inZone("right"), back: inZone("back") },
     byMix: new Map(plan.mixes.map(({ id }) => [id, totalOfMix(id, foils)])),
   }
-}
+})
 
 const totalWhere = (belongs: (section: Section) => boolean, all: Measured["sections"]) =>
   totalsOf(
@@ -98,58 +91,43 @@ const middleOf = ({ parting }: Section) => parting[parting.length >> 1]
 
 /** What a section's figures follow from beside itself. */
 type Ground = { head: Head; hair: Plan["hair"]; own: TradeFigures; ofRoots: TradeFigures | null }
-type Known = Ground & { figures: CoatedFigures }
-const measuredSections = new WeakMap<Section, Known>()
-
-const rulingOf = (section: Section, plan: Plan) => (mix: string) => figuresFor(section, plan, mix)
 
 /** The figures of one section on the plan's head and hair, remembered until either, or what rules it, is another. */
 export function figuresOf(section: Section, plan: Plan): CoatedFigures {
-  const head = headOf(plan)
-  const { hair } = plan
-  const own = figuresFor(section, plan)
   const roots = isFoil(section) && rootsOf(section)
-  const ofRoots = roots ? figuresFor(section, plan, roots.mix) : null
-  const known = measuredSections.get(section)
-  if (known?.head === head && known.hair === hair && known.own === own && known.ofRoots === ofRoots)
-    return known.figures
-  const figures = coatedFigures(section, rulingOf(section, plan), (part, ruling) =>
-    measureSection(part, head, hair, ruling),
-  )
-  measuredSections.set(section, { head, hair, own, ofRoots, figures })
-  return figures
+  return figuresOn(section, {
+    head: headOf(plan),
+    hair: plan.hair,
+    own: figuresFor(section, plan),
+    ofRoots: roots ? figuresFor(section, plan, roots.mix) : null,
+  })
 }
 
-const heads = new Map<string, Head>()
-const scalps = new Map<string, Pick<Head, "axes" | "surface">>()
+const rulingOf = (section: Section, plan: Plan) => (mix: string) => figuresFor(section, plan, mix)
+
+const figuresOn = rememberedLast(
+  (a: Ground, b: Ground) =>
+    a.head === b.head && a.hair === b.hair && a.own === b.own && a.ofRoots === b.ofRoots,
+  (section: Section, { head, hair, own, ofRoots }: Ground): CoatedFigures => {
+    const mixOfRoots = isFoil(section) ? rootsOf(section)?.mix : undefined
+    const ruling = (mix: string) => (mix === mixOfRoots && ofRoots) || own
+    return coatedFigures(section, ruling, (part, figures) => measureSection(part, head, hair, figures))
+  },
+)
+
 const mostHeads = 8
 
-/** Asked for again and again while one plan is measured. */
-let last: { asked: Plan["head"]; made: Head } | null = null
-
 /** The head of a plan; the same object for the same size and hairline, with the same scalp for the same size. */
-export function headOf({ head: asked }: Pick<Plan, "head">): Head {
-  if (last?.asked !== asked) last = { asked, made: headFor(asked) }
-  return last.made
-}
+export const headOf = ({ head }: Pick<Plan, "head">): Head => headAsked(head)
 
-const headFor = ({ size, hairline }: Plan["head"]): Head =>
-  recall(heads, [size, hairline], () => {
-    const { axes, surface } = recall(scalps, size, () => scalpOf(size))
-    return makeHeadFromAxes(axes, hairline.form, movesOf(hairline), surface)
-  })
+const headAsked = remembered(({ size, hairline }: Plan["head"]) => headFor({ size, hairline }))
 
-function scalpOf(size: Plan["head"]["size"]) {
+const headFor = rememberedByText(mostHeads, ({ size, hairline }: Pick<Plan["head"], "size" | "hairline">) => {
+  const { axes, surface } = scalpFor(size)
+  return makeHeadFromAxes(axes, hairline.form, movesOf(hairline), surface)
+})
+
+const scalpFor = rememberedByText(mostHeads, (size: Plan["head"]["size"]) => {
   const axes = fitAxes(size, headFigures)
   return { axes, surface: headSurface(axes) }
-}
-
-/** What was made for a key, or is made now; the ones last asked for are kept. */
-function recall<Made>(made: Map<string, Made>, key: unknown, make: () => Made): Made {
-  const text = JSON.stringify(key)
-  const found = made.get(text) ?? make()
-  made.delete(text)
-  made.set(text, found)
-  for (const oldest of made.keys()) if (made.size > mostHeads) made.delete(oldest)
-  return found
-}
+})

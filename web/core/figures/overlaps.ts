@@ -4,6 +4,7 @@ import { type BandSpans, bandSpans, rowStep } from "../../../geometry/section/ba
 import { bandAreaCm2 } from "../../../geometry/section/cellAreas"
 import { sharedCm2 } from "../../../geometry/section/overlap"
 import { type Band, isFoil, type Section } from "../../../geometry/section/section"
+import { isSameList, rememberedLast } from "../memory/remembered"
 
 /** Two sections that take the same hair. The one that goes on first has it; the later one is the one to change. */
 export type Overlap = { earlier: Section; later: Section; areaCm2: number }
@@ -17,10 +18,10 @@ const roundingCm2 = 1e-3
 /** Every pair of sections that take the same hair, in order of application, however little. Hair left out twice is only left out. */
 export function sharedHair(sections: readonly Section[], head: Head): Overlap[] {
   const spans = sections.map((section) => bandSpans(section, head))
-  const areaOf = (earlier: number, later: number) => sharedCm2(spans[earlier], spans[later], head.surface)
-  return nearBefore(sections, spans).flatMap((before, later) =>
-    comparedWith(sections, before, later, head, areaOf).filter(({ areaCm2 }) => areaCm2 >= roundingCm2),
-  )
+  return nearBefore(sections, spans).flatMap((before, place) => {
+    const earlier = before.map((each) => sections[each])
+    return comparedWith(sections[place], { head, earlier }).filter(({ areaCm2 }) => areaCm2 >= roundingCm2)
+  })
 }
 
 /** Shared hair of a section is told from here on, cm2. */
@@ -93,28 +94,23 @@ function squaresOf({ firstRow, rows }: BandSpans): number[] {
   return squares
 }
 
-const known = new WeakMap<Section, { head: Head; compared: readonly Overlap[] }>()
+type Before = { head: Head; earlier: readonly Section[] }
 
-/** A section against those at some places before it; what was compared the last time, in the same order, is not compared again. */
-function comparedWith(
-  sections: readonly Section[],
-  before: readonly number[],
-  place: number,
-  head: Head,
-  areaOf: (earlier: number, later: number) => number,
-): readonly Overlap[] {
-  const later = sections[place]
-  const last = known.get(later)
-  const seen = last?.head === head ? last.compared : []
-  let next = 0
-  const compared = before.map((each) => {
-    const earlier = sections[each]
-    let i = next
-    while (i < seen.length && seen[i].earlier !== earlier) i++
-    if (i === seen.length) return { earlier, later, areaCm2: areaOf(each, place) }
-    next = i + 1
-    return seen[i]
-  })
-  known.set(later, { head, compared })
-  return compared
-}
+/** A section against those before it; what was compared the last time, in the same order, is not compared again. */
+const comparedWith = rememberedLast(
+  (a: Before, b: Before) => a.head === b.head && isSameList(a.earlier, b.earlier),
+  (later: Section, { head, earlier }: Before, last): readonly Overlap[] => {
+    const seen = last?.on.head === head ? last.made : []
+    let next = 0
+    return earlier.map((each) => {
+      let i = next
+      while (i < seen.length && seen[i].earlier !== each) i++
+      if (i === seen.length) return { earlier: each, later, areaCm2: areaOfBoth(each, later, head) }
+      next = i + 1
+      return seen[i]
+    })
+  },
+)
+
+const areaOfBoth = (earlier: Section, later: Section, head: Head) =>
+  sharedCm2(bandSpans(earlier, head), bandSpans(later, head), head.surface)

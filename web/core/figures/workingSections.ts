@@ -9,6 +9,7 @@ import {
 } from "../../../geometry/working/workingSections"
 import type { Plan } from "../document/schema"
 import type { Divider, WorkingSections } from "../document/workingSectionsSchema"
+import { remembered } from "../memory/remembered"
 import { numbered, type WorkingNameCode } from "../placement/workingName"
 import { headOf } from "./measured"
 import { byRule } from "./workingSectionsNames"
@@ -32,26 +33,17 @@ const none: WorkingSections = { dividers: [], named: [] }
 /** How the plan's head is divided, with nothing in it where the plan does not say. */
 export const dividingOf = ({ workingSections }: Plan): WorkingSections => workingSections ?? none
 
-const divisions = new WeakMap<Head, WeakMap<readonly Divider[], Division>>()
-
 /** The areas of a plan's head, remembered for as long as head and dividing partings stay. */
-export function divisionOf(plan: Plan): Division {
-  const head = headOf(plan)
-  const { dividers } = dividingOf(plan)
-  const ofHead = divisions.get(head) ?? new WeakMap<readonly Divider[], Division>()
-  divisions.set(head, ofHead)
-  const known = ofHead.get(dividers)
-  if (known) return known
-  const fresh = divideScalp(
+export const divisionOf = (plan: Plan): Division => dividedBy(headOf(plan), dividingOf(plan).dividers)
+
+const dividedBy = remembered((head: Head, dividers: readonly Divider[]) =>
+  divideScalp(
     head,
     dividers.map(({ parting }) => parting),
-  )
-  ofHead.set(dividers, fresh)
-  return fresh
-}
+  ),
+)
 
 const nobody: readonly WorkingSection[] = []
-const joinWords = new WeakMap<Division, WeakMap<WorkingSections, readonly WorkingSection[]>>()
 
 /** The working sections of a plan in the order they are worked; none on a head that is not divided. */
 export function workingSectionsOf(plan: Plan): readonly WorkingSection[] {
@@ -59,14 +51,10 @@ export function workingSectionsOf(plan: Plan): readonly WorkingSection[] {
   if (dividing.dividers.length === 0) return nobody
   const division = divisionOf(plan)
   if (division.areas.length < 2) return nobody
-  const ofDivision = joinWords.get(division) ?? new WeakMap<WorkingSections, readonly WorkingSection[]>()
-  joinWords.set(division, ofDivision)
-  const known = ofDivision.get(dividing) ?? listSections(division, dividing, headOf(plan))
-  ofDivision.set(dividing, known)
-  return known
+  return listed(division, dividing, headOf(plan))
 }
 
-function listSections(division: Division, { named }: WorkingSections, head: Head): WorkingSection[] {
+const listed = remembered((division: Division, { named }: WorkingSections, head: Head): WorkingSection[] => {
   const known = named.map(({ at, name }) => ({ area: areaAt(division, at), name }))
   const rankOf = (area: number) => {
     const rank = known.findIndex((each) => each.area === area)
@@ -88,7 +76,7 @@ function listSections(division: Division, { named }: WorkingSections, head: Head
     area: division.areas[index],
     areaIndex: index,
   }))
-}
+})
 
 const romans = [
   [100, "C"],
@@ -111,11 +99,8 @@ export function numeralOf(count: number): string {
 /** A place in a working section that it keeps its name and order by: the one farthest inside. */
 export const placeIn = ({ area }: WorkingSection) => innerPlaces(area)[0].at
 
-const measuredAreas = new WeakMap<DividedArea, number>()
-
 /** Scalp of a working section, cm2. */
-export function workingAreaCm2({ area }: WorkingSection, plan: Plan): number {
-  const known = measuredAreas.get(area) ?? areaCm2(headOf(plan).surface, area.ring)
-  measuredAreas.set(area, known)
-  return known
-}
+export const workingAreaCm2 = ({ area }: WorkingSection, plan: Plan): number =>
+  measuredArea(area, headOf(plan).surface)
+
+const measuredArea = remembered(({ ring }: DividedArea, surface: Head["surface"]) => areaCm2(surface, ring))

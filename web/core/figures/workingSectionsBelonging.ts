@@ -1,28 +1,23 @@
+import type { Head } from "../../../geometry/scalp/head"
 import type { Section } from "../../../geometry/section/section"
 import { sharesCm2 } from "../../../geometry/working/workingSectionShares"
 import type { Division } from "../../../geometry/working/workingSections"
 import type { Plan } from "../document/schema"
+import { remembered } from "../memory/remembered"
 import { headOf } from "./measured"
 import { leastOverlapCm2 } from "./overlaps"
 import { divisionOf, type WorkingSection, workingSectionsOf } from "./workingSections"
 
-const known = new WeakMap<Division, WeakMap<Section, readonly number[]>>()
-
 /** Scalp of a section in each area of the divided head, cm2, remembered for as long as both stay. */
-function sharesOf(section: Section, plan: Plan): readonly number[] {
-  const division = divisionOf(plan)
-  const ofDivision = known.get(division) ?? new WeakMap<Section, readonly number[]>()
-  known.set(division, ofDivision)
-  const shares = ofDivision.get(section) ?? sharesCm2(section, headOf(plan), division)
-  ofDivision.set(section, shares)
-  return shares
-}
+const sharesIn = remembered((division: Division, section: Section, head: Head) =>
+  sharesCm2(section, head, division),
+)
 
 /** The working sections a section has hair in, the one with most of it first. */
 function reachesInto(section: Section, plan: Plan): { working: WorkingSection; cm2: number }[] {
   const all = workingSectionsOf(plan)
   if (all.length === 0) return []
-  const shares = sharesOf(section, plan)
+  const shares = sharesIn(divisionOf(plan), section, headOf(plan))
   return all.map((working) => ({ working, cm2: shares[working.areaIndex] })).toSorted((a, b) => b.cm2 - a.cm2)
 }
 

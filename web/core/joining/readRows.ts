@@ -1,4 +1,5 @@
 import type { FoilKind } from "../../../geometry/section/section"
+import { type CsvRow, csvRows } from "../text/csvRows"
 import {
   type ColumnName,
   columns,
@@ -40,13 +41,11 @@ const mostListed = 20
 /** The rows of a file, or what is wrong with it. Anything but the known columns is refused, so nothing else comes along. */
 export function readRows(text: string): ReadRows {
   if (text.length > mostMb * 1024 * 1024) return refused({ code: "too-large", mostMb })
-  const [header, units, ...lines] = text.replace(/^\uFEFF/, "").split(/\r\n|\r|\n/)
-  const named = cellsOf(header)
-  const wrong = headerProblems(named, cellsOf(units ?? ""))
+  const [header, units, ...lines] = csvRows(text, ",")
+  const named = header?.cells ?? []
+  const wrong = headerProblems(named, units?.cells ?? [])
   if (wrong.length > 0) return refused(...wrong)
-  const read = lines.flatMap((line, at) =>
-    line.trim() ? [readRow(cellsOf(line), at + 3, named as ColumnName[])] : [],
-  )
+  const read = lines.map((line) => readRow(line, named as ColumnName[]))
   const problems = read.flatMap((row) => ("problems" in row ? row.problems : []))
   if (problems.length > 0) return refused(...problems)
   const rows = read.flatMap((row) => ("problems" in row ? [] : [row]))
@@ -64,8 +63,6 @@ const refused = (...problems: readonly LearnProblem[]): ReadRows => ({
       ? problems
       : [...problems.slice(0, mostListed), { code: "more", count: problems.length - mostListed }],
 })
-
-const cellsOf = (line: string) => line.split(",").map((cell) => cell.trim())
 
 function headerProblems(named: readonly string[], units: readonly string[]): LearnProblem[] {
   const missing = columns.filter((column) => !named.includes(column))
@@ -86,7 +83,7 @@ const shown = (text: string) => text.slice(0, 20)
 
 type Row = LearnRow | { problems: LearnProblem[] }
 
-function readRow(cells: readonly string[], line: number, named: readonly ColumnName[]): Row {
+function readRow({ cells, line }: CsvRow, named: readonly ColumnName[]): Row {
   if (cells.length !== named.length)
     return { problems: [{ code: "cells", line, cells: cells.length, columns: named.length }] }
   const cell = (column: ColumnName): LearnCell => ({ line, column, found: cells[named.indexOf(column)] })

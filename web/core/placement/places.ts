@@ -4,6 +4,7 @@ import type { Head } from "../../../geometry/scalp/head"
 import { nearestLandmark } from "../../../geometry/scalp/nearestLandmark"
 import type { Section } from "../../../geometry/section/section"
 import type { SurfacePoint } from "../../../geometry/surface/frames"
+import { remembered } from "../memory/remembered"
 
 /** Where things lie on a head, told in codes by the client's own sides and the landmarks of the hairline. */
 
@@ -57,13 +58,10 @@ export function hairlinePointOf(at: SurfacePoint, head: Head): HairlinePointCode
   }
 }
 
-const directions = new WeakMap<Head, WeakMap<Section["parting"], Direction>>()
-
 /** How a parting runs, remembered for as long as it and the head live. */
-export function directionIn({ parting }: Pick<Section, "parting">, head: Head): Direction {
-  const onHead = directions.get(head) ?? new WeakMap<Section["parting"], Direction>()
-  directions.set(head, onHead)
-  const known = onHead.get(parting) ?? directionOf(parting, head.surface, head.hairline)
-  onHead.set(parting, known)
-  return known
-}
+export const directionIn = ({ parting }: Pick<Section, "parting">, head: Head): Direction =>
+  directionOn(head, parting)
+
+const directionOn = remembered(({ surface, hairline }: Head, parting: Section["parting"]) =>
+  directionOf(parting, surface, hairline),
+)

@@ -1,5 +1,6 @@
 import type { Plan } from "../document/schema"
 import type { RecordedTap, ServiceRecord } from "../document/serviceRecord"
+import { initialsOf } from "../text/initials"
 
 /** Who worked at a service: 1 the colourist, 2 the assistant. A name that nobody gave is empty, as its initials are. */
 export type RecordPerson = { who: 1 | 2; name: string; initials: string }
@@ -12,7 +13,7 @@ export function peopleOf(service: Worked): RecordPerson[] {
   const [first = "", second = ""] = (service.people ?? []).map((name) => name.trim())
   const people = isTwo ? [first, second] : [first]
   if (people.every((name) => name === "") && !isTwo) return []
-  return people.map((name, at) => ({ who: at === 0 ? 1 : 2, name, initials: initialsOf(name, people) }))
+  return people.map((name, at) => ({ who: at === 0 ? 1 : 2, name, initials: shortOf(name, people) }))
 }
 
 /** The person of a tap that says whose it was, where two worked. */
@@ -43,15 +44,8 @@ const placing = ({ tap, undone }: RecordedTap): [string, 1 | 2][] =>
     ? [[tap.foil, tap.by]]
     : []
 
-/** The first letter of each part of a name; two who would share theirs keep their names whole. */
-function initialsOf(name: string, all: readonly string[]): string {
-  const short = all.map(shortOf)
-  return new Set(short).size === short.length ? shortOf(name) : name
+/** Initials; two who would share theirs keep their names whole, as does a name that has none. */
+function shortOf(name: string, all: readonly string[]): string {
+  const short = all.map((each) => initialsOf(each))
+  return new Set(short).size === short.length ? initialsOf(name) || name : name
 }
-
-const shortOf = (name: string) =>
-  name
-    .split(/[\s-]+/)
-    .flatMap((part) => [...part].slice(0, 1))
-    .join("")
-    .toLocaleUpperCase()

@@ -3,6 +3,7 @@ import { type Foil, isFoil } from "../../../geometry/section/section"
 import type { Plan } from "../document/schema"
 import { headOf } from "../figures/measured"
 import { leastToldCm2 } from "../figures/overlaps"
+import { remembered, rememberedLast } from "../memory/remembered"
 import type { Growth } from "./growth"
 import { growthSince, isOfFoil, type LightenedFoil, startMm } from "./lightened"
 import { beginsAt } from "./sectionStates"
@@ -14,17 +15,13 @@ export type CoatedTwice = { foil: Foil; lightened: LightenedFoil; fromMm: number
 /** Less than this along the strand, mm, is the width of a brush's edge. */
 const leastMm = 0.5
 
-const known = new WeakMap<Plan, readonly CoatedTwice[]>()
-
 /**
  * Every foil that would coat lightened hair, found where bands meet on the scalp and where product and lightened hair meet
  * along the strand. Both ends are taken as near to each other as they may be.
  */
-export function coatedTwice(plan: Plan): readonly CoatedTwice[] {
-  const found = known.get(plan) ?? plan.sections.filter(isFoil).flatMap((foil) => twiceOf(foil, plan))
-  known.set(plan, found)
-  return found
-}
+export const coatedTwice = remembered((plan: Plan): readonly CoatedTwice[] =>
+  plan.sections.filter(isFoil).flatMap((foil) => twiceOf(foil, plan)),
+)
 
 function twiceOf(foil: Foil, plan: Plan): CoatedTwice[] {
   const coat = coatMm(foil, plan)
@@ -41,21 +38,20 @@ export function coatMm(foil: Foil, plan: Plan): { fromMm: number; toMm: number }
 }
 
 type Lightened = { lightened: LightenedFoil; beginsMm: Growth }
-type Remembered = { of: readonly unknown[]; found: readonly Lightened[] }
+/** Lightened hair in a foil, and where it begins by now. It reaches to the ends, whatever was cut since: what was not coated grew out or off. */
+const lightenedIn = (foil: Foil, plan: Plan): readonly Lightened[] =>
+  plan.lightened ? lightenedOn(foil, plan) : []
 
 /** By foil, for as long as what it is held against stays the same: an edit of one foil holds that one alone anew. */
-const remembered = new WeakMap<Foil, Remembered>()
-
-/** Lightened hair in a foil, and where it begins by now. It reaches to the ends, whatever was cut since: what was not coated grew out or off. */
-function lightenedIn(foil: Foil, plan: Plan): readonly Lightened[] {
-  if (!plan.lightened) return []
-  const of = [headOf(plan), plan.hair, plan.lightened, plan.regrowth, plan.date]
-  const last = remembered.get(foil)
-  if (last && of.every((each, i) => each === last.of[i])) return last.found
-  const found = lightenedNow(foil, plan)
-  remembered.set(foil, { of, found })
-  return found
-}
+const lightenedOn = rememberedLast(
+  (a: Plan, b: Plan) =>
+    headOf(a) === headOf(b) &&
+    a.hair === b.hair &&
+    a.lightened === b.lightened &&
+    a.regrowth === b.regrowth &&
+    a.date === b.date,
+  lightenedNow,
+)
 
 function lightenedNow(foil: Foil, plan: Plan): readonly Lightened[] {
   const head = headOf(plan)

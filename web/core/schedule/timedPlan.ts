@@ -4,6 +4,7 @@ import { productSheets, sheetOf } from "../document/salon"
 import type { Plan } from "../document/schema"
 import type { LiftsFirst } from "../lift/liftsFirst"
 import { type GoalRefusal, goalRefusal } from "../lift/scheduleReady"
+import { remembered } from "../memory/remembered"
 import { choicesOfPlan } from "./choicesOfPlan"
 import { type Conflict, findConflicts } from "./conflicts"
 import { type HeatRefusal, heatRefusal } from "./heatRefusal"
@@ -41,16 +42,8 @@ export type TimingAssumption =
   | { code: "heat-counted"; minutes: number; low: number; high: number }
   | { code: "no-sheet"; mix: string; product: string; limitMin: number }
 
-const remembered = new WeakMap<Plan, TimedPlan>()
-
 /** Times a plan, once for as long as the plan lives. */
-export function timedPlan(plan: Plan): TimedPlan {
-  const known = remembered.get(plan) ?? time(plan)
-  remembered.set(plan, known)
-  return known
-}
-
-function time(plan: Plan): TimedPlan {
+export const timedPlan = remembered((plan: Plan): TimedPlan => {
   const choices = choicesOfPlan(plan)
   const refused = choices.goal && goalRefusal(choices.goal)
   if (refused) return { ok: false, problems: [refused] }
@@ -65,7 +58,7 @@ function time(plan: Plan): TimedPlan {
     conflicts: findConflicts(service, schedule),
     assumed: assumedOf(plan, service, choices),
   }
-}
+})
 
 function assumedOf(plan: Plan, service: Service, choices: ServiceChoices): TimingAssumption[] {
   return [

@@ -1,5 +1,6 @@
 import { calibrationFigures } from "../../../presets/weighing/calibrationFigures"
 import type { Weighing } from "../grams/calibration"
+import { type CsvRow, csvRows } from "../text/csvRows"
 
 /** Weighings as they come from a spreadsheet, each with the line it stood on; or what is wrong, one slip each. */
 export type ReadWeighings =
@@ -41,20 +42,21 @@ export const tooLargeList = (): ReadWeighings => ({
 
 /** Reads comma separated text: a header, then one weighed foil or bowl a line. */
 export function readWeighings(text: string): ReadWeighings {
-  const [header, ...lines] = text.replace(/^\uFEFF/, "").split(/\r\n|\r|\n/)
-  const columns = cellsOf(header)
-  const headerProblem = headerProblemOf(header, columns)
+  const [header, ...rows] = csvRows(text, ",")
+  const columns = header?.cells ?? []
+  const headerProblem = headerProblemOf(columns)
   if (headerProblem) return { ok: false, problems: [headerProblem] }
-  const read = lines.flatMap((line, i) => (line.trim() ? [readRow(line, i + 2, columns as Column[])] : []))
+  const read = rows.map((row) => readRow(row, columns as Column[]))
   const problems = read.flatMap((row) => ("problems" in row ? row.problems : []))
   if (problems.length > 0) return { ok: false, problems: shortened(problems) }
   return { ok: true, rows: read.flatMap((row) => ("problems" in row ? [] : [row])) }
 }
 
-function headerProblemOf(header: string, columns: readonly string[]): ListProblem | null {
-  if (!header.trim()) return { code: "header-empty" }
-  if (header.includes(";")) return { code: "header-separator", separator: "semicolons" }
-  if (header.includes("\t")) return { code: "header-separator", separator: "tabs" }
+function headerProblemOf(columns: readonly string[]): ListProblem | null {
+  if (columns.length === 0) return { code: "header-empty" }
+  if (columns.some((column) => column.includes(";")))
+    return { code: "header-separator", separator: "semicolons" }
+  if (columns.some((column) => column.includes("\t"))) return { code: "header-separator", separator: "tabs" }
   const missing = neededColumns.filter((column) => !columns.includes(column))
   if (missing.length > 0) return { code: "columns-missing", columns: missing }
   const other = columns.find(
@@ -65,8 +67,7 @@ function headerProblemOf(header: string, columns: readonly string[]): ListProble
 
 type Row = (Weighing & { line: number }) | { problems: ListProblem[] }
 
-function readRow(text: string, line: number, columns: readonly Column[]): Row {
-  const cells = cellsOf(text)
+function readRow({ line, cells }: CsvRow, columns: readonly Column[]): Row {
   if (cells.length !== columns.length)
     return { problems: [{ code: "cells", line, cells: cells.length, columns: columns.length }] }
   const problems = columns.flatMap((column, i) => cellProblem(column, cells[i], line))
@@ -97,13 +98,3 @@ const shortened = (problems: readonly ListProblem[]): ListProblem[] =>
   problems.length <= mostListed
     ? [...problems]
     : [...problems.slice(0, mostListed), { code: "more-slips", count: problems.length - mostListed }]
-
-/** Longer lines are no list of weighings, and slow to take apart. */
-const longestLine = 400
-
-/** The cells of a line; a cell in quotation marks may hold a comma. */
-const cellsOf = (line: string): string[] =>
-  line
-    .slice(0, longestLine)
-    .split(/,(?=(?:[^"]*"[^"]*")*[^"]*$)/)
-    .map((cell) => cell.replaceAll('"', "").trim())

@@ -1,7 +1,8 @@
-import { type ClientCard, initialsOf } from "../../core/cards/card"
+import type { ClientCard } from "../../core/cards/card"
 import type { CardVisit } from "../../core/cards/cardList"
 import { setInitials } from "../../core/edits/plan/setPlanDetails"
 import { letters } from "../../core/fields/limits"
+import { initialsOf } from "../../core/text/initials"
 import { openNextOf } from "../../session/cards/nextVisit"
 import { commit } from "../../session/commit"
 import { openInto, planStore } from "../../session/planStore"
@@ -82,6 +83,6 @@ export async function putHere(planId: string, card: ClientCard | null) {
   await putOnCard(browserShelf, planId, card?.id ?? null)
   const { present } = planStore.getState()
   if (!card || present.id !== planId || present.client.initials !== "") return
-  const initials = initialsOf(card.name, letters.initials)
+  const initials = initialsOf(card.name, Math.min(3, letters.initials))
   commit({ chapter: "cards", code: "put-on-card" }, setInitials(initials))
 }

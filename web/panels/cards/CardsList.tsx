@@ -3,10 +3,8 @@ import { type CardOrder, type CardRow, cardOrders, sortCards } from "../../core/
 import { searchCards } from "../../core/cards/searchCards"
 import { useLanguage, useWords } from "../../session/words"
 import { Choices } from "../fields/Choices"
+import { FoundList, SearchField } from "../fields/FoundList"
 import type { CardsOnScreen } from "./useCards"
-
-/** So many rows are drawn at once. */
-const rowsAtOnce = 100
 
 type Props = { cards: CardsOnScreen; onShow: (id: string) => void; without?: string }
 
@@ -16,22 +14,14 @@ export function CardsList({ cards, onShow, without }: Props) {
   const language = useLanguage()
   const [sought, setSought] = useState("")
   const [order, setOrder] = useState<CardOrder>("name")
-  const [shown, setShown] = useState(rowsAtOnce)
   const sorted = useMemo(() => sortCards(cards.rows, order, language), [cards.rows, order, language])
   const found = useMemo(
     () => searchCards(sorted, sought).filter(({ id }) => id !== without),
     [sorted, sought, without],
   )
-  const rest = found.length - shown
   return (
     <section className="cards-list" aria-label={w.title}>
-      <input
-        type="search"
-        aria-label={w.find}
-        placeholder={w.find}
-        value={sought}
-        onChange={({ target }) => setSought(target.value)}
-      />
+      <SearchField name={w.find} sought={sought} onSought={setSought} />
       {without === undefined && (
         <Choices
           legend={w.order}
@@ -40,16 +30,7 @@ export function CardsList({ cards, onShow, without }: Props) {
           onChange={setOrder}
         />
       )}
-      <ul className="shelf">
-        {found.slice(0, shown).map((row) => (
-          <Row key={row.id} row={row} onShow={onShow} />
-        ))}
-      </ul>
-      {rest > 0 && (
-        <button type="button" className="button" onClick={() => setShown(shown + rowsAtOnce)}>
-          {w.more(Math.min(rest, rowsAtOnce))}
-        </button>
-      )}
+      <FoundList found={found} row={(row) => <Row key={row.id} row={row} onShow={onShow} />} more={w.more} />
       {cards.isRead && found.length === 0 && (
         <p className="aside">{cards.rows.length === 0 ? w.none : w.nothingFound}</p>
       )}

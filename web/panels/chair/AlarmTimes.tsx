@@ -1,4 +1,4 @@
-import { foilNumbers } from "../../core/chair/alarmsOfPlan"
+import { foilNumbers, pieceOfAlarm } from "../../core/chair/alarmsOfPlan"
 import type { Plan } from "../../core/document/schema"
 import type { AlarmTap } from "../../core/document/serviceRecord"
 import { useService } from "../../session/chair/useChair"
@@ -10,7 +10,8 @@ export function AlarmTimes({ plan: { alarms = [] } }: { plan: Plan }) {
   const log = useService((chair) => chair.log) ?? []
   const foils = useService((chair) => chair.foils) ?? []
   const { emergencies: w, bar } = useWords().chair
-  const sentence = (alarm: Omit<AlarmTap, "kind">) => alarmWords(alarm, foilNumbers(alarm, foils), w)
+  const sentence = (alarm: Omit<AlarmTap, "kind">) =>
+    alarmWords(alarm, foilNumbers(alarm, foils), w, pieceOfAlarm(alarm, foils))
   const lines = log.flatMap(({ tap, atMs, wallMs }) =>
     tap.kind === "alarm"
       ? [w.logLine({ time: w.time(wallMs), clock: bar.clock(atMs), what: sentence(tap) })]

@@ -91,10 +91,11 @@ export function Said() {
   const w = useWords().chair
   const what = useChair(({ said }) => said?.what ?? null)
   const refused = useChair(({ said }) => said?.refused ?? false)
+  const foils = useChair(({ live }) => live?.chair.foils) ?? []
   const notKept = useChair((state) => state.notKept)
   return (
     <>
-      {what && <p className={refused ? "said refused" : "said"}>{chairSaid(what, w)}</p>}
+      {what && <p className={refused ? "said refused" : "said"}>{chairSaid(what, w, foils)}</p>}
       {notKept && (
         <p className="said refused" role="alert">
           {w.bar.notKept(notKeptWords(notKept))}

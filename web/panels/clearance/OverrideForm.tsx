@@ -1,6 +1,7 @@
 import { useState } from "react"
 import { daysOf } from "../../core/cautions/asking/questions"
 import type { Finding } from "../../core/cautions/cautions"
+import { withOverride } from "../../core/cautions/overrides"
 import { newConsultation, type Pass } from "../../core/document/consultation"
 import { nowHere } from "../../session/nowHere"
 import { usePlan } from "../../session/usePlan"
@@ -28,13 +29,9 @@ export function OverrideForm({
   })
   const [isWanting, setWanting] = useState(false)
   const isWritten = pass.reason.trim() !== "" && pass.by.trim() !== ""
-  /** What was written for another visit stays in the record. */
   const save = () => {
     const { today: on, visit } = daysOf({ date }, nowHere())
-    const others = passes.filter(
-      (each) => each.rule !== rule || each.mix !== pass.mix || each.visit !== visit,
-    )
-    settle("override", { passes: [...others, { ...pass, on, visit }] })
+    settle("override", { passes: withOverride(passes, { ...pass, on, visit }) })
   }
   return (
     <details>

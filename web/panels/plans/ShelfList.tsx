@@ -1,14 +1,13 @@
 import { useEffect, useRef, useState } from "react"
 import { useWords } from "../../session/words"
 import type { ShelfEntry } from "../../storage/records"
+import { FoundList, SearchField } from "../fields/FoundList"
 import { alikeEntries } from "./alikeEntries"
 import { ShelfRow } from "./ShelfRow"
 import type { ShelfOnScreen } from "./useShelf"
 
 type Props = { shelf: ShelfOnScreen; openId: string; onOpened: () => void }
 
-/** So many rows are drawn at once: a list of thousands stands as soon as a list of ten. */
-const rowsAtOnce = 100
 /** From so many plans on they can be looked for by name: no more of them stand on a screen. */
 const findFrom = 6
 
@@ -16,28 +15,19 @@ const findFrom = 6
 export function ShelfList({ shelf, openId, onOpened }: Props) {
   const w = useWords().plans.list
   const [sought, setSought] = useState("")
-  const [shown, setShown] = useState(rowsAtOnce)
   const title = useRef<HTMLHeadingElement>(null)
   const found = entriesFor(shelf.entries, sought)
   const alike = alikeEntries(shelf.entries)
-  const rest = found.length - shown
   return (
     <section aria-labelledby="shelf-title">
       <h3 id="shelf-title" ref={title} tabIndex={-1}>
         {w.title}
       </h3>
       <Removed shelf={shelf} onGone={() => title.current?.focus()} />
-      {shelf.entries.length >= findFrom && (
-        <input
-          type="search"
-          aria-label={w.find}
-          placeholder={w.find}
-          value={sought}
-          onChange={({ target }) => setSought(target.value)}
-        />
-      )}
-      <ul className="shelf">
-        {found.slice(0, shown).map((entry) => (
+      {shelf.entries.length >= findFrom && <SearchField name={w.find} sought={sought} onSought={setSought} />}
+      <FoundList
+        found={found}
+        row={(entry) => (
           <ShelfRow
             key={entry.id}
             entry={entry}
@@ -46,13 +36,9 @@ export function ShelfList({ shelf, openId, onOpened }: Props) {
             shelf={shelf}
             onOpened={onOpened}
           />
-        ))}
-      </ul>
-      {rest > 0 && (
-        <button type="button" className="button" onClick={() => setShown(shown + rowsAtOnce)}>
-          {w.more(Math.min(rest, rowsAtOnce))}
-        </button>
-      )}
+        )}
+        more={w.more}
+      />
       {shelf.isRead && shelf.entries.length === 0 && <p className="aside">{w.none}</p>}
     </section>
   )

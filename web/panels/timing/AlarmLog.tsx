@@ -1,4 +1,4 @@
-import { alarmsOfPlan, foilNumbers } from "../../core/chair/alarmsOfPlan"
+import { alarmsOfPlan, foilNumbers, pieceOfAlarm } from "../../core/chair/alarmsOfPlan"
 import type { Plan } from "../../core/document/schema"
 import { useWords } from "../../session/words"
 import { alarmWords } from "../../words/en/chair/alarmWords"
@@ -8,8 +8,9 @@ export function AlarmLog({ plan }: { plan: Plan }) {
   const { chair, timing } = useWords()
   const all = alarmsOfPlan(plan).sort((a, b) => a.wallAt.localeCompare(b.wallAt))
   if (all.length === 0) return null
+  const foils = plan.service?.foils ?? []
   const lines = all.map((alarm) => {
-    const what = alarmWords(alarm, foilNumbers(alarm, plan.service?.foils ?? []), chair.emergencies)
+    const what = alarmWords(alarm, foilNumbers(alarm, foils), chair.emergencies, pieceOfAlarm(alarm, foils))
     return timing.alarms.line({ wallMs: Date.parse(alarm.wallAt), what })
   })
   return (

@@ -138,7 +138,7 @@ function take({ chair, said, refused }: Answer, live: LiveService) {
 
 function say(said: NonNullable<ChairState["said"]>) {
   chairStore.setState({ said })
-  const text = chairSaid(said.what, words().chair)
+  const text = chairSaid(said.what, words().chair, chairStore.getState().live?.chair.foils ?? [])
   if (said.refused) announceRefusal(text)
   else announce(text)
 }

@@ -1,5 +1,5 @@
 import { isFoil } from "../../../geometry/section/section"
-import { alarmsOfPlan, foilNumbers } from "../../core/chair/alarmsOfPlan"
+import { alarmsOfPlan, foilNumbers, pieceOfAlarm } from "../../core/chair/alarmsOfPlan"
 import type { Plan } from "../../core/document/schema"
 import { isMixed, leftOf, mixesMixed, tonerBowlsMixed } from "../../core/record/asMixed"
 import { type RecordFoil, recordFoils } from "../../core/record/recordFoils"
@@ -38,8 +38,9 @@ export function recordCard(plan: Plan, options: SheetOptions, fonts: Fonts): Pag
   const told = (line: RecordLine) =>
     row(line.code === "hair" ? "" : press.words.record.labels[line.code], say(press.words.record.lines, line))
   const alarms = alarmsOfPlan(plan).map(({ wallAt, undone, ...alarm }) => {
-    const foils = foilNumbers(alarm, plan.service?.foils ?? [])
-    const what = alarmWords(alarm, foils, press.words.chair.emergencies)
+    const foils = plan.service?.foils ?? []
+    const [numbers, piece] = [foilNumbers(alarm, foils), pieceOfAlarm(alarm, foils)]
+    const what = alarmWords(alarm, numbers, press.words.chair.emergencies, piece)
     return row(clockIn(zone, Date.parse(wallAt)).replace("T", " "), undone ? said.takenBack(what) : what)
   })
   const note = plan.note.split("\n").map((line) => row(null, line))

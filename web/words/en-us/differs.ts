@@ -1,6 +1,6 @@
 import type { CommonWords } from "../en/common/common"
 import { list } from "../en/placement/list"
-import { kindTitles, stepTitles } from "../en/teaching"
+import { kindTitles, stepTitles } from "../en/teachingSteps"
 import type { Words } from "../en/words"
 import type { Tools } from "../tools"
 import { cautions } from "./cautions"

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest"
-import { type ClientCard, initialsOf, newCard } from "../../../../web/core/cards/card"
+import { type ClientCard, newCard } from "../../../../web/core/cards/card"
 import { openCard, writeCard } from "../../../../web/core/cards/cardFile"
 import { type CardVisit, cardRows, dueOf, sortCards } from "../../../../web/core/cards/cardList"
 import { mergeCards } from "../../../../web/core/cards/mergeCards"
@@ -43,12 +43,6 @@ describe("a card in its file", () => {
     const plan = openCard('{"kind":"partline-plan","version":2}')
     expect(!plan.ok && plan.problem.code).toBe("another-kind")
   })
-})
-
-it("makes initials of a name in any script, no more than a plan shows", () => {
-  expect(
-    ["Ada Brightwell", "marie-lou du pré", "Їжакевич Ольга", "  ", "花"].map((name) => initialsOf(name, 6)),
-  ).toEqual(["AB", "MLD", "ЇО", "", "花"])
 })
 
 describe("when a client was here and is to come", () => {

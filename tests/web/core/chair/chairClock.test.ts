@@ -96,14 +96,14 @@ describe("a missed tap", () => {
     const answer = tapAt(chair, [9, on("b")])
     expect(recordOf(answer.chair, "b").onAtMs).toBe(9 * minute)
     expect(answer.said).toEqual([{ code: "counts-from-now", foil: 2, fromMin: 2 }])
-    expect(chairSaid(answer.said, en.chair)).toContain(
+    expect(chairSaid(answer.said, en.chair, answer.chair.foils)).toContain(
       "If it went on before, tap “Undo tap”, then “It went on earlier”: it then counts from minute 2.",
     )
   })
   it("is made up for by saying that it went on earlier, and counts from the start where nothing was on before", () => {
     const answer = tapAt(played(), [8, { kind: "missed-on", foil: "a" }])
     expect(recordOf(answer.chair, "a").onAtMs).toBe(0)
-    expect(chairSaid(answer.said, en.chair)).toBe(
+    expect(chairSaid(answer.said, en.chair, answer.chair.foils)).toBe(
       "Foil 1 was not tapped on; its time counts from minute 0, the earliest it can have been.",
     )
   })
@@ -156,7 +156,7 @@ describe("taps that cannot be", () => {
       const chair = played(...before)
       const answer = tapAt(chair, step)
       expect(answer.refused).toBe(true)
-      expect(chairSaid(answer.said, en.chair)).toBe(sentence)
+      expect(chairSaid(answer.said, en.chair, answer.chair.foils)).toBe(sentence)
       expect(answer.chair.log).toEqual(chair.log)
       expect(answer.chair.elapsedMs).toBe(step[0] * minute)
     })
@@ -232,7 +232,7 @@ describe("the clock", () => {
     const later = { load: "one", monotonicMs: 12 * minute, wallMs: 1e12 + 12 * minute - 120 * minute }
     const answer = tapChair(chair, looked("a"), { at: later, revision: chair.revision })
     expect(answer.chair.elapsedMs).toBe(12 * minute)
-    expect(chairSaid(answer.said, en.chair)).toContain("set back by 2 hours")
+    expect(chairSaid(answer.said, en.chair, answer.chair.foils)).toContain("set back by 2 hours")
     expect(answer.chair.clockNotes).toEqual([
       { atMs: 12 * minute, wallMs: later.wallMs, note: answer.said[0] },
     ])

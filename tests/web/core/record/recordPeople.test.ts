@@ -43,4 +43,8 @@ describe("who worked at a service", () => {
     const two = service({ ...lanes, people: ["Ana", "Anton"] })
     expect(peopleOf(two).map(({ initials }) => initials)).toEqual(["Ana", "Anton"])
   })
+  it("takes letters alone, as a card does, and a name without any whole", () => {
+    const two = service({ ...lanes, people: ["“Ana” (Berg)", "☆"] })
+    expect(peopleOf(two).map(({ initials }) => initials)).toEqual(["AB", "☆"])
+  })
 })

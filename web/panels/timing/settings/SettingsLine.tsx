@@ -1,6 +1,8 @@
 import { useState } from "react"
+import { isFoil } from "../../../../geometry/section/section"
 import type { Plan } from "../../../core/document/schema"
 import { usualTiming } from "../../../core/document/usualTiming"
+import { pieceOf } from "../../../core/kinds/kindRecords"
 import { useWords } from "../../../session/words"
 import { TimingFields } from "./TimingFields"
 
@@ -26,6 +28,7 @@ export function SettingsLine({ plan }: { plan: Plan }) {
     heatMin,
     isDried,
     breaks: breaks.length,
+    piece: pieceOf(plan.sections.filter(isFoil)),
   })
   return (
     <section className="settings-line" aria-label={w.title}>

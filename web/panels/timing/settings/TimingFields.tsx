@@ -1,6 +1,8 @@
+import { isFoil } from "../../../../geometry/section/section"
 import type { Plan } from "../../../core/document/schema"
 import type { TimingChoices } from "../../../core/document/timingChoices"
 import { usualTiming } from "../../../core/document/usualTiming"
+import { pieceOf } from "../../../core/kinds/kindRecords"
 import { heatRefusal } from "../../../core/schedule/heatRefusal"
 import { timedPlan } from "../../../core/schedule/timedPlan"
 import { useWords } from "../../../session/words"
@@ -28,7 +30,7 @@ export function TimingFields({ plan }: { plan: Plan }) {
       <PaceChoice timing={timing} change={changeTiming} />
       <PeopleFields timing={timing} change={changeTiming} />
       <Choices
-        legend={w.off}
+        legend={w.off(pieceOf(plan.sections.filter(isFoil)))}
         options={rinses}
         value={timing.rinse}
         onChange={(rinse) => changeTiming("set-rinse", { rinse })}

@@ -67,12 +67,13 @@ export const chair: typeof english = (t) => ({
       "Ein anderes Fenster hat diese Behandlung fortgesetzt. Prüfen, was es jetzt zeigt, dann noch einmal tippen.",
     "held-in-another-window": `Ein anderes Fenster steuert diese Behandlung. Zuerst „${buttons.takeOver}“ antippen.`,
     "nothing-to-undo": "Kein Tippen zum Zurücknehmen.",
-    "no-such-foil": "Diese Folie gehört nicht zu dieser Behandlung.",
-    "off-since": ({ foil, atMin }) => `Folie ${foil} ist seit Minute ${t.number(atMin, 1)} ab.`,
-    "on-since": ({ foil, atMin }) =>
-      `Folie ${foil} liegt seit Minute ${t.number(atMin, 1)}; ihre Zeit läuft von da an.`,
-    "never-on": ({ foil }) =>
-      `Folie ${foil} wurde nie als gelegt angetippt, also kann sie nicht ab. Sie wählen und zuerst „${buttons.wentOnEarlier}“ antippen.`,
+    "no-such-foil": ({ piece }) => `Diese ${pieces(t).word(1, piece)} gehört nicht zu dieser Behandlung.`,
+    "off-since": ({ foil, atMin, piece }) =>
+      `${pieces(t).names([foil], piece)} ist seit Minute ${t.number(atMin, 1)} ab.`,
+    "on-since": ({ foil, atMin, piece }) =>
+      `${pieces(t).names([foil], piece)} liegt seit Minute ${t.number(atMin, 1)}; ihre Zeit läuft von da an.`,
+    "never-on": ({ foil, piece }) =>
+      `${pieces(t).names([foil], piece)} wurde nie als gelegt angetippt, also kann sie nicht ab. Sie wählen und zuerst „${buttons.wentOnEarlier}“ antippen.`,
     "heat-never-on": `„${buttons.heatOn}“ wurde nie angetippt, also kann die Wärme nicht aus.`,
     "no-heat-planned": "Es ist keine Wärme geplant.",
     "heat-once": ({ state, atMin }) =>
@@ -85,10 +86,10 @@ export const chair: typeof english = (t) => ({
   },
 
   notes: {
-    "counts-from-earliest": ({ foil, fromMin }) =>
-      `Folie ${foil} wurde nicht als gelegt angetippt; ihre Zeit zählt ab Minute ${t.number(fromMin, 1)}, dem frühesten möglichen Zeitpunkt.`,
-    "counts-from-now": ({ foil, fromMin }) =>
-      `Folie ${foil} zählt ab jetzt. Lag sie schon vorher: „${buttons.undo}“, dann „${buttons.wentOnEarlier}“ antippen; sie zählt dann ab Minute ${t.number(fromMin, 1)}.`,
+    "counts-from-earliest": ({ foil, fromMin, piece }) =>
+      `${pieces(t).names([foil], piece)} wurde nicht als gelegt angetippt; ihre Zeit zählt ab Minute ${t.number(fromMin, 1)}, dem frühesten möglichen Zeitpunkt.`,
+    "counts-from-now": ({ foil, fromMin, piece }) =>
+      `${pieces(t).names([foil], piece)} zählt ab jetzt. Lag sie schon vorher: „${buttons.undo}“, dann „${buttons.wentOnEarlier}“ antippen; sie zählt dann ab Minute ${t.number(fromMin, 1)}.`,
     "in-words": ({ words }) => words,
   },
 
@@ -97,8 +98,8 @@ export const chair: typeof english = (t) => ({
       `Die Uhr des Geräts wurde um ${t.duration(byMs)} zurückgestellt. Die Uhr der Behandlung läuft weiter.`,
     "slept-or-set-forward": ({ byMs }) =>
       `Das Gerät ruhte ${t.duration(byMs)}, oder seine Uhr wurde vorgestellt. Die längere Zeit zählt.`,
-    "set-back-while-closed": ({ byMs }) =>
-      `Die Uhr des Geräts wurde um mindestens ${t.duration(byMs)} zurückgestellt, während diese Seite geschlossen war. Jetzt jede Folie kontrollieren: Sie kann länger im Haar sein als gezeigt.`,
+    "set-back-while-closed": ({ byMs, piece }) =>
+      `Die Uhr des Geräts wurde um mindestens ${t.duration(byMs)} zurückgestellt, während diese Seite geschlossen war. Jetzt jede ${pieces(t).word(1, piece)} kontrollieren: Sie kann länger im Haar sein als gezeigt.`,
     "in-words": ({ words }) => words,
   },
 

@@ -82,7 +82,7 @@ export const emergencies: typeof english = (t) => ({
       "keep-clear": "Produkt von Augen und Mund fernhalten. Den Umhang lockern. Frische Luft.",
       "not-awake": "Nach einer Minute nicht wach: stabile Seitenlage, Notruf wählen.",
       "not-breathing": "Keine normale Atmung: Notruf, mit Herzdruckmassage beginnen, Defibrillator holen.",
-      end: "Wach: eine Weile liegen bleiben. Die Folien ausspülen und die Behandlung beenden.",
+      end: "Wach: eine Weile liegen bleiben. Das Produkt ausspülen und die Behandlung beenden.",
     },
     fit: {
       "make-room": "Platz schaffen. Harte Dinge weg; den Kopf polstern.",

@@ -1,4 +1,5 @@
 import type { settings as english } from "../../en/timing/settings"
+import { pieces } from "../common/pieces"
 
 type Pace = Parameters<ReturnType<typeof english>["line"]>[0]["pace"]
 
@@ -18,7 +19,9 @@ export const settings: typeof english = (t) => {
       `${[
         pace[now.pace],
         now.people === 1 ? "eine Fachkraft" : "Fachkraft und Assistenz",
-        now.rinse === "each" ? "jede Folie ab, sobald fertig" : "alle zusammen ausgespült",
+        now.rinse === "each"
+          ? `jede ${pieces(t).word(1, now.piece)} ab, sobald fertig`
+          : "alle zusammen ausgespült",
         ...(now.heatMin === null ? [] : [`${t.minutes(now.heatMin)} Wärme`]),
         ...(now.breaks === 0 ? [] : [t.count(now.breaks, { one: "# Pause", other: "# Pausen" })]),
         ...(now.isDried ? [] : ["ohne Trocknen"]),
@@ -37,7 +40,7 @@ export const settings: typeof english = (t) => {
     assistantSide: "Seite der Assistenz",
     sides: { left: "Gast links", right: "Gast rechts" },
 
-    off: "Folien abnehmen",
+    off: (piece) => `${pieces(t).word(2, piece)} abnehmen`,
     each: "Jede, sobald sie fertig ist",
     together: "Alle zusammen ausspülen",
 

@@ -1,6 +1,7 @@
 import type { ChairRefusal } from "../../../core/chair/chairClock"
 import type { ClockNote, TapNote, ToneZoneName } from "../../../core/document/serviceRecord"
 import type { Piece } from "../../../core/kinds/kindRecord"
+import type { OfPieces } from "../../pieceWords"
 import type { Sentences } from "../../say"
 import type { Tools } from "../../tools"
 import { pieces } from "../common/pieces"
@@ -75,12 +76,13 @@ export const chair = (t: Tools) => ({
       "Another window has gone on with this service. Check what it shows now, then tap again.",
     "held-in-another-window": `Another window controls this service. Tap “${buttons.takeOver}” first.`,
     "nothing-to-undo": "There is no tap to undo.",
-    "no-such-foil": "That foil is not in this service.",
-    "off-since": ({ foil, atMin }) => `Foil ${foil} has been off since minute ${t.number(atMin, 1)}.`,
-    "on-since": ({ foil, atMin }) =>
-      `Foil ${foil} has been on since minute ${t.number(atMin, 1)}; its time runs from there.`,
-    "never-on": ({ foil }) =>
-      `Foil ${foil} was never tapped on, so it cannot come off. Choose it and tap “${buttons.wentOnEarlier}” first.`,
+    "no-such-foil": ({ piece }) => `That ${pieces(t).word(1, piece)} is not in this service.`,
+    "off-since": ({ foil, atMin, piece }) =>
+      `${t.capital(pieces(t).names([foil], piece))} has been off since minute ${t.number(atMin, 1)}.`,
+    "on-since": ({ foil, atMin, piece }) =>
+      `${t.capital(pieces(t).names([foil], piece))} has been on since minute ${t.number(atMin, 1)}; its time runs from there.`,
+    "never-on": ({ foil, piece }) =>
+      `${t.capital(pieces(t).names([foil], piece))} was never tapped on, so it cannot come off. Choose it and tap “${buttons.wentOnEarlier}” first.`,
     "heat-never-on": `“${buttons.heatOn}” was never tapped, so the heat cannot be taken away.`,
     "no-heat-planned": "No heat is planned.",
     "heat-once": ({ state, atMin }) =>
@@ -90,26 +92,26 @@ export const chair = (t: Tools) => ({
       `${toners[zone]}: on since minute ${t.number(atMin, 1)}; its time runs from there.`,
     "toner-never-on": ({ zone }) => `${toners[zone]}: tap “${buttons.tonerOn(toners[zone])}” first.`,
     "second-tap": "Second tap in the same place within a second: ignored.",
-  } satisfies Sentences<ChairRefusal | { code: "held-in-another-window" } | { code: "second-tap" }>,
+  } satisfies Sentences<OfPieces<ChairRefusal> | { code: "held-in-another-window" } | { code: "second-tap" }>,
 
   /** What to know of a tap that was taken. */
   notes: {
-    "counts-from-earliest": ({ foil, fromMin }) =>
-      `Foil ${foil} was not tapped on; its time counts from minute ${t.number(fromMin, 1)}, the earliest it can have been.`,
-    "counts-from-now": ({ foil, fromMin }) =>
-      `Foil ${foil} counts from now. If it went on before, tap “${buttons.undo}”, then “${buttons.wentOnEarlier}”: it then counts from minute ${t.number(fromMin, 1)}.`,
+    "counts-from-earliest": ({ foil, fromMin, piece }) =>
+      `${t.capital(pieces(t).names([foil], piece))} was not tapped on; its time counts from minute ${t.number(fromMin, 1)}, the earliest it can have been.`,
+    "counts-from-now": ({ foil, fromMin, piece }) =>
+      `${t.capital(pieces(t).names([foil], piece))} counts from now. If it went on before, tap “${buttons.undo}”, then “${buttons.wentOnEarlier}”: it then counts from minute ${t.number(fromMin, 1)}.`,
     "in-words": ({ words }) => words,
-  } satisfies Sentences<TapNote>,
+  } satisfies Sentences<OfPieces<TapNote>>,
 
   clockNotes: {
     "clock-set-back": ({ byMs }) =>
       `The device’s clock was set back by ${t.duration(byMs)}. The service’s clock goes on.`,
     "slept-or-set-forward": ({ byMs }) =>
       `The device slept for ${t.duration(byMs)}, or its clock was set forward. The longer time is counted.`,
-    "set-back-while-closed": ({ byMs }) =>
-      `The device’s clock was set back by at least ${t.duration(byMs)} while this page was closed. Check every foil now: it may have been on longer than shown.`,
+    "set-back-while-closed": ({ byMs, piece }) =>
+      `The device’s clock was set back by at least ${t.duration(byMs)} while this page was closed. Check every ${pieces(t).word(1, piece)} now: it may have been on longer than shown.`,
     "in-words": ({ words }) => words,
-  } satisfies Sentences<ClockNote>,
+  } satisfies Sentences<OfPieces<ClockNote>>,
 
   /** Deleting its plan. */
 

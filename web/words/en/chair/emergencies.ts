@@ -89,7 +89,7 @@ export const emergencies = (t: Tools) => ({
       "keep-clear": "Keep product away from eyes and mouth. Loosen the gown. Fresh air.",
       "not-awake": "Not awake within a minute: recovery position, call the emergency number.",
       "not-breathing": "Not breathing normally: call, start chest compressions, fetch the defibrillator.",
-      end: "Awake: stay lying a while. Rinse the foils off and end the service.",
+      end: "Awake: stay lying a while. Rinse the product off and end the service.",
     },
     fit: {
       "make-room": "Make room. Move hard things away; cushion the head.",

@@ -1,5 +1,7 @@
 import type { Skill } from "../../../../presets/timing/pace"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 /** How the visit goes: one line that says it, and the fields that change it. */
 export const settings = (t: Tools) => {
@@ -23,11 +25,12 @@ export const settings = (t: Tools) => {
       heatMin: number | null
       isDried: boolean
       breaks: number
+      piece: Piece
     }) =>
       `${[
         pace[now.pace],
         people[now.people],
-        now.rinse === "each" ? "each foil off when ready" : "all off in one rinse",
+        now.rinse === "each" ? `each ${pieces(t).word(1, now.piece)} off when ready` : "all off in one rinse",
         ...(now.heatMin === null ? [] : [`${t.minutes(now.heatMin)} of heat`]),
         ...(now.breaks === 0 ? [] : [t.count(now.breaks, { one: "# break", other: "# breaks" })]),
         ...(now.isDried ? [] : ["not dried"]),
@@ -47,7 +50,7 @@ export const settings = (t: Tools) => {
     assistantSide: "The assistant’s side",
     sides: { left: "Client’s left", right: "Client’s right" },
 
-    off: "Foils come off",
+    off: (piece: Piece) => `${t.capital(pieces(t).word(2, piece))} come off`,
     each: "Each when it is ready",
     together: "All in one rinse",
 

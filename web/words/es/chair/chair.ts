@@ -1,6 +1,7 @@
 import type { ChairRefusal } from "../../../core/chair/chairClock"
 import type { ClockNote, TapNote, ToneZoneName } from "../../../core/document/serviceRecord"
 import type { Piece } from "../../../core/kinds/kindRecord"
+import type { OfPieces } from "../../pieceWords"
 import type { Sentences } from "../../say"
 import type { Tools } from "../../tools"
 import { pieces } from "../common/pieces"
@@ -77,12 +78,13 @@ export const chair = (t: Tools) => ({
       "Otra ventana ha seguido con este servicio. Mire lo que muestra ahora y toque otra vez.",
     "held-in-another-window": `Otra ventana controla este servicio. Toque antes «${buttons.takeOver}».`,
     "nothing-to-undo": "No hay ningún toque que deshacer.",
-    "no-such-foil": "Ese papel no está en este servicio.",
-    "off-since": ({ foil, atMin }) => `El papel ${foil} está retirado desde el minuto ${t.number(atMin, 1)}.`,
-    "on-since": ({ foil, atMin }) =>
-      `El papel ${foil} está puesto desde el minuto ${t.number(atMin, 1)}; su tiempo corre desde ahí.`,
-    "never-on": ({ foil }) =>
-      `El papel ${foil} nunca se tocó como puesto, así que no se puede retirar. Elíjalo y toque antes «${buttons.wentOnEarlier}».`,
+    "no-such-foil": ({ piece }) => `Ese ${pieces(t).word(1, piece)} no está en este servicio.`,
+    "off-since": ({ foil, atMin, piece }) =>
+      `El ${pieces(t).names([foil], piece)} está retirado desde el minuto ${t.number(atMin, 1)}.`,
+    "on-since": ({ foil, atMin, piece }) =>
+      `El ${pieces(t).names([foil], piece)} está puesto desde el minuto ${t.number(atMin, 1)}; su tiempo corre desde ahí.`,
+    "never-on": ({ foil, piece }) =>
+      `El ${pieces(t).names([foil], piece)} nunca se tocó como puesto, así que no se puede retirar. Elíjalo y toque antes «${buttons.wentOnEarlier}».`,
     "heat-never-on": `Nunca se tocó «${buttons.heatOn}», así que el calor no se puede quitar.`,
     "no-heat-planned": "No hay calor previsto.",
     "heat-once": ({ state, atMin }) =>
@@ -94,26 +96,26 @@ export const chair = (t: Tools) => ({
       `${toners[zone]}: puesto desde el minuto ${t.number(atMin, 1)}; su tiempo corre desde ahí.`,
     "toner-never-on": ({ zone }) => `${toners[zone]}: toque antes «${buttons.tonerOn(toners[zone])}».`,
     "second-tap": "Segundo toque en el mismo lugar en menos de un segundo: ignorado.",
-  } satisfies Sentences<ChairRefusal | { code: "held-in-another-window" } | { code: "second-tap" }>,
+  } satisfies Sentences<OfPieces<ChairRefusal> | { code: "held-in-another-window" } | { code: "second-tap" }>,
 
   /** What to know of a tap that was taken. */
   notes: {
-    "counts-from-earliest": ({ foil, fromMin }) =>
-      `El papel ${foil} no se tocó como puesto; su tiempo cuenta desde el minuto ${t.number(fromMin, 1)}, lo más temprano que pudo ser.`,
-    "counts-from-now": ({ foil, fromMin }) =>
-      `El papel ${foil} cuenta desde ahora. Si se puso antes, toque «${buttons.undo}» y luego «${buttons.wentOnEarlier}»: entonces cuenta desde el minuto ${t.number(fromMin, 1)}.`,
+    "counts-from-earliest": ({ foil, fromMin, piece }) =>
+      `El ${pieces(t).names([foil], piece)} no se tocó como puesto; su tiempo cuenta desde el minuto ${t.number(fromMin, 1)}, lo más temprano que pudo ser.`,
+    "counts-from-now": ({ foil, fromMin, piece }) =>
+      `El ${pieces(t).names([foil], piece)} cuenta desde ahora. Si se puso antes, toque «${buttons.undo}» y luego «${buttons.wentOnEarlier}»: entonces cuenta desde el minuto ${t.number(fromMin, 1)}.`,
     "in-words": ({ words }) => words,
-  } satisfies Sentences<TapNote>,
+  } satisfies Sentences<OfPieces<TapNote>>,
 
   clockNotes: {
     "clock-set-back": ({ byMs }) =>
       `El reloj del dispositivo se atrasó ${t.duration(byMs)}. El reloj del servicio sigue.`,
     "slept-or-set-forward": ({ byMs }) =>
       `El dispositivo durmió ${t.duration(byMs)}, o su reloj se adelantó. Se cuenta el tiempo más largo.`,
-    "set-back-while-closed": ({ byMs }) =>
-      `El reloj del dispositivo se atrasó al menos ${t.duration(byMs)} con esta página cerrada. Revise ya todos los papeles: pueden llevar puestos más de lo que se muestra.`,
+    "set-back-while-closed": ({ byMs, piece }) =>
+      `El reloj del dispositivo se atrasó al menos ${t.duration(byMs)} con esta página cerrada. Revise ya todos los ${pieces(t).word(2, piece)}: pueden llevar puestos más de lo que se muestra.`,
     "in-words": ({ words }) => words,
-  } satisfies Sentences<ClockNote>,
+  } satisfies Sentences<OfPieces<ClockNote>>,
 
   /** Ending with foils on. */
   stillOn: (foils: readonly number[], piece?: Piece) =>

@@ -91,7 +91,7 @@ export const emergencies = (t: Tools) => ({
       "not-awake": "Sin despertar en un minuto: posición de recuperación, llame al número de emergencias.",
       "not-breathing":
         "Sin respiración normal: llame, empiece las compresiones torácicas, traiga el desfibrilador.",
-      end: "Al despertar: que siga en esa postura un rato. Enjuague los papeles y termine el servicio.",
+      end: "Al despertar: que siga en esa postura un rato. Enjuague el producto y termine el servicio.",
     },
     fit: {
       "make-room": "Haga sitio. Aparte los objetos duros; ponga algo blando bajo la cabeza.",

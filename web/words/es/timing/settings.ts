@@ -1,5 +1,7 @@
 import type { Skill } from "../../../../presets/timing/pace"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 /** How the visit goes: one line that says it, and the fields that change it. */
 export const settings = (t: Tools) => {
@@ -22,11 +24,14 @@ export const settings = (t: Tools) => {
       heatMin: number | null
       isDried: boolean
       breaks: number
+      piece: Piece
     }) =>
       `${[
         pace[now.pace],
         now.people === 1 ? "una persona" : "colorista y asistente",
-        now.rinse === "each" ? "cada papel se retira al estar listo" : "todos en un enjuague",
+        now.rinse === "each"
+          ? `cada ${pieces(t).word(1, now.piece)} se retira al estar listo`
+          : "todos en un enjuague",
         ...(now.heatMin === null ? [] : [`${t.minutes(now.heatMin)} de calor`]),
         ...(now.breaks === 0 ? [] : [t.count(now.breaks, { one: "# pausa", other: "# pausas" })]),
         ...(now.isDried ? [] : ["sin secar"]),
@@ -48,7 +53,7 @@ export const settings = (t: Tools) => {
     assistantSide: "Lado de asistente",
     sides: { left: "Izq. de cliente", right: "Der. de cliente" },
 
-    off: "Retirada de papeles",
+    off: (piece: Piece) => `Retirada de ${pieces(t).word(2, piece)}`,
     each: "Cada uno al estar listo",
     together: "Todos en un enjuague",
 

@@ -1,6 +1,7 @@
 import type { ChairRefusal } from "../../../core/chair/chairClock"
 import type { ClockNote, TapNote, ToneZoneName } from "../../../core/document/serviceRecord"
 import type { Piece } from "../../../core/kinds/kindRecord"
+import type { OfPieces } from "../../pieceWords"
 import type { Sentences } from "../../say"
 import type { Tools } from "../../tools"
 import { pieces } from "../common/pieces"
@@ -76,13 +77,13 @@ export const chair = (t: Tools) => ({
       "Une autre fenêtre a continué cette prestation. Vérifiez ce qu’elle montre, puis appuyez de nouveau.",
     "held-in-another-window": `Une autre fenêtre commande cette prestation. Appuyez d’abord sur « ${buttons.takeOver} ».`,
     "nothing-to-undo": "Il n’y a pas d’appui à défaire.",
-    "no-such-foil": "Cette papillote n’est pas dans cette prestation.",
-    "off-since": ({ foil, atMin }) =>
-      `La papillote ${foil} est retirée depuis la minute ${t.number(atMin, 1)}.`,
-    "on-since": ({ foil, atMin }) =>
-      `La papillote ${foil} est posée depuis la minute ${t.number(atMin, 1)} ; son temps court de là.`,
-    "never-on": ({ foil }) =>
-      `La papillote ${foil} n’a jamais été notée posée, elle ne peut donc pas être retirée. Choisissez-la et appuyez d’abord sur « ${buttons.wentOnEarlier} ».`,
+    "no-such-foil": ({ piece }) => `Cette ${pieces(t).word(1, piece)} n’est pas dans cette prestation.`,
+    "off-since": ({ foil, atMin, piece }) =>
+      `La ${pieces(t).names([foil], piece)} est retirée depuis la minute ${t.number(atMin, 1)}.`,
+    "on-since": ({ foil, atMin, piece }) =>
+      `La ${pieces(t).names([foil], piece)} est posée depuis la minute ${t.number(atMin, 1)} ; son temps court de là.`,
+    "never-on": ({ foil, piece }) =>
+      `La ${pieces(t).names([foil], piece)} n’a jamais été notée posée, elle ne peut donc pas être retirée. Choisissez-la et appuyez d’abord sur « ${buttons.wentOnEarlier} ».`,
     "heat-never-on": `« ${buttons.heatOn} » n’a pas été noté, la chaleur ne peut donc pas être ôtée.`,
     "no-heat-planned": "Aucune chaleur n’est prévue.",
     "heat-once": ({ state, atMin }) =>
@@ -95,26 +96,26 @@ export const chair = (t: Tools) => ({
     "toner-never-on": ({ zone }) =>
       `${toners[zone]} : appuyez d’abord sur « ${buttons.tonerOn(toners[zone])} ».`,
     "second-tap": "Second appui au même endroit en moins d’une seconde : ignoré.",
-  } satisfies Sentences<ChairRefusal | { code: "held-in-another-window" } | { code: "second-tap" }>,
+  } satisfies Sentences<OfPieces<ChairRefusal> | { code: "held-in-another-window" } | { code: "second-tap" }>,
 
   /** What to know of a tap that was taken. */
   notes: {
-    "counts-from-earliest": ({ foil, fromMin }) =>
-      `La papillote ${foil} n’a pas été notée posée ; son temps compte depuis la minute ${t.number(fromMin, 1)}, au plus tôt.`,
-    "counts-from-now": ({ foil, fromMin }) =>
-      `La papillote ${foil} compte à partir de maintenant. Si elle a été posée avant, appuyez sur « ${buttons.undo} », puis « ${buttons.wentOnEarlier} » : elle compte alors depuis la minute ${t.number(fromMin, 1)}.`,
+    "counts-from-earliest": ({ foil, fromMin, piece }) =>
+      `La ${pieces(t).names([foil], piece)} n’a pas été notée posée ; son temps compte depuis la minute ${t.number(fromMin, 1)}, au plus tôt.`,
+    "counts-from-now": ({ foil, fromMin, piece }) =>
+      `La ${pieces(t).names([foil], piece)} compte à partir de maintenant. Si elle a été posée avant, appuyez sur « ${buttons.undo} », puis « ${buttons.wentOnEarlier} » : elle compte alors depuis la minute ${t.number(fromMin, 1)}.`,
     "in-words": ({ words }) => words,
-  } satisfies Sentences<TapNote>,
+  } satisfies Sentences<OfPieces<TapNote>>,
 
   clockNotes: {
     "clock-set-back": ({ byMs }) =>
       `L’heure de l’appareil a été reculée de ${t.duration(byMs)}. L’horloge de la prestation continue.`,
     "slept-or-set-forward": ({ byMs }) =>
       `L’appareil s’est mis en veille pendant ${t.duration(byMs)}, ou son heure a été avancée. Le temps le plus long est compté.`,
-    "set-back-while-closed": ({ byMs }) =>
-      `L’heure de l’appareil a été reculée d’au moins ${t.duration(byMs)} pendant que cette page était fermée. Contrôlez chaque papillote maintenant : elle peut être en pose depuis plus longtemps qu’affiché.`,
+    "set-back-while-closed": ({ byMs, piece }) =>
+      `L’heure de l’appareil a été reculée d’au moins ${t.duration(byMs)} pendant que cette page était fermée. Contrôlez chaque ${pieces(t).word(1, piece)} maintenant : elle peut être en pose depuis plus longtemps qu’affiché.`,
     "in-words": ({ words }) => words,
-  } satisfies Sentences<ClockNote>,
+  } satisfies Sentences<OfPieces<ClockNote>>,
 
   /** Ending with foils on. */
   stillOn: (foils: readonly number[], piece?: Piece) =>

@@ -92,7 +92,7 @@ export const emergencies = (t: Tools) => ({
         "Pas de réveil en une minute : position latérale de sécurité, appeler le numéro d’urgence.",
       "not-breathing":
         "Respiration anormale : appeler, commencer les compressions thoraciques, aller chercher le défibrillateur.",
-      end: "Réveil : rester allongé un moment. Rincer les papillotes et arrêter la prestation.",
+      end: "Réveil : rester allongé un moment. Rincer le produit et arrêter la prestation.",
     },
     fit: {
       "make-room": "Faire de la place. Écarter les objets durs ; caler la tête sur du mou.",

@@ -1,5 +1,7 @@
 import type { Skill } from "../../../../presets/timing/pace"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 /** How the visit goes: one line that says it, and the fields that change it. */
 export const settings = (t: Tools) => {
@@ -22,12 +24,13 @@ export const settings = (t: Tools) => {
       heatMin: number | null
       isDried: boolean
       breaks: number
+      piece: Piece
     }) =>
       `${[
         pace[now.pace],
         now.people === 1 ? "coloriste sans renfort" : "coloriste et renfort",
         now.rinse === "each"
-          ? "chaque papillote retirée quand elle est prête"
+          ? `chaque ${pieces(t).word(1, now.piece)} retirée quand elle est prête`
           : "toutes retirées en un rinçage",
         ...(now.heatMin === null ? [] : [`${t.minutes(now.heatMin)} de chaleur`]),
         ...(now.breaks === 0 ? [] : [t.count(now.breaks, { one: "# pause", other: "# pauses" })]),
@@ -50,7 +53,7 @@ export const settings = (t: Tools) => {
     assistantSide: "Le côté du renfort",
     sides: { left: "Gauche de la personne", right: "Droite de la personne" },
 
-    off: "Retrait des papillotes",
+    off: (piece: Piece) => `Retrait des ${pieces(t).word(2, piece)}`,
     each: "Chacune quand elle est prête",
     together: "Toutes en un rinçage",
 

@@ -1,6 +1,6 @@
 import type { ChairWords } from "../../en/chair/chair"
 import type { Tools } from "../../tools"
-import { pieces } from "../common/pieces"
+import { pieceAsObject, pieces } from "../common/pieces"
 import { buttons } from "./buttons"
 import { calls, toners } from "./calls"
 import { emergencies } from "./emergencies"
@@ -69,12 +69,14 @@ export const chair = (t: Tools): ChairWords => ({
       "Інше вікно вже повело цю процедуру далі. Перевірте, що воно показує, і торкніться знову.",
     "held-in-another-window": `Цією процедурою керує інше вікно. Спочатку торкніться «${buttons.takeOver}».`,
     "nothing-to-undo": "Немає дотику, який можна відмінити.",
-    "no-such-foil": "Такої фольги в цій процедурі немає.",
-    "off-since": ({ foil, atMin }) => `Фольгу ${foil} знято на хвилині ${t.number(atMin, 1)}.`,
-    "on-since": ({ foil, atMin }) =>
-      `Фольга ${foil} на волоссі з хвилини ${t.number(atMin, 1)}; її час іде звідти.`,
-    "never-on": ({ foil }) =>
-      `Фольгу ${foil} не позначено як накладену, тож її не зняти. Виберіть її і спочатку торкніться «${buttons.wentOnEarlier}».`,
+    "no-such-foil": ({ piece }) =>
+      `${piece === "panel" ? "Такої панелі" : "Такої фольги"} в цій процедурі немає.`,
+    "off-since": ({ foil, atMin, piece }) =>
+      `${t.capital(pieceAsObject(piece))} ${foil} знято на хвилині ${t.number(atMin, 1)}.`,
+    "on-since": ({ foil, atMin, piece }) =>
+      `${t.capital(pieces(t).names([foil], piece))} на волоссі з хвилини ${t.number(atMin, 1)}; її час іде звідти.`,
+    "never-on": ({ foil, piece }) =>
+      `${t.capital(pieceAsObject(piece))} ${foil} не позначено як накладену, тож її не зняти. Виберіть її і спочатку торкніться «${buttons.wentOnEarlier}».`,
     "heat-never-on": `«${buttons.heatOn}» не натискали, тож тепло не прибрати.`,
     "no-heat-planned": "Тепла не заплановано.",
     "heat-once": ({ state, atMin }) =>
@@ -90,10 +92,10 @@ export const chair = (t: Tools): ChairWords => ({
   },
 
   notes: {
-    "counts-from-earliest": ({ foil, fromMin }) =>
-      `Фольгу ${foil} не позначено як накладену; її час рахується з хвилини ${t.number(fromMin, 1)}, найранішої можливої.`,
-    "counts-from-now": ({ foil, fromMin }) =>
-      `Фольга ${foil} рахується відтепер. Якщо її накладено раніше, торкніться «${buttons.undo}», потім «${buttons.wentOnEarlier}»: тоді час піде з хвилини ${t.number(fromMin, 1)}.`,
+    "counts-from-earliest": ({ foil, fromMin, piece }) =>
+      `${t.capital(pieceAsObject(piece))} ${foil} не позначено як накладену; її час рахується з хвилини ${t.number(fromMin, 1)}, найранішої можливої.`,
+    "counts-from-now": ({ foil, fromMin, piece }) =>
+      `${t.capital(pieces(t).names([foil], piece))} рахується відтепер. Якщо її накладено раніше, торкніться «${buttons.undo}», потім «${buttons.wentOnEarlier}»: тоді час піде з хвилини ${t.number(fromMin, 1)}.`,
     "in-words": ({ words }) => words,
   },
 
@@ -102,8 +104,8 @@ export const chair = (t: Tools): ChairWords => ({
       `Годинник пристрою переведено назад (${t.duration(byMs)}). Годинник процедури йде далі.`,
     "slept-or-set-forward": ({ byMs }) =>
       `Пристрій спав або його годинник переведено вперед (${t.duration(byMs)}). Рахується довший час.`,
-    "set-back-while-closed": ({ byMs }) =>
-      `Поки сторінку було закрито, годинник пристрою переведено назад (щонайменше ${t.duration(byMs)}). Перевірте зараз кожну фольгу: вона могла бути на волоссі довше, ніж показано.`,
+    "set-back-while-closed": ({ byMs, piece }) =>
+      `Поки сторінку було закрито, годинник пристрою переведено назад (щонайменше ${t.duration(byMs)}). Перевірте зараз кожну ${pieceAsObject(piece)}: вона могла бути на волоссі довше, ніж показано.`,
     "in-words": ({ words }) => words,
   },
 

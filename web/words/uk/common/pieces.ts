@@ -1,3 +1,4 @@
+import type { Piece } from "../../../core/kinds/kindRecord"
 import { pieceWords } from "../../pieceWords"
 import type { Tools } from "../../tools"
 
@@ -12,3 +13,7 @@ export const pieces = (t: Tools) =>
       other: "фольги й панелі",
     },
   })
+
+/** As the object of what is done to it. */
+export const pieceAsObject = (piece: Piece = "foil"): string =>
+  ({ foil: "фольгу", panel: "панель", both: "фольгу чи панель" })[piece]

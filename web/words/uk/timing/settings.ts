@@ -1,5 +1,6 @@
 import type { TimingWords } from "../../en/timing/timing"
 import type { Tools } from "../../tools"
+import { pieceAsObject, pieces } from "../common/pieces"
 
 /** How the visit goes: one line that says it, and the fields that change it. */
 export const settings = (t: Tools): TimingWords["settings"] => {
@@ -17,7 +18,7 @@ export const settings = (t: Tools): TimingWords["settings"] => {
       `${[
         pace[now.pace],
         now.people === 1 ? "один колорист" : "колорист і асистент",
-        now.rinse === "each" ? "кожну фольгу знімати, коли готова" : "усе змити разом",
+        now.rinse === "each" ? `кожну ${pieceAsObject(now.piece)} знімати, коли готова` : "усе змити разом",
         ...(now.heatMin === null ? [] : [`${t.minutes(now.heatMin)} тепла`]),
         ...(now.breaks === 0
           ? []
@@ -45,7 +46,7 @@ export const settings = (t: Tools): TimingWords["settings"] => {
     assistantSide: "Бік асистента",
     sides: { left: "Лівий бік клієнта", right: "Правий бік клієнта" },
 
-    off: "Фольги знімають",
+    off: (piece) => `${t.capital(pieces(t).word(2, piece))} знімають`,
     each: "Кожну, коли готова",
     together: "Усі в одне змивання",
 
