@@ -87,4 +87,4 @@ export function coatsOf({ mix, roots }: Coated): { part: CoatPart; mix: string }
 }
 
 /** Whether a mix is on any part of a strand. */
-export const isCoatedWith = (foil: Coated, mix: string) => coatsOf(foil).some((coat) => coat.mix === mix)
+export const isCoatedWith = (foil: Coated, mix: string) => foil.mix === mix || foil.roots?.mix === mix

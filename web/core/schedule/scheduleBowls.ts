@@ -28,18 +28,20 @@ function sharedOut(
 function filled(foils: readonly TimedFoil[], mixOf: ReadonlyMap<string, TimedMix>): BowlShare[] {
   const bowls: { mix: TimedMix; foils: TimedFoil[]; filledG: number }[] = []
   const open = new Map<string, (typeof bowls)[number]>()
-  for (const foil of foils)
-    for (const { mix } of coatsOf(foil)) {
-      const wantedG = gramsIn(foil, mix)?.high ?? 0
-      let bowl = open.get(mix)
-      if (!bowl || foil.startsBowl || isFull(bowl, wantedG)) {
-        bowl = { mix: known(mixOf, mix), foils: [], filledG: 0 }
-        bowls.push(bowl)
-        open.set(mix, bowl)
-      }
-      bowl.foils.push(foil)
-      bowl.filledG += wantedG
+  const serve = (foil: TimedFoil, mix: string, wantedG: number) => {
+    let bowl = open.get(mix)
+    if (!bowl || foil.startsBowl || isFull(bowl, wantedG)) {
+      bowl = { mix: known(mixOf, mix), foils: [], filledG: 0 }
+      bowls.push(bowl)
+      open.set(mix, bowl)
     }
+    bowl.foils.push(foil)
+    bowl.filledG += wantedG
+  }
+  for (const foil of foils) {
+    if (!foil.roots) serve(foil, foil.mix, foil.productG.high)
+    else for (const { mix } of coatsOf(foil)) serve(foil, mix, gramsIn(foil, mix)?.high ?? 0)
+  }
   return bowls
 }
 

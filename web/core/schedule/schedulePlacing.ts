@@ -72,14 +72,16 @@ function placeAll(service: Service, end: End): Floor {
   return floor
 }
 
-function bowlsByFoil(bowls: readonly BowlShare[]): Map<TimedFoil, number[]> {
-  const found = new Map<TimedFoil, number[]>()
-  for (const [bowl, { foils }] of bowls.entries())
+/** Foils of one bowl share its list: the order solver asks for this thousands of times. */
+function bowlsByFoil(bowls: readonly BowlShare[]): Map<TimedFoil, readonly number[]> {
+  const found = new Map<TimedFoil, readonly number[]>()
+  for (const [bowl, { foils }] of bowls.entries()) {
+    const alone = [bowl]
     for (const foil of foils) {
-      const own = found.get(foil)
-      if (own) own.push(bowl)
-      else found.set(foil, [bowl])
+      const before = foil.roots && found.get(foil)
+      found.set(foil, before ? [...before, bowl] : alone)
     }
+  }
   return found
 }
 
@@ -116,8 +118,9 @@ function recallFoil(floor: Floor, foil: TimedFoil, bowls: readonly number[]) {
 
 function placeFoil(floor: Floor, foil: TimedFoil, bowls: readonly number[]) {
   if (floor.on.has(foil.id)) return
-  const mixed = bowls.map((bowl) => mixBowl(floor, bowl, foil))
-  const notBeforeMin = Math.max(...mixed, partGroup(floor, foil.group), floor.lastOnMin)
+  let mixedMin = 0
+  for (const bowl of bowls) mixedMin = Math.max(mixedMin, mixBowl(floor, bowl, foil))
+  const notBeforeMin = Math.max(mixedMin, partGroup(floor, foil.group), floor.lastOnMin)
   const turn = giveAfterDue(floor, { minutes: foil.placeMin[floor.end], notBeforeMin, atOwnPace: true })
   floor.lastOnMin = turn.fromMin
   putOn(floor, { foil, bowls, person: turn.person, onAtMin: turn.fromMin, placedAtMin: turn.toMin })

@@ -1,4 +1,4 @@
-import { mixesUsed } from "./mixesUsed"
+import { isCoatedWith } from "../../../geometry/section/section"
 import type { Service, TimedFoil, TimedMix } from "./scheduleInput"
 import { readyOf } from "./scheduleInput"
 import { firstContacts } from "./schedulePlacing"
@@ -99,4 +99,7 @@ function isHairlineHeld(foils: readonly TimedFoil[], service: Service): boolean 
 
 /** Of the strongest mix on a foil. */
 const strengthOf = (mixes: readonly TimedMix[], foil: TimedFoil) =>
-  mixesUsed(mixes, [foil]).reduce((most, { onHeadPercent }) => Math.max(most, onHeadPercent), 0)
+  mixes.reduce(
+    (most, { id, onHeadPercent }) => (isCoatedWith(foil, id) ? Math.max(most, onHeadPercent) : most),
+    0,
+  )
