@@ -17,6 +17,8 @@ type SheetKind = {
   hasFront: boolean
   /** It prints the notes for next time, which are then written beside it. */
   hasNote?: boolean
+  /** The client takes it along: it is in the client’s language. */
+  isForClient?: boolean
   /** After a service it shows what was carried out, whatever the plan has become since. */
   isOfService: boolean
   layOut: (plan: Plan, options: SheetOptions, fonts: Fonts) => Page[]
@@ -28,7 +30,13 @@ type SheetKind = {
 export const sheetKinds: Readonly<Record<SheetName, SheetKind>> = {
   placement: { hasFront: true, isOfService: true, layOut: placementMap },
   technique: { hasFront: true, isOfService: false, layOut: handout },
-  "take-home": { hasFront: false, isOfService: true, layOut: takeHome, toHtml: takeHomePage },
+  "take-home": {
+    hasFront: false,
+    isForClient: true,
+    isOfService: true,
+    layOut: takeHome,
+    toHtml: takeHomePage,
+  },
   record: { hasFront: false, hasNote: true, isOfService: true, layOut: recordCard },
 }
 
