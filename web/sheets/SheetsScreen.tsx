@@ -25,7 +25,7 @@ export function SheetsScreen({ Note, Lesson }: Props) {
   const name = useSession(({ sheet }) => sheet)
   const mirror = useSession(({ mirrorView }) => mirrorView)
   const { sheets: said, plans } = useWords()
-  const { language, chooseLanguage, paper, choosePaper, words, hasFailed } = useSheetSettings()
+  const { language, chooseLanguage, paper, choosePaper, words, hasFailed } = useSheetSettings(name)
   const { fonts, hasFailed: hasNoFont, again } = useFonts()
   const options = useSheetOptions(plan, { paper, mirror, language, words })
   const asked = useMemo(

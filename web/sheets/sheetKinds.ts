@@ -19,6 +19,8 @@ type SheetKind = {
   hasNote?: boolean
   /** It is for a class: what it says can be said otherwise beside it, and its title is the technique's. */
   isLesson?: boolean
+  /** The client takes it along: it is in the client’s language. */
+  isForClient?: boolean
   /** After a service it shows what was carried out, whatever the plan has become since. */
   isOfService: boolean
   layOut: (plan: Plan, options: SheetOptions, fonts: Fonts) => Page[]
@@ -30,7 +32,13 @@ type SheetKind = {
 export const sheetKinds: Readonly<Record<SheetName, SheetKind>> = {
   placement: { hasFront: true, isOfService: true, layOut: placementMap },
   technique: { hasFront: true, isLesson: true, isOfService: false, layOut: handout },
-  "take-home": { hasFront: false, isOfService: true, layOut: takeHome, toHtml: takeHomePage },
+  "take-home": {
+    hasFront: false,
+    isForClient: true,
+    isOfService: true,
+    layOut: takeHome,
+    toHtml: takeHomePage,
+  },
   record: { hasFront: false, hasNote: true, isOfService: true, layOut: recordCard },
 }
 

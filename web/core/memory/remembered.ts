@@ -13,8 +13,11 @@ export function remembered<From extends readonly [object, ...object[]], Made>(
       known = next
     }
     const last = from[from.length - 1]
-    if (!known.has(last)) known.set(last, make(...from))
-    return known.get(last) as Made
+    const found = known.get(last)
+    if (found !== undefined || known.has(last)) return found as Made
+    const fresh = make(...from)
+    known.set(last, fresh)
+    return fresh
   }
 }
 

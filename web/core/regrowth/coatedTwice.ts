@@ -24,8 +24,10 @@ export const coatedTwice = remembered((plan: Plan): readonly CoatedTwice[] =>
 )
 
 function twiceOf(foil: Foil, plan: Plan): CoatedTwice[] {
+  const found = lightenedIn(foil, plan)
+  if (found.length === 0) return []
   const coat = coatMm(foil, plan)
-  return lightenedIn(foil, plan).flatMap(({ lightened, beginsMm }) => {
+  return found.flatMap(({ lightened, beginsMm }) => {
     const fromMm = Math.max(coat.fromMm, beginsMm.lowMm)
     return coat.toMm - fromMm < leastMm ? [] : [{ foil, lightened, fromMm, toMm: coat.toMm }]
   })

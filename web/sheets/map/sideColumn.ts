@@ -59,9 +59,14 @@ export function startsIn(plan: Plan): Start[] {
     const line = begins ? [begins.lowMm, begins.highMm].map(millimetres) : []
     const key = [millimetres(startMm), foil.strand.from, foil.strand.to, ...line].join(" ")
     const before = starts.get(key)
-    const coat = farthest(coatMm(foil, plan), before?.lightened?.coat)
+    const coat = begins && farthest(coatMm(foil, plan), before?.lightened?.coat)
     const of = [...(before?.of ?? []), foil]
-    starts.set(key, { startMm, strand: foil.strand, of, ...(begins && { lightened: { coat, begins } }) })
+    starts.set(key, {
+      startMm,
+      strand: foil.strand,
+      of,
+      ...(begins && coat && { lightened: { coat, begins } }),
+    })
   }
   return Array.from(starts.values(), ({ of, ...start }): Start => ({ ...start, ...called(of) })).sort(
     (a, b) => a.strand.from - b.strand.from || a.startMm - b.startMm,
