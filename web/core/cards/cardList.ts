@@ -1,6 +1,7 @@
 import { returnWeeks } from "../../../presets/sheets/aftercare"
 import type { Days } from "../record/returnDates"
 import { dayAfter } from "../text/dayAfter"
+import { plainLetters } from "../text/plainLetters"
 import type { CardColour } from "./card"
 
 /** What a list of cards shows of each. */
@@ -18,8 +19,12 @@ export type CardVisit = {
   upkeepWeeks: number | null
 }
 
+/** What a card is found by: its name in plain letters, and the figures of its telephone number. */
+export type Sought = { name: string; digits: string }
+
 /** A card in the list, with when its client was here and is to come. */
 export type CardRow = CardEntry & {
+  sought: Sought
   visits: number
   lastDay: string | null
   /** The latest day of any plan on it, carried out or not. */
@@ -29,6 +34,8 @@ export type CardRow = CardEntry & {
 
 /** When the client comes: a visit that is planned, or when what was done last is due again. */
 export type Due = { planned: true; day: string } | ({ planned: false } & Days)
+
+export const digitsOf = (text: string) => text.replace(/\D/g, "")
 
 /** The rows of a list of cards on a day of the calendar. */
 export function cardRows(
@@ -46,6 +53,7 @@ export function cardRows(
     const own = byCard.get(entry.id) ?? []
     return {
       ...entry,
+      sought: { name: plainLetters(entry.name), digits: digitsOf(entry.phone) },
       visits: own.length,
       lastDay: lastDone(own)?.day ?? null,
       latestDay: inOrder(own)[0]?.day ?? null,

@@ -89,7 +89,8 @@ describe("search as typed", () => {
     { ...card(), id: "2", name: "Émile Dûpré", phone: "" },
     { ...card(), id: "3", name: "B. A.", phone: "555 12" },
   ]
-  const found = (sought: string) => searchCards(entries, sought).map(({ id }) => id)
+  const found = (sought: string) =>
+    searchCards(cardRows(entries, [], "2026-06-01"), sought).map(({ id }) => id)
 
   it.each([
     ["", ["1", "2", "3"]],
