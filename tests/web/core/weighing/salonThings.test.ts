@@ -246,7 +246,7 @@ describe("how far a middle figure is trusted", () => {
 })
 
 describe("how many more weighings it takes", () => {
-  const prior = startBelief()
+  const prior = startBelief(undefined)
   it("is told before anything was weighed, by what is usually weighed, and comes to fewer with each that agrees", () => {
     const asked = [0, 2, 4, 8].map((count) => weighingsNeeded(prior, bowls(count)).more ?? Number.NaN)
     expect(asked[0]).toBeGreaterThan(0)
