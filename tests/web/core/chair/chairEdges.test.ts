@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest"
 import type { Chair, LogEntry, Tap } from "../../../../web/core/chair/chair"
 import { startChair, tapChair } from "../../../../web/core/chair/chairClock"
 import { timeBetween } from "../../../../web/core/chair/chairTime"
+import { isDanger, isOff } from "../../../../web/core/chair/dueCalls"
 import { handAfter, tapInHand, worksInTwo } from "../../../../web/core/chair/inHand"
 import { timedFoils, usualPace } from "../../../../web/core/chair/schedulePace"
 import { stageOf, tonersOnNow, tonerTimes } from "../../../../web/core/chair/tonerTimes"
@@ -133,5 +134,18 @@ describe("a tap that is not taken", () => {
       refused: true,
       said: [{ code: "no-such-foil" }],
     })
+  })
+})
+
+describe("a call", () => {
+  const kinds = ["take-off", "at-goal", "planned-off", "limit", "look", "heat-off", "toner-limit"] as const
+  const those = (is: typeof isOff, stage: "ahead" | "now") => kinds.filter((kind) => is({ kind, stage }))
+  it("is to take off once its time is there", () => {
+    expect(those(isOff, "now")).toEqual(["take-off", "at-goal", "planned-off", "limit"])
+    expect(those(isOff, "ahead")).toEqual([])
+  })
+  it("is in red where it can hurt, what a check said at any time", () => {
+    expect(those(isDanger, "now")).toEqual(["take-off", "limit", "heat-off", "toner-limit"])
+    expect(those(isDanger, "ahead")).toEqual(["take-off"])
   })
 })
