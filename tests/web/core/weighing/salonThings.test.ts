@@ -4,6 +4,7 @@ import { houseProducts } from "../../../../presets/formula/houseProducts"
 import { newSalon, type Salon } from "../../../../web/core/document/salon"
 import type { Plan } from "../../../../web/core/document/schema"
 import { netOf } from "../../../../web/core/figures/measured"
+import { startBelief } from "../../../../web/core/grams/startBelief"
 import { followScale } from "../../../../web/core/weighing/followScale"
 import { learntOf } from "../../../../web/core/weighing/learnt"
 import { isEmptySalon, needOf, salonForPlans } from "../../../../web/core/weighing/salonOfPlan"
@@ -20,6 +21,7 @@ import { trustCode, weighingsAsked } from "../../../../web/core/weighing/trust"
 import { placedFrom } from "../../../../web/core/weighing/weighedBowl"
 import { readWeighings, tooLargeList } from "../../../../web/core/weighing/weighingCsv"
 import { weighingsFile } from "../../../../web/core/weighing/weighingsFile"
+import { weighingsNeeded } from "../../../../web/core/weighing/weighingsNeeded"
 import { weighingsSeen } from "../../../../web/core/weighing/weighingsSeen"
 import { done, samplePlan } from "../../../support/samples"
 
@@ -249,6 +251,22 @@ describe("how far a middle figure is trusted", () => {
       withinShare: 0.1,
       more: 1,
     })
+  })
+})
+
+describe("how many more weighings it takes", () => {
+  const prior = startBelief(undefined)
+  it("is told before anything was weighed, by what is usually weighed, and comes to fewer with each that agrees", () => {
+    const asked = [0, 2, 4, 8].map((count) => weighingsNeeded(prior, bowls(count)).more ?? Number.NaN)
+    expect(asked[0]).toBeGreaterThan(0)
+    expect(asked).toEqual(asked.toSorted((a, b) => b - a))
+    expect(weighingsNeeded(prior, bowls(40)).more).toBe(0)
+  })
+  it("is told as none that would do where one bowl of many shows a hundred times the grams, with how far the figure may be out", () => {
+    const wild = bowls(12).map((row, i) => ({ ...row, productG: i === 3 ? 1700 : 17 }))
+    const { more, withinShare } = weighingsNeeded(prior, wild)
+    expect(more).toBeNull()
+    expect(withinShare).toBeGreaterThan(0.15)
   })
 })
 
