@@ -118,14 +118,16 @@ const figuresOn = rememberedLast(
 const mostHeads = 8
 
 /** The head of a plan; the same object for the same size and hairline, with the same scalp for the same size. */
-export const headOf = ({ head }: Pick<Plan, "head">): Head => headAsked(head)
+export const headOf = ({ head }: Pick<Plan, "head">): Head => headFor(head)
 
-const headAsked = remembered(({ size, hairline }: Plan["head"]) => headFor({ size, hairline }))
-
-const headFor = rememberedByText(mostHeads, ({ size, hairline }: Pick<Plan["head"], "size" | "hairline">) => {
-  const { axes, surface } = scalpFor(size)
-  return makeHeadFromAxes(axes, hairline.form, movesOf(hairline), surface)
-})
+const headFor = rememberedByText(
+  mostHeads,
+  ({ size, hairline }: Plan["head"]) => {
+    const { axes, surface } = scalpFor(size)
+    return makeHeadFromAxes(axes, hairline.form, movesOf(hairline), surface)
+  },
+  remembered(({ size, hairline }: Plan["head"]) => JSON.stringify([size, hairline])),
+)
 
 const scalpFor = rememberedByText(mostHeads, (size: Plan["head"]["size"]) => {
   const axes = fitAxes(size, headFigures)

@@ -44,14 +44,22 @@ export const isSameList = (a: readonly object[], b: readonly object[]) =>
   a.length === b.length && a.every((each, i) => each === b[i])
 
 /** Works a thing out once for all that read the same when written down; the ones last asked for are kept, so many of them. */
-export function rememberedByText<From, Made>(most: number, make: (from: From) => Made): (from: From) => Made {
+export function rememberedByText<From, Made>(
+  most: number,
+  make: (from: From) => Made,
+  textOf: (from: From) => string = JSON.stringify,
+): (from: From) => Made {
   const made = new Map<string, Made>()
+  // Asked for again and again while one plan is measured.
+  let last: { text: string; made: Made } | null = null
   return (from) => {
-    const text = JSON.stringify(from)
+    const text = textOf(from)
+    if (last?.text === text) return last.made
     const found = made.get(text) ?? make(from)
     made.delete(text)
     made.set(text, found)
     for (const oldest of made.keys()) if (made.size > most) made.delete(oldest)
+    last = { text, made: found }
     return found
   }
 }
