@@ -1,4 +1,4 @@
-import { type Foil, isCoatedWith, isFoil, rootsOf } from "../../../geometry/section/section"
+import { coatsOf, type Foil, isCoatedWith, isFoil, rootsOf } from "../../../geometry/section/section"
 import { rootDistanceMm } from "../../../presets/placement/foils"
 import { newConsultation } from "../document/consultation"
 import { sheetOf } from "../document/salon"
@@ -8,26 +8,34 @@ import { takesAtHairline } from "../figures/hairAtHairline"
 import { headOf } from "../figures/measured"
 import { traitsOf } from "../kinds/kindRecords"
 import { labelPercent, onHeadPercent } from "../mixing/strength"
-import { coatedTwice } from "../regrowth/coatedTwice"
+import { type CoatedTwice, coatedTwice } from "../regrowth/coatedTwice"
 import type { Now } from "../text/zonedTime"
 import { daysOf } from "./asking/questions"
 import { checkVisit } from "./cautions"
-import { type PlannedMix, tonerIds, type Visit } from "./rules/rule"
+import { type PlannedMix, type PlannedTwice, tonerIds, type Visit } from "./rules/rule"
 
 /** A plan as the rules of the visit see it; `begunAt`: when the service began that goes on. */
 export const visitOf = (plan: Plan, now: Now, begunAt: string | null = null): Visit => ({
   consultation: plan.consultation ?? newConsultation(),
   standing: plan.client.allergies ?? [],
   mixes: mixesAndToners(plan),
-  twice: coatedTwice(plan).map(({ foil: { mapNumber, mix }, fromMm, toMm }) => ({
-    foil: mapNumber,
-    mix,
-    fromMm,
-    toMm,
-  })),
+  twice: coatedTwice(plan).flatMap(plannedTwice),
   now,
   days: daysOf(plan, now, begunAt),
 })
+
+/** Lightened hair that a foil would coat, by mix: of two along its strand each has a stretch of its own. */
+function plannedTwice({ foil, fromMm, toMm }: CoatedTwice): PlannedTwice[] {
+  const rootsEndMm = rootsOf(foil)?.toMm ?? 0
+  return coatsOf(foil)
+    .map(({ part, mix }) => ({
+      foil: foil.mapNumber,
+      mix,
+      fromMm: part === "ends" ? Math.max(fromMm, rootsEndMm) : fromMm,
+      toMm: part === "roots" ? Math.min(toMm, rootsEndMm) : toMm,
+    }))
+    .filter((stretch) => stretch.toMm > stretch.fromMm)
+}
 
 /** All that is mixed in a plan, lightener and toner. */
 export const mixesAndToners = (plan: Plan): PlannedMix[] => [...mixesPlanned(plan), ...tonersPlanned(plan)]

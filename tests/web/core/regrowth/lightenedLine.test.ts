@@ -60,6 +60,28 @@ describe("product past the line", () => {
     expect(why.toMm).toBeCloseTo(coatMm(then, grown).toMm, 6)
   })
 
+  it("holds each of two mixes along a strand for its own stretch past the line", () => {
+    const [other] = grown.mixes.map(({ id }) => id).filter((id) => id !== first.mix)
+    const rooted = (toMm: number): Plan => ({
+      ...grown,
+      sections: [{ ...then, kind: "slice", roots: { mix: other, toMm, first: "ends" } }],
+    })
+    const held = (plan: Plan) =>
+      stopsOf(plan).map(({ mixes, why }) => {
+        if (why.code !== "coated-twice") throw new Error(why.code)
+        return [...(mixes ?? []), why.fromMm.toFixed(1), why.toMm.toFixed(1)]
+      })
+    const end = coatMm(then, grown).toMm.toFixed(1)
+    // The line is 43.1 mm off the scalp: roots to 60 mm pass it, and the ends begin there; roots to 30 mm do not.
+    expect(held(rooted(60)).sort()).toEqual(
+      [
+        [first.mix, "60.0", end],
+        [other, "43.1", "60.0"],
+      ].sort(),
+    )
+    expect(held(rooted(30))).toEqual([[first.mix, "43.1", end]])
+  })
+
   it("is none where product ends before it, or where it is a brush's edge", () => {
     const { toMm } = coatMm(then, grown)
     const [before, edge, past] = [42, 43.4, 44].map((mm) => startAt(6, mm / toMm))
