@@ -7,7 +7,7 @@ import { setHair } from "../../../../web/core/edits/plan/setHair"
 import { changeSection } from "../../../../web/core/edits/sections/changeSections"
 import { figuresOf } from "../../../../web/core/figures/measured"
 import { blend } from "../../../../web/core/mixing/blend"
-import { type BowlFoil, placedInTurn, planBowls } from "../../../../web/core/mixing/bowls"
+import { type BowlFoil, planBowls } from "../../../../web/core/mixing/bowls"
 import { chooseDeveloper, type LiftWish } from "../../../../web/core/mixing/developer"
 import { planMix } from "../../../../web/core/mixing/mix"
 import type { Recipe } from "../../../../web/core/mixing/mixAmounts"
@@ -16,23 +16,10 @@ import { pouringOf } from "../../../../web/core/mixing/pouring"
 import { sheetProblems } from "../../../../web/core/mixing/productSheet"
 import { consistencyOf } from "../../../../web/core/mixing/ratio"
 import { ratiosWanted } from "../../../../web/core/mixing/ratiosWanted"
+import { bowlFoils, recipe } from "../../../support/bowlFoils"
 import { done, samplePlan } from "../../../support/samples"
 
 const [powder] = houseProducts
-const recipe: Recipe = {
-  ratio: { lightener: 1, developer: 2 },
-  developerPercent: 6,
-  additives: [],
-  scaleStepG: 1,
-}
-const row = (count: number, high: number, placeMin: number): BowlFoil[] =>
-  placedInTurn(
-    Array.from({ length: count }, (_, i) => ({
-      id: `f${i + 1}`,
-      productG: { low: high / 2, mid: high * 0.75, high },
-      placeMin,
-    })),
-  )
 
 describe("the sheet of a product", () => {
   const codes = (change: Partial<ProductSheet>) =>
@@ -139,10 +126,10 @@ describe("a mix", () => {
     ["the coarsest scale", { scaleStepG: 10 }, []],
     ["one coarser", { scaleStepG: 11 }, ["scale-step"]],
   ])("of %s", (_, change, expected) => {
-    expect(codes(row(1, 80, 2), change)).toEqual(expected)
+    expect(codes(bowlFoils(1, 80, 2), change)).toEqual(expected)
   })
 
-  const [foil] = row(1, 4, 2)
+  const [foil] = bowlFoils(1, 4, 2)
   test.each<[string, Partial<BowlFoil>, string[]]>([
     ["nothing", { productG: { low: 0, mid: 0, high: 0 } }, []],
     ["a lower figure above the middle one", { productG: { low: 3, mid: 2, high: 4 } }, ["foil-grams"]],
@@ -156,15 +143,15 @@ describe("a mix", () => {
 
   it("tells how far the scale draws the worst bowl off, by parts to one of powder", () => {
     // 2 : 5 is 1 : 2.5, which 10 + 25 g keep to; nothing to say.
-    expect(codes(row(1, 4, 2), { ratio: { lightener: 2, developer: 5 } })).toEqual([])
+    expect(codes(bowlFoils(1, 4, 2), { ratio: { lightener: 2, developer: 5 } })).toEqual([])
   })
   it("counts what replaces developer as developer", () => {
     // A tenth of the powder's grams stand in the developer's place: 20 g powder, 38 g and 2 g are still 1 : 2.
     const instead = [{ name: "Drops", gPerG: 0.1, replacesDeveloper: true }]
-    expect(codes(row(1, 51, 2), { additives: instead })).toEqual([])
+    expect(codes(bowlFoils(1, 51, 2), { additives: instead })).toEqual([])
     const third = [{ name: "Drops", gPerG: 0.3, replacesDeveloper: true }]
-    expect(codes(row(1, 51, 2), { additives: third })).toEqual([])
-    expect(codes(row(1, 51, 2), { additives: [{ ...third[0], replacesDeveloper: false }] })).toEqual([])
+    expect(codes(bowlFoils(1, 51, 2), { additives: third })).toEqual([])
+    expect(codes(bowlFoils(1, 51, 2), { additives: [{ ...third[0], replacesDeveloper: false }] })).toEqual([])
   })
 })
 
@@ -172,20 +159,20 @@ describe("how bowls are shared", () => {
   const most = (mostMixG: number, potLifeMin = 45) => ({ mostMixG, potLifeMin })
   it("takes as few as mix the least: 60 + 0 g is not parted, and a bowl may hold just the most", () => {
     // 4 x 8 = 32 g want 32 x 1.05 + 6 = 39.6 g.
-    expect(planBowls(row(4, 8, 2), recipe, most(39.6))).toHaveLength(1)
-    expect(planBowls(row(4, 8, 2), recipe, most(39.5))).toHaveLength(2)
+    expect(planBowls(bowlFoils(4, 8, 2), recipe, most(39.6))).toHaveLength(1)
+    expect(planBowls(bowlFoils(4, 8, 2), recipe, most(39.5))).toHaveLength(2)
   })
   it("may be just as old as the pot life: 9 foils of 5 minutes are 45", () => {
-    expect(planBowls(row(9, 1, 5), recipe, most(60))).toHaveLength(1)
-    expect(planBowls(row(9, 1, 5), recipe, most(60, 44.9))).toHaveLength(2)
+    expect(planBowls(bowlFoils(9, 1, 5), recipe, most(60))).toHaveLength(1)
+    expect(planBowls(bowlFoils(9, 1, 5), recipe, most(60, 44.9))).toHaveLength(2)
   })
   it("starts a fresh one at a foil that is to start one, and nowhere else", () => {
-    const foils = row(4, 2, 2).map((foil, i) => ({ ...foil, ...(i === 2 && { startsBowl: true }) }))
+    const foils = bowlFoils(4, 2, 2).map((foil, i) => ({ ...foil, ...(i === 2 && { startsBowl: true }) }))
     expect(planBowls(foils, recipe, most(60)).map(({ sections }) => sections)).toEqual([
       ["f1", "f2"],
       ["f3", "f4"],
     ])
-    const first = row(3, 2, 2).map((foil, i) => ({ ...foil, ...(i === 0 && { startsBowl: true }) }))
+    const first = bowlFoils(3, 2, 2).map((foil, i) => ({ ...foil, ...(i === 0 && { startsBowl: true }) }))
     expect(planBowls(first, recipe, most(60))).toHaveLength(1)
   })
 })

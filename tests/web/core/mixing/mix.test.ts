@@ -7,22 +7,9 @@ import { type BowlFoil, placedInTurn, planBowls } from "../../../../web/core/mix
 import { type MixChoice, planMix } from "../../../../web/core/mixing/mix"
 import { mixAmounts, type Recipe, toMixG } from "../../../../web/core/mixing/mixAmounts"
 import { say } from "../../../../web/words/say"
+import { bowlFoils, recipe } from "../../../support/bowlFoils"
 import { en } from "../../../support/words"
 
-const recipe: Recipe = {
-  ratio: { lightener: 1, developer: 2 },
-  developerPercent: 6,
-  additives: [],
-  scaleStepG: 1,
-}
-const row = (count: number, high: number, placeMin: number): BowlFoil[] =>
-  placedInTurn(
-    Array.from({ length: count }, (_, i) => ({
-      id: `f${i + 1}`,
-      productG: { low: high / 2, mid: high * 0.75, high },
-      placeMin,
-    })),
-  )
 const limits = { potLifeMin: 45, mostMixG: 40 }
 const usual = { potLifeMin: 45, mostMixG: bowlFigures.mostMixG.value }
 
@@ -81,14 +68,14 @@ describe("amounts of one bowl", () => {
 describe("bowls", () => {
   test("what fits one bowl is one bowl", () => {
     // 8 x 4 = 32 g: 39.6 g to mix, 13.2 g of powder, 14 g on the scale.
-    expect(planBowls(row(8, 4, 2), recipe, limits)).toMatchObject([
+    expect(planBowls(bowlFoils(8, 4, 2), recipe, limits)).toMatchObject([
       { atMin: 0, lightenerG: 14, developerG: 28 },
     ])
   })
 
   test("one bowl serves where it lasts: 40 g for 10 foils in 20 minutes is one of 16 + 32 g, not two of 30", () => {
     // 40 x 1.05 + 6 = 48 g at 1 : 2; two bowls of 20 g would be the smallest mix each, 30 + 30 g.
-    expect(planBowls(row(10, 4, 2), recipe, usual).map(({ mixedG }) => mixedG)).toEqual([48])
+    expect(planBowls(bowlFoils(10, 4, 2), recipe, usual).map(({ mixedG }) => mixedG)).toEqual([48])
   })
 
   test("no fresh bowl where one serves, whatever the foils and the scale", () =>
@@ -113,31 +100,31 @@ describe("bowls", () => {
 
   test("more grams than a bowl: shared so that the least is mixed", () => {
     // 48 g. 8 + 4 foils: 42 + 30 g. 7 + 5: 35.4 and 27 g to mix, 12 + 24 and 10 + 20 g: 66 g; 6 + 6: 33 + 33.
-    const bowls = planBowls(row(12, 4, 2), recipe, limits)
+    const bowls = planBowls(bowlFoils(12, 4, 2), recipe, limits)
     expect(bowls).toHaveLength(2)
     expect(bowls[0].mixedG + bowls[1].mixedG).toBe(66)
     expect(bowls[1].atMin).toBe(2 * bowls[0].sections.length)
   })
 
   test("pot life: 10 foils of 5 minutes are 50 minutes, past 45", () => {
-    const bowls = planBowls(row(10, 1, 5), recipe, limits)
+    const bowls = planBowls(bowlFoils(10, 1, 5), recipe, limits)
     expect(bowls).toHaveLength(2)
     for (const { sections } of bowls) expect(sections.length * 5).toBeLessThanOrEqual(45)
-    expect(planBowls(row(9, 1, 5), recipe, limits)).toHaveLength(1)
+    expect(planBowls(bowlFoils(9, 1, 5), recipe, limits)).toHaveLength(1)
   })
 
   test("no more than 12 foils from one bowl, however small", () => {
-    expect(planBowls(row(12, 0.5, 1), recipe, limits)).toHaveLength(1)
-    expect(planBowls(row(13, 0.5, 1), recipe, limits)).toHaveLength(2)
+    expect(planBowls(bowlFoils(12, 0.5, 1), recipe, limits)).toHaveLength(1)
+    expect(planBowls(bowlFoils(13, 0.5, 1), recipe, limits)).toHaveLength(2)
   })
 
   test("foils of another mix in between take their time: the gap counts against the pot life", () => {
-    const [first, last] = row(2, 4, 2)
+    const [first, last] = bowlFoils(2, 4, 2)
     expect(planBowls([first, { ...last, startMin: 44 }], recipe, limits)).toHaveLength(2)
   })
 
   test("a foil larger than a bowl has one to itself; no foils, no bowls", () => {
-    expect(planBowls(row(1, 60, 2), recipe, limits)).toMatchObject([{ lightenerG: 23, developerG: 46 }])
+    expect(planBowls(bowlFoils(1, 60, 2), recipe, limits)).toMatchObject([{ lightenerG: 23, developerG: 46 }])
     expect(planBowls([], recipe, limits)).toEqual([])
   })
 
@@ -176,7 +163,7 @@ describe("the whole mix", () => {
     planMix(foils, { ...choice, ...change })
 
   test("strength on the head, waste and cost", () => {
-    const result = planned(row(8, 4, 2))
+    const result = planned(bowlFoils(8, 4, 2))
     // 14 + 28 g mixed, 16 to 32 g placed. 14 g at 24 for 500 g, 28 g at 8 for 1000 g.
     expect(result).toMatchObject({
       ok: true,
@@ -192,14 +179,14 @@ describe("the whole mix", () => {
   })
 
   test("without a price there is no cost; without a pot life the usual one is taken and said", () => {
-    const result = planned(row(8, 4, 2), { sheet: { ...choice.sheet, price: null, potLifeMin: null } })
+    const result = planned(bowlFoils(8, 4, 2), { sheet: { ...choice.sheet, price: null, potLifeMin: null } })
     expect(result).toMatchObject({
       mix: { cost: null, notes: [{ code: "pot-life-assumed", product: houseProducts[0].name, minutes: 45 }] },
     })
   })
 
   test("a foil slower than the pot life is named", () => {
-    const result = planned(row(1, 4, 50))
+    const result = planned(bowlFoils(1, 4, 50))
     expect(result).toMatchObject({
       mix: { notes: [{ code: "foil-outlasts-bowl", foil: "f1", minutes: 45 }] },
     })
@@ -208,7 +195,7 @@ describe("the whole mix", () => {
   test("a scale of 5 g steps that draws a bowl off its ratio says so; one of 0.1 g keeps to it", () => {
     // The least, 30 g, is 13.33 g of powder at 1 : 1.25: 15 g in steps of 5, with 18.75 g of developer, 20 g.
     const notes = (scaleStepG: number, developer: number) => {
-      const result = planned(row(1, 12, 2), {
+      const result = planned(bowlFoils(1, 12, 2), {
         recipe: { ...recipe, ratio: { lightener: 1, developer }, scaleStepG },
       })
       return result.ok ? result.mix.notes : []
@@ -229,12 +216,12 @@ describe("the whole mix", () => {
     [{ developerPercent: -6 }, /-6 % is no strength/],
     [{ scaleStepG: 0 }, /0 g is no step/],
   ])("%j is refused in one sentence", (change, words) => {
-    const result = planned(row(2, 4, 2), { recipe: { ...recipe, ...change } })
+    const result = planned(bowlFoils(2, 4, 2), { recipe: { ...recipe, ...change } })
     expect(said(result)).toEqual([expect.stringMatching(words)])
   })
 
   test("negative and missing grams are refused by foil", () => {
-    const [foil] = row(1, 4, 2)
+    const [foil] = bowlFoils(1, 4, 2)
     const result = planned([
       { ...foil, productG: { low: -2, mid: 1, high: 3 } },
       { ...foil, id: "f2", productG: { low: 1, mid: 2, high: Number.NaN } },

@@ -3,21 +3,9 @@ import { houseProducts } from "../../../../presets/formula/houseProducts"
 import { writePlan } from "../../../../web/core/file/planFile"
 import { salonForPlans } from "../../../../web/core/weighing/salonOfPlan"
 import { salonProblem } from "../../../../web/core/weighing/salonProblem"
-import { emptySalonShelf, type KeptWeighing, readSalonShelf } from "../../../../web/core/weighing/salonRecord"
+import { emptySalonShelf, readSalonShelf } from "../../../../web/core/weighing/salonRecord"
+import { keptWeighing as weighing } from "../../../support/keptWeighing"
 import { samplePlan } from "../../../support/samples"
-
-const weighing: KeptWeighing = {
-  id: "w1",
-  weighedAt: "2026-03-09T10:00:00Z",
-  name: "Sample",
-  product: houseProducts[0].name,
-  kind: "slice",
-  panels: 4,
-  hairG: 5,
-  strandAreaCm2: 1600,
-  productG: 17,
-  leftOut: false,
-}
 
 describe("what a salon kept and cannot be read", () => {
   const kept = { ...emptySalonShelf(), bottles: [20, 40], weighings: [weighing, { ...weighing, id: "" }] }

@@ -23,21 +23,10 @@ import { readWeighings, tooLargeList } from "../../../../web/core/weighing/weigh
 import { weighingsFile } from "../../../../web/core/weighing/weighingsFile"
 import { weighingsNeeded } from "../../../../web/core/weighing/weighingsNeeded"
 import { weighingsSeen } from "../../../../web/core/weighing/weighingsSeen"
+import { keptWeighing as weighing } from "../../../support/keptWeighing"
 import { done, samplePlan } from "../../../support/samples"
 
 const [powder] = houseProducts
-const weighing: KeptWeighing = {
-  id: "w1",
-  weighedAt: "2026-03-09T10:00:00Z",
-  name: "Sample",
-  product: powder.name,
-  kind: "slice",
-  panels: 4,
-  hairG: 5,
-  strandAreaCm2: 1600,
-  productG: 17,
-  leftOut: false,
-}
 const bowls = (count: number): KeptWeighing[] =>
   Array.from({ length: count }, (_, i) => ({ ...weighing, id: `w${i}`, productG: 17 + i / 10 }))
 const shelf = (change: Partial<SalonShelf> = {}): SalonShelf => ({ ...emptySalonShelf(), ...change })

@@ -1,12 +1,11 @@
 import "fake-indexeddb/auto"
 import { beforeEach, describe, expect, it } from "vitest"
-import { houseProducts } from "../../../../presets/formula/houseProducts"
 import { newId } from "../../../../web/core/document/newId"
-import type { KeptWeighing } from "../../../../web/core/weighing/salonRecord"
 import { listSalonAside, retrySalonAside } from "../../../../web/session/salon/salonAside"
 import { changeSalon, readSalon, salonStore } from "../../../../web/session/salon/salonShelf"
 import { openShelf, type Shelf } from "../../../../web/storage/shelf"
 import { keepSetting, readSetting } from "../../../../web/storage/shelfList"
+import { keptWeighing } from "../../../support/keptWeighing"
 
 let name: string
 let shelf: Shelf
@@ -15,18 +14,7 @@ beforeEach(() => {
   shelf = openShelf(name)
 })
 
-const weighing: KeptWeighing = {
-  id: "w1",
-  weighedAt: "2026-03-09T10:00:00Z",
-  name: "Sample, bowl 1 of mix A",
-  product: houseProducts[0].name,
-  kind: "slice",
-  panels: 4,
-  hairG: 5,
-  strandAreaCm2: 1600,
-  productG: 17,
-  leftOut: false,
-}
+const weighing = { ...keptWeighing, name: "Sample, bowl 1 of mix A" }
 
 describe("what the salon keeps", () => {
   it("is empty at first, and there for the next visit", async () => {
