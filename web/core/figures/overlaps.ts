@@ -101,16 +101,15 @@ const comparedWith = rememberedLast(
   (a: Before, b: Before) => a.head === b.head && isSameList(a.earlier, b.earlier),
   (later: Section, { head, earlier }: Before, last): readonly Overlap[] => {
     const seen = last?.on.head === head ? last.made : []
+    const own = bandSpans(later, head)
     let next = 0
     return earlier.map((each) => {
       let i = next
       while (i < seen.length && seen[i].earlier !== each) i++
-      if (i === seen.length) return { earlier: each, later, areaCm2: areaOfBoth(each, later, head) }
+      if (i === seen.length)
+        return { earlier: each, later, areaCm2: sharedCm2(bandSpans(each, head), own, head.surface) }
       next = i + 1
       return seen[i]
     })
   },
 )
-
-const areaOfBoth = (earlier: Section, later: Section, head: Head) =>
-  sharedCm2(bandSpans(earlier, head), bandSpans(later, head), head.surface)

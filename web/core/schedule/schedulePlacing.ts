@@ -8,7 +8,7 @@ import type { End, Service, TimedFoil } from "./scheduleInput"
 import { coatsReady, laterOf, readyOf } from "./scheduleInput"
 
 /** One foil on the head. First contact is when its placing begins; off is when it has been wiped or rinsed. */
-export type PlacedFoil = OnHead & { offAtMin: number; readyMin: Range; coatsReadyMin: readonly Range[] }
+export type PlacedFoil = OnHead & { offAtMin: number; readyMin: Range }
 export type OnHead = {
   foil: TimedFoil
   /** Where the bowls that serve it stand: one for each mix along its strand. */
@@ -180,8 +180,11 @@ function putHeatOn(floor: Floor) {
 const readyOn = (floor: Floor, placed: OnHead): Range =>
   floor.heat ? laterOf(coatsReadyOn(floor, placed)) : readyOf(placed.foil)
 
-/** Of each coat, with the heat on the way. */
-function coatsReadyOn({ heat, service }: Floor, { foil, onAtMin }: OnHead): Range[] {
+/** Minutes on until each coat of a foil is ready, in the order they go on, with the heat on the way. */
+export function coatsReadyOn(
+  { heat, service }: Pick<Floor, "heat" | "service">,
+  { foil, onAtMin }: OnHead,
+): Range[] {
   const ready = coatsReady(foil)
   if (!heat) return ready
   const faster = heatFactor(service.heat?.warmthC ?? null)
@@ -232,15 +235,5 @@ function withOff(floor: Floor, id: string, together: number | null): PlacedFoil 
   const offAtMin = floor.offAtMin.get(id) ?? together
   if (!placed || offAtMin === null) throw new Error(`Foil ${id} was never placed or never taken off`)
   const { foil, bowls, person, onAtMin, placedAtMin } = placed
-  const coatsReadyMin = coatsReadyOn(floor, placed)
-  return {
-    foil,
-    bowls,
-    person,
-    onAtMin,
-    placedAtMin,
-    offAtMin,
-    readyMin: laterOf(coatsReadyMin),
-    coatsReadyMin,
-  }
+  return { foil, bowls, person, onAtMin, placedAtMin, offAtMin, readyMin: readyOn(floor, placed) }
 }

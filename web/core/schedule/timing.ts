@@ -5,7 +5,7 @@ import type { HeatTimes } from "./scheduleHeat"
 import type { End, Service } from "./scheduleInput"
 import { isSeen, lookRounds } from "./scheduleLooks"
 import type { MixedBowl, PlacedFoil } from "./schedulePlacing"
-import { schedulePlacing } from "./schedulePlacing"
+import { coatsReadyOn, schedulePlacing } from "./schedulePlacing"
 
 /** The clock of a service. `…AtMin` is a minute of the service; other minutes are minutes on. */
 export type Schedule = {
@@ -61,7 +61,7 @@ export function planService(service: Service): Schedule {
   const rinseMin = lastOff(foils)
   const steps = scheduleFinish(service, rinseMin, "mid")
   return {
-    foils: foils.map((placed) => foilTimes(placed, looksAtMin, service)),
+    foils: foils.map((placed) => foilTimes(placed, { looksAtMin, heat, service })),
     bowls: bowls.map((bowl, at) => bowlTimes(bowl, at, foils)),
     looksAtMin,
     heat,
@@ -78,7 +78,9 @@ export function planService(service: Service): Schedule {
   }
 }
 
-function foilTimes(placed: PlacedFoil, rounds: readonly number[], { looks }: Service): FoilTimes {
+type Around = { looksAtMin: readonly number[]; heat: HeatTimes | null; service: Service }
+
+function foilTimes(placed: PlacedFoil, { looksAtMin, heat, service }: Around): FoilTimes {
   const { foil, person, bowls, onAtMin, placedAtMin, offAtMin } = placed
   const { low, mid, high } = placed.readyMin
   return {
@@ -89,11 +91,11 @@ function foilTimes(placed: PlacedFoil, rounds: readonly number[], { looks }: Ser
     placedAtMin,
     readyMin: { low, mid, high },
     readyAtMin: later(placed.readyMin, onAtMin),
-    coatsReadyAtMin: placed.coatsReadyMin.map((range) => later(range, onAtMin)),
+    coatsReadyAtMin: coatsReadyOn({ heat, service }, placed).map((range) => later(range, onAtMin)),
     limitAtMin: onAtMin + foil.limitMin,
     offAtMin,
     onMin: offAtMin - onAtMin,
-    looksAtMin: rounds.filter((atMin) => isSeen(placed, atMin, looks)),
+    looksAtMin: looksAtMin.filter((atMin) => isSeen(placed, atMin, service.looks)),
   }
 }
 
