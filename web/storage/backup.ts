@@ -47,6 +47,16 @@ export type Restoring = {
   visits: readonly VisitRecord[]
 }
 
+/** How much of each there is, for whoever asks before it is taken in. */
+export const countsOf = ({ added, beside, same, unread, techniques, cards }: Restoring) => ({
+  added: added.length,
+  beside: beside.length,
+  same,
+  unread: unread.length,
+  techniques: techniques.length,
+  cards: cards.length,
+})
+
 /** Holds a backup against what stands on the shelf. */
 export async function compareBackup({ connection }: Shelf, backup: Backup): Promise<Restoring> {
   const [records, techniques, cards, visits] = await connection.run((database) =>

@@ -1,10 +1,13 @@
 import { isGroup } from "../checks/problem"
-import { type Backup, readBackup, writeBackup } from "../file/backup"
+import { planKind } from "../document/planKind"
+import { type Backup, backupKind, readBackup, writeBackup } from "../file/backup"
 import { openPlan, savePlan } from "../file/planFile"
+import { techniqueKind } from "../file/techniqueSchema"
 import { withoutPlans } from "../weighing/withoutPlans"
 import type { ClientCard } from "./card"
 import { openCard } from "./cardFile"
-import { openClient, planIdIn } from "./clientFile"
+import { cardKind } from "./cardSchema"
+import { clientKind, openClient, planIdIn } from "./clientFile"
 
 /** A file of a folder by its name, as it was read. */
 export type FolderFile = { name: string; text: string }
@@ -113,13 +116,13 @@ const nothing = { madeAt: now, cards: [], plans: [], visits: [], backup: null }
 function tell(file: FolderFile): Told | null {
   const { text } = file
   switch (kindIn(text)) {
-    case "partline-plan":
+    case planKind:
       return planIdIn(text) === null ? null : { ...nothing, file, plans: [text] }
-    case "partline-card": {
+    case cardKind: {
       const card = cardOf(text)
       return card && { ...nothing, file, cards: [card] }
     }
-    case "partline-client": {
+    case clientKind: {
       const opened = openClient(text)
       if (!opened.ok) return null
       const { madeAt, card, plans } = opened.client
@@ -127,7 +130,7 @@ function tell(file: FolderFile): Told | null {
       const visits = ids.map((planId) => ({ planId, cardId: card.id }))
       return { file, madeAt, cards: [card], plans, visits, backup: null }
     }
-    case "partline-backup": {
+    case backupKind: {
       const read = readBackup(text)
       if (!read.ok) return null
       const { madeAt, plans, cards, visits } = read.backup
@@ -140,7 +143,7 @@ function tell(file: FolderFile): Told | null {
         backup: read.backup,
       }
     }
-    case "partline-technique":
+    case techniqueKind:
       return { ...nothing, file }
     default:
       return null

@@ -25,6 +25,10 @@ export type FoilRecord = {
   recoated: number
 }
 /** `by`: whose check it was, where two worked and the tap says so. */
+/** The level seen of a foil last; null where nobody looked. */
+export const levelLastSeen = (record: Pick<FoilRecord, "looks"> | undefined): number | null =>
+  record?.looks.findLast(({ seen }) => seen.level !== null)?.seen.level ?? null
+
 export type FoilLook = { atMs: number; seen: LookSeen; by?: 1 | 2 }
 
 /**

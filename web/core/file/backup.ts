@@ -15,6 +15,7 @@ export type Backup = {
 }
 
 const backupDocument = { name: "backup", kind: "partline-backup", version: 1, mostMb: 500 } as const
+export const backupKind = backupDocument.kind
 
 /** The text of a backup's file. Nothing in it is locked: it holds every health answer. */
 export const writeBackup = (backup: Backup): string =>

@@ -1,4 +1,4 @@
-import { foilRecords } from "../chair/chairRecord"
+import { foilRecords, levelLastSeen } from "../chair/chairRecord"
 import { chairOfRecord } from "../chair/liveService"
 import type { Plan } from "../document/schema"
 import type { AlarmTap, RecordedBowl, RecordedToner, ServiceRecord } from "../document/serviceRecord"
@@ -20,12 +20,15 @@ export type LastFoil = {
   level: number | null
 }
 
+/** A toner as it went: what it was, and minutes on; null where that is not known. */
+export type LastToner = Pick<RecordedToner, "zone" | "product"> & { minutesOn: number | null }
+
 /** The visit before this one, as it was done. */
 export type LastVisit = {
   day: string
   reactions: readonly ReactionCode[]
   bowls: readonly RecordedBowl[]
-  toners: readonly RecordedToner[]
+  toners: readonly LastToner[]
   foils: readonly LastFoil[]
 }
 
@@ -37,10 +40,13 @@ export function lastVisit({ earlier = [] }: Pick<Plan, "earlier">, zone: string)
     day: dayIn(zone, Date.parse(service.startedAt)),
     reactions: reactionsOf(service),
     bowls: (service.bowls ?? []).filter(({ mixedAtMs }) => mixedAtMs !== null),
-    toners: (service.toners ?? []).filter(({ onAtMs }) => onAtMs !== null),
+    toners: (service.toners ?? []).flatMap(tonerOf),
     foils: foilsOf(service),
   }
 }
+
+const tonerOf = ({ zone, product, onAtMs, offAtMs }: RecordedToner): LastToner[] =>
+  onAtMs === null ? [] : [{ zone, product, minutesOn: offAtMs === null ? null : (offAtMs - onAtMs) / 60_000 }]
 
 function reactionsOf(service: ServiceRecord): ReactionCode[] {
   const numbers = new Map(service.foils.map(({ id, mapNumber }) => [id, mapNumber]))
@@ -68,13 +74,13 @@ function foilsOf(service: ServiceRecord): LastFoil[] {
   return service.foils.flatMap(({ id, mapNumber, mix, roots }) => {
     const record = records.get(id)
     if (!record || record.onAtMs === null) return []
-    const { onAtMs, offAtMs, looks } = record
+    const { onAtMs, offAtMs } = record
     return [
       {
         number: mapNumber,
         coats: mix === undefined ? [] : coatCodes({ mix, roots }),
         minutesOn: offAtMs === null ? null : (offAtMs - onAtMs) / 60_000,
-        level: looks.findLast(({ seen }) => seen.level !== null)?.seen.level ?? null,
+        level: levelLastSeen(record),
       },
     ]
   })

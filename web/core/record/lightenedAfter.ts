@@ -1,4 +1,4 @@
-import { foilRecords } from "../chair/chairRecord"
+import { foilRecords, levelLastSeen } from "../chair/chairRecord"
 import { chairOfRecord, planAsDone } from "../chair/liveService"
 import type { Lightened, Plan } from "../document/schema"
 import { counts } from "../fields/limits"
@@ -12,8 +12,7 @@ export function lightenedAfter(plan: Plan, zone: string): readonly Lightened[] {
   const records = foilRecords(chairOfRecord(service))
   const on = dayIn(zone, Date.parse(service.startedAt))
   const now = foilsDone(planAsDone(plan) ?? plan).map((section): Lightened => {
-    const looks = records.get(section.id)?.looks ?? []
-    return { on, level: looks.findLast(({ seen }) => seen.level !== null)?.seen.level ?? null, section }
+    return { on, level: levelLastSeen(records.get(section.id)), section }
   })
   return [...lightened, ...now].slice(-counts.lightened.high)
 }

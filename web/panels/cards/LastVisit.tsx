@@ -9,7 +9,7 @@ import {
 import { nowHere } from "../../session/nowHere"
 import { usePlan } from "../../session/usePlan"
 import { useWords } from "../../session/words"
-import { alarmWords } from "../../words/en/chair/alarmWords"
+import { reactionWords } from "../../words/every/reactionWords"
 
 /** What was done the last time, beside what is planned now: what went wrong comes first. */
 export function LastVisit() {
@@ -35,20 +35,15 @@ export function LastVisit() {
 }
 
 function Reactions({ reactions }: { reactions: readonly ReactionCode[] }) {
-  const { cards, chair } = useWords()
-  const w = cards.last
+  const words = useWords()
   if (reactions.length === 0) return null
-  const said = (reaction: ReactionCode) =>
-    reaction.code === "alarm"
-      ? w.alarm(alarmWords(reaction.alarm, reaction.foils, chair.emergencies))
-      : w[reaction.code](reaction.foil)
   return (
     <div className="stops-here">
-      <h3>{w.reactions}</h3>
+      <h3>{words.cards.last.reactions}</h3>
       <ul>
         {reactions.map((reaction) => (
           <li key={JSON.stringify(reaction)}>
-            <strong>{said(reaction)}</strong>
+            <strong>{reactionWords(reaction, words)}</strong>
           </li>
         ))}
       </ul>
@@ -67,13 +62,8 @@ function Mixed({ last: { bowls, toners } }: { last: Last }) {
           // biome-ignore lint/suspicious/noArrayIndexKey: bowls are kept in their order
           <li key={at}>{w.bowl({ ...bowl, volume: bowl.developerVolume })}</li>
         ))}
-        {toners.map(({ zone, product, onAtMs, offAtMs }) => (
-          <li key={zone}>
-            {w.toner({
-              product: product ?? w.unknown,
-              minutes: onAtMs === null || offAtMs === null ? null : (offAtMs - onAtMs) / 60_000,
-            })}
-          </li>
+        {toners.map(({ zone, product, minutesOn }) => (
+          <li key={zone}>{w.toner({ product: product ?? w.unknown, minutes: minutesOn })}</li>
         ))}
       </ul>
     </>

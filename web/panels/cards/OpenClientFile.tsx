@@ -2,7 +2,7 @@ import { useState } from "react"
 import type { Problem } from "../../core/fields/problem"
 import { lookThroughClient, takeInClient } from "../../session/cards/clientRights"
 import { useWords } from "../../session/words"
-import type { Restoring } from "../../storage/backup"
+import { countsOf, type Restoring } from "../../storage/backup"
 import { FileProblems } from "../fields/FileProblems"
 import { OpenFileButton } from "../fields/OpenFileButton"
 import type { CardsOnScreen } from "./useCards"
@@ -30,7 +30,7 @@ export function OpenClientFile({ cards }: { cards: CardsOnScreen }) {
       <div role="status">
         {restoring && (
           <>
-            <p>{offline.backup.found(counted(restoring))}</p>
+            <p>{offline.backup.found(countsOf(restoring))}</p>
             <button type="button" className="button strong" onClick={() => void takeIn(restoring)}>
               {offline.backup.takeIn}
             </button>
@@ -41,12 +41,3 @@ export function OpenClientFile({ cards }: { cards: CardsOnScreen }) {
     </section>
   )
 }
-
-const counted = ({ added, beside, same, unread, techniques, cards }: Restoring) => ({
-  added: added.length,
-  beside: beside.length,
-  same,
-  unread: unread.length,
-  techniques: techniques.length,
-  cards: cards.length,
-})

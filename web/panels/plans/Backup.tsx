@@ -2,6 +2,7 @@ import { useEffect, useState } from "react"
 import type { Problem } from "../../core/fields/problem"
 import { type LookedThrough, lastBackup, lookThrough, restore, saveBackup } from "../../session/backup/backup"
 import { notKeptWords, useWords } from "../../session/words"
+import { countsOf } from "../../storage/backup"
 import { whyNotKept } from "../../storage/notKept"
 import { FileProblems } from "../fields/FileProblems"
 import { OpenFileButton } from "../fields/OpenFileButton"
@@ -52,7 +53,7 @@ export function Backup({ onRestored }: { onRestored: () => void }) {
         {outcome.is === "restored" && <p>{w.restored}</p>}
         {outcome.is === "looked" && (
           <>
-            <p>{found(outcome.looked, w)}</p>
+            <p>{w.found(countsOf(outcome.looked.restoring))}</p>
             <button type="button" className="button" onClick={() => void attempt(takeIn(outcome.looked))}>
               {w.takeIn}
             </button>
@@ -75,16 +76,3 @@ function ageWords(madeAt: string, w: BackupWords) {
   const days = Math.floor((Date.now() - Date.parse(madeAt)) / 86_400_000)
   return days < 1 ? w.today : w.days({ days })
 }
-
-const found = (
-  { restoring: { added, beside, same, unread, techniques, cards } }: LookedThrough,
-  w: BackupWords,
-) =>
-  w.found({
-    added: added.length,
-    beside: beside.length,
-    same,
-    unread: unread.length,
-    techniques: techniques.length,
-    cards: cards.length,
-  })

@@ -4,13 +4,13 @@ import type { Plan } from "../../core/document/schema"
 import type { ServiceRecord } from "../../core/document/serviceRecord"
 import { openPlan } from "../../core/file/planFile"
 import { doneToday } from "../../core/record/doneToday"
-import { type LastVisit, lastVisit } from "../../core/record/lastVisit"
+import { lastVisit } from "../../core/record/lastVisit"
 import { clientLines, peopleLines } from "../../core/record/recordLines"
 import { dayIn } from "../../core/text/zonedTime"
 import { htmlFile, markup } from "../../drawing/htmlFile"
-import { alarmWords } from "../../words/en/chair/alarmWords"
 import type { Words } from "../../words/en/words"
 import { languageNames, languages } from "../../words/every/languages"
+import { reactionWords } from "../../words/every/reactionWords"
 import { say } from "../../words/say"
 
 /** How a client's page is written: in whose words, and by the clock of which place. */
@@ -132,23 +132,16 @@ function serviceRows(service: ServiceRecord, { words, zone }: PageOptions): Row[
   if (!seen) return []
   const w = words.cards.last
   return [
-    ...some(w.reactions, reactionsOf(seen, words)),
+    ...some(
+      w.reactions,
+      seen.reactions.map((reaction) => reactionWords(reaction, words)),
+    ),
     ...some(w.formula, [
       ...seen.bowls.map((bowl) => w.bowl({ ...bowl, volume: bowl.developerVolume })),
-      ...seen.toners.map(({ product, onAtMs, offAtMs }) =>
-        w.toner({
-          product: product ?? w.unknown,
-          minutes: onAtMs === null || offAtMs === null ? null : (offAtMs - onAtMs) / 60_000,
-        }),
+      ...seen.toners.map(({ product, minutesOn }) =>
+        w.toner({ product: product ?? w.unknown, minutes: minutesOn }),
       ),
     ]),
     ...some(w.foils, seen.foils.map(words.cards.page.foil)),
   ]
 }
-
-const reactionsOf = ({ reactions }: LastVisit, { cards, chair }: Words) =>
-  reactions.map((reaction) =>
-    reaction.code === "alarm"
-      ? cards.last.alarm(alarmWords(reaction.alarm, reaction.foils, chair.emergencies))
-      : cards.last[reaction.code](reaction.foil),
-  )

@@ -3,6 +3,7 @@ import { coatsOf, isFoil, type Section } from "../../../../geometry/section/sect
 import type { Plan } from "../../../core/document/schema"
 import { figuresOf, headOf } from "../../../core/figures/measured"
 import { coatCodes } from "../../../core/placement/coatCodes"
+import { mixPlace } from "../../../core/placement/mixPlaces"
 import { pairOf } from "../../../core/placement/pairCode"
 import { directionIn, placeOf } from "../../../core/placement/places"
 import { mixColors } from "../../../drawing/inks"
@@ -77,13 +78,7 @@ function RowGrams({ section, plan }: Pick<Props, "section" | "plan">) {
   const { common, placement } = useWords()
   if (!isFoil(section)) return <span className="grams none">{placement.list.noProduct}</span>
   const { productG } = figuresOf(section, plan)
-  const inkOf = (mix: string) =>
-    mixColors[
-      Math.max(
-        0,
-        plan.mixes.findIndex(({ id }) => id === mix),
-      ) % mixColors.length
-    ]
+  const inkOf = (mix: string) => mixColors[mixPlace(mix, plan) % mixColors.length]
   return (
     <span className="grams">
       <b>{common.figures.gramsNumber(productG.mid)}</b> {common.units.g}
