@@ -6,7 +6,7 @@ import { type TeachingStep, teachingSteps } from "../../core/teaching/teachingSt
 import type { PaperView } from "../../drawing/headDrawing"
 import { say } from "../../words/say"
 import type { Block } from "../setting/block"
-import { labelledRow } from "../setting/labelledRow"
+import { labelGapMm, labelledRow } from "../setting/labelledRow"
 import type { Press } from "../setting/press"
 import { beside, lowered, stack } from "../setting/stack"
 import { letters, rule, rulePt, type Type, type, widthMm, wrap } from "../setting/typesetting"
@@ -29,7 +29,8 @@ const longNumber: Type = { sizePt: 21, weight: "semibold" }
 const numberMm = 14
 const titleMm = 11.5
 const leastLabelMm = 16.5
-const afterLabelMm = 1.5
+/** So that no label is broken for the rounding of its own width. */
+const roundingMm = 0.01
 const gutterMm = 7
 const underMm = 3
 
@@ -101,7 +102,7 @@ function frameBlock(
   setting: FrameSetting,
 ): Block {
   const { widthMm: wideMm, mirror, press } = setting
-  const labelsMm = lines.map(({ label }) => widthMm(label, type.strong, press) + afterLabelMm)
+  const labelsMm = lines.map(({ label }) => widthMm(label, type.strong, press) + labelGapMm + roundingMm)
   const labelMm = Math.max(leastLabelMm, ...labelsMm)
   const titleLines = wrap(title, wideMm - numberMm, type.heading, press)
   const top = titleLines.length > 1 ? 4.6 : 7.4

@@ -44,7 +44,7 @@ export function blankHeads(
 
 /** The largest that a step is drawn, of life size, and how high at most, mm of paper: two rows of steps to a page. */
 const closest = 0.42
-const highestMm = 56
+const highestMm = 52
 /** Room over the drawing for its name. */
 const nameMm = 2.6
 const betweenMm = 7

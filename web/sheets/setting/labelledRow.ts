@@ -5,7 +5,8 @@ import type { Press } from "./press"
 import { letters, rule, rulePt, type Type, type, wrap } from "./typesetting"
 
 const usualLabelMm = 30
-const labelGapMm = 1.5
+/** What a column of labels is wider than the longest of them, mm. */
+export const labelGapMm = 1.5
 /** From one rule to write on to the next. */
 export const writingMm = 8.5
 

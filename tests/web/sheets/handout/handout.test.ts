@@ -6,10 +6,12 @@ import { newPlan } from "../../../../web/core/document/newPlan"
 import type { Plan } from "../../../../web/core/document/schema"
 import { layTechnique } from "../../../../web/core/edits/lay/layTechnique"
 import { examplePlan } from "../../../../web/core/file/examplePlan"
+import { stepLines } from "../../../../web/core/teaching/stepLines"
 import { teachingSteps } from "../../../../web/core/teaching/teachingSteps"
 import { techniqueLaid } from "../../../../web/core/teaching/techniqueLaid"
 import { handout } from "../../../../web/sheets/handout/handout"
 import { printPlan } from "../../../../web/sheets/printPlan"
+import { loadWords } from "../../../../web/words/every/languages"
 import { spanOf, texts } from "../../../support/pageTexts"
 import { readPdfText } from "../../../support/pdfText"
 import { readFont, sheetFonts, sheetOptions } from "../../../support/sheetFonts"
@@ -99,6 +101,18 @@ it("numbers every foil on its step's drawing, near where it begins", () => {
     item.kind === "text" && /^\d+$/.test(item.text) ? [item.text] : [],
   )
   expect(numbers).toEqual(plan.sections.filter(isFoil).map(({ mapNumber }) => String(mapNumber)))
+})
+
+it("breaks no label of a step, whatever the language", async () => {
+  for (const language of ["de", "es", "fr", "uk"] as const) {
+    const words = await loadWords(language)
+    const plan = laidOf(fullHairline)
+    const printed = texts(handout(plan, sheetOptions({ words, language }), sheetFonts)).map(
+      ({ text }) => text,
+    )
+    const labels = teachingSteps(plan).flatMap((step) => stepLines(step, plan).map(words.teaching.stepLabels))
+    expect(labels.filter((label) => !printed.includes(label))).toEqual([])
+  }
 })
 
 it("keeps the label of each line of a step clear of its words", () => {
