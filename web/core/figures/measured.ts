@@ -63,9 +63,11 @@ const totalWhere = (belongs: (section: Section) => boolean, all: Measured["secti
 /** What one mix coats: of a strand that has two, its own stretch alone. */
 const totalOfMix = (mix: string, foils: Measured["sections"]) =>
   totalsOf(
-    foils.flatMap(({ net }) =>
-      net.coats.filter((coat) => coat.mix === mix).map((coat) => ({ ...net, ...coat })),
-    ),
+    foils.flatMap(({ net }) => {
+      const coat = net.coats.find((each) => each.mix === mix)
+      // A foil in one mix is taken as it stands: it is asked for at every stroke.
+      return coat ? (coat.part === "whole" ? net : { ...net, ...coat }) : []
+    }),
     tradeFigures,
   )
 

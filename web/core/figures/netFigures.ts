@@ -13,15 +13,15 @@ type On = { head: Head; hair: Hair; ruling: Ruling }
  * `whole` is the section as drawn; it is given back when nothing was taken before.
  */
 export function netFigures(section: Section, whole: CoatedFigures, before: readonly Section[], on: On) {
-  return before.length === 0 ? whole : netOn(section, { ...on, whole, before })
+  return before.length === 0 ? whole : netOn(section, { whole, before, on })
 }
 
-type Before = On & { whole: CoatedFigures; before: readonly Section[] }
+type Before = { whole: CoatedFigures; before: readonly Section[]; on: On }
 
 /** What head, hair and figures it stands on, the figures of the whole section say by being the same. */
 const netOn = rememberedLast(
   (a: Before, b: Before) => a.whole === b.whole && isSameList(a.before, b.before),
-  (section: Section, { whole, before, head, hair, ruling }: Before): CoatedFigures => {
+  (section: Section, { whole, before, on: { head, hair, ruling } }: Before): CoatedFigures => {
     const left = remainingHair(section, before, head)
     return coatedFigures(section, ruling, (part, figures) => {
       const drawn = whole.coats.length < 2 ? whole : measureSection(part, head, hair, figures)
