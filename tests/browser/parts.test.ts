@@ -49,8 +49,8 @@ test("the part that saves: says that nothing is saved, and offers the file", asy
   await context.close()
 })
 
-/** The words of British English: of the files of that name, the one that names the service's chapters so. */
-const catalogue = readdirSync("dist/assets").find(
+/** The words of British English: the screen's and the worker's builds each hold a file of them. */
+const catalogues = readdirSync("dist/assets").filter(
   (file) =>
     /^words-.*\.js$/.test(file) && readFileSync(`dist/assets/${file}`, "utf8").includes("The service"),
 )
@@ -58,10 +58,11 @@ const catalogue = readdirSync("dist/assets").find(
 test("the words: signs stand for them, and the words come when they are asked for again", async () => {
   const context = await newVisitor()
   const page = await context.newPage()
-  await page.route(`**/${catalogue}`, (route) => route.abort())
+  const ofWords = (url: URL) => catalogues.some((file) => url.pathname.endsWith(file))
+  await page.route(ofWords, (route) => route.abort())
   await page.goto(appAddress())
   await page.getByRole("button", { name: "↻" }).first().waitFor()
-  await page.unroute(`**/${catalogue}`)
+  await page.unroute(ofWords)
   await page.getByRole("button", { name: "↻" }).first().click()
   await page.getByRole("navigation", { name: "The service" }).waitFor()
   await context.close()
