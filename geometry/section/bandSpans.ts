@@ -50,11 +50,8 @@ export function bandSpans(band: Band, head: Head, mostMm?: number): BandSpans {
 }
 
 /** Whether a band covers a place of the map, radians: its outline goes round it, once or more. */
-export const covers = (spans: BandSpans, u: number, v: number) => turnsRound(spans, u, v) !== 0
-
-/** How often an outline goes round a place of the map, radians: to the left more than nought, to the right less. */
-export function turnsRound(spans: BandSpans, u: number, v: number): number {
-  if (u < spans.lowU || u > spans.highU || v < spans.lowV || v > spans.highV) return 0
+export function covers(spans: BandSpans, u: number, v: number): boolean {
+  if (u < spans.lowU || u > spans.highU || v < spans.lowV || v > spans.highV) return false
   const { us, vs, boxes } = spans
   let turns = 0
   const count = us.length
@@ -74,7 +71,7 @@ export function turnsRound(spans: BandSpans, u: number, v: number): number {
       isUnder = isNextUnder
     }
   }
-  return turns
+  return turns !== 0
 }
 
 /** So many sides have one box round them. */

@@ -1,4 +1,4 @@
-import { type BandSpans, sidesEach, turnsRound } from "./bandSpans"
+import { type BandSpans, sidesEach } from "./bandSpans"
 import type { CellSquares } from "./cellSquares"
 
 /** What a section covers, and the share of the hair there that it passes over. */
@@ -48,13 +48,12 @@ export function leftInCell(
     const { spans, passed } = near[i]
     const begin = end
     end = addSides(squares, at, spans, begin)
-    const turned = turnsRound(spans, squares[at + 4], squares[at + 5])
     if (end > begin) {
       slabs = addCuts(squares, at, begin, end, slabs)
       ends[takers] = end
-      turns[takers] = turned * squares[at + 12]
+      turns[takers] = turnsOfLast * squares[at + 12]
       passes[takers++] = passed
-    } else if (turned !== 0) {
+    } else if (turnsOfLast !== 0) {
       takeAll(left, near[i])
       if (left.hair === 0) return i
     }
@@ -68,20 +67,28 @@ export function leftInCell(
 /** A side nearer than this to the edge of a cell, as a share of the cell, lies on it: some micrometres, as rows laid alike differ. */
 const alongEdge = 1e-3
 
-/** Puts down the sides of an outline whose boxes meet the box round a cell; gives where they end. */
+/** How the outline put down last turns round the middle of the cell: to the left more than nought, to the right less. */
+let turnsOfLast = 0
+
+/** Puts down the sides of an outline that come into a cell, and how it turns round the middle; gives where the sides end. */
 function addSides(squares: CellSquares, at: number, spans: BandSpans, begin: number): number {
   const lowU = squares[at]
   const highU = squares[at + 1]
   const lowV = squares[at + 2]
   const highV = squares[at + 3]
-  const { boxes } = spans
-  const count = spans.us.length
-  const each = sidesEach
+  const v = squares[at + 5]
+  const { boxes, vs } = spans
+  const count = vs.length
   let end = begin
-  for (let first = 0, box = 0; first < count; first += each, box += 4) {
-    if (boxes[box] > highU || boxes[box + 1] < lowU || boxes[box + 2] > highV || boxes[box + 3] < lowV)
-      continue
-    end = addRun(squares, at, spans, first, Math.min(count, first + each), end)
+  turnsOfLast = 0
+  for (let first = 0, box = 0; first < count; first += sidesEach, box += 4) {
+    if (boxes[box + 2] > highV || boxes[box + 3] < lowV || boxes[box + 1] < lowU) continue
+    const last = Math.min(first + sidesEach, count)
+    if (boxes[box] <= highU) end = addRun(squares, at, spans, first, last, end)
+    else {
+      const isUnder = vs[first] <= v
+      if (isUnder !== vs[last === count ? 0 : last] <= v) turnsOfLast += isUnder ? 1 : -1
+    }
   }
   return end
 }
@@ -95,21 +102,25 @@ function addRun(
   last: number,
   begin: number,
 ): number {
-  const u = squares[at + 4]
-  const v = squares[at + 5]
   const alongU = squares[at + 6]
   const alongV = squares[at + 7]
   const acrossU = squares[at + 8]
   const acrossV = squares[at + 9]
   const halfS = 0.5 - alongEdge + Math.abs(squares[at + 10]) / 4
   const halfT = 0.5 - alongEdge + Math.abs(squares[at + 11]) / 4
-  let s = (us[first] - u) * acrossV - (vs[first] - v) * acrossU
-  let t = alongU * (vs[first] - v) - alongV * (us[first] - u)
+  let offU = us[first] - squares[at + 4]
+  let offV = vs[first] - squares[at + 5]
+  let s = offU * acrossV - offV * acrossU
+  let t = alongU * offV - alongV * offU
   let end = begin
   for (let side = first; side < last; side++) {
     const next = side + 1 === us.length ? 0 : side + 1
-    const toS = (us[next] - u) * acrossV - (vs[next] - v) * acrossU
-    const toT = alongU * (vs[next] - v) - alongV * (us[next] - u)
+    const toU = us[next] - squares[at + 4]
+    const toV = vs[next] - squares[at + 5]
+    const toS = toU * acrossV - toV * acrossU
+    const toT = alongU * toV - alongV * toU
+    if (offV <= 0 !== toV <= 0 && offU + ((toU - offU) * offV) / (offV - toV) > 0)
+      turnsOfLast += offV <= 0 ? 1 : -1
     const isPast = (s > halfS && toS > halfS) || (s < -halfS && toS < -halfS)
     if (!isPast && !(t > halfT && toT > halfT) && !(t < -halfT && toT < -halfT)) {
       sides[end] = s
@@ -119,6 +130,8 @@ function addRun(
       sides[end + 4] = isEnd[side]
       end += perSide
     }
+    offU = toU
+    offV = toV
     s = toS
     t = toT
   }

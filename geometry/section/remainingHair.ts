@@ -21,27 +21,37 @@ export type Left = { scalp: Float64Array; hair: Float64Array }
  */
 export function remainingHair(section: Section, before: readonly Section[], head: Head): Left {
   const [whole, picked] = [bandShape(section, head), pickedShape(section, head)]
-  const takers = before.map((each) => takerOf(each, head))
-  const left = leftOfCells(picked, takers)
-  const outlines = before.map((each) => bandSpans(each, head))
-  if (whole === picked && takers.every(({ spans }, i) => spans === outlines[i])) return left
-  const parted = outlines.map((spans): Taker => ({ spans, passed: 0 }))
-  return { scalp: leftOfCells(whole, parted).scalp, hair: left.hair }
+  const takes = before.map((each) => takesOf(each, head))
+  const left = leftOfCells(
+    picked,
+    takes.map(({ hair }) => hair),
+  )
+  if (whole === picked && takes.every(({ hair, scalp }) => hair.spans === scalp.spans)) return left
+  const parted = leftOfCells(
+    whole,
+    takes.map(({ scalp }) => scalp),
+  )
+  return { scalp: parted.scalp, hair: left.hair }
 }
 
-const remembered = new WeakMap<BandShape, Taker>()
+/** What a section takes from those after it on a head: hair as far as its pick-ups reach, and scalp all over its band. */
+type Takes = { head: Head; hair: Taker; scalp: Taker }
 
-/** What a section takes from those after it, remembered for as long as its grid is. */
-function takerOf(section: Section, head: Head): Taker {
+const remembered = new WeakMap<Section, Takes>()
+
+/** What a section takes, remembered for the head it was last on. */
+function takesOf(section: Section, head: Head): Takes {
+  const known = remembered.get(section)
+  if (known?.head === head) return known
   const whole = bandShape(section, head)
-  const known = remembered.get(whole)
-  if (known) return known
-  const taker = {
-    spans: bandSpans(section, head, dipMm(section)),
-    passed: 1 - heldShare(section) * stitchedShare(section, whole.alongMm[whole.stations - 1]),
+  const passed = 1 - heldShare(section) * stitchedShare(section, whole.alongMm[whole.stations - 1])
+  const takes = {
+    head,
+    hair: { spans: bandSpans(section, head, dipMm(section)), passed },
+    scalp: { spans: bandSpans(section, head), passed: 0 },
   }
-  remembered.set(whole, taker)
-  return taker
+  remembered.set(section, takes)
+  return takes
 }
 
 /** Of each cell the share that is left: exact within the cells that an outline runs through, the same all through the others. */

@@ -20,7 +20,10 @@ export function sharedHair(sections: readonly Section[], head: Head): Overlap[] 
   const spans = sections.map((section) => bandSpans(section, head))
   return nearBefore(sections, spans).flatMap((before, place) => {
     const earlier = before.map((each) => sections[each])
-    return comparedWith(sections[place], { head, earlier }).filter(({ areaCm2 }) => areaCm2 >= roundingCm2)
+    const sharedWith = (i: number) => sharedCm2(spans[before[i]], spans[place], head.surface)
+    return comparedWith(sections[place], { head, earlier, sharedWith }).filter(
+      ({ areaCm2 }) => areaCm2 >= roundingCm2,
+    )
   })
 }
 
@@ -94,20 +97,19 @@ function squaresOf({ firstRow, rows }: BandSpans): number[] {
   return squares
 }
 
-type Before = { head: Head; earlier: readonly Section[] }
+/** The sections before one, and what it shares with each of them, cm2. */
+type Before = { head: Head; earlier: readonly Section[]; sharedWith: (i: number) => number }
 
 /** A section against those before it; what was compared the last time, in the same order, is not compared again. */
 const comparedWith = rememberedLast(
   (a: Before, b: Before) => a.head === b.head && isSameList(a.earlier, b.earlier),
-  (later: Section, { head, earlier }: Before, last): readonly Overlap[] => {
+  (later: Section, { head, earlier, sharedWith }: Before, last): readonly Overlap[] => {
     const seen = last?.on.head === head ? last.made : []
-    const own = bandSpans(later, head)
     let next = 0
-    return earlier.map((each) => {
+    return earlier.map((each, place) => {
       let i = next
       while (i < seen.length && seen[i].earlier !== each) i++
-      if (i === seen.length)
-        return { earlier: each, later, areaCm2: sharedCm2(bandSpans(each, head), own, head.surface) }
+      if (i === seen.length) return { earlier: each, later, areaCm2: sharedWith(place) }
       next = i + 1
       return seen[i]
     })
