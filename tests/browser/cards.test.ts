@@ -66,6 +66,17 @@ it("keeps a client over two visits: what stands, what was done, and what has gro
   await page.getByText(/Foil 1 would coat hair lightened on 9 March 2026/).waitFor()
   await goTo(page, "Formula")
   await page.getByText(/^Foil 1 would coat hair that was lightened before, from/).waitFor()
+
+  // The visit is today: there is no time left for a test on the skin.
+  await goTo(page, "Client")
+  await page.getByRole("button", { name: w.here.show }).click()
+  const download = page.waitForEvent("download")
+  await card.getByRole("button", { name: w.calendar.add }).click()
+  const calendar = await download
+  expect(calendar.suggestedFilename()).toBe("ab-days.ics")
+  const days = readFileSync(await calendar.path(), "utf8")
+  expect(days.match(/SUMMARY:.*/g)).toEqual(["SUMMARY:Visit: AB"])
+  expect(days).not.toMatch(/Ada|Brightwell|nickel/)
   expect(problems).toEqual([])
   await close()
 })

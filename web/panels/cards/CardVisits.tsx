@@ -1,9 +1,11 @@
+import { ofCard } from "../../core/calendar/daysToCome"
 import type { ClientCard } from "../../core/cards/card"
-import type { CardVisit } from "../../core/cards/cardList"
+import { type CardVisit, dueOf } from "../../core/cards/cardList"
 import { setInitials } from "../../core/edits/plan/setPlanDetails"
 import { letters } from "../../core/fields/limits"
 import { initialsOf } from "../../core/text/initials"
-import { openNextOf } from "../../session/cards/nextVisit"
+import { openNextOf, todayHere } from "../../session/cards/nextVisit"
+import { saveCalendar } from "../../session/cards/saveCalendar"
 import { commit } from "../../session/commit"
 import { openInto, planStore } from "../../session/planStore"
 import { sessionStore } from "../../session/sessionStore"
@@ -49,6 +51,7 @@ export function CardVisits({ card, cards, visits, onClose }: Props) {
           <p className="aside">{w.nextHow}</p>
         </>
       )}
+      <DueDays card={card} visits={visits} />
       <ul className="shelf">
         {visits.map((visit) => (
           <li key={visit.planId}>
@@ -75,6 +78,26 @@ export function CardVisits({ card, cards, visits, onClose }: Props) {
         {isHere ? w.takeOff : w.putHere}
       </button>
     </section>
+  )
+}
+
+/** When the client is due, for a calendar. */
+function DueDays({ card, visits }: Pick<Props, "card" | "visits">) {
+  const w = useWords().cards.calendar
+  const today = todayHere()
+  const due = dueOf(visits, today)
+  const days = due ? ofCard(due, today) : []
+  if (days.length === 0) return null
+  const whose = { id: card.id, initials: initialsOf(card.name, Math.min(3, letters.initials)) }
+  return (
+    <>
+      <p>
+        <button type="button" className="button" onClick={() => void saveCalendar(days, whose)}>
+          {w.add}
+        </button>
+      </p>
+      <p className="aside">{w.holds}</p>
+    </>
   )
 }
 

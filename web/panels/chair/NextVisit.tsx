@@ -1,18 +1,22 @@
+import { afterService } from "../../core/calendar/daysToCome"
 import type { Plan } from "../../core/document/schema"
 import { dayOfService } from "../../core/record/doneToday"
 import { returnDates } from "../../core/record/returnDates"
 import { announceRefusal } from "../../session/announcements"
 import { openNextVisit } from "../../session/cards/nextVisit"
+import { saveCalendar } from "../../session/cards/saveCalendar"
 import { nowHere } from "../../session/nowHere"
 import { notKeptWords, useWords } from "../../session/words"
 import { whyNotKept } from "../../storage/notKept"
 
 /** When the client comes back, and a plan for it. */
 export function NextVisit({ plan }: { plan: Plan }) {
-  const w = useWords().chair.floor.nextVisit
+  const { cards, chair } = useWords()
+  const w = chair.floor.nextVisit
   const day = dayOfService(plan, nowHere().zone)
   const isToned = plan.service?.toners?.some(({ onAtMs }) => onAtMs !== null) ?? false
-  const { frame, toner, testBy } = returnDates(day, isToned)
+  const returns = returnDates(day, isToned)
+  const { frame, toner, testBy } = returns
   const planIt = () =>
     planNext(plan, frame.from).catch((error) => announceRefusal(notKeptWords(whyNotKept(error))))
   return (
@@ -20,9 +24,18 @@ export function NextVisit({ plan }: { plan: Plan }) {
       <h2 id="next-visit-title">{w.title}</h2>
       <p>{w.when(toner ?? frame)}</p>
       <p>{w.test(testBy)}</p>
-      <p>
+      <p className="next-visit-actions">
         <button type="button" className="touch" onClick={() => void planIt()}>
           {w.plan}
+        </button>
+        <button
+          type="button"
+          className="touch"
+          onClick={() =>
+            void saveCalendar(afterService(returns), { id: plan.id, initials: plan.client.initials })
+          }
+        >
+          {cards.calendar.add}
         </button>
       </p>
     </section>

@@ -1,3 +1,5 @@
+import { visitLimits } from "../../../presets/timing/visitLimits"
+import type { ComesFor } from "../../core/calendar/daysToCome"
 import { coatLetters } from "../../core/placement/coatCodes"
 import type { CardsWords } from "../en/cards"
 import type { Tools } from "../tools"
@@ -72,6 +74,27 @@ export const cards = (t: Tools): CardsWords => ({
     nextHow: "Ein neuer Plan für heute aus dem letzten. Was zum Tag gehört, wird neu gefragt.",
     putHere: "Den offenen Plan auf diese Karte legen",
     takeOff: "Den offenen Plan von dieser Karte nehmen",
+  },
+  calendar: {
+    add: "In einen Kalender legen",
+    holds: "Eine Datei mit den Initialen und den Tagen, sonst nichts. An jeden wird am Tag davor erinnert.",
+    fileName: "termine",
+    title: ({ what, isTest }, initials) => {
+      const days = {
+        visit: "Termin",
+        toner: "Toner fällig",
+        frame: "Gesichtsrahmen fällig",
+      } satisfies Record<ComesFor, string>
+      return [isTest ? "Hauttest bis heute auftragen" : days[what], initials]
+        .filter((part) => part !== "")
+        .join(": ")
+    },
+    text: ({ isTest, day, until }) =>
+      isTest
+        ? `Mindestens ${visitLimits.alertTestHours} Stunden vor dem Termin, und länger, wo der Hersteller es sagt.`
+        : until === null
+          ? "Was zum Tag gehört, wird neu gefragt."
+          : `Zwischen dem ${t.date(day)} und dem ${t.date(until)}.`,
   },
   merge: {
     title: "Mit einer anderen Karte zusammenlegen",

@@ -1,3 +1,5 @@
+import { visitLimits } from "../../../presets/timing/visitLimits"
+import type { ComesFor, DayToCome } from "../../core/calendar/daysToCome"
 import type { CardColour } from "../../core/cards/card"
 import type { CardOrder, Due } from "../../core/cards/cardList"
 import type { AllergyKind } from "../../core/document/consultation"
@@ -88,6 +90,28 @@ export const cards = (t: Tools) => ({
     nextHow: "A new plan for today from the latest one. What belongs to the day is asked again.",
     putHere: "Put the open plan on this card",
     takeOff: "Take the open plan off this card",
+  },
+  /** Days to come as a file for the calendar of the salon or the client. */
+  calendar: {
+    add: "Add to a calendar",
+    holds: "A file with the initials and the days, nothing else. Each is told the day before.",
+    fileName: "days",
+    title: ({ what, isTest }: DayToCome, initials: string) => {
+      const days = {
+        visit: "Visit",
+        toner: "Toner due",
+        frame: "Face frame due",
+      } satisfies Record<ComesFor, string>
+      return [isTest ? "Patch test on by today" : days[what], initials]
+        .filter((part) => part !== "")
+        .join(": ")
+    },
+    text: ({ isTest, day, until }: DayToCome) =>
+      isTest
+        ? `At least ${visitLimits.alertTestHours} hours before the visit, and longer where the maker says so.`
+        : until === null
+          ? "What belongs to the day is asked again."
+          : `Between ${t.date(day)} and ${t.date(until)}.`,
   },
   merge: {
     title: "Merge with another card",

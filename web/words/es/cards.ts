@@ -1,3 +1,5 @@
+import { visitLimits } from "../../../presets/timing/visitLimits"
+import type { ComesFor } from "../../core/calendar/daysToCome"
 import { coatLetters } from "../../core/placement/coatCodes"
 import type { CardsWords } from "../en/cards"
 import type { Tools } from "../tools"
@@ -72,6 +74,27 @@ export const cards = (t: Tools): CardsWords => ({
     nextHow: "Un plan nuevo para hoy a partir del último. Lo que es del día se pregunta de nuevo.",
     putHere: "Poner el plan abierto en esta ficha",
     takeOff: "Quitar el plan abierto de esta ficha",
+  },
+  calendar: {
+    add: "Añadir a un calendario",
+    holds: "Un archivo con las iniciales y los días, nada más. Cada uno se recuerda el día anterior.",
+    fileName: "dias",
+    title: ({ what, isTest }, initials) => {
+      const days = {
+        visit: "Visita",
+        toner: "Toca matiz",
+        frame: "Toca contorno",
+      } satisfies Record<ComesFor, string>
+      return [isTest ? "Prueba de alergia, como tarde hoy" : days[what], initials]
+        .filter((part) => part !== "")
+        .join(": ")
+    },
+    text: ({ isTest, day, until }) =>
+      isTest
+        ? `Al menos ${visitLimits.alertTestHours} horas antes de la visita, y más si lo dice el fabricante.`
+        : until === null
+          ? "Lo que es del día se pregunta de nuevo."
+          : `Entre el ${t.date(day)} y el ${t.date(until)}.`,
   },
   merge: {
     title: "Unir con otra ficha",

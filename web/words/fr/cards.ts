@@ -1,3 +1,5 @@
+import { visitLimits } from "../../../presets/timing/visitLimits"
+import type { ComesFor } from "../../core/calendar/daysToCome"
 import { coatLetters } from "../../core/placement/coatCodes"
 import type { CardsWords } from "../en/cards"
 import type { Tools } from "../tools"
@@ -71,6 +73,27 @@ export const cards = (t: Tools): CardsWords => ({
     nextHow: "Un nouveau plan pour aujourd’hui d’après le dernier. Ce qui est du jour est redemandé.",
     putHere: "Mettre le plan ouvert sur cette carte",
     takeOff: "Retirer le plan ouvert de cette carte",
+  },
+  calendar: {
+    add: "Ajouter à un agenda",
+    holds: "Un fichier avec les initiales et les jours, rien d’autre. Chacun est rappelé la veille.",
+    fileName: "jours",
+    title: ({ what, isTest }, initials) => {
+      const days = {
+        visit: "Visite",
+        toner: "Patine à refaire",
+        frame: "Contour à refaire",
+      } satisfies Record<ComesFor, string>
+      return [isTest ? "Touche d’essai à faire au plus tard" : days[what], initials]
+        .filter((part) => part !== "")
+        .join(" : ")
+    },
+    text: ({ isTest, day, until }) =>
+      isTest
+        ? `Au moins ${visitLimits.alertTestHours} heures avant la visite, et plus longtemps si le fabricant le dit.`
+        : until === null
+          ? "Ce qui est du jour est redemandé."
+          : `Entre le ${t.date(day)} et le ${t.date(until)}.`,
   },
   merge: {
     title: "Réunir avec une autre carte",

@@ -1,3 +1,5 @@
+import { visitLimits } from "../../../presets/timing/visitLimits"
+import type { ComesFor } from "../../core/calendar/daysToCome"
 import { coatLetters } from "../../core/placement/coatCodes"
 import type { CardsWords } from "../en/cards"
 import type { Tools } from "../tools"
@@ -108,6 +110,27 @@ export const cards = (t: Tools): CardsWords => ({
     nextHow: "Новий план на сьогодні з останнього. Те, що належить дневі, запитується знову.",
     putHere: "Покласти відкритий план на цю картку",
     takeOff: "Зняти відкритий план із цієї картки",
+  },
+  calendar: {
+    add: "Додати до календаря",
+    holds: "Файл з ініціалами й днями, більше нічого. Про кожен нагадують напередодні.",
+    fileName: "dni",
+    title: ({ what, isTest }, initials) => {
+      const days = {
+        visit: "Візит",
+        toner: "Час тонувати",
+        frame: "Час освітлити обрамлення",
+      } satisfies Record<ComesFor, string>
+      return [isTest ? "Шкірний тест нанести до сьогодні" : days[what], initials]
+        .filter((part) => part !== "")
+        .join(": ")
+    },
+    text: ({ isTest, day, until }) =>
+      isTest
+        ? `Щонайменше за ${visitLimits.alertTestHours} годин до візиту, а де каже виробник, то й раніше.`
+        : until === null
+          ? "Те, що належить дневі, запитується знову."
+          : `Від ${t.date(day)} до ${t.date(until)}.`,
   },
   merge: {
     title: "Об’єднати з іншою карткою",
