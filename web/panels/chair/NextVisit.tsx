@@ -24,7 +24,7 @@ export function NextVisit({ plan }: { plan: Plan }) {
       <h2 id="next-visit-title">{w.title}</h2>
       <p>{w.when(toner ?? frame)}</p>
       <p>{w.test(testBy)}</p>
-      <p className="next-visit-actions">
+      <div className="actions">
         <button type="button" className="touch" onClick={() => void planIt()}>
           {w.plan}
         </button>
@@ -37,7 +37,7 @@ export function NextVisit({ plan }: { plan: Plan }) {
         >
           {cards.calendar.add}
         </button>
-      </p>
+      </div>
     </section>
   )
 }
