@@ -10,17 +10,16 @@ import type { Block } from "../setting/block"
 import { cautionBlock } from "../setting/cautions"
 import { type Flowing, flow } from "../setting/flow"
 import { bodyMm, headedPages } from "../setting/headedPages"
-import { paragraph, signed, titled } from "../setting/paragraph"
+import { paragraph, signed, titled, titledMm } from "../setting/paragraph"
 import { type Press, pressOf } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
-import { beside, lowered, stack } from "../setting/stack"
+import { beside, lowered, stack, sumMm } from "../setting/stack"
 import { type } from "../setting/typesetting"
 import { assessorsBox, checkList, faultTable } from "./assessment"
+import { practiceHeads } from "./practiceHeads"
 import { stepRows } from "./stepFrame"
-import { blankHeads } from "./stepViews"
 
 const columnGapMm = 7
-const blankScale = 0.225
 const bullet = { sign: "·", signMm: 3 }
 
 /** What an educator hands to a class: the technique as it is drawn, with nothing of the client it was drawn for. */
@@ -31,11 +30,8 @@ export function handout(plan: Plan, options: SheetOptions, fonts: Fonts): Page[]
   const said = press.words.sheets.handout
   const { teaching } = press.words
   const lesson = lessonWords(plan, press.words)
-  const blocks: Flowing[] = [
-    ...opening(lesson, width, press),
-    ...titled(said.draw, width, [
-      blankHeads(["right", "front", "left"], plan, { widthMm: width, scale: blankScale, mirror, press }),
-    ]),
+  const begun = opening(lesson, width, press)
+  const told = [
     ...titled(said.told, width, numbered(lesson.steps, width, press)),
     lowered(
       cautionBlock(
@@ -45,6 +41,12 @@ export function handout(plan: Plan, options: SheetOptions, fonts: Fonts): Page[]
       ),
       4,
     ),
+  ]
+  const roomMm = bodyMm(paper) - sumMm([...begun, ...told]) - titledMm
+  const blocks: Flowing[] = [
+    ...begun,
+    ...titled(said.draw, width, [practiceHeads(plan, { widthMm: width, mirror, press }, roomMm)]),
+    ...told,
     ...titled(said.steps, width, stepRows(plan, { widthMm: width, mirror, press })),
     ...titled(
       said.timing,

@@ -7,6 +7,8 @@ import { letters, rule, rulePt, type Type, type, wrap } from "./typesetting"
 export const lineMm = 4.7
 const titleMm = 7.4
 const gapMm = 4
+/** What a title adds over what stands under it. */
+export const titledMm = titleMm + gapMm
 
 /** Words over the whole of a width. */
 export function paragraph(text: string, width: number, press: Press, setting: Type = type.body): Block {
