@@ -24,6 +24,8 @@ export type ComparedPair = {
   model: Section
   learner: Section
   place: { model: number; learner: number }
+  /** The same counted among the sections that were matched alone: what is missing moves nothing. */
+  rank: { model: number; learner: number }
   /** It was done on the other side of the head; the measures are held against the model's mirror image. */
   isMirrored: boolean
   found: Differences
@@ -53,7 +55,8 @@ export function compare(model: Model, learner: Plan, allowed: Tolerances = usual
   const { sections, noRoom, isLaidAnew } = modelOn(model, learner)
   const done = learner.sections.map((section) => tracedOn(head, section))
   const { found, sought, isMirrored } = pairUp(sections, done, head)
-  const rightly = inOrder(found.map((each) => each.learner))
+  const ranks = ranksOf(found.map((each) => each.learner))
+  const rightly = inOrder(ranks)
   const pairs = found.map((each, i): ComparedPair => {
     const wanted = tracedOn(head, sought(each).sections[each.model])
     const differences = differencesOf(wanted, done[each.learner], head)
@@ -61,6 +64,7 @@ export function compare(model: Model, learner: Plan, allowed: Tolerances = usual
       model: sections[each.model],
       learner: learner.sections[each.learner],
       place: { model: each.model + 1, learner: each.learner + 1 },
+      rank: { model: i + 1, learner: ranks[i] },
       isMirrored: each.isMirrored,
       found: differences,
       met: metBy(differences, allowed, { side: !each.isMirrored, order: rightly[i] }),
@@ -79,6 +83,9 @@ export function compare(model: Model, learner: Plan, allowed: Tolerances = usual
     score: criteria.map((criterion) => scoreOf(criterion, pairs, missing)),
   }
 }
+
+const ranksOf = (places: readonly number[]) =>
+  places.map((place) => places.filter((other) => other <= place).length)
 
 const without = (sections: readonly Section[], taken: ReadonlySet<number>) =>
   sections.flatMap((section, i) => (taken.has(i) ? [] : [{ section, place: i + 1 }]))

@@ -15,6 +15,7 @@ export type DifferenceCode =
   | { code: "starts"; byMm: number }
   | { code: "wrong-band"; model: "front" | "behind" }
   | { code: "other-kind"; model: SectionKind; learner: SectionKind }
+  /** Counted among the sections that were matched. */
   | { code: "out-of-order"; model: number; learner: number }
 
 /** What is said of the whole. */
@@ -30,7 +31,7 @@ export type ComparisonCode =
 const sameMm = 0.75
 
 /** What of a section is beyond what is allowed, a code each; none where all is as the model has it. */
-export function differencesBeyond({ met, found, place }: ComparedPair): DifferenceCode[] {
+export function differencesBeyond({ met, found, rank }: ComparedPair): DifferenceCode[] {
   const isSaid = met.hairline === false && Math.abs(found.hairlineMm - found.backMm) < sameMm
   const told: (DifferenceCode | false)[] = [
     met.side === false && { code: "other-side" },
@@ -43,7 +44,7 @@ export function differencesBeyond({ met, found, place }: ComparedPair): Differen
     met.depth === false && { code: "deeper", byMm: found.depthMm },
     met.start === false && { code: "starts", byMm: found.startMm ?? 0 },
     met.taken === false && { code: "wrong-band", model: found.taken.model },
-    met.order === false && { code: "out-of-order", ...place },
+    met.order === false && { code: "out-of-order", ...rank },
   ]
   return told.filter((each) => each !== false)
 }

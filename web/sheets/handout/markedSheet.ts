@@ -14,7 +14,7 @@ import { bodyMm, headedPages } from "../setting/headedPages"
 import { lineMm, paragraph, titled } from "../setting/paragraph"
 import { type Press, pressOf } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
-import { beside, stack } from "../setting/stack"
+import { beside, lowered, stack } from "../setting/stack"
 import { letters, rectangle, rule, rulePt, shorten, strokes, type, wrap } from "../setting/typesetting"
 
 /** What an assessor marks one learner on: the comparison of the plan that the learner drew with the model. */
@@ -43,7 +43,7 @@ export function markedSheet(marked: ToMark, options: SheetOptions, fonts: Fonts)
     ...whole.map((line) => paragraph(line, width, press)),
     ...titled(said.byCriteria, width, [criteriaTable(marked, width, press)]),
     ...stepTable(marked, width, press),
-    ...titled(said.remarks, width, [writingLines(3, width), signatures(width, press)]),
+    ...titled(said.remarks, width, [stack([writingLines(2, width), signatures(width, press)])]),
   ]
   const head: Plan = { ...marked.plan, name: title, client: { initials: "" }, date: "" }
   const pages: Page[] = headedPages(flow(blocks, bodyMm(paper)), {
@@ -151,6 +151,8 @@ function tableRow(
 }
 
 const boxMm = 5
+/** Room between the text of a row and the rules over and under it. */
+const aboveMm = 1.3
 const columnMm = 22
 const marksMm = 3 * columnMm
 
@@ -189,7 +191,7 @@ type Around = { marked: ToMark; width: number; press: Press }
 function stepRow(step: TeachingStep, index: number, { marked, width, press }: Around): Block {
   const room = width - marksMm - 4
   const { words, figures } = press
-  const title = `${figures.whole(index + 1)}  ${say(words.teaching.stepTitles, stepTitle(step))}`
+  const title = `${figures.whole(index + 1)}. ${say(words.teaching.stepTitles, stepTitle(step))}`
   const titleLines = wrap(title, room, type.strong, press)
   const heading: Block = {
     heightMm: titleLines.length * lineMm,
@@ -199,8 +201,8 @@ function stepRow(step: TeachingStep, index: number, { marked, width, press }: Ar
     ),
   }
   const remarks = remarksOf(step, marked.comparison, press).map((line) => paragraph(line, room, press))
-  const text = stack([heading, ...remarks])
-  const heightMm = Math.max(text.heightMm, boxMm + 2) + 2
+  const text = lowered(stack([heading, ...remarks]), aboveMm)
+  const heightMm = Math.max(text.heightMm, boxMm + aboveMm) + aboveMm
   const row = beside(
     { block: { ...text, heightMm }, leftMm: 0 },
     { block: { heightMm, items: boxes() }, leftMm: width - marksMm },
@@ -209,7 +211,7 @@ function stepRow(step: TeachingStep, index: number, { marked, width, press }: Ar
 }
 
 const boxes = (): Item[] =>
-  [0, 1, 2].map((i) => strokes([rectangle(i * columnMm, 1, boxMm, boxMm)], rulePt.medium, true))
+  [0, 1, 2].map((i) => strokes([rectangle(i * columnMm, aboveMm, boxMm, boxMm)], rulePt.medium, true))
 
 /** What of a step is beyond tolerance or missing, a line a section; one line where nothing is. */
 function remarksOf(step: TeachingStep, { pairs, missing }: Comparison, press: Press): string[] {

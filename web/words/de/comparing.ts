@@ -44,7 +44,7 @@ export const comparing: typeof english = (t, common) => {
         `von der falschen Seite des Scheitels genommen: richtig ist ${model === "front" ? "davor" : "dahinter"}`,
       "other-kind": ({ model, learner }) => `${common.kinds[learner]} statt ${common.kinds[model]}`,
       "out-of-order": ({ model, learner }) =>
-        `an Stelle ${t.whole(learner)} gearbeitet; in der Vorlage an Stelle ${t.whole(model)}`,
+        `Reihenfolge: an Stelle ${t.whole(learner)} gearbeitet, richtig ist ${t.whole(model)}`,
     },
     within: "innerhalb der Toleranz",
     missing: "fehlt",

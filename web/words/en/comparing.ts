@@ -46,7 +46,7 @@ export const comparing = (t: Tools, common: CommonWords) => {
         `taken from the wrong side of the parting: should be ${model === "front" ? "in front" : "behind"}`,
       "other-kind": ({ model, learner }) => `${common.kinds[learner]} in place of ${common.kinds[model]}`,
       "out-of-order": ({ model, learner }) =>
-        `done at place ${t.whole(learner)}; the model has it at ${t.whole(model)}`,
+        `order of work: done at ${t.whole(learner)}, should be ${t.whole(model)}`,
     } satisfies Sentences<DifferenceCode>),
     within: "within tolerance",
     missing: "missing",

@@ -44,7 +44,7 @@ export const comparing: typeof english = (t, common) => {
         `tomada del lado equivocado de la raya: debe ser ${model === "front" ? "por delante" : "por detrás"}`,
       "other-kind": ({ model, learner }) => `${common.kinds[learner]} en lugar de ${common.kinds[model]}`,
       "out-of-order": ({ model, learner }) =>
-        `hecha en el lugar ${t.whole(learner)}; en el modelo, en el ${t.whole(model)}`,
+        `orden de trabajo: hecha en el lugar ${t.whole(learner)}, debe ser el ${t.whole(model)}`,
     },
     within: "dentro de la tolerancia",
     missing: "falta",

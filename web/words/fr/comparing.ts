@@ -43,7 +43,7 @@ export const comparing: typeof english = (t, common) => {
         `prélevée du mauvais côté de la séparation : il faut ${model === "front" ? "devant" : "derrière"}`,
       "other-kind": ({ model, learner }) => `${common.kinds[learner]} au lieu de ${common.kinds[model]}`,
       "out-of-order": ({ model, learner }) =>
-        `faite à la place ${t.whole(learner)} ; dans le modèle à la place ${t.whole(model)}`,
+        `ordre de travail : faite à la place ${t.whole(learner)}, il faut la ${t.whole(model)}`,
     },
     within: "dans la tolérance",
     missing: "manque",

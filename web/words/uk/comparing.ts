@@ -43,7 +43,7 @@ export const comparing: typeof english = (t, common) => {
         `взято не з того боку проділу: має бути ${model === "front" ? "спереду" : "ззаду"}`,
       "other-kind": ({ model, learner }) => `${common.kinds[learner]} замість: ${common.kinds[model]}`,
       "out-of-order": ({ model, learner }) =>
-        `зроблено на місці ${t.whole(learner)}; у зразку на місці ${t.whole(model)}`,
+        `порядок роботи: зроблено на місці ${t.whole(learner)}, має бути ${t.whole(model)}`,
     },
     within: "у межах допуску",
     missing: "бракує",

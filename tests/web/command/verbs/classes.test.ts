@@ -115,22 +115,29 @@ const table = () =>
     .split("\r\n")
     .map((line) => line.split(","))
 
+/** Twelve handouts are half a minute of a machine that others use as well. */
+const classMs = 90_000
+
 describe("a class of twelve", () => {
-  it("gets a handout each, on their own heads where these were measured", async () => {
-    const given = ["--names", "class.csv", "--heads", "sizes.csv", "--out", "handouts"]
-    const { exit, out, err } = await run("handout", "bright-frame", ...given, "--language", "de")
-    expect([exit, err]).toEqual([0, ""])
-    const { handouts } = JSON.parse(out)
-    expect(handouts.map(({ head }: { head: string }) => head)).toEqual([
-      ...Array(7).fill("own"),
-      ...Array(5).fill("usual"),
-    ])
-    expect([told.length, told[11]]).toEqual([12, "12 of 12"])
-    const words = await readPdfText(files.get("handouts/c-d.pdf") ?? new Uint8Array())
-    expect(words).toContain("C.D.")
-    expect(words).toContain("Schritt")
-    expect(files.get("handouts/a-b.pdf")).not.toEqual(files.get("handouts/w-x.pdf"))
-  })
+  it(
+    "gets a handout each, on their own heads where these were measured",
+    async () => {
+      const given = ["--names", "class.csv", "--heads", "sizes.csv", "--out", "handouts"]
+      const { exit, out, err } = await run("handout", "fringe-panel", ...given, "--language", "de")
+      expect([exit, err]).toEqual([0, ""])
+      const { handouts } = JSON.parse(out)
+      expect(handouts.map(({ head }: { head: string }) => head)).toEqual([
+        ...Array(7).fill("own"),
+        ...Array(5).fill("usual"),
+      ])
+      expect([told.length, told[11]]).toEqual([12, "12 of 12"])
+      const words = await readPdfText(files.get("handouts/c-d.pdf") ?? new Uint8Array())
+      expect(words).toContain("C.D.")
+      expect(words).toContain("Schritt")
+      expect(files.get("handouts/a-b.pdf")).not.toEqual(files.get("handouts/w-x.pdf"))
+    },
+    classMs,
+  )
 
   it("is marked into one table and a sheet each, by criteria", async () => {
     await drawn()
