@@ -65,20 +65,23 @@ export function whoseFiles(
   files: readonly string[],
 ): { ok: true; files: ReadonlyMap<Learner, string> } | { ok: false; problems: ClassProblem[] } {
   const found = new Map<Learner, string>()
+  const taken = new Set<string>()
   const problems: ClassProblem[] = []
   for (const learner of learners) {
     const named = files.filter((file) => baseOf(file) === baseOf(learner.file))
     const file = files.find((each) => each === learner.file) ?? (named.length === 1 ? named[0] : undefined)
-    if (file === undefined)
+    if (file === undefined || taken.has(file))
       problems.push({
         code: "learner-without-file",
         line: learner.line,
         name: learner.name,
         found: learner.file,
       })
-    else found.set(learner, file)
+    else {
+      found.set(learner, file)
+      taken.add(file)
+    }
   }
-  const taken = new Set(found.values())
   for (const file of files) if (!taken.has(file)) problems.push({ code: "file-without-learner", found: file })
   return problems.length > 0 ? { ok: false, problems } : { ok: true, files: found }
 }
