@@ -4,9 +4,12 @@ import { blend } from "./verbs/blend"
 import { calibrate } from "./verbs/calibrate"
 import { check } from "./verbs/check"
 import { clients } from "./verbs/clients"
+import { compare } from "./verbs/compare"
 import { erase } from "./verbs/erase"
 import { exportClient } from "./verbs/exportClient"
+import { handout } from "./verbs/handout"
 import { head } from "./verbs/head"
+import { lay } from "./verbs/lay"
 import { learnExport } from "./verbs/learnExport"
 import { learnJoin } from "./verbs/learnJoin"
 import { measure } from "./verbs/measure"
@@ -32,5 +35,8 @@ export const verbs: Readonly<Record<VerbName, Verb>> = {
   erase,
   "learn export": learnExport,
   "learn join": learnJoin,
+  lay,
+  handout,
+  compare,
 }
 export const verbNames = Object.keys(verbs) as VerbName[]

@@ -1,5 +1,5 @@
 // npm run plan: the product without a screen. JSON on standard output, sentences on standard error.
-import { readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs"
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs"
 import { resolve } from "node:path"
 import { ensureInstalled, root } from "./ensure.mjs"
 
@@ -28,11 +28,15 @@ const desk = {
         .filter((each) => each.isFile())
         .map(({ name }) => name),
     remove: (path) => rmSync(from(path)),
+    make: (path) => mkdirSync(from(path), { recursive: true }),
   },
+  // One line that is written over again and again, for whoever sits before it.
+  ...(process.stderr.isTTY && { progress: (line) => process.stderr.write(`\r\x1b[K${line}`) }),
 }
 // Exit code 1 would say that the plan has a stop.
 const refuse = (fault) => ({ exit: 2, out: "", err: `Partline could not do this: ${fault.message}\n` })
 const { exit, out, err } = await module.runCommand(process.argv.slice(2), desk).catch(refuse)
+if (process.stderr.isTTY) process.stderr.write("\r\x1b[K")
 process.stdout.write(out)
 process.stderr.write(err)
 process.exitCode = exit

@@ -12,7 +12,14 @@ import type { Sheet } from "./pens/page"
 import { openPdf } from "./pens/pdfPen"
 import { layOutSheet, sheetAsHtml } from "./sheetKinds"
 
-export type PrintOptions = { sheet: SheetName; paper: PaperName; mirror: boolean; language: Language }
+export type PrintOptions = {
+  sheet: SheetName
+  paper: PaperName
+  mirror: boolean
+  language: Language
+  /** Whose handout it is, where it is printed for one of a class. */
+  learner?: string | undefined
+}
 
 /** A sheet of a plan as a PDF file. The same plan gives the same bytes. */
 export async function printPlan(plan: Plan, options: PrintOptions, readFont?: ReadFont): Promise<Uint8Array> {
@@ -23,11 +30,11 @@ export async function printPlan(plan: Plan, options: PrintOptions, readFont?: Re
 /** The pages of a sheet as data. */
 export async function layoutPlan(
   plan: Plan,
-  { sheet: name, paper, mirror, language }: PrintOptions,
+  { sheet: name, paper, mirror, language, learner }: PrintOptions,
   readFont?: ReadFont,
 ): Promise<{ sheet: Sheet; fonts: Fonts }> {
   const [fonts, words] = await Promise.all([loadFonts(readFont), loadWords(language)])
-  const options = optionsOf(plan, { paper, mirror, language, words })
+  const options = { ...optionsOf(plan, { paper, mirror, language, words }), learner }
   return { sheet: layOutSheet(name, plan, options, fonts), fonts }
 }
 

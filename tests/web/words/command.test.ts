@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest"
 import { verbNames, verbs } from "../../../web/command/verbs"
+import type { ClassProblem } from "../../../web/core/classes/classTable"
 import type { ArgumentProblem } from "../../../web/core/command/argumentProblem"
 import type { LearnProblem } from "../../../web/core/joining/readRows"
 import { say } from "../../../web/words/say"
@@ -39,6 +40,38 @@ const problems: SamplesOf<ArgumentProblem> = {
   "sure-missing": { code: "sure-missing", name: "x", plans: 2, files: ["a.json", "b.json"] },
   "cannot-erase": { code: "cannot-erase", path: "x" },
   "same-rows": { code: "same-rows", file: "b.csv", other: "a.csv" },
+  "not-a-technique": { code: "not-a-technique", file: "x", known: ["a", "b"] },
+  "not-a-model": { code: "not-a-model", file: "x", known: ["a", "b"] },
+  "names-missing": { code: "names-missing" },
+  "folder-out-missing": { code: "folder-out-missing" },
+  "plan-out-missing": { code: "plan-out-missing" },
+  "learner-missing": { code: "learner-missing" },
+  "table-out-alone": { code: "table-out-alone" },
+  "learner-twice": { code: "learner-twice", file: "x" },
+  "within-unusable": { code: "within-unusable", found: "depth", known: ["hairline", "depth"] },
+  "no-room": { code: "no-room", name: "x", learner: null },
+  "cannot-write-one": { code: "cannot-write-one", path: "x", written: ["a"] },
+}
+
+const classProblems: SamplesOf<ClassProblem> = {
+  "too-large": { code: "too-large", mostMb: 1 },
+  "columns-missing": { code: "columns-missing", columns: ["name", "file"] },
+  "column-twice": { code: "column-twice", column: "name" },
+  "no-rows": { code: "no-rows" },
+  "cell-empty": { code: "cell-empty", line: 3, column: "height" },
+  "no-file-name": { code: "no-file-name", line: 3, found: "??" },
+  twice: { code: "twice", line: 3, first: 2, column: "name", found: "A.B." },
+  "no-number": { code: "no-number", line: 3, column: "height", found: "12 cm" },
+  measures: { code: "measures", line: 3 },
+  "no-hairline": { code: "no-hairline", line: 3, found: "wavy", known: ["round", "peaked"] },
+  "head-size": {
+    code: "head-size",
+    line: 3,
+    fault: { measure: "lengthMm", mm: 19, least: 170, greatest: 210 },
+  },
+  "not-in-class": { code: "not-in-class", line: 3, found: "X.Y." },
+  "learner-without-file": { code: "learner-without-file", line: 3, name: "A.B.", found: "ab.json" },
+  "file-without-learner": { code: "file-without-learner", found: "ab.json" },
 }
 
 const cell = { line: 4, column: "hairG", found: "x" }
@@ -62,6 +95,8 @@ describe.each(everyLanguage)("the command in %s", (_, { command }) => {
     expect(said.filter((each) => !isSentence(each))).toEqual([])
     const learnt = samplesOf(learnProblems).map((each) => say(command.learn, each))
     expect(learnt.filter((each) => !isSentence(each))).toEqual([])
+    const ofClass = samplesOf(classProblems).map((each) => say(command.classes, each))
+    expect(ofClass.filter((each) => !isSentence(each))).toEqual([])
   })
   it("explains every option of every verb, and no other", () => {
     for (const name of verbNames)

@@ -29,7 +29,14 @@ export type Desk = {
   writeBytes(path: string, bytes: Uint8Array): void
   readFont(file: string): Promise<Uint8Array>
   /** Folders, where there are any: the names of the files in one, and how one is deleted. */
-  folders?: { list(path: string): readonly string[]; remove(path: string): void }
+  folders?: {
+    list(path: string): readonly string[]
+    remove(path: string): void
+    /** Makes a folder, and those it lies in, where it is not there. */
+    make?(path: string): void
+  }
+  /** Says to whoever waits how far long work is; where nobody looks, nothing. */
+  progress?(line: string): void
 }
 
 /** What a verb answers: the object to print, or sentences that say why not, or both. */
@@ -43,3 +50,7 @@ export const refuseTyped = (
   { words }: Pick<Request, "words">,
   problems: readonly ArgumentProblem[],
 ): Outcome => refuse(...problems.map((problem) => say(words.command.problems, problem)))
+
+/** What keeps something from being read, nothing where it was. */
+export const problemsOf = (read: { ok: true } | { ok: false; problems: string[] }): string[] =>
+  read.ok ? [] : read.problems

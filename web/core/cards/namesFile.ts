@@ -2,6 +2,7 @@ import { letters } from "../fields/limits"
 import { nameWithin } from "../fields/nameWithin"
 import { csvRows } from "../text/csvRows"
 import { plainLetters } from "../text/plainLetters"
+import { separatorOf } from "../text/separatorOf"
 
 /** A row of a list of clients. */
 export type NamedClient = { name: string; phone: string; note: string }
@@ -91,11 +92,4 @@ function columnsOf(heading: readonly string[]): Columns | null {
   }
   const columns: Columns = { ...find("name"), ...find("phone"), ...find("note") }
   return columns.name === undefined ? null : columns
-}
-
-/** What parts the cells of the first line most often. */
-function separatorOf(text: string): string {
-  const line = text.slice(0, text.search(/[\r\n]|$/))
-  const countIn = (sign: string) => line.split(sign).length - 1
-  return [",", ";", "\t"].toSorted((a, b) => countIn(b) - countIn(a))[0]
 }

@@ -32,3 +32,14 @@ export type ArgumentProblem =
   | { code: "sure-missing"; name: string; plans: number; files: readonly string[] }
   | { code: "cannot-erase"; path: string }
   | { code: "same-rows"; file: string; other: string }
+  | { code: "not-a-technique"; file: string; known: readonly string[] }
+  | { code: "not-a-model"; file: string; known: readonly string[] }
+  | { code: "names-missing" }
+  | { code: "folder-out-missing" }
+  | { code: "plan-out-missing" }
+  | { code: "learner-missing" }
+  | { code: "table-out-alone" }
+  | { code: "learner-twice"; file: string }
+  | { code: "within-unusable"; found: string; known: readonly string[] }
+  | { code: "no-room"; name: string; learner: string | null }
+  | { code: "cannot-write-one"; path: string; written: readonly string[] }

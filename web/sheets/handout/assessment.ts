@@ -5,7 +5,7 @@ import type { Flowing } from "../setting/flow"
 import { lineMm, paragraph, titled } from "../setting/paragraph"
 import type { Press } from "../setting/press"
 import { beside, stack } from "../setting/stack"
-import { letters, rectangle, rule, rulePt, strokes, type, wrap } from "../setting/typesetting"
+import { letters, rectangle, rule, rulePt, shorten, strokes, type, wrap } from "../setting/typesetting"
 
 /** Common faults, each with its cause and its cure, as a table that may run on. */
 export function faultTable(faults: LessonWords["faults"], width: number, press: Press): Flowing[] {
@@ -60,13 +60,17 @@ const box = (x: number, y: number) => strokes([rectangle(x, y, boxMm, boxMm)], r
 
 const writingMm = 9
 const padMm = 4
+const nameMm = 18
+const nameAt = [padMm + nameMm, writingMm - 2] as const
 
-/** To be filled in by whoever watched: name, date, how it was done, remarks, signature. */
-export function assessorsBox(width: number, { words }: Press): Block {
+/** To be filled in by whoever watched: name, where nobody is named, date, how it was done, remarks, signature. */
+export function assessorsBox(width: number, press: Press, learner = ""): Block {
+  const { words } = press
   const said = words.sheets.handout
   const heightMm = 5 * writingMm
   const middle = width / 2
   const right = width - padMm
+  const nameRoomMm = middle - 2 * padMm - nameMm
   const field = (label: string, from: number, to: number, row: number, labelMm: number): Item[] => [
     letters(label, [from, row * writingMm - 2], type.body),
     rule([from + labelMm, row * writingMm - 1.2], [to, row * writingMm - 1.2], rulePt.hair),
@@ -79,7 +83,8 @@ export function assessorsBox(width: number, { words }: Press): Block {
     heightMm: heightMm + 1,
     items: [
       strokes([rectangle(0, 0.5, width, heightMm)], rulePt.medium, true),
-      ...field(said.student, padMm, middle - padMm, 1, 18),
+      ...field(said.student, padMm, middle - padMm, 1, nameMm),
+      ...(learner ? [letters(shorten(learner, nameRoomMm, type.strong, press), nameAt, type.strong)] : []),
       ...field(said.date, middle, right, 1, 12),
       ...tick(said.unaided, padMm),
       ...tick(said.withHelp, padMm + 48),

@@ -55,7 +55,7 @@ export function handout(plan: Plan, options: SheetOptions, fonts: Fonts): Page[]
     ),
     ...faultTable(lesson.faults, width, press),
     ...titled(said.checks, width, lesson.checks.length > 0 ? [checkList(lesson.checks, width, press)] : []),
-    ...titled(said.assessor, width, [assessorsBox(width, press)]),
+    ...titled(said.assessor, width, [assessorsBox(width, press, options.learner)]),
   ]
   const sheet = { plan: taught(plan, press.words), paper, press, about: said.about }
   return headedPages(flow(blocks, bodyMm(paper)), sheet)

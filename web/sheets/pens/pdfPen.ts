@@ -145,9 +145,16 @@ function setType(pdf: jsPDF, { ink, type }: PenStyle) {
   if (type) pdf.setFont(names[type.weight], "normal").setFontSize(type.sizePt)
 }
 
+/** Written once for all the files of a class. */
+const written = new WeakMap<Uint8Array, string>()
+
 /** The library takes fonts as base64, in pieces short enough for one call. */
 function toBase64(bytes: Uint8Array): string {
+  const known = written.get(bytes)
+  if (known !== undefined) return known
   let binary = ""
   for (let i = 0; i < bytes.length; i += 8192) binary += String.fromCharCode(...bytes.subarray(i, i + 8192))
-  return btoa(binary)
+  const text = btoa(binary)
+  written.set(bytes, text)
+  return text
 }

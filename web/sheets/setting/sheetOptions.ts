@@ -16,6 +16,8 @@ export type SheetOptions = {
   zone: string
   /** How the salon is reached from the desk it is printed at; what the plan brought along where the desk says nothing. */
   contact?: Contact | undefined
+  /** Whose handout it is, where it is printed for one of a class. */
+  learner?: string | undefined
   language: Language
   words: Words
   /** Hears how many of the steps of a long sheet are laid out. */

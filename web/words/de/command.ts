@@ -1,5 +1,7 @@
 import type { CommandWords, command as english } from "../en/command"
 import type { Tools } from "../tools"
+import { classProblems } from "./classProblems"
+import { classVerbs, headOptions } from "./classVerbs"
 
 /** The headless command: what it explains of itself, and what it cannot use. */
 export const command: typeof english = (t) => ({
@@ -61,6 +63,27 @@ export const command: typeof english = (t) => ({
       `„${path}“ kann nicht gelöscht oder geschrieben werden: Was darin steht, ist noch da.`,
     "same-rows": ({ file, other }) =>
       `„${file}“ enthält dieselben Zeilen wie „${other}“: jeden Salon einmal angeben.`,
+    "not-a-technique": ({ file, known }) =>
+      `„${file}“ ist keine Technik: erwartet wird der Pfad einer Technikdatei oder eine von ${known.join(", ")}.`,
+    "not-a-model": ({ file, known }) =>
+      `„${file}“ ist keine Vorlage: erwartet wird der Pfad eines Plans oder einer Technikdatei oder eine von ${known.join(", ")}.`,
+    "names-missing": "--names fehlt: erwartet wird der Pfad der Klasse, CSV mit der Spalte name.",
+    "folder-out-missing": "--out fehlt: erwartet wird der Pfad des Ordners, in den geschrieben wird.",
+    "plan-out-missing": "--out fehlt: erwartet wird der Pfad des Plans, der geschrieben wird.",
+    "learner-missing": "LEARNER fehlt: erwartet wird nach der Vorlage der Pfad mindestens eines Plans.",
+    "table-out-alone": "--names ist für eine Klasse: dazu wird --out, --sheets oder beides erwartet.",
+    "learner-twice": ({ file }) =>
+      `„${file}“: Eine andere Datei ergibt denselben Namen. Jede einmal angeben oder mit --names unterscheiden.`,
+    "within-unusable": ({ found, known }) =>
+      `--within: erwartet wird ${known.join(", ")}, jeweils mit einer Zahl über 0, etwa ${known[0]}=3; gefunden „${found}“.`,
+    "no-room": ({ name, learner }) =>
+      learner === null
+        ? `${name} hat auf diesem Kopf keinen Platz.`
+        : `${name} hat auf dem Kopf von ${learner} keinen Platz.`,
+    "cannot-write-one": ({ path, written }) =>
+      written.length === 0
+        ? `„${path}“ kann nicht geschrieben werden: erwartet wird ein Ordner, in den geschrieben werden kann. Nichts wurde geschrieben.`
+        : `„${path}“ kann nicht geschrieben werden: erwartet wird ein Ordner, in den geschrieben werden kann. Davor geschrieben: ${written.join(", ")}.`,
   },
 
   passedOn:
@@ -68,6 +91,8 @@ export const command: typeof english = (t) => ({
   joined:
     "Ein neuer Salon nimmt diese Datei unter „Rezeptur“, „Schalen wiegen“ auf; calibrate nimmt sie mit --start. Seine eigenen Schalen grenzen die Werte dann ein.",
   learn: learnProblems(t),
+  classes: classProblems(t),
+  progress: (done, count) => `${t.whole(done)} von ${t.whole(count)}`,
 
   overLegalLimit: (percent) =>
     `Hinweis: Erlaubt sind höchstens ${t.number(percent)} % in der EU und im Vereinigten Königreich, in einem gebrauchsfertigen Haarprodukt.`,
@@ -77,15 +102,7 @@ export const command: typeof english = (t) => ({
       summary:
         "Die Maße auf der Haut, die Fläche des Haars und seiner Zonen und die Punkte eines Kopfs dieser Größe.",
       details: [],
-      options: {
-        length: "mm, Braue bis Hinterkopf, mit dem Messzirkel",
-        breadth: "mm, an der breitesten Stelle, mit dem Messzirkel",
-        height: "mm, Ohr bis oben, mit dem Messzirkel",
-        around: "mm, um den Kopf, mit dem Maßband",
-        over: "mm, Ohr zu Ohr über den Oberkopf, mit dem Maßband",
-        "front-to-nape": "mm, vordere Haarlinie bis Nacken über den Oberkopf, mit dem Maßband",
-        hairline: "round, straight, receding oder peaked; ohne Angabe round",
-      },
+      options: headOptions,
     },
     measure: {
       summary:
@@ -188,6 +205,7 @@ export const command: typeof english = (t) => ({
         out: "wohin die zusammengeführten Werte geschrieben werden, JSON",
       },
     },
+    ...classVerbs,
     timing: {
       summary:
         "Wann jede Folie gelegt wird, fertig sein kann und abgenommen wird, die Schalen und Kontrollen und die Konflikte.",

@@ -7,6 +7,7 @@ import { client } from "./client/client"
 import { questions } from "./client/questions"
 import { command } from "./command"
 import { common } from "./common/common"
+import { comparing } from "./comparing"
 import { formula } from "./formula/formula"
 import { offline } from "./offline"
 import { placement } from "./placement/placement"
@@ -40,6 +41,7 @@ export const words = (tools: Tools): Words => {
     sheets: sheets(tools, names),
     record: record(tools, names, clientWords),
     teaching: teaching(tools, names),
+    comparing: comparing(tools, names),
     command: command(tools),
   }
 }

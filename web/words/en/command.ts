@@ -2,6 +2,8 @@ import type { ArgumentProblem } from "../../core/command/argumentProblem"
 import type { LearnProblem } from "../../core/joining/readRows"
 import type { Sentences } from "../say"
 import type { Tools } from "../tools"
+import { classProblems } from "./classProblems"
+import { classVerbs, headOptions } from "./classVerbs"
 
 /** The headless command: what it explains of itself, and what it cannot use. */
 export const command = (t: Tools) => ({
@@ -59,12 +61,36 @@ export const command = (t: Tools) => ({
       `--sure yes is missing: ${name} would be erased for good, ${t.count(plans, { one: "# plan", other: "# plans" })}, from ${files.join(", ")}. Nothing was changed.`,
     "cannot-erase": ({ path }) => `"${path}" cannot be deleted or written: what it holds is still there.`,
     "same-rows": ({ file, other }) => `"${file}" holds the same rows as "${other}": give each salon once.`,
+    "not-a-technique": ({ file, known }) =>
+      `"${file}" is no technique: expected the path of a technique file or one of ${known.join(", ")}.`,
+    "not-a-model": ({ file, known }) =>
+      `"${file}" is no model: expected the path of a plan or a technique file, or one of ${known.join(", ")}.`,
+    "names-missing": "--names is missing: expected the path of the class, CSV with the column name.",
+    "folder-out-missing": "--out is missing: expected the path of the folder to write to.",
+    "plan-out-missing": "--out is missing: expected the path of the plan to write.",
+    "learner-missing":
+      "LEARNER is missing: expected the path of at least one learner's plan after the model.",
+    "table-out-alone": "--names is for a class: expected --out, --sheets or both with it.",
+    "learner-twice": ({ file }) =>
+      `"${file}": another learner's file makes the same name. Give each once, or tell them apart with --names.`,
+    "within-unusable": ({ found, known }) =>
+      `--within: expected ${known.join(", ")}, each with a number above 0, such as ${known[0]}=3; found "${found}".`,
+    "no-room": ({ name, learner }) =>
+      learner === null
+        ? `${name} has no room on this head.`
+        : `${name} has no room on the head of ${learner}.`,
+    "cannot-write-one": ({ path, written }) =>
+      written.length === 0
+        ? `"${path}" cannot be written: expected a folder that can be written to. Nothing was written.`
+        : `"${path}" cannot be written: expected a folder that can be written to. Written before it: ${written.join(", ")}.`,
   } satisfies Sentences<ArgumentProblem>,
 
   passedOn: "Numbers alone: no name, note, product or day is in the list. Read it before you pass it on.",
   joined:
     "A new salon takes this file in under “Formula”, “Weigh your bowls”; calibrate takes it with --start. Its own bowls then narrow it.",
   learn: learnProblems(t),
+  classes: classProblems(t),
+  progress: (done: number, count: number) => `${t.whole(done)} of ${t.whole(count)}`,
 
   overLegalLimit: (percent: number) =>
     `Note: the law allows at most ${t.number(percent)} % in the EU and the UK in a hair product that is ready for use.`,
@@ -75,15 +101,7 @@ export const command = (t: Tools) => ({
       summary:
         "The measures on the skin, the area of the hair and its zones, and the landmarks of a head of this size.",
       details: [],
-      options: {
-        length: "mm, brow to the back of the head, with a caliper",
-        breadth: "mm, at the widest, with a caliper",
-        height: "mm, ear to the top, with a caliper",
-        around: "mm, around the head, with a tape",
-        over: "mm, ear to ear over the top, with a tape",
-        "front-to-nape": "mm, front hairline to nape over the top, with a tape",
-        hairline: "round, straight, receding or peaked; round if not given",
-      },
+      options: headOptions,
     },
     measure: {
       summary:
@@ -185,6 +203,7 @@ export const command = (t: Tools) => ({
       ],
       options: { out: "where to write the joined figures, JSON" },
     },
+    ...classVerbs,
     timing: {
       summary: "When each foil goes on, may be ready and comes off, the bowls and checks, and the clashes.",
       details: [

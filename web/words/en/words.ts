@@ -5,6 +5,7 @@ import { chair } from "./chair/chair"
 import { client } from "./client/client"
 import { command } from "./command"
 import { type CommonWords, common } from "./common/common"
+import { comparing } from "./comparing"
 import { formula } from "./formula/formula"
 import { offline } from "./offline"
 import { placement } from "./placement/placement"
@@ -40,6 +41,7 @@ export const words = (tools: Tools, names: CommonWords = common(tools)) => {
     sheets: sheets(tools, names),
     record: record(tools, names, clientWords),
     teaching: teaching(tools, names),
+    comparing: comparing(tools, names),
     command: command(tools),
   }
 }

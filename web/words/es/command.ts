@@ -2,6 +2,8 @@ import type { ArgumentProblem } from "../../core/command/argumentProblem"
 import type { LearnProblem } from "../../core/joining/readRows"
 import type { Sentences } from "../say"
 import type { Tools } from "../tools"
+import { classProblems } from "./classProblems"
+import { classVerbs, headOptions } from "./classVerbs"
 
 /** The headless command: what it explains of itself, and what it cannot use. */
 export const command = (t: Tools) => ({
@@ -63,12 +65,33 @@ export const command = (t: Tools) => ({
     "cannot-erase": ({ path }) => `No se puede eliminar ni escribir "${path}": lo que contiene sigue ahí.`,
     "same-rows": ({ file, other }) =>
       `"${file}" tiene las mismas filas que "${other}": indique cada salón una sola vez.`,
+    "not-a-technique": ({ file, known }) =>
+      `"${file}" no es una técnica: se esperaba la ruta de un archivo de técnica o una de ${known.join(", ")}.`,
+    "not-a-model": ({ file, known }) =>
+      `"${file}" no es un modelo: se esperaba la ruta de un plan o de un archivo de técnica, o una de ${known.join(", ")}.`,
+    "names-missing": "Falta --names: se esperaba la ruta de la clase, CSV con la columna name.",
+    "folder-out-missing": "Falta --out: se esperaba la ruta de la carpeta donde escribir.",
+    "plan-out-missing": "Falta --out: se esperaba la ruta del plan que se escribe.",
+    "learner-missing": "Falta LEARNER: se esperaba la ruta de al menos un plan después del modelo.",
+    "table-out-alone": "--names es para una clase: se espera con --out, con --sheets o con ambos.",
+    "learner-twice": ({ file }) =>
+      `"${file}": otro archivo da el mismo nombre. Indique cada uno una vez o distíngalos con --names.`,
+    "within-unusable": ({ found, known }) =>
+      `--within: se esperaba ${known.join(", ")}, cada uno con un número mayor que 0, como ${known[0]}=3; se encontró "${found}".`,
+    "no-room": ({ name, learner }) =>
+      learner === null ? `${name} no cabe en esta cabeza.` : `${name} no cabe en la cabeza de ${learner}.`,
+    "cannot-write-one": ({ path, written }) =>
+      written.length === 0
+        ? `No se puede escribir "${path}": se esperaba una carpeta en la que se pueda escribir. No se escribió nada.`
+        : `No se puede escribir "${path}": se esperaba una carpeta en la que se pueda escribir. Escrito antes: ${written.join(", ")}.`,
   } satisfies Sentences<ArgumentProblem>,
 
   passedOn: "Solo números: en la lista no hay nombres, notas, productos ni días. Léala antes de pasarla.",
   joined:
     "Un salón nuevo toma este archivo en «Fórmula», «Pese sus boles»; calibrate lo toma con --start. Después sus propios boles acotan las cifras.",
   learn: learnProblems(t),
+  classes: classProblems(t),
+  progress: (done: number, count: number) => `${t.whole(done)} de ${t.whole(count)}`,
 
   overLegalLimit: (percent: number) =>
     `Nota: la ley permite como máximo ${t.number(percent)}\u00a0% en la UE y el Reino Unido en un producto capilar listo para usar.`,
@@ -79,15 +102,7 @@ export const command = (t: Tools) => ({
       summary:
         "Las medidas sobre la piel, la superficie con cabello y sus zonas, y los puntos de una cabeza de este tamaño.",
       details: [],
-      options: {
-        length: "mm, de la ceja a la parte trasera de la cabeza, con calibre",
-        breadth: "mm, en lo más ancho, con calibre",
-        height: "mm, de la oreja a lo más alto, con calibre",
-        around: "mm, alrededor de la cabeza, con cinta",
-        over: "mm, de oreja a oreja por encima, con cinta",
-        "front-to-nape": "mm, del contorno frontal a la nuca por encima, con cinta",
-        hairline: "round, straight, receding o peaked; round si no se indica",
-      },
+      options: headOptions,
     },
     measure: {
       summary:
@@ -192,6 +207,7 @@ export const command = (t: Tools) => ({
         out: "dónde escribir las cifras reunidas, JSON",
       },
     },
+    ...classVerbs,
     timing: {
       summary:
         "Cuándo se pone cada papel, puede estar listo y se retira, los boles y las revisiones, y los conflictos.",

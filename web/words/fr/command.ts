@@ -2,6 +2,8 @@ import type { ArgumentProblem } from "../../core/command/argumentProblem"
 import type { LearnProblem } from "../../core/joining/readRows"
 import type { Sentences } from "../say"
 import type { Tools } from "../tools"
+import { classProblems } from "./classProblems"
+import { classVerbs, headOptions } from "./classVerbs"
 
 /** The headless command: what it explains of itself, and what it cannot use. */
 export const command = (t: Tools) => ({
@@ -64,6 +66,27 @@ export const command = (t: Tools) => ({
       `Impossible de supprimer ou d’écrire « ${path} » : ce qu’il contient est toujours là.`,
     "same-rows": ({ file, other }) =>
       `« ${file} » contient les mêmes lignes que « ${other} » : donner chaque salon une seule fois.`,
+    "not-a-technique": ({ file, known }) =>
+      `« ${file} » n’est pas une technique : attendu le chemin d’un fichier de technique ou une de ${known.join(", ")}.`,
+    "not-a-model": ({ file, known }) =>
+      `« ${file} » n’est pas un modèle : attendu le chemin d’un plan ou d’un fichier de technique, ou une de ${known.join(", ")}.`,
+    "names-missing": "--names manque : attendu le chemin de la classe, CSV avec la colonne name.",
+    "folder-out-missing": "--out manque : attendu le chemin du dossier où écrire.",
+    "plan-out-missing": "--out manque : attendu le chemin du plan à écrire.",
+    "learner-missing": "LEARNER manque : attendu le chemin d’au moins un plan après le modèle.",
+    "table-out-alone": "--names est pour une classe : --out, --sheets ou les deux sont attendus avec.",
+    "learner-twice": ({ file }) =>
+      `« ${file} » : un autre fichier donne le même nom. Donner chacun une fois, ou les distinguer avec --names.`,
+    "within-unusable": ({ found, known }) =>
+      `--within : attendu ${known.join(", ")}, chacun avec un nombre au-dessus de 0, comme ${known[0]}=3 ; trouvé « ${found} ».`,
+    "no-room": ({ name, learner }) =>
+      learner === null
+        ? `${name} n’a pas de place sur cette tête.`
+        : `${name} n’a pas de place sur la tête de ${learner}.`,
+    "cannot-write-one": ({ path, written }) =>
+      written.length === 0
+        ? `« ${path} » ne peut pas être écrit : attendu un dossier où l’on peut écrire. Rien n’a été écrit.`
+        : `« ${path} » ne peut pas être écrit : attendu un dossier où l’on peut écrire. Écrits avant : ${written.join(", ")}.`,
   } satisfies Sentences<ArgumentProblem>,
 
   passedOn:
@@ -71,6 +94,8 @@ export const command = (t: Tools) => ({
   joined:
     "Un nouveau salon prend ce fichier sous « Formule », « Peser vos bols » ; calibrate le prend avec --start. Ses propres bols resserrent ensuite les chiffres.",
   learn: learnProblems(t),
+  classes: classProblems(t),
+  progress: (done: number, count: number) => `${t.whole(done)} sur ${t.whole(count)}`,
 
   overLegalLimit: (percent: number) =>
     `Note : la loi permet au plus ${t.number(percent)} % dans l’UE et au Royaume-Uni dans un produit capillaire prêt à l’emploi.`,
@@ -81,16 +106,7 @@ export const command = (t: Tools) => ({
       summary:
         "Les mesures sur la peau, la surface chevelue et ses zones, et les repères d’une tête de cette taille.",
       details: [],
-      options: {
-        length: "mm, des sourcils à l’arrière de la tête, au compas",
-        breadth: "mm, au plus large, au compas",
-        height: "mm, de l’oreille au sommet, au compas",
-        around: "mm, tour de tête, au ruban",
-        over: "mm, d’oreille à oreille par le dessus, au ruban",
-        "front-to-nape": "mm, de la lisière du front à la nuque par le dessus, au ruban",
-        hairline:
-          "round (ronde), straight (droite), receding (reculée) ou peaked (en pointe) ; round par défaut",
-      },
+      options: headOptions,
     },
     measure: {
       summary:
@@ -194,6 +210,7 @@ export const command = (t: Tools) => ({
         out: "où écrire les chiffres réunis, JSON",
       },
     },
+    ...classVerbs,
     timing: {
       summary:
         "Quand chaque papillote se pose, peut être prête et se retire, les bols et contrôles, et les conflits.",

@@ -1,5 +1,7 @@
 import type { CommandWords } from "../en/command"
 import type { Tools } from "../tools"
+import { classProblems } from "./classProblems"
+import { classVerbs, headOptions } from "./classVerbs"
 
 /** The headless command: what it explains of itself, and what it cannot use. */
 export const command = (t: Tools): CommandWords => ({
@@ -59,6 +61,27 @@ export const command = (t: Tools): CommandWords => ({
     "cannot-erase": ({ path }) => `"${path}" не можна видалити чи записати: його вміст ще на місці.`,
     "same-rows": ({ file, other }) =>
       `"${file}" має ті самі рядки, що й "${other}": вкажіть кожен салон один раз.`,
+    "not-a-technique": ({ file, known }) =>
+      `"${file}" не є технікою: очікується шлях до файлу техніки або одна з ${known.join(", ")}.`,
+    "not-a-model": ({ file, known }) =>
+      `"${file}" не є зразком: очікується шлях до плану чи файлу техніки або одна з ${known.join(", ")}.`,
+    "names-missing": "Бракує --names: очікується шлях до списку групи, CSV зі стовпцем name.",
+    "folder-out-missing": "Бракує --out: очікується шлях до теки, куди писати.",
+    "plan-out-missing": "Бракує --out: очікується шлях до плану, який записується.",
+    "learner-missing": "Бракує LEARNER: після зразка очікується шлях щонайменше до одного плану.",
+    "table-out-alone": "--names є для групи: разом очікується --out, --sheets або обидва.",
+    "learner-twice": ({ file }) =>
+      `"${file}": інший файл дає таку саму назву. Вкажіть кожен один раз або розрізніть їх через --names.`,
+    "within-unusable": ({ found, known }) =>
+      `--within: очікується ${known.join(", ")}, кожне з числом понад 0, як ${known[0]}=3; знайдено "${found}".`,
+    "no-room": ({ name, learner }) =>
+      learner === null
+        ? `${name} не має місця на цій голові.`
+        : `${name} не має місця на голові: ${learner}.`,
+    "cannot-write-one": ({ path, written }) =>
+      written.length === 0
+        ? `"${path}" не можна записати: очікується тека, куди можна писати. Нічого не записано.`
+        : `"${path}" не можна записати: очікується тека, куди можна писати. Перед тим записано: ${written.join(", ")}.`,
   },
 
   passedOn:
@@ -66,6 +89,8 @@ export const command = (t: Tools): CommandWords => ({
   joined:
     "Новий салон бере цей файл у розділі «Формула», «Зважте свої миски»; calibrate бере його через --start. Власні миски потім звужують діапазони.",
   learn: learnProblems(t),
+  classes: classProblems(t),
+  progress: (done, count) => `${t.whole(done)} з ${t.whole(count)}`,
 
   overLegalLimit: (percent) =>
     `Увага: у готовому до застосування засобі для волосся дозволено не більше ніж ${t.number(percent)}\u00a0% у ЄС і Великій Британії.`,
@@ -74,15 +99,7 @@ export const command = (t: Tools): CommandWords => ({
     head: {
       summary: "Розміри на шкірі, площа росту волосся та її зони й орієнтири голови такого розміру.",
       details: [],
-      options: {
-        length: "мм, від брів до потилиці, циркулем",
-        breadth: "мм, у найширшому місці, циркулем",
-        height: "мм, від вуха до верху, циркулем",
-        around: "мм, обхват голови, стрічкою",
-        over: "мм, від вуха до вуха через верх, стрічкою",
-        "front-to-nape": "мм, від передньої лінії росту через верх до карка, стрічкою",
-        hairline: "round, straight, receding або peaked; round, якщо не вказано",
-      },
+      options: headOptions,
     },
     measure: {
       summary:
@@ -185,6 +202,7 @@ export const command = (t: Tools): CommandWords => ({
         out: "куди записати об’єднані цифри, JSON",
       },
     },
+    ...classVerbs,
     timing: {
       summary:
         "Коли кожну фольгу накладають, коли вона може бути готова й коли її знімають, миски, перевірки та конфлікти.",

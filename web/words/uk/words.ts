@@ -8,6 +8,7 @@ import { questions } from "./client/questions"
 import { command } from "./command"
 import { common } from "./common/common"
 import { unitsInUkrainian } from "./common/units"
+import { comparing } from "./comparing"
 import { formula } from "./formula/formula"
 import { offline } from "./offline"
 import { placement } from "./placement/placement"
@@ -42,6 +43,7 @@ export const words = (tools: Tools): Words => {
     sheets: sheets(t, names),
     record: record(t, names, clientWords),
     teaching: teaching(t, names),
+    comparing: comparing(t, names),
     command: command(t),
   }
 }
