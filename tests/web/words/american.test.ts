@@ -89,6 +89,7 @@ describe("American English says", () => {
   const {
     cautions,
     client,
+    command,
     common,
     formula,
     placement,
@@ -121,6 +122,10 @@ describe("American English says", () => {
   })
 
   it.each([
+    [
+      say(command.classes, { code: "no-number" as const, line: 2, column: "height", found: "x" }),
+      'Line 2, height: expected millimeters above 0, found "x".',
+    ],
     [cautions.authority("colourist", "eyes"), "Whose decision: the colorist."],
     [
       cautions.why["heat-place"]({ code: "heat-place", mix: "A", forbiddenVolume: 30 }),

@@ -19,6 +19,10 @@ export const differs = (t: Tools, under: Words): Differing<Words> => ({
       "measure-unusable": ({ option, found }) =>
         `--${option}: expected millimeters above 0, found "${found}".`,
     },
+    classes: {
+      "no-number": ({ line, column, found }) =>
+        `Line ${t.whole(line)}, ${column}: expected millimeters above 0, found "${found}".`,
+    },
   },
   formula: {
     tone: {

@@ -4,7 +4,7 @@ import type { Tools } from "../tools"
 
 /** What is wrong with the list of a class or of its heads, a row of it by its line. */
 export const classProblems = (t: Tools) =>
-  t.spelled({
+  ({
     "too-large": ({ mostMb }) => `Expected a list of at most ${t.whole(mostMb)} MB. Is this another file?`,
     "columns-missing": ({ columns }) =>
       `Line 1: ${t.and(columns)} missing. Expected a heading with these columns.`,
@@ -30,4 +30,4 @@ export const classProblems = (t: Tools) =>
         ? `Line ${t.whole(line)}, file: ${name} has none. Fill it in, or take the line out.`
         : `Line ${t.whole(line)}, file: "${found}" of ${name} is not among the files named once after the model.`,
     "file-without-learner": ({ found }) => `"${found}" is nobody's in the class. Add a line for it.`,
-  } satisfies Sentences<ClassProblem>)
+  }) satisfies Sentences<ClassProblem>

@@ -19,7 +19,7 @@ export const comparing = (t: Tools, common: CommonWords) => {
   return {
     done: {},
     /** What each section is held against, as the head of a column. */
-    criteria: t.spelled({
+    criteria: {
       side: "Side of the head",
       hairline: "Distance from hairline",
       back: "Place of the parting",
@@ -31,9 +31,9 @@ export const comparing = (t: Tools, common: CommonWords) => {
       taken: "Taken from",
       kind: "Kind",
       order: "Order",
-    }) satisfies Record<Criterion, string>,
+    } satisfies Record<Criterion, string>,
     /** What is beyond what is allowed, within a list. */
-    differs: t.spelled({
+    differs: {
       "other-side": "done on the other side of the head",
       "from-hairline": ({ byMm }) => `${mm(byMm)} too ${byMm > 0 ? "far behind" : "close to"} the hairline`,
       "moved-over": ({ byMm }) => `parting ${mm(byMm)} too far ${byMm > 0 ? "back" : "forward"}`,
@@ -47,7 +47,7 @@ export const comparing = (t: Tools, common: CommonWords) => {
       "other-kind": ({ model, learner }) => `${common.kinds[learner]} in place of ${common.kinds[model]}`,
       "out-of-order": ({ model, learner }) =>
         `order of work: done at ${t.whole(learner)}, should be ${t.whole(model)}`,
-    } satisfies Sentences<DifferenceCode>),
+    } satisfies Sentences<DifferenceCode>,
     within: "within tolerance",
     missing: "missing",
     whole: {
