@@ -49,15 +49,17 @@ export const timing: Verb = {
 function objectOf(service: Service, schedule: Schedule, w: TimingWords) {
   const { foils, bowls, looksAtMin, firstOnMin, lastOnMin, rinseMin, chairMin, heat, steps } = schedule
   return {
-    foils: foils.map(({ id, onAtMin, readyMin, coatsReadyAtMin, limitAtMin, offAtMin, onMin }, at) => ({
-      id,
-      onAtMin,
-      readyMin,
-      ...coatsOn(service.foils[at], coatsReadyAtMin),
-      limitAtMin,
-      offAtMin,
-      onMin,
-    })),
+    foils: foils.map(
+      ({ id, onAtMin, rootsOnAtMin, readyMin, coatsReadyAtMin, limitAtMin, offAtMin, onMin }, at) => ({
+        id,
+        onAtMin,
+        readyMin,
+        ...coatsOn(service.foils[at], coatsReadyAtMin, rootsOnAtMin),
+        limitAtMin,
+        offAtMin,
+        onMin,
+      }),
+    ),
     bowls: bowls.map(({ mix, atMin, foils: sections }) => ({ mix, atMin, sections })),
     looks: looksAtMin,
     firstOnMin,
@@ -76,9 +78,16 @@ function objectOf(service: Service, schedule: Schedule, w: TimingWords) {
 }
 
 /** Of a foil with two mixes, when each of them may be ready. */
-const coatsOn = (foil: Service["foils"][number], readyAtMin: readonly Range[]) =>
+const coatsOn = (foil: Service["foils"][number], readyAtMin: readonly Range[], rootsOnAtMin?: number) =>
   foil.roots
-    ? { coats: coatsOf(foil).map(({ part, mix }, i) => ({ part, mix, readyAtMin: readyAtMin[i] })) }
+    ? {
+        coats: coatsOf(foil).map(({ part, mix }, i) => ({
+          part,
+          mix,
+          readyAtMin: readyAtMin[i],
+          ...(part === "roots" && rootsOnAtMin !== undefined && { onAtMin: rootsOnAtMin }),
+        })),
+      }
     : {}
 
 type TimingWords = Words["timing"]

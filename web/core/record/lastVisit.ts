@@ -1,4 +1,5 @@
-import { foilRecords, levelLastSeen } from "../chair/chairRecord"
+import type { RootCoat } from "../../../geometry/section/section"
+import { type FoilRecord, foilRecords, levelLastSeen } from "../chair/chairRecord"
 import { chairOfRecord } from "../chair/liveService"
 import type { Plan } from "../document/schema"
 import type { AlarmTap, RecordedBowl, RecordedToner, ServiceRecord } from "../document/serviceRecord"
@@ -69,6 +70,19 @@ function reactionsOf(service: ServiceRecord): ReactionCode[] {
   return [...new Map(told.map((each) => [JSON.stringify(each), each])).values()]
 }
 
+/** What really went on: roots that were to go on later, so long after the ends as they did, or not at all. */
+function coatsDone(
+  foil: { mix: string; roots?: RootCoat | undefined },
+  { rootsLater, onAtMs }: FoilRecord,
+): CoatCode[] {
+  const coats = coatCodes(foil)
+  if (!rootsLater || onAtMs === null) return coats
+  const { onAtMs: rootsAtMs } = rootsLater
+  if (rootsAtMs === null) return coats.filter(({ part }) => part !== "roots")
+  const afterMin = Math.round((rootsAtMs - onAtMs) / 60_000)
+  return coats.map((coat) => (coat.part === "roots" ? { ...coat, afterMin } : coat))
+}
+
 function foilsOf(service: ServiceRecord): LastFoil[] {
   const records = foilRecords(chairOfRecord(service))
   return service.foils.flatMap(({ id, mapNumber, mix, roots }) => {
@@ -78,7 +92,7 @@ function foilsOf(service: ServiceRecord): LastFoil[] {
     return [
       {
         number: mapNumber,
-        coats: mix === undefined ? [] : coatCodes({ mix, roots }),
+        coats: mix === undefined ? [] : coatsDone({ mix, roots }, record),
         minutesOn: offAtMs === null ? null : (offAtMs - onAtMs) / 60_000,
         level: levelLastSeen(record),
       },

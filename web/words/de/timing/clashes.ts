@@ -46,6 +46,8 @@ export const clashes: typeof english = (t) => {
       "foil-pace": ({ foil, minutes }) =>
         `Folie ${foil}: Das Tempo ist ${t.number(minutes)}; Minuten pro Folie über 0 eingeben.`,
       "foil-limit": ({ foil }) => `Folie ${foil}: Die Höchstzeit des Produkts muss über 0 Minuten liegen.`,
+      "roots-after-limit": ({ foil, afterMin, limitMin }) =>
+        `Folie ${foil}: Der Ansatz käme nach ${t.minutes(afterMin)}, wenn die Spitzen bei ihrer Höchstzeit von ${t.minutes(limitMin)} sind. Den Ansatz früher auftragen.`,
       "foil-mix": ({ foil, mix }) => `Folie ${foil}: Es gibt keine Mischung ${mix}.`,
       "foil-ready": ({ foil, mix }) =>
         `Folie ${foil}: Mit Mischung ${mix} ist nicht bekannt, wann sie fertig sein kann.`,
@@ -69,6 +71,8 @@ export const clashes: typeof english = (t) => {
         `Keine Tonhöhen eingegeben, daher typische Zeiten (${t.spread(t.number(low), t.minutes(high))}, eine Annahme). Die Strähne kontrollieren.`,
       "lifts-first": ({ hair, low, high, lookMin }) =>
         `${first[hair]} nach ${t.spread(t.number(low * 100), t.percent(high))} der üblichen Minuten, eine Annahme. Erste Kontrolle ${t.minutes(lookMin)} nach dem Legen.`,
+      "roots-wait": ({ foil, byMin, others }) =>
+        `Ansatz von Folie ${foil}${others > 0 ? ` und ${t.whole(others)} weiteren` : ""}: Die Hände kommen bis zu ${t.minutes(byMin)} später dazu als eingestellt.`,
       "learnt-pace": "Tempo am Stuhl gemessen.",
       "heat-left-out": ({ why }) => `${say(heat, why)} Die Uhr rechnet ohne die Wärme.`,
       "heat-counted": ({ minutes, low, high }) =>

@@ -57,6 +57,8 @@ export const clashes = (t: Tools) => {
       "foil-pace": ({ foil, minutes }) =>
         `Foil ${foil}: the pace is ${t.number(minutes)}; enter minutes per foil above 0.`,
       "foil-limit": ({ foil }) => `Foil ${foil}: the product’s max time must be above 0 minutes.`,
+      "roots-after-limit": ({ foil, afterMin, limitMin }) =>
+        `Foil ${foil}: the roots would go on after ${t.minutes(afterMin)}, when the ends are at their max time of ${t.minutes(limitMin)}. Let them go on sooner.`,
       "foil-mix": ({ foil, mix }) => `Foil ${foil}: there is no mix ${mix}.`,
       "foil-ready": ({ foil, mix }) => `Foil ${foil}: with mix ${mix} it is not known when it may be ready.`,
       "no-bowl": ({ foil, mix }) => `Foil ${foil}: no bowl of mix ${mix} serves it.`,
@@ -75,6 +77,8 @@ export const clashes = (t: Tools) => {
         `No levels entered, so times are typical ones (${t.spread(t.number(low), t.minutes(high))}, an assumption). Check the strand.`,
       "lifts-first": ({ hair, low, high, lookMin }) =>
         `${first[hair]} in ${t.spread(t.number(low * 100), t.percent(high))} of the usual minutes, an assumption. First check ${t.minutes(lookMin)} on.`,
+      "roots-wait": ({ foil, byMin, others }) =>
+        `Roots of foil ${foil}${others > 0 ? ` and ${t.whole(others)} more` : ""}: hands come to them up to ${t.minutes(byMin)} later than set.`,
       "learnt-pace": "Pace measured at the chair.",
       "heat-left-out": ({ why }) => `${say(heat, why)} It is left out of the clock.`,
       "heat-counted": ({ minutes, low, high }) =>

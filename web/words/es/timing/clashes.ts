@@ -57,6 +57,8 @@ export const clashes = (t: Tools) => {
       "foil-pace": ({ foil, minutes }) =>
         `Papel ${foil}: el ritmo es ${t.number(minutes)}; introduzca minutos por papel mayores que 0.`,
       "foil-limit": ({ foil }) => `Papel ${foil}: el tiempo máx. del producto debe ser mayor que 0 minutos.`,
+      "roots-after-limit": ({ foil, afterMin, limitMin }) =>
+        `Papel ${foil}: la raíz iría a los ${t.minutes(afterMin)}, cuando las puntas están en su tiempo máx. de ${t.minutes(limitMin)}. Póngala antes.`,
       "foil-mix": ({ foil, mix }) => `Papel ${foil}: no hay mezcla ${mix}.`,
       "foil-ready": ({ foil, mix }) =>
         `Papel ${foil}: con la mezcla ${mix} no se sabe cuándo puede estar listo.`,
@@ -76,6 +78,8 @@ export const clashes = (t: Tools) => {
         `Sin niveles introducidos, los tiempos son los típicos (${t.spread(t.number(low), t.minutes(high))}, una suposición). Revise el mechón.`,
       "lifts-first": ({ hair, low, high, lookMin }) =>
         `${first[hair]} en el ${t.spread(t.number(low * 100), t.percent(high))} de los minutos habituales, una suposición. Primera revisión a los ${t.minutes(lookMin)} de poner el papel.`,
+      "roots-wait": ({ foil, byMin, others }) =>
+        `Raíz del papel ${foil}${others > 0 ? ` y de ${t.whole(others)} más` : ""}: las manos llegan hasta ${t.minutes(byMin)} más tarde de lo fijado.`,
       "learnt-pace": "Ritmo medido en el sillón.",
       "heat-left-out": ({ why }) => `${say(heat, why)} El calor no entra en el reloj.`,
       "heat-counted": ({ minutes, low, high }) =>

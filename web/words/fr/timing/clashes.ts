@@ -62,6 +62,8 @@ export const clashes = (t: Tools) => {
       "foil-pace": ({ foil, minutes }) =>
         `Papillote ${foil} : le rythme est ${t.number(minutes)} ; saisissez des minutes par papillote au-dessus de 0.`,
       "foil-limit": ({ foil }) => `Papillote ${foil} : le temps max du produit doit dépasser 0 minute.`,
+      "roots-after-limit": ({ foil, afterMin, limitMin }) =>
+        `Papillote ${foil} : la racine serait posée à ${t.minutes(afterMin)}, quand les pointes sont à leur temps max de ${t.minutes(limitMin)}. Posez-la plus tôt.`,
       "foil-mix": ({ foil, mix }) => `Papillote ${foil} : il n’y a pas de mélange ${mix}.`,
       "foil-ready": ({ foil, mix }) =>
         `Papillote ${foil} : avec le mélange ${mix}, on ne sait pas quand elle peut être prête.`,
@@ -81,6 +83,8 @@ export const clashes = (t: Tools) => {
         `Aucune hauteur saisie : les temps sont donc typiques (${t.spread(t.number(low), t.minutes(high))}, une hypothèse). Contrôlez la mèche.`,
       "lifts-first": ({ hair, low, high, lookMin }) =>
         `${first[hair]} en ${t.spread(t.number(low * 100), t.percent(high))} des minutes habituelles, une hypothèse. Premier contrôle à ${t.minutes(lookMin)} de pose.`,
+      "roots-wait": ({ foil, byMin, others }) =>
+        `Racine de la papillote ${foil}${others > 0 ? ` et de ${t.whole(others)} autres` : ""} : les mains y viennent jusqu’à ${t.minutes(byMin)} plus tard que prévu.`,
       "learnt-pace": "Rythme mesuré au fauteuil.",
       "heat-left-out": ({ why }) => `${say(heat, why)} La chaleur n’entre pas dans l’horloge.`,
       "heat-counted": ({ minutes, low, high }) =>

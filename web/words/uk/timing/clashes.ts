@@ -84,6 +84,8 @@ export const clashes = (t: Tools): ClashesWords => {
       "foil-pace": ({ foil, minutes }) =>
         `Фольга ${foil}: темп ${t.number(minutes)}; введіть хвилини на фольгу понад 0.`,
       "foil-limit": ({ foil }) => `Фольга ${foil}: макс. час засобу має бути понад 0 хвилин.`,
+      "roots-after-limit": ({ foil, afterMin, limitMin }) =>
+        `Фольга ${foil}: корінь був би через ${t.minutes(afterMin)}, коли кінці вже на своєму макс. часі ${t.minutes(limitMin)}. Нанесіть його раніше.`,
       "foil-mix": ({ foil, mix }) => `Фольга ${foil}: суміші ${mix} немає.`,
       "foil-ready": ({ foil, mix }) =>
         `Фольга ${foil}: невідомо, коли вона може бути готова із сумішшю ${mix}.`,
@@ -103,6 +105,8 @@ export const clashes = (t: Tools): ClashesWords => {
         `Рівнів не введено, тож час типовий (${t.spread(t.number(low), t.minutes(high))}, припущення). Перевіряйте пасмо.`,
       "lifts-first": ({ hair, low, high, lookMin }) =>
         `${first[hair]} за ${t.spread(t.number(low * 100), t.percent(high))} звичайних хвилин, це припущення. Перша перевірка через ${t.minutes(lookMin)} після накладання.`,
+      "roots-wait": ({ foil, byMin, others }) =>
+        `Корінь, фольга ${foil}${others > 0 ? ` і ще ${t.whole(others)}` : ""}: руки дійдуть до нього пізніше, ніж задано, щонайбільше на ${t.minutes(byMin)}.`,
       "learnt-pace": "Темп виміряно біля крісла.",
       "heat-left-out": ({ why }) => `${say(heat, why)} Годинник тепла не враховує.`,
       "heat-counted": ({ minutes, low, high }) =>
