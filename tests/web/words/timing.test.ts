@@ -87,3 +87,25 @@ it.each(everyLanguage)(
     expect(all.filter((sentence) => !sentence.trim() || /undefined|NaN|\[object/.test(sentence))).toEqual([])
   },
 )
+
+/** A foil by its word in each language. */
+const foilWord: Record<string, RegExp> = {
+  en: /\bfoils?\b/i,
+  de: /Folie/i,
+  es: /papel/i,
+  fr: /papillote/i,
+  uk: /фольг/i,
+}
+
+it.each(everyLanguage)("calls painted panels foils in no clash and no fix, in %s", (language, { timing }) => {
+  const foil = foilWord[language.slice(0, 2)]
+  const panel = { piece: "panel" as const }
+  const all = [
+    ...Object.values(clashes).map((clash) => say(timing.clashes, { ...clash, ...panel })),
+    ...Object.values(fixes).map((fix) => say(timing.fixes, { ...fix, ...panel })),
+    timing.closest({ nowMin: 9, thenMin: 4 }, "panel"),
+  ]
+  expect(all.filter((sentence) => foil.test(sentence))).toEqual([])
+  expect(say(timing.clashes, clashes["over-run"])).toMatch(foil)
+  expect(say(timing.fixes, fixes["each-off"])).toMatch(foil)
+})

@@ -4,7 +4,9 @@ import { clearanceOf } from "../../core/cautions/clearance"
 import type { ArgumentProblem } from "../../core/command/argumentProblem"
 import { productSheets } from "../../core/document/salon"
 import type { Plan } from "../../core/document/schema"
+import { calledFix } from "../../core/fixes/fix"
 import { findFixes } from "../../core/fixes/fixes"
+import { calledBy } from "../../core/kinds/kindRecords"
 import { goalRefusal, type LiftGoal } from "../../core/lift/scheduleReady"
 import { choicesOfPlan } from "../../core/schedule/choicesOfPlan"
 import { findConflicts } from "../../core/schedule/conflicts"
@@ -70,9 +72,9 @@ function objectOf(service: Service, schedule: Schedule, w: TimingWords) {
     steps,
     conflicts: findConflicts(service, schedule).map((clash) => ({
       rule: clash.code,
-      why: say(w.clashes, clash),
+      why: say(w.clashes, calledBy(clash, service.foils)),
       sections: clash.foils,
-      cures: findFixes(service, clash.code).map((fix) => say(w.fixes, fix)),
+      cures: findFixes(service, clash.code).map((fix) => say(w.fixes, calledFix(fix, service))),
     })),
   }
 }
