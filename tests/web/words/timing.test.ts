@@ -4,7 +4,7 @@ import type { ConflictCode } from "../../../web/core/schedule/conflicts"
 import type { HeatRefusal } from "../../../web/core/schedule/heatRefusal"
 import type { TimingAssumption, TimingProblem } from "../../../web/core/schedule/timedPlan"
 import { type Coded, type Sentences, say } from "../../../web/words/say"
-import { everyLanguage } from "../../support/words"
+import { everyLanguage, foilWord } from "../../support/words"
 
 type Samples<T extends Coded> = { [C in T["code"]]: Extract<T, { code: C }> }
 
@@ -87,15 +87,6 @@ it.each(everyLanguage)(
     expect(all.filter((sentence) => !sentence.trim() || /undefined|NaN|\[object/.test(sentence))).toEqual([])
   },
 )
-
-/** A foil by its word in each language. */
-const foilWord: Record<string, RegExp> = {
-  en: /\bfoils?\b/i,
-  de: /Folie/i,
-  es: /papel/i,
-  fr: /papillote/i,
-  uk: /фольг/i,
-}
 
 it.each(everyLanguage)("calls painted panels foils in no clash and no fix, in %s", (language, { timing }) => {
   const foil = foilWord[language.slice(0, 2)]

@@ -3,15 +3,17 @@ import { type FoilRecord, foilRecords, levelLastSeen } from "../chair/chairRecor
 import { chairOfRecord } from "../chair/liveService"
 import type { Plan } from "../document/schema"
 import type { AlarmTap, RecordedBowl, RecordedToner, ServiceRecord } from "../document/serviceRecord"
+import type { Piece } from "../kinds/kindRecord"
+import { saidPiece } from "../kinds/kindRecords"
 import { type CoatCode, coatCodes } from "../placement/coatCodes"
 import { dayIn } from "../text/zonedTime"
 
 /** What went wrong the last time: it is told before anything else. */
 export type ReactionCode =
-  | { code: "alarm"; alarm: Omit<AlarmTap, "kind">; foils: readonly number[] }
-  | { code: "burning"; foil: number }
-  | { code: "limp"; foil: number }
-  | { code: "stretch-stop"; foil: number }
+  | { code: "alarm"; alarm: Omit<AlarmTap, "kind">; foils: readonly number[]; piece?: Piece }
+  | { code: "burning"; foil: number; piece?: Piece }
+  | { code: "limp"; foil: number; piece?: Piece }
+  | { code: "stretch-stop"; foil: number; piece?: Piece }
 
 /** A foil as it went: minutes it was on, and the level last seen; null where that is not known. */
 export type LastFoil = {
@@ -51,20 +53,24 @@ const tonerOf = ({ zone, product, onAtMs, offAtMs }: RecordedToner): LastToner[]
 
 function reactionsOf(service: ServiceRecord): ReactionCode[] {
   const numbers = new Map(service.foils.map(({ id, mapNumber }) => [id, mapNumber]))
+  const pieceIn = (ids: readonly string[]) => saidPiece(service.foils.filter(({ id }) => ids.includes(id)))
   const told = service.log.flatMap(({ tap, undone }): ReactionCode[] => {
     if (undone) return []
     if (tap.kind === "alarm") {
       const { kind: _, ...alarm } = tap
       // A step of an alarm that was ticked off is no alarm of its own.
       if (alarm.step !== undefined) return []
-      return [{ code: "alarm", alarm, foils: (alarm.foils ?? []).flatMap((id) => numbers.get(id) ?? []) }]
+      const { foils: about = [] } = alarm
+      const foils = about.flatMap((id) => numbers.get(id) ?? [])
+      return [{ code: "alarm", alarm, foils, ...pieceIn(about) }]
     }
     if (tap.kind !== "looked") return []
     const foil = numbers.get(tap.foil) ?? 0
+    const piece = pieceIn([tap.foil])
     return [
-      ...(tap.seen.comfort === "burning" ? [{ code: "burning" as const, foil }] : []),
-      ...(tap.seen.stretch === "stop" ? [{ code: "stretch-stop" as const, foil }] : []),
-      ...(tap.seen.stretch === "soft" ? [{ code: "limp" as const, foil }] : []),
+      ...(tap.seen.comfort === "burning" ? [{ code: "burning" as const, foil, ...piece }] : []),
+      ...(tap.seen.stretch === "stop" ? [{ code: "stretch-stop" as const, foil, ...piece }] : []),
+      ...(tap.seen.stretch === "soft" ? [{ code: "limp" as const, foil, ...piece }] : []),
     ]
   })
   return [...new Map(told.map((each) => [JSON.stringify(each), each])).values()]
