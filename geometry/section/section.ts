@@ -38,7 +38,13 @@ export type Treatment = {
 /** Another mix on the roots of a foil; its own goes on from there to the ends. */
 export type Rooted = { roots?: RootCoat | undefined }
 /** A mix from where product begins to so far along the strand, mm from the scalp, and which of the two goes on first. */
-export type RootCoat = { mix: string; toMm: number; first: "ends" | "roots" }
+export type RootCoat = {
+  mix: string
+  toMm: number
+  first: "ends" | "roots"
+  /** Minutes after the ends, where the foil is opened for them again; none or 0 where both go on in one visit. */
+  afterMin?: number | undefined
+}
 export type CarrierKind = "foil" | "board" | "open-air" | "film"
 export type FoilLie = "down" | "up" | "toward-face" | "away-from-face"
 
@@ -75,6 +81,10 @@ export const rootsOf = (foil: Foil): RootCoat | undefined => ("roots" in foil ? 
 /** Which stretch of a strand a mix is on. */
 export type CoatPart = "whole" | "ends" | "roots"
 export type Coated = { mix: string; roots?: Pick<RootCoat, "mix" | "first"> | undefined }
+
+/** Minutes from the ends to the roots; 0 where both go on in one visit. */
+export const rootsAfterMin = (roots: Pick<RootCoat, "first" | "afterMin"> | undefined): number =>
+  roots?.first === "ends" ? (roots.afterMin ?? 0) : 0
 
 /** The mixes along a strand in the order they go on. Nothing else asks whether there are two. */
 export function coatsOf({ mix, roots }: Coated): { part: CoatPart; mix: string }[] {

@@ -25,6 +25,9 @@ export const extraMin: Record<FoilKind, Range> = {
 /** Minutes more for a second mix on the same foil: another bowl, another brush, and a clean line between. Assumption. */
 export const secondMixMin = spread(0.5, 0.75, 1.5)
 
+/** Minutes a foil whose roots are coated later: opening it, the coat, closing it again. Assumption. */
+export const rootsLaterMin = spread(0.75, 1.25, 2.5)
+
 /** What the start of a recorded pace weighs, in foils. Assumption. */
 export const paceWeightFoils = 6
 

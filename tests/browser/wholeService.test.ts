@@ -93,7 +93,7 @@ it("acts on burning at its tap: the steps open, the foil is named, the record ke
   await page.locator(".tile").first().tap()
   await page.getByRole("button", { name: "Burning" }).tap()
   await page.getByRole("heading", { name: "Burning scalp or skin" }).waitFor()
-  await page.getByText("Take off the foils there now.").waitFor()
+  await page.getByText("Take off what lies there now.").waitFor()
   await page
     .getByRole("region", { name: "Time log" })
     .getByText(/Burning scalp or skin \(Foil 1\)$/)

@@ -8,3 +8,12 @@ export const everyLanguage: readonly (readonly [Language, Words])[] = await Prom
 
 /** British English. */
 export const en: Words = await loadWords("en-GB")
+
+/** A foil by its word in each language. */
+export const foilWord: Record<string, RegExp> = {
+  en: /\bfoils?\b/i,
+  de: /Folie/i,
+  es: /papel/i,
+  fr: /papillote/i,
+  uk: /фольг/i,
+}

@@ -27,6 +27,8 @@ const calls: Samples<CallCode> = {
   "limit-ahead": { code: "limit-ahead", foils: [3], inMs: 180_000 },
   "limit-past": { code: "limit-past", foils, byMs: 60_000 },
   "check-ahead": { code: "check-ahead", foils, inMs: 15_000 },
+  "roots-ahead": { code: "roots-ahead", foils: [3], mix: "B", inMs: 15_000 },
+  "roots-now": { code: "roots-now", foils: [3], mix: "B", byMs: 75_000 },
   "check-now": { code: "check-now", foils },
   "check-late": { code: "check-late", foils, byMs: 120_000 },
 }
@@ -39,6 +41,8 @@ const refusals: Samples<Refusal> = {
   "off-since": { code: "off-since", foil: 2, atMin: 20 },
   "on-since": { code: "on-since", foil: 2, atMin: 2.25 },
   "never-on": { code: "never-on", foil: 2 },
+  "no-later-roots": { code: "no-later-roots", foil: 2 },
+  "roots-on-since": { code: "roots-on-since", foil: 2, atMin: 19.5 },
   "heat-never-on": { code: "heat-never-on" },
   "no-heat-planned": { code: "no-heat-planned" },
   "toner-over": { code: "toner-over", zone: "mids" },

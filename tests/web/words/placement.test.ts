@@ -43,6 +43,7 @@ const changes: { [C in Code["code"]]: Omit<Extract<Code, { code: C }>, "code"> }
   "set-roots-mix": {},
   "set-roots-end": {},
   "set-roots-order": {},
+  "set-roots-after": {},
   "use-mix": { mix: "B" },
   "set-behind": {},
   "set-along": {},

@@ -44,6 +44,7 @@ const problems: Samples<ProblemCode> = {
   "pair-not-single": { code: "pair-not-single" },
   "nothing-to-coat": { code: "nothing-to-coat", startMm: 90, lengthCm: 6 },
   "no-roots": { code: "no-roots", startMm: 40, toMm: 30 },
+  "roots-first-later": { code: "roots-first-later", afterMin: 15 },
   "no-ends": { code: "no-ends", toMm: 250, lengthCm: 20 },
   "one-mix-twice": { code: "one-mix-twice", mix: "A" },
   "landmark-off-middle": { code: "landmark-off-middle", landmark: "centre front" },

@@ -29,6 +29,8 @@ const looks: SamplesOf<LookCode> = {
   },
   "not-checked": { code: "not-checked", times: 2 },
   "re-coated": { code: "re-coated", times: 2 },
+  "roots-on": { code: "roots-on", afterMin: 15, by: null },
+  "roots-never": { code: "roots-never" },
 }
 const lines: SamplesOf<RecordLine> = {
   measures: { code: "measures", densityPerCm2: 200, fibreUm: 70, frontCm: 20, sidesCm: 25.5, backCm: 30 },

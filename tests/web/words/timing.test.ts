@@ -4,7 +4,7 @@ import type { ConflictCode } from "../../../web/core/schedule/conflicts"
 import type { HeatRefusal } from "../../../web/core/schedule/heatRefusal"
 import type { TimingAssumption, TimingProblem } from "../../../web/core/schedule/timedPlan"
 import { type Coded, type Sentences, say } from "../../../web/words/say"
-import { everyLanguage } from "../../support/words"
+import { everyLanguage, foilWord } from "../../support/words"
 
 type Samples<T extends Coded> = { [C in T["code"]]: Extract<T, { code: C }> }
 
@@ -19,6 +19,7 @@ const problems: Samples<TimingProblem> = {
   "foil-bare": { code: "foil-bare", foil: 1 },
   "foil-limit": { code: "foil-limit", foil: 1 },
   "foil-mix": { code: "foil-mix", foil: 1, mix: "Z" },
+  "roots-after-limit": { code: "roots-after-limit", foil: 1, afterMin: 40, limitMin: 35 },
   "foil-ready": { code: "foil-ready", foil: 1, mix: "Z" },
   "no-bowl": { code: "no-bowl", foil: 1, mix: "A" },
   "bowl-empty": { code: "bowl-empty", mix: "A" },
@@ -44,6 +45,7 @@ const assumed: Samples<TimingAssumption> = {
   "no-levels": { code: "no-levels", low: 18, high: 34 },
   "lifts-first": { code: "lifts-first", hair: "hairline", low: 0.7, high: 1, lookMin: 5 },
   "learnt-pace": { code: "learnt-pace" },
+  "roots-wait": { code: "roots-wait", foil: 3, byMin: 4, others: 2 },
   "heat-left-out": { code: "heat-left-out", why: heat.cushion },
   "heat-counted": { code: "heat-counted", minutes: 8, low: 1.2, high: 2 },
   "no-sheet": { code: "no-sheet", mix: "A", product: "Tub", limitMin: 35 },
@@ -85,3 +87,16 @@ it.each(everyLanguage)(
     expect(all.filter((sentence) => !sentence.trim() || /undefined|NaN|\[object/.test(sentence))).toEqual([])
   },
 )
+
+it.each(everyLanguage)("calls painted panels foils in no clash and no fix, in %s", (language, { timing }) => {
+  const foil = foilWord[language.slice(0, 2)]
+  const panel = { piece: "panel" as const }
+  const all = [
+    ...Object.values(clashes).map((clash) => say(timing.clashes, { ...clash, ...panel })),
+    ...Object.values(fixes).map((fix) => say(timing.fixes, { ...fix, ...panel })),
+    timing.closest({ nowMin: 9, thenMin: 4 }, "panel"),
+  ]
+  expect(all.filter((sentence) => foil.test(sentence))).toEqual([])
+  expect(say(timing.clashes, clashes["over-run"])).toMatch(foil)
+  expect(say(timing.fixes, fixes["each-off"])).toMatch(foil)
+})

@@ -4,7 +4,9 @@ import { clearanceOf } from "../../core/cautions/clearance"
 import type { ArgumentProblem } from "../../core/command/argumentProblem"
 import { productSheets } from "../../core/document/salon"
 import type { Plan } from "../../core/document/schema"
+import { calledFix } from "../../core/fixes/fix"
 import { findFixes } from "../../core/fixes/fixes"
+import { calledBy } from "../../core/kinds/kindRecords"
 import { goalRefusal, type LiftGoal } from "../../core/lift/scheduleReady"
 import { choicesOfPlan } from "../../core/schedule/choicesOfPlan"
 import { findConflicts } from "../../core/schedule/conflicts"
@@ -49,15 +51,17 @@ export const timing: Verb = {
 function objectOf(service: Service, schedule: Schedule, w: TimingWords) {
   const { foils, bowls, looksAtMin, firstOnMin, lastOnMin, rinseMin, chairMin, heat, steps } = schedule
   return {
-    foils: foils.map(({ id, onAtMin, readyMin, coatsReadyAtMin, limitAtMin, offAtMin, onMin }, at) => ({
-      id,
-      onAtMin,
-      readyMin,
-      ...coatsOn(service.foils[at], coatsReadyAtMin),
-      limitAtMin,
-      offAtMin,
-      onMin,
-    })),
+    foils: foils.map(
+      ({ id, onAtMin, rootsOnAtMin, readyMin, coatsReadyAtMin, limitAtMin, offAtMin, onMin }, at) => ({
+        id,
+        onAtMin,
+        readyMin,
+        ...coatsOn(service.foils[at], coatsReadyAtMin, rootsOnAtMin),
+        limitAtMin,
+        offAtMin,
+        onMin,
+      }),
+    ),
     bowls: bowls.map(({ mix, atMin, foils: sections }) => ({ mix, atMin, sections })),
     looks: looksAtMin,
     firstOnMin,
@@ -68,17 +72,24 @@ function objectOf(service: Service, schedule: Schedule, w: TimingWords) {
     steps,
     conflicts: findConflicts(service, schedule).map((clash) => ({
       rule: clash.code,
-      why: say(w.clashes, clash),
+      why: say(w.clashes, calledBy(clash, service.foils)),
       sections: clash.foils,
-      cures: findFixes(service, clash.code).map((fix) => say(w.fixes, fix)),
+      cures: findFixes(service, clash.code).map((fix) => say(w.fixes, calledFix(fix, service))),
     })),
   }
 }
 
 /** Of a foil with two mixes, when each of them may be ready. */
-const coatsOn = (foil: Service["foils"][number], readyAtMin: readonly Range[]) =>
+const coatsOn = (foil: Service["foils"][number], readyAtMin: readonly Range[], rootsOnAtMin?: number) =>
   foil.roots
-    ? { coats: coatsOf(foil).map(({ part, mix }, i) => ({ part, mix, readyAtMin: readyAtMin[i] })) }
+    ? {
+        coats: coatsOf(foil).map(({ part, mix }, i) => ({
+          part,
+          mix,
+          readyAtMin: readyAtMin[i],
+          ...(part === "roots" && rootsOnAtMin !== undefined && { onAtMin: rootsOnAtMin }),
+        })),
+      }
     : {}
 
 type TimingWords = Words["timing"]

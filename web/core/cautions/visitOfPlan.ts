@@ -6,7 +6,7 @@ import type { Mix, Plan } from "../document/schema"
 import { newToning, type TonerChoice } from "../document/toning"
 import { takesAtHairline } from "../figures/hairAtHairline"
 import { headOf } from "../figures/measured"
-import { traitsOf } from "../kinds/kindRecords"
+import { saidPiece, traitsOf } from "../kinds/kindRecords"
 import { labelPercent, onHeadPercent } from "../mixing/strength"
 import { type CoatedTwice, coatedTwice } from "../regrowth/coatedTwice"
 import type { Now } from "../text/zonedTime"
@@ -30,6 +30,7 @@ function plannedTwice({ foil, fromMm, toMm }: CoatedTwice): PlannedTwice[] {
   return coatsOf(foil)
     .map(({ part, mix }) => ({
       foil: foil.mapNumber,
+      ...saidPiece([foil]),
       mix,
       fromMm: part === "ends" ? Math.max(fromMm, rootsEndMm) : fromMm,
       toMm: part === "roots" ? Math.min(toMm, rootsEndMm) : toMm,

@@ -14,6 +14,8 @@ export type CallCode =
   | { code: "planned-off"; foils: readonly number[]; piece?: Piece; byMs: number }
   | { code: "limit-ahead"; foils: readonly number[]; piece?: Piece; inMs: number }
   | { code: "limit-past"; foils: readonly number[]; piece?: Piece; byMs: number }
+  | { code: "roots-ahead"; foils: readonly number[]; piece?: Piece; mix: string; inMs: number }
+  | { code: "roots-now"; foils: readonly number[]; piece?: Piece; mix: string; byMs: number }
   | { code: "check-ahead"; foils: readonly number[]; piece?: Piece; inMs: number }
   | { code: "check-now"; foils: readonly number[]; piece?: Piece }
   | { code: "check-late"; foils: readonly number[]; piece?: Piece; byMs: number }
@@ -39,6 +41,10 @@ export function callCode(call: DueCall): CallCode {
     return isAhead ? { code: "planned-ahead", ...which, inMs } : { code: "planned-off", ...which, byMs }
   if (kind === "limit")
     return isAhead ? { code: "limit-ahead", ...which, inMs } : { code: "limit-past", ...which, byMs }
+  if (kind === "roots") {
+    const { mix = "" } = call
+    return isAhead ? { code: "roots-ahead", ...which, mix, inMs } : { code: "roots-now", ...which, mix, byMs }
+  }
   if (isAhead) return { code: "check-ahead", ...which, inMs }
   return stage === "now" ? { code: "check-now", ...which } : { code: "check-late", ...which, byMs }
 }

@@ -1,6 +1,6 @@
 import type { ClockNote, TapNote, ToneZoneName } from "../document/serviceRecord"
 import type { Chair, ChairBowl, ChairFoil, Tap } from "./chair"
-import { foilRecords, heatOf } from "./chairRecord"
+import { type FoilRecord, foilRecords, heatOf } from "./chairRecord"
 import type { Moment } from "./chairTime"
 import { timeBetween } from "./chairTime"
 import { handAfter, tapInHand } from "./inHand"
@@ -18,6 +18,8 @@ export type ChairRefusal =
   | { code: "off-since"; foil: number; atMin: number }
   | { code: "on-since"; foil: number; atMin: number }
   | { code: "never-on"; foil: number }
+  | { code: "no-later-roots"; foil: number }
+  | { code: "roots-on-since"; foil: number; atMin: number }
   | { code: "heat-never-on" }
   | { code: "no-heat-planned" }
   | { code: "heat-once"; state: "on" | "off"; atMin: number }
@@ -97,7 +99,14 @@ function foilRefusal(chair: Chair, { kind, foil }: FoilTap): ChairRefusal | null
   if (isSettled && (kind === "on" || kind === "missed-on"))
     return { code: "on-since", foil: mapNumber, atMin: toMin(onAtMs ?? 0) }
   if (kind === "off" && onAtMs === null) return { code: "never-on", foil: mapNumber }
-  return null
+  return kind === "roots-on" || kind === "missed-roots-on" ? rootsRefusal(found) : null
+}
+
+function rootsRefusal({ mapNumber: foil, onAtMs, rootsLater }: FoilRecord): ChairRefusal | null {
+  if (!rootsLater) return { code: "no-later-roots", foil }
+  if (onAtMs === null) return { code: "never-on", foil }
+  if (rootsLater.onAtMs === null) return null
+  return { code: "roots-on-since", foil, atMin: toMin(rootsLater.onAtMs) }
 }
 
 function heatTapRefusal(chair: Chair, { kind }: Tap): ChairRefusal | null {

@@ -4,7 +4,7 @@ import type { SoFar } from "../schedule/scheduleInput"
 import type { FoilTimes } from "../schedule/timing"
 import type { Chair } from "./chair"
 import type { FoilRecord } from "./chairRecord"
-import { heatOf, mixedTimes, recordsOf, standingOf } from "./chairRecord"
+import { contactMs, heatOf, mixedTimes, recordsOf, standingOf } from "./chairRecord"
 import { oncePerTap } from "./oncePerTap"
 import { tonerTimes } from "./tonerTimes"
 
@@ -12,6 +12,8 @@ import { tonerTimes } from "./tonerTimes"
 export type Due =
   /** Off at once for what a check said; at the goal; at the planned time; at its maximum time; or a check. */
   | { kind: "take-off" | "at-goal" | "planned-off" | "limit" | "look"; foil: string; inMs: number }
+  /** Its roots are to go on. */
+  | { kind: "roots"; foil: string; mix: string; inMs: number }
   | { kind: "heat-off"; foil: null; inMs: number }
   /** A toner at its planned minutes, and at the maximum time of its sheet. */
   | { kind: "toner-off" | "toner-limit"; foil: null; zone: ToneZoneName; inMs: number }
@@ -35,9 +37,10 @@ export function dueWithin(chair: Chair, aheadMs: number): Due[] {
 const dueTimes = oncePerTap((chair: Chair): DueTime[] => {
   const lookedAtMs = heatOf(chair)?.offAtMs ?? null
   const firstLook = new Map(chair.foils.map(({ id, firstLookMin }) => [id, firstLookMin * 60_000]))
-  const foils = standingOf(chair).onNow.flatMap((record) =>
-    duesOf(record, firstLook.get(record.id) ?? 0, lookedAtMs),
-  )
+  const foils = standingOf(chair).onNow.flatMap((record) => [
+    ...rootsDue(record),
+    ...duesOf(record, firstLook.get(record.id) ?? 0, lookedAtMs),
+  ])
   return [...heatDue(chair), ...bowlsDue(chair), ...tonersDue(chair), ...foils].sort(
     (a, b) => a.atMs - b.atMs,
   )
@@ -50,6 +53,7 @@ const urgency: readonly Due["kind"][] = [
   "heat-off",
   "at-goal",
   "planned-off",
+  "roots",
   "toner-off",
   "bowl",
   "look",
@@ -68,20 +72,38 @@ function heatDue(chair: Chair): DueTime[] {
  */
 function bowlsDue(chair: Chair): DueTime[] {
   const records = recordsOf(chair)
-  const isNeeded = (foils: readonly string[]) => foils.some((id) => records.get(id)?.onAtMs === null)
+  const isNeeded = (foils: readonly string[], mix: string) =>
+    foils.some((id) => {
+      const record = records.get(id)
+      return record && record.offAtMs === null && contactMs(record, mix) === null
+    })
   const { bowls = [] } = chair
   const tappedAtMs = mixedTimes(chair)
-  const firstOnMs = bowls.map(({ foils }) => firstContactMs(records, foils))
-  return bowls.flatMap(({ foils, potLifeMin }, bowl) => {
+  const firstOnMs = bowls.map(({ foils, mix }) => firstContactMs(records, foils, mix))
+  return bowls.flatMap(({ foils, mix, potLifeMin }, bowl) => {
     const mixedAtMs = tappedAtMs[bowl] ?? (firstOnMs[bowl] === null ? null : (firstOnMs[bowl - 1] ?? 0))
-    if (mixedAtMs === null || !isNeeded(foils)) return []
+    if (mixedAtMs === null || !isNeeded(foils, mix)) return []
     return [{ kind: "bowl" as const, foil: null, bowl, atMs: mixedAtMs + potLifeMin * 60_000 }]
   })
 }
 
-function firstContactMs(records: ReadonlyMap<string, FoilRecord>, foils: readonly string[]): number | null {
-  const onAtMs = foils.flatMap((id) => records.get(id)?.onAtMs ?? [])
+function firstContactMs(
+  records: ReadonlyMap<string, FoilRecord>,
+  foils: readonly string[],
+  mix: string,
+): number | null {
+  const onAtMs = foils.flatMap((id) => {
+    const record = records.get(id)
+    return (record && contactMs(record, mix)) ?? []
+  })
   return onAtMs.length === 0 ? null : Math.min(...onAtMs)
+}
+
+/** Roots go on so long after the ends as was planned, counted from when those really went on. */
+function rootsDue({ id, onAtMs, mustOff, rootsLater }: FoilRecord): DueTime[] {
+  if (!rootsLater || rootsLater.onAtMs !== null || mustOff) return []
+  const { mix, afterMs } = rootsLater
+  return [{ kind: "roots", foil: id, mix, atMs: (onAtMs ?? 0) + afterMs }]
 }
 
 function duesOf(
@@ -133,11 +155,19 @@ export function soFarOf(chair: Happened): SoFar {
     nowMin: toMin(chair.elapsedMs),
     onAtMin: minutesBy(records, ({ onAtMs }) => onAtMs),
     offAtMin: minutesBy(records, ({ offAtMs }) => offAtMs),
+    ...rootsSoFar(records),
     mixedAtMin: mixedTimes(chair).map((ms) => (ms === undefined ? ms : toMin(ms))),
     ...(heat && {
       heat: { onAtMin: toMin(heat.onAtMs), offAtMin: heat.offAtMs === null ? null : toMin(heat.offAtMs) },
     }),
   }
+}
+
+function rootsSoFar(records: readonly FoilRecord[]): Pick<SoFar, "rootsOnAtMin"> {
+  const later = records.filter(({ rootsLater }) => rootsLater)
+  return later.length === 0
+    ? {}
+    : { rootsOnAtMin: minutesBy(later, ({ rootsLater }) => rootsLater?.onAtMs ?? null) }
 }
 
 type Planned = Pick<FoilTimes, "id" | "onAtMin" | "onMin">

@@ -1,3 +1,4 @@
+import { rootsAfterMin } from "../../../geometry/section/section"
 import type { LookSeen } from "../document/serviceRecord"
 import type { Chair, ChairFoil, LogEntry } from "./chair"
 import { oncePerTap } from "./oncePerTap"
@@ -16,6 +17,8 @@ export type FoilRecord = {
   isSettled: boolean
   isTapped: boolean
   earliestOnMs: number
+  /** Its roots where they go on later: on only since a tap of their own. */
+  rootsLater?: RootsLater
   offAtMs: number | null
   looks: readonly FoilLook[]
   /** What a check said that ends its time on; null while none did. */
@@ -24,6 +27,8 @@ export type FoilRecord = {
   notChecked: number
   recoated: number
 }
+/** `by`: whose tap it was, where two worked and it says so. */
+export type RootsLater = { mix: string; afterMs: number; onAtMs: number | null; by?: 1 | 2 | undefined }
 /** `by`: whose check it was, where two worked and the tap says so. */
 /** The level seen of a foil last; null where nobody looked. */
 export const levelLastSeen = (record: Pick<FoilRecord, "looks"> | undefined): number | null =>
@@ -78,6 +83,14 @@ export const standingOf = oncePerTap((chair: Pick<Chair, "foils" | "log">): Stan
 
 const queueOf = (all: readonly FoilRecord[], lane: 1 | 2) =>
   all.filter((foil) => foil.lane === lane && !foil.isSettled && foil.offAtMs === null)
+
+/** Foils that are on, and their roots not yet. */
+export const rootsToCome = (chair: Pick<Chair, "foils" | "log">): readonly FoilRecord[] =>
+  standingOf(chair).onNow.filter(({ rootsLater }) => rootsLater?.onAtMs === null)
+
+/** When a mix touched the hair of a foil; null while it has not. */
+export const contactMs = ({ onAtMs, rootsLater }: FoilRecord, mix: string): number | null =>
+  rootsLater?.mix === mix ? rootsLater.onAtMs : onAtMs
 
 export const recordsOf = (chair: Pick<Chair, "foils" | "log">) => standingOf(chair).records
 
@@ -134,11 +147,12 @@ function recordOf(foil: ChairFoil, entries: readonly LogEntry[], place: Place): 
   const settledMs = entries.find((entry) => entry.onAtMs !== null)?.onAtMs ?? null
   const onAtMs = settledMs ?? (isSkipped ? earliestOnMs : null)
   const isRinsed = rinsedAtMs !== null && onAtMs !== null && onAtMs <= rinsedAtMs
+  const rootsLater = rootsOn(foil, entries, onAtMs)
   return {
     id: foil.id,
     mapNumber: foil.mapNumber,
-    limitMs: foil.limitMin * 60_000,
-    plannedMs: foil.plannedMinutesOn === undefined ? null : foil.plannedMinutesOn * 60_000,
+    ...timesOf(foil, rootsLater, onAtMs),
+    ...(rootsLater && { rootsLater }),
     lane: foil.lane ?? 1,
     onAtMs,
     isSettled: settledMs !== null,
@@ -150,6 +164,36 @@ function recordOf(foil: ChairFoil, entries: readonly LogEntry[], place: Place): 
     notChecked: entries.filter(({ tap }) => tap.kind === "not-checked").length,
     recoated: entries.filter(({ tap }) => tap.kind === "re-coated").length,
   }
+}
+
+function rootsOn(
+  { roots, rootsLater }: ChairFoil,
+  entries: readonly LogEntry[],
+  onAtMs: number | null,
+): RootsLater | undefined {
+  if (!roots || !rootsLater) return undefined
+  const told = entries.find(({ tap }) => tap.kind === "roots-on" || tap.kind === "missed-roots-on")
+  const coat = { mix: roots.mix, afterMs: rootsAfterMin(roots) * 60_000 }
+  if (!told || told.tap.kind === "alarm") return { ...coat, onAtMs: null }
+  // Said afterwards: they count from the earliest they can have been.
+  const rootsAtMs = told.tap.kind === "roots-on" ? told.atMs : onAtMs
+  return { ...coat, onAtMs: rootsAtMs, ...(told.tap.by && { by: told.tap.by }) }
+}
+
+/** Each coat has its own clock: no end is planned, and no limit runs, of what is not on. */
+function timesOf(
+  { limitMin, plannedMinutesOn, rootsLater: planned }: ChairFoil,
+  roots: RootsLater | undefined,
+  onAtMs: number | null,
+): Pick<FoilRecord, "limitMs" | "plannedMs"> {
+  const limitMs = limitMin * 60_000
+  const plannedMs = plannedMinutesOn === undefined ? null : plannedMinutesOn * 60_000
+  if (!roots || !planned) return { limitMs, plannedMs }
+  if (roots.onAtMs === null || onAtMs === null) return { limitMs, plannedMs: null }
+  const afterMs = roots.onAtMs - onAtMs
+  const leastMs = Math.min(limitMs, afterMs + planned.limitMin * 60_000)
+  const shiftMs = afterMs - planned.plannedAfterMin * 60_000
+  return { limitMs: leastMs, plannedMs: plannedMs === null ? null : Math.min(leastMs, plannedMs + shiftMs) }
 }
 
 /** Checks one by one, and those of a group that was carried on: then nothing was said of the strand. */
@@ -199,8 +243,10 @@ const atOf = (entries: readonly LogEntry[], kind: LogEntry["tap"]["kind"]) =>
 export const notReadyOf = (chair: Pick<Chair, "foils" | "log" | "elapsedMs">): number[] =>
   standingOf(chair)
     .onNow.filter(
-      ({ onAtMs, plannedMs, mustOff }) =>
-        mustOff === null && plannedMs !== null && chair.elapsedMs - (onAtMs ?? 0) < plannedMs - aMinuteMs,
+      ({ onAtMs, plannedMs, mustOff, rootsLater }) =>
+        mustOff === null &&
+        (rootsLater?.onAtMs === null ||
+          (plannedMs !== null && chair.elapsedMs - (onAtMs ?? 0) < plannedMs - aMinuteMs)),
     )
     .map(({ mapNumber }) => mapNumber)
 

@@ -17,6 +17,8 @@ export type DueCall = {
   /** The bowl that runs out, counted from 0, and its mix. */
   bowl?: { at: number; mix: string }
   zone?: ToneZoneName
+  /** What goes on the roots of a foil. */
+  mix?: string
   /** Until the most urgent of them; below 0 it is late. */
   inMs: number
 }
@@ -30,6 +32,7 @@ const isLimit: Record<Due["kind"], boolean> = {
   "at-goal": false,
   "planned-off": false,
   limit: true,
+  roots: false,
   "toner-off": false,
   "toner-limit": false,
   "heat-off": false,
@@ -57,6 +60,7 @@ export function dueCalls(chair: Chair, ahead: Ahead): DueCall[] {
     return {
       kind: first.kind,
       ...(first.kind === "bowl" && { bowl: { at: first.bowl, mix: chair.bowls?.[first.bowl]?.mix ?? "" } }),
+      ...(first.kind === "roots" && { mix: first.mix }),
       ...("zone" in first && { zone: first.zone }),
       stage: stageOf(inMs),
       foils: group.flatMap(({ foil }) => (foil === null ? [] : (numberOf.get(foil) ?? 0))),

@@ -11,7 +11,7 @@ import { liftRecord1 } from "../file/liftService1"
 import type { TimedPlan } from "../schedule/timedPlan"
 import type { Chair, ChairBowl, LogEntry } from "./chair"
 import { startChair } from "./chairClock"
-import { type Mixing, mixedTimes, mixings, recordsOf } from "./chairRecord"
+import { contactMs, type Mixing, mixedTimes, mixings, recordsOf } from "./chairRecord"
 import type { Moment } from "./chairTime"
 import { plannedService } from "./plannedService"
 import { tonerTimes } from "./tonerTimes"
@@ -149,7 +149,8 @@ function madeOf(
   if (times.length === 0) return [{ ...recipe, foils, mixedAtMs: null }]
   const last = times.length - 1
   const bowlOf = (id: string) => {
-    const onAtMs = records.get(id)?.onAtMs ?? null
+    const record = records.get(id)
+    const onAtMs = record ? contactMs(record, bowl.mix) : null
     return onAtMs === null
       ? last
       : Math.max(

@@ -8,7 +8,7 @@ import { targetOfPlan } from "../lift/liftOfPlan"
 import type { TimedFoil } from "../schedule/scheduleInput"
 import { firstLookMin } from "../schedule/scheduleLooks"
 import type { TimedPlan } from "../schedule/timedPlan"
-import type { BowlTimes } from "../schedule/timing"
+import type { BowlTimes, FoilTimes } from "../schedule/timing"
 import type { ChairBowl, ChairToner } from "./chair"
 
 type Timed = Extract<TimedPlan, { ok: true }>
@@ -39,6 +39,7 @@ function foilsOf(plan: Plan, { service, schedule }: Timed): RecordedFoil[] {
       kind: foil.kind,
       mix: foil.mix,
       ...rootsIn(plan, foil.id),
+      ...laterIn(foil, times),
       ...(service.hands.length === 2 && { lane: laneOf(foil, plan) }),
       ...(goalLevel !== null && { goalLevel }),
       limitMin: foil.limitMin,
@@ -54,6 +55,13 @@ function rootsIn({ sections }: Plan, id: string): Pick<RecordedFoil, "roots"> {
   const drawn = sections.find((section) => section.id === id)
   const roots = drawn && isFoil(drawn) && rootsOf(drawn)
   return roots ? { roots } : {}
+}
+
+function laterIn({ roots }: TimedFoil, times: FoilTimes | undefined): Pick<RecordedFoil, "rootsLater"> {
+  if (!roots?.later) return {}
+  const { limitMin, afterMin } = roots.later
+  const plannedAfterMin = times?.rootsOnAtMin === undefined ? afterMin : times.rootsOnAtMin - times.onAtMin
+  return { rootsLater: { limitMin, plannedAfterMin } }
 }
 
 /** Each side has its own lane; what lies in the middle is the colourist's. */

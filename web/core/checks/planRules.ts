@@ -64,6 +64,8 @@ const rootsFaults = (sections: Plan["sections"]): Problem[] =>
     const at = ["sections", i, "roots"]
     if (roots.toMm <= startMm)
       return [problemAt([...at, "toMm"], { code: "no-roots", startMm, toMm: roots.toMm })]
+    if (roots.afterMin && roots.first === "roots")
+      return [problemAt([...at, "afterMin"], { code: "roots-first-later", afterMin: roots.afterMin })]
     return roots.mix === mix ? [problemAt([...at, "mix"], { code: "one-mix-twice", mix })] : []
   })
 

@@ -4,6 +4,7 @@ import type { HeadSide } from "../../../geometry/scalp/hairline"
 import type { HairlineFault } from "../../../geometry/scalp/hairlineFault"
 import type { WorkingStartId } from "../../../presets/placement/workingSections"
 import type { Problem } from "../fields/problem"
+import type { Piece } from "../kinds/kindRecord"
 import type { SectionNameCode } from "./sectionNameCode"
 
 /** Why a change cannot be. */
@@ -15,9 +16,9 @@ export type RefusalCode =
   | ReshapeRefusal
   | SectionRefusal
   | LayRefusal
-  | { code: "no-new-growth"; foil: number }
-  | { code: "mix-in-use"; mix: string; foils: readonly number[] }
-  | { code: "foil-without-mix"; foil: number }
+  | { code: "no-new-growth"; foil: number; piece?: Piece }
+  | { code: "mix-in-use"; mix: string; foils: readonly number[]; piece?: Piece }
+  | { code: "foil-without-mix"; foil: number; piece?: Piece }
 
 /** What the change would leave is not in order. */
 type FaultRefusal =

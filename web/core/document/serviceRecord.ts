@@ -32,6 +32,8 @@ export type RecordedFoil = {
   mix?: string | undefined
   /** The one on its roots, where that was another. */
   roots?: RootCoat | undefined
+  /** Where its roots go on later: their own max time, and how long after first contact they were planned. */
+  rootsLater?: { limitMin: number; plannedAfterMin: number } | undefined
   /** Whose lane it was in, where two worked: 1 the colourist, 2 the assistant. */
   lane?: 1 | 2 | undefined
   /** The level it is to be lifted to; none where nobody said. */
@@ -108,7 +110,7 @@ export type ClockNote =
 /** As an earlier Partline wrote it, in words. */
 export type WrittenNote = { code: "in-words"; words: string }
 
-export const foilTaps = ["on", "missed-on", "re-coated", "off"] as const
+export const foilTaps = ["on", "missed-on", "roots-on", "missed-roots-on", "re-coated", "off"] as const
 /** What is done to the whole head: all that is on rinsed, heat put on and taken away, the end of the toning. */
 export const wholeTaps = ["rinsed", "heat-on", "heat-off"] as const
 export const tonerTaps = ["toner-on", "toner-checked", "toner-off"] as const

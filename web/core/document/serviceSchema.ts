@@ -117,6 +117,7 @@ const foil = z.strictObject({
   kind: z.optional(choice(foilKinds)),
   mix: z.optional(mixLetter),
   roots,
+  rootsLater: z.optional(z.strictObject({ limitMin: minute, plannedAfterMin: minute })),
   lane: z.optional(pair),
   goalLevel: z.optional(number(limits.level)),
   limitMin: minute,

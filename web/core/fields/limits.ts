@@ -91,6 +91,8 @@ export const limits = {
   // A comb parts no less; no more goes round the whole head.
   partingMm: limit(4, 600, "mm"),
   rootDistanceMm: limit(0, 300, "mm"),
+  // Longer than any product stays on: how long one may, its sheet tells.
+  rootsAfterMin: limit(0, 60, "minutes"),
   // Two years at the fastest growth measured.
   regrowthMm: limit(0, 400, "mm"),
   strandShare: limit(0, 1),

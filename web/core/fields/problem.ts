@@ -58,6 +58,8 @@ export type FieldCode =
   | { code: "nothing-to-coat"; startMm: number; lengthCm: number }
   /** The roots would end where product begins, or before. */
   | { code: "no-roots"; startMm: number; toMm: number }
+  /** The roots would go on minutes after the ends, and before them. */
+  | { code: "roots-first-later"; afterMin: number }
   /** Hair ends, or product does, before its own mix begins. */
   | { code: "no-ends"; toMm: number; lengthCm: number }
   | { code: "one-mix-twice"; mix: string }

@@ -1,3 +1,4 @@
+import { pieceOf } from "../kinds/kindRecords"
 import type { Service } from "../schedule/scheduleInput"
 
 /** A change of the service that removes a conflict, as planned again, and brings no other. Plain data. */
@@ -24,3 +25,9 @@ export type FixCode =
   | { code: "fewer-foils"; foils: readonly number[] }
   | { code: "another-day"; foils: readonly number[] }
 export type FixKind = FixCode["code"]
+
+/** What a fix is called: its code, with what the foils that it is about are called. */
+export function calledFix({ after: _, left: __, costMin: ___, ...code }: Fix, { foils }: Service) {
+  const own = "foils" in code ? foils.filter(({ mapNumber }) => code.foils.includes(mapNumber)) : foils
+  return { ...code, piece: pieceOf(own) }
+}

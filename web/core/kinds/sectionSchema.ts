@@ -62,6 +62,7 @@ export const roots = z.optional(
     mix: mixLetter,
     toMm: number(limits.rootDistanceMm),
     first: choice(["ends", "roots"]),
+    afterMin: z.optional(number(limits.rootsAfterMin)),
   }),
 )
 

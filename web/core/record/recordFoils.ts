@@ -1,5 +1,5 @@
 import { type Foil, type FoilKind, isFoil } from "../../../geometry/section/section"
-import { type FoilRecord, foilRecords } from "../chair/chairRecord"
+import { type FoilRecord, foilRecords, type RootsLater } from "../chair/chairRecord"
 import { chairOfRecord } from "../chair/liveService"
 import type { Plan } from "../document/schema"
 import type { LookSeen, RecordedFoil } from "../document/serviceRecord"
@@ -16,6 +16,9 @@ export type LookCode =
   /** A check that was put off. */
   | { code: "not-checked"; times: number }
   | { code: "re-coated"; times: number }
+  /** The roots, where they were to go on later: so many minutes after the ends, or never. */
+  | { code: "roots-on"; afterMin: number; by: RecordPerson | null }
+  | { code: "roots-never" }
 
 /** A foil as it was planned and as it went, minutes of the service; null where that is not known. */
 export type RecordFoil = {
@@ -79,11 +82,12 @@ function realOf(
   },
 ): Pick<RecordFoil, "real" | "by" | "looks"> {
   if (!record || record.onAtMs === null) return { real: null, by: null, looks: [] }
-  const { id, onAtMs, offAtMs, looks, notChecked, recoated } = record
+  const { id, onAtMs, offAtMs, looks, notChecked, recoated, rootsLater } = record
   return {
     by: people.placed(id),
     real: { onMin: toMin(onAtMs), offMin: offAtMs === null ? null : toMin(offAtMs) },
     looks: [
+      ...rootsLine(rootsLater, onAtMs, people.checked),
       ...looks.map(
         ({ atMs, seen, by }): LookCode => ({
           code: "checked",
@@ -96,6 +100,17 @@ function realOf(
       ...(recoated > 0 ? [{ code: "re-coated" as const, times: recoated }] : []),
     ],
   }
+}
+
+function rootsLine(
+  roots: RootsLater | undefined,
+  onAtMs: number,
+  who: (by: 1 | 2 | undefined) => RecordPerson | null,
+): LookCode[] {
+  if (!roots) return []
+  return roots.onAtMs === null
+    ? [{ code: "roots-never" }]
+    : [{ code: "roots-on", afterMin: toMin(roots.onAtMs - onAtMs), by: who(roots.by) }]
 }
 
 const toMin = (ms: number) => ms / 60_000

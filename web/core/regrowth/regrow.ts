@@ -8,6 +8,7 @@ import type { Plan } from "../document/schema"
 import { movedBack } from "../edits/parting/moveSections"
 import { leastStrandShare } from "../fields/limits"
 import { headOf } from "../figures/measured"
+import { saidPiece } from "../kinds/kindRecords"
 import { coatedTwice } from "./coatedTwice"
 import { growthSince, isOfFoil, startMm } from "./lightened"
 import { type OldFoil, oldFoils } from "./sectionStates"
@@ -28,7 +29,11 @@ export const regrow =
     for (const old of oldFoils(plan).filter(({ lightened }) => ids.includes(lightened.section.id))) {
       const section = sectionFor(old, action, plan)
       if (section === "no-room")
-        return refuse({ code: "no-new-growth", foil: old.lightened.section.mapNumber })
+        return refuse({
+          code: "no-new-growth",
+          foil: old.lightened.section.mapNumber,
+          ...saidPiece([old.lightened.section]),
+        })
       made = { ...made, sections: placed(made.sections, old.lightened.section, section) }
     }
     return validateEdit(plan, made)

@@ -1,6 +1,13 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
 import { zoneAt } from "../../../geometry/scalp/zones"
-import { coatsOf, type Foil, type FoilKind, isFoil, rootsOf } from "../../../geometry/section/section"
+import {
+  coatsOf,
+  type Foil,
+  type FoilKind,
+  isFoil,
+  rootsAfterMin,
+  rootsOf,
+} from "../../../geometry/section/section"
 import { bowlFigures } from "../../../presets/formula/bowlFigures"
 import type { ProductSheet } from "../../../presets/formula/productSheet"
 import { tradeFigures } from "../../../presets/formula/tradeFigures"
@@ -131,6 +138,7 @@ type Known = {
 function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known): TimedFoil {
   const { coats } = netOf(foil, plan)
   const roots = rootsOf(foil)
+  const afterMin = rootsAfterMin(roots)
   const zone = zoneOf(foil, plan)
   const goal = choices.goal && choices.countsByHair ? goalOfFoil(foil, zone, plan) : choices.goal
   const isStrandSeen = goal !== null && (choices.strandTest?.rows.length ?? 0) > 0
@@ -152,8 +160,8 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known
     zone,
     side: sideOf(foil),
     group: homeOf(foil, plan)?.numeral ?? zone,
-    placeMin: placing(foil.kind, foilsIn(foil, plan), choices, coats.length),
-    limitMin: Math.min(...sheets.map(longestMin)),
+    placeMin: placing(foil.kind, foilsIn(foil, plan), choices, afterMin > 0 ? 1 : coats.length),
+    limitMin: afterMin > 0 ? longestMin(sheetOf.get(foil.mix)) : Math.min(...sheets.map(longestMin)),
     mix: foil.mix,
     readyMin: goal ? ready : { [foil.mix]: ready[foil.mix] },
     productG: gramsOf(foil.mix, coats),
@@ -163,6 +171,13 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known
         first: roots.first,
         readyMin: ready[roots.mix],
         productG: gramsOf(roots.mix, coats),
+        ...(afterMin > 0 && {
+          later: {
+            afterMin,
+            placeMin: times(pace.rootsLaterMin, foilsIn(foil, plan)),
+            limitMin: longestMin(sheetOf.get(roots.mix)),
+          },
+        }),
       },
     }),
     ...looked,
@@ -170,6 +185,12 @@ function timedFoil(foil: Foil, plan: Plan, { sheetOf, readyMin, choices }: Known
     ...(first && { liftsFirst: first }),
   }
 }
+
+const times = ({ low, mid, high }: Range, count: number): Range => ({
+  low: low * count,
+  mid: mid * count,
+  high: high * count,
+})
 
 const gramsOf = (mix: string, coats: CoatedFigures["coats"]): Range =>
   coats.find((coat) => coat.mix === mix)?.productG ?? none

@@ -3,7 +3,7 @@ import { liftPriors, liftReference } from "../../../presets/timing/lift"
 import { heatHabits } from "../../../presets/timing/pace"
 import { temperatureFactor } from "../lift/lift"
 import { heatRefusal } from "./heatRefusal"
-import type { Service } from "./scheduleInput"
+import { coatsReady, laterBy, laterOf, readyOf, type Service, type TimedFoil } from "./scheduleInput"
 
 /** Heat over the foils: on, off with a look, and cool before going on. */
 export type HeatTimes = { onAtMin: number; offAtMin: number; lookAtMin: number; coolUntilMin: number }
@@ -61,3 +61,50 @@ export function hastened(
 }
 
 const middle = ({ low, high }: { low: number; high: number }) => (low + high) / 2
+
+/** A foil on the head, before it comes off. */
+export type OnHead = {
+  foil: TimedFoil
+  /** Where the bowls that serve it stand: one for each mix along its strand. */
+  bowls: readonly number[]
+  person: number | null
+  onAtMin: number
+  placedAtMin: number
+  /** When it was opened again for its roots, and closed; none of one visit, nor while they are not on. */
+  rootsOn?: { onAtMin: number; placedAtMin: number }
+}
+
+/** The earlier of the limits of its coats, each counted from its own start. */
+export const limitAtMin = ({ foil, onAtMin, rootsOn }: OnHead): number => {
+  const limitMin = onAtMin + foil.limitMin
+  return rootsOn && foil.roots?.later
+    ? Math.min(limitMin, rootsOn.onAtMin + foil.roots.later.limitMin)
+    : limitMin
+}
+
+type Around = { heat: HeatTimes | null; service: Service }
+
+/** When it is closed for good. */
+export const closedAtMin = ({ placedAtMin, rootsOn }: OnHead) => rootsOn?.placedAtMin ?? placedAtMin
+
+export const readyOn = (floor: Around, placed: OnHead): Range =>
+  floor.heat || placed.foil.roots?.later ? laterOf(coatsReadyOn(floor, placed)) : readyOf(placed.foil)
+
+/** Minutes from first contact until each coat of a foil is ready, in the order they go on, with the heat on the way. */
+export function coatsReadyOn({ heat, service }: Around, { foil, onAtMin, rootsOn }: OnHead): Range[] {
+  const ready = coatsReady(foil)
+  const isLater = foil.roots?.later !== undefined
+  if (!heat && !isLater) return ready
+  const faster = heatFactor(service.heat?.warmthC ?? null)
+  return ready.map((range, coat) => {
+    if (!isLater || coat === 0) return heat ? readyUnderHeat(range, onAtMin, heat, faster) : range
+    // What is not on is never ready.
+    if (!rootsOn) return laterBy(range, Number.POSITIVE_INFINITY)
+    const own = heat ? readyUnderHeat(range, rootsOn.onAtMin, heat, faster) : range
+    return laterBy(own, rootsOn.onAtMin - onAtMin)
+  })
+}
+
+/** Minute at which all that is on a foil is expected to be at the goal; one that is not ready by its limit comes off then. */
+export const goalAtMin = (service: Service, placed: OnHead): number =>
+  Math.min(placed.onAtMin + readyOn({ heat: null, service }, placed).mid, limitAtMin(placed))

@@ -48,7 +48,7 @@ export type TimedFoil = {
   /** The working section it belongs to. */
   group: string
   placeMin: Range
-  /** The longest time from first contact of what is on it: of two products the shorter. */
+  /** The longest time from first contact of what is on it: of two products the shorter, save of one that goes on later. */
   limitMin: number
   mix: string
   /** Minutes on until ready, by each mix it may be given; an end is infinite where the goal is not reached in time. */
@@ -69,7 +69,14 @@ export type TimedFoil = {
   startsBowl?: boolean
 }
 
-export type TimedRoots = Pick<RootCoat, "mix" | "first"> & { readyMin: Range; productG: Range }
+export type TimedRoots = Pick<RootCoat, "mix" | "first"> & {
+  /** Minutes on of its own. */
+  readyMin: Range
+  productG: Range
+  later?: LaterCoat
+}
+/** A coat for which the foil is opened again, so many minutes after its first contact, with a longest time of its own. */
+export type LaterCoat = { afterMin: number; placeMin: Range; limitMin: number }
 
 export type TimedMix = {
   id: string
@@ -102,6 +109,8 @@ export type SoFar = {
   nowMin: number
   onAtMin: Readonly<Record<string, number>>
   offAtMin: Readonly<Record<string, number>>
+  /** When the roots went on, of foils whose roots go on later; none is on that no tap tells of. */
+  rootsOnAtMin?: Readonly<Record<string, number>>
   /** By bowl; undefined where the tap was missed. */
   mixedAtMin: readonly (number | undefined)[]
   /** Heat as it was put on, and taken away or not yet. */
@@ -111,11 +120,21 @@ export type SoFar = {
 /** Which end of every range a schedule is worked out for. */
 export type End = "low" | "mid" | "high"
 
-/** Minutes on until each coat of a foil is ready, in the order they go on. */
+/** Minutes of its own until each coat of a foil is ready, in the order they go on. */
 export const coatsReady = (foil: TimedFoil): Range[] =>
   coatsOf(foil).map(({ part, mix }) =>
     part === "roots" && foil.roots ? foil.roots.readyMin : foil.readyMin[mix],
   )
+
+/** Whether a mix is the one that goes on the roots of a foil later. */
+export const goesOnLater = ({ roots }: Pick<TimedFoil, "roots">, mix: string) =>
+  roots?.later !== undefined && roots.mix === mix
+
+export const laterBy = ({ low, mid, high }: Range, byMin: number): Range => ({
+  low: low + byMin,
+  mid: mid + byMin,
+  high: high + byMin,
+})
 
 /** When all of several is ready: a foil comes off once, so that the later of two mixes counts. */
 export function laterOf(ready: readonly Range[]): Range {
@@ -124,9 +143,16 @@ export function laterOf(ready: readonly Range[]): Range {
   return { low: later("low"), mid: later("mid"), high: later("high") }
 }
 
-/** Minutes on until all that is on a foil is ready. */
-export const readyOf = (foil: TimedFoil): Range =>
-  foil.roots ? laterOf(coatsReady(foil)) : foil.readyMin[foil.mix]
+/** Minutes from first contact until all that is on a foil is ready, its roots going on when they are to. */
+export const readyOf = (foil: TimedFoil): Range => {
+  if (!foil.roots) return foil.readyMin[foil.mix]
+  const { later, readyMin } = foil.roots
+  return laterOf(later ? [foil.readyMin[foil.mix], laterBy(readyMin, later.afterMin)] : coatsReady(foil))
+}
+
+/** The longest that a foil may be on, by the clock of each of its coats. */
+export const longestOn = ({ limitMin, roots }: Pick<TimedFoil, "limitMin" | "roots">): number =>
+  roots?.later ? Math.min(limitMin, roots.later.afterMin + roots.later.limitMin) : limitMin
 
 type Serving = Pick<TimedFoil, "mix" | "productG" | "roots">
 

@@ -3,20 +3,12 @@ import type { BowlShare } from "./scheduleBowls"
 import { shareBowls } from "./scheduleBowls"
 import type { Crew, Turn, Work } from "./scheduleHands"
 import { afterTurn, crewFrom, nextTurn } from "./scheduleHands"
-import { type HeatTimes, heatFactor, heatTimes, readyUnderHeat } from "./scheduleHeat"
+import { closedAtMin, type HeatTimes, heatTimes, limitAtMin, type OnHead, readyOn } from "./scheduleHeat"
 import type { End, Service, TimedFoil } from "./scheduleInput"
-import { coatsReady, laterOf, readyOf } from "./scheduleInput"
+import { goesOnLater } from "./scheduleInput"
 
 /** One foil on the head. First contact is when its placing begins; off is when it has been wiped or rinsed. */
-export type PlacedFoil = OnHead & { offAtMin: number; readyMin: Range }
-export type OnHead = {
-  foil: TimedFoil
-  /** Where the bowls that serve it stand: one for each mix along its strand. */
-  bowls: readonly number[]
-  person: number | null
-  onAtMin: number
-  placedAtMin: number
-}
+export type PlacedFoil = OnHead & { offAtMin: number; readyMin: Range; limitAtMin: number }
 /** When mixing begins, and when the bowl is ready for use. */
 type Mixing = { atMin: number; mixedAtMin: number }
 export type MixedBowl = BowlShare & Mixing
@@ -26,8 +18,8 @@ export type Placing = {
   heat: HeatTimes | null
 }
 
-/** A foil to be wiped: from when, and by when at the latest so that it is off at its limit. */
-type Due = { id: string; fromMin: number; latestMin: number }
+/** A foil to be wiped: from when, and by when at the latest so that it is off at its limit; or its roots to be coated. */
+type Due = { id: string; fromMin: number; latestMin: number; isRoots?: true }
 
 /** The work as it goes on; lives within one call. */
 type Floor = {
@@ -43,6 +35,8 @@ type Floor = {
   on: Map<string, OnHead>
   /** Soonest first. */
   dues: Due[]
+  /** How many of them are roots to be coated. */
+  rootsDue: number
   offAtMin: Map<string, number>
   heat: HeatTimes | null
 }
@@ -54,11 +48,18 @@ type Floor = {
 export function schedulePlacing(service: Service, end: End): Placing {
   const floor = placeAll(service, end)
   putHeatOn(floor)
-  while (floor.dues.length > 0) takeNextOff(floor)
+  while (floor.dues.length > 0) takeNext(floor)
   const together = service.rinse === "together" ? rinseTogetherMin(floor) : null
   const foils = service.foils.map(({ id }) => withOff(floor, id, together))
-  return { foils, bowls: floor.bowls.map((bowl, at) => ({ ...bowl, ...floor.mixed[at] })), heat: floor.heat }
+  const bowls = floor.bowls.map((bowl, at) => ({ ...bowl, ...(floor.mixed[at] ?? neverMixed(service)) }))
+  return { foils, bowls, heat: floor.heat }
 }
+
+/** A bowl for roots that no longer go on. */
+const neverMixed = ({ soFar }: Service): Mixing => ({
+  atMin: soFar?.nowMin ?? 0,
+  mixedAtMin: soFar?.nowMin ?? 0,
+})
 
 /** First contact of every foil, were none to come off before the last is on. */
 export const firstContacts = (service: Service): Iterable<OnHead> =>
@@ -69,6 +70,7 @@ function placeAll(service: Service, end: End): Floor {
   const bowlsOf = bowlsByFoil(floor.bowls)
   if (service.soFar) for (const [foil, bowls] of bowlsOf) recallFoil(floor, foil, bowls)
   for (const foil of service.foils) placeFoil(floor, foil, bowlsOf.get(foil) ?? [0])
+  while (floor.rootsDue > 0) takeNext(floor)
   return floor
 }
 
@@ -99,6 +101,7 @@ function openFloor(service: Service, end: End): Floor {
     lastOnMin: 0,
     on: new Map(),
     dues: [],
+    rootsDue: 0,
     offAtMin,
     heat: null,
   }
@@ -108,29 +111,40 @@ function openFloor(service: Service, end: End): Floor {
 function recallFoil(floor: Floor, foil: TimedFoil, bowls: readonly number[]) {
   const onAtMin = floor.service.soFar?.onAtMin[foil.id]
   if (onAtMin === undefined) return
+  const rootsAtMin = foil.roots?.later && floor.service.soFar?.rootsOnAtMin?.[foil.id]
   for (const bowl of bowls) {
-    const mixedAtMin = floor.service.soFar?.mixedAtMin[bowl] ?? onAtMin
-    floor.mixed[bowl] ??= { atMin: mixedAtMin, mixedAtMin }
+    const usedAtMin = isForLater(floor, foil, bowl) ? rootsAtMin : onAtMin
+    const mixedAtMin = floor.service.soFar?.mixedAtMin[bowl] ?? usedAtMin
+    if (mixedAtMin !== undefined) floor.mixed[bowl] ??= { atMin: mixedAtMin, mixedAtMin }
   }
   floor.partedAtMin.set(foil.group, 0)
-  putOn(floor, { foil, bowls, person: null, onAtMin, placedAtMin: onAtMin })
+  const placed = { foil, bowls, person: null, onAtMin, placedAtMin: onAtMin }
+  if (rootsAtMin === undefined) putOn(floor, placed)
+  else settle(floor, { ...placed, rootsOn: { onAtMin: rootsAtMin, placedAtMin: rootsAtMin } })
 }
+
+/** Whether a bowl is for the roots of a foil that go on later. */
+const isForLater = ({ bowls }: Floor, foil: TimedFoil, bowl: number) =>
+  foil.roots?.later !== undefined && goesOnLater(foil, bowls[bowl].mix.id)
 
 function placeFoil(floor: Floor, foil: TimedFoil, bowls: readonly number[]) {
   if (floor.on.has(foil.id)) return
   let mixedMin = 0
-  for (const bowl of bowls) mixedMin = Math.max(mixedMin, mixBowl(floor, bowl, foil))
+  for (const bowl of bowls)
+    if (!isForLater(floor, foil, bowl)) {
+      const readyMin = floor.mixed[bowl]?.mixedAtMin ?? mixBowl(floor, bowl, () => mixNow(floor, bowl, foil))
+      mixedMin = Math.max(mixedMin, readyMin)
+    }
   const notBeforeMin = Math.max(mixedMin, partGroup(floor, foil.group), floor.lastOnMin)
   const turn = giveAfterDue(floor, { minutes: foil.placeMin[floor.end], notBeforeMin, atOwnPace: true })
   floor.lastOnMin = turn.fromMin
   putOn(floor, { foil, bowls, person: turn.person, onAtMin: turn.fromMin, placedAtMin: turn.toMin })
 }
 
-function mixBowl(floor: Floor, bowl: number, foil: TimedFoil): number {
+function mixBowl(floor: Floor, bowl: number, mix: () => Mixing): number {
   if (!floor.mixed[bowl]) {
     const mixedAtMin = floor.service.soFar?.mixedAtMin[bowl]
-    floor.mixed[bowl] =
-      mixedAtMin === undefined ? mixNow(floor, bowl, foil) : { atMin: mixedAtMin, mixedAtMin }
+    floor.mixed[bowl] = mixedAtMin === undefined ? mix() : { atMin: mixedAtMin, mixedAtMin }
   }
   return floor.mixed[bowl].mixedAtMin
 }
@@ -153,42 +167,72 @@ function partGroup(floor: Floor, group: string): number {
   return toMin
 }
 
+/** On the head; its roots are due later, or else all that is to be on it is. */
 function putOn(floor: Floor, placed: OnHead) {
   const { foil, onAtMin, placedAtMin } = placed
+  if (!foil.roots?.later || floor.offAtMin.has(foil.id)) return settle(floor, placed)
+  floor.on.set(foil.id, placed)
+  floor.rootsDue += 1
+  const fromMin = Math.max(placedAtMin, onAtMin + foil.roots.later.afterMin)
+  insertDue(floor.dues, { id: foil.id, fromMin, latestMin: Number.POSITIVE_INFINITY, isRoots: true })
+}
+
+/** Nothing more goes on it: it is due off. */
+function settle(floor: Floor, placed: OnHead) {
+  const { foil, onAtMin, placedAtMin, rootsOn } = placed
   floor.on.set(foil.id, placed)
   if (floor.service.rinse === "together" || floor.offAtMin.has(foil.id)) return
   const wiping = floor.service.wipingMin[floor.end]
-  const latestMin = onAtMin + foil.limitMin - wiping
+  const latestMin = limitAtMin(placed) - wiping
   const readyAtMin = onAtMin + readyOn(floor, placed)[floor.end] - wiping
   insertDue(floor.dues, {
     id: foil.id,
-    fromMin: Math.max(placedAtMin, Math.min(readyAtMin, latestMin)),
+    fromMin: Math.max(rootsOn?.placedAtMin ?? placedAtMin, Math.min(readyAtMin, latestMin)),
     latestMin,
   })
+}
+
+/**
+ * The roots of a foil are coated at the next free moment, their bowl mixed for it; what would pass its limit meanwhile
+ * comes off first. Ends that are at their own limit by then come off without.
+ */
+function putRootsOn(floor: Floor, { id, fromMin }: Due) {
+  floor.rootsDue -= 1
+  const placed = floor.on.get(id)
+  const later = placed?.foil.roots?.later
+  if (!placed || !later) throw new Error(`Foil ${id} has no roots that go on later`)
+  const work = { minutes: later.placeMin[floor.end], notBeforeMin: fromMin, atOwnPace: true }
+  for (let due = rushing(floor, work); due; due = rushing(floor, work)) takeOff(floor, due)
+  const isTooLate = ({ fromMin: at }: Turn) => at >= placed.onAtMin + placed.foil.limitMin
+  if (isTooLate(nextTurn(floor.crew, work))) return settle(floor, placed)
+  for (const bowl of placed.bowls)
+    if (isForLater(floor, placed.foil, bowl))
+      mixBowl(floor, bowl, () => mixForRoots(floor, bowl, fromMin, work.minutes))
+  const turn = give(floor, work)
+  settle(floor, { ...placed, rootsOn: { onAtMin: turn.fromMin, placedAtMin: turn.toMin } })
+}
+
+/** The foil that would pass its limit while a piece of work is done. */
+function rushing({ dues, crew }: Floor, work: Work): Due | undefined {
+  const { toMin } = nextTurn(crew, work)
+  return dues.find(({ latestMin, isRoots }) => !isRoots && latestMin < toMin)
+}
+
+/** Mixed when the roots come due, not before. */
+function mixForRoots(floor: Floor, bowl: number, notBeforeMin: number, thenMin: number): Mixing {
+  const minutes = floor.bowls[bowl].mix.mixingMin[floor.end]
+  const { fromMin, toMin } = give(floor, { minutes, notBeforeMin, thenMin })
+  return { atMin: fromMin, mixedAtMin: toMin }
 }
 
 /** When all are on heat may come; what is still on is ready sooner for it, and what came off before is not touched. */
 function putHeatOn(floor: Floor) {
   const placed = [...floor.on.values()]
-  floor.heat = heatTimes(floor.service, Math.max(...placed.map(({ placedAtMin }) => placedAtMin)))
+  floor.heat = heatTimes(floor.service, Math.max(...placed.map(closedAtMin)))
   if (!floor.heat) return
   const still = new Set(floor.dues.map(({ id }) => id))
   floor.dues = []
-  for (const each of placed) if (still.has(each.foil.id)) putOn(floor, each)
-}
-
-const readyOn = (floor: Floor, placed: OnHead): Range =>
-  floor.heat ? laterOf(coatsReadyOn(floor, placed)) : readyOf(placed.foil)
-
-/** Minutes on until each coat of a foil is ready, in the order they go on, with the heat on the way. */
-export function coatsReadyOn(
-  { heat, service }: Pick<Floor, "heat" | "service">,
-  { foil, onAtMin }: OnHead,
-): Range[] {
-  const ready = coatsReady(foil)
-  if (!heat) return ready
-  const faster = heatFactor(service.heat?.warmthC ?? null)
-  return ready.map((range) => readyUnderHeat(range, onAtMin, heat, faster))
+  for (const each of placed) if (still.has(each.foil.id)) settle(floor, each)
 }
 
 function insertDue(dues: Due[], due: Due) {
@@ -197,7 +241,7 @@ function insertDue(dues: Due[], due: Due) {
 }
 
 function giveAfterDue(floor: Floor, work: Work): Turn {
-  while (isAnyDueBefore(floor, work)) takeNextOff(floor)
+  while (isAnyDueBefore(floor, work)) takeNext(floor)
   return give(floor, work)
 }
 
@@ -208,8 +252,16 @@ function isAnyDueBefore({ dues, crew }: Floor, work: Work): boolean {
   return dues.some((due) => due.fromMin <= fromMin || due.latestMin < toMin)
 }
 
-function takeNextOff(floor: Floor) {
-  const [{ id, fromMin }] = floor.dues.splice(0, 1)
+function takeNext(floor: Floor) {
+  const [due] = floor.dues
+  if (!due.isRoots) return takeOff(floor, due)
+  floor.dues.splice(0, 1)
+  putRootsOn(floor, due)
+}
+
+function takeOff(floor: Floor, due: Due) {
+  floor.dues.splice(floor.dues.indexOf(due), 1)
+  const { id, fromMin } = due
   const turn = give(floor, { minutes: floor.service.wipingMin[floor.end], notBeforeMin: fromMin })
   floor.offAtMin.set(id, turn.toMin)
 }
@@ -225,15 +277,14 @@ function rinseTogetherMin(floor: Floor): number {
   const { on, end, offAtMin, service } = floor
   const still = [...on.values()].filter(({ foil }) => !offAtMin.has(foil.id))
   const readyAtMin = Math.max(...still.map((placed) => placed.onAtMin + readyOn(floor, placed)[end]))
-  const limitAtMin = Math.min(...still.map(({ foil, onAtMin }) => onAtMin + foil.limitMin))
-  const placedAtMin = Math.max(...still.map((placed) => placed.placedAtMin))
-  return Math.max(placedAtMin, service.soFar?.nowMin ?? 0, Math.min(readyAtMin, limitAtMin))
+  const firstLimitMin = Math.min(...still.map(limitAtMin))
+  const placedAtMin = Math.max(...still.map(closedAtMin))
+  return Math.max(placedAtMin, service.soFar?.nowMin ?? 0, Math.min(readyAtMin, firstLimitMin))
 }
 
 function withOff(floor: Floor, id: string, together: number | null): PlacedFoil {
   const placed = floor.on.get(id)
   const offAtMin = floor.offAtMin.get(id) ?? together
   if (!placed || offAtMin === null) throw new Error(`Foil ${id} was never placed or never taken off`)
-  const { foil, bowls, person, onAtMin, placedAtMin } = placed
-  return { foil, bowls, person, onAtMin, placedAtMin, offAtMin, readyMin: readyOn(floor, placed) }
+  return { ...placed, offAtMin, readyMin: readyOn(floor, placed), limitAtMin: limitAtMin(placed) }
 }

@@ -12,6 +12,8 @@ export type ServiceProblem =
   | { code: "foil-bare"; foil: number }
   | { code: "foil-pace"; foil: number; minutes: number }
   | { code: "foil-limit"; foil: number }
+  /** Its roots would go on when its ends are at their longest time, or after. */
+  | { code: "roots-after-limit"; foil: number; afterMin: number; limitMin: number }
   | { code: "foil-mix"; foil: number; mix: string }
   | { code: "foil-ready"; foil: number; mix: string }
   | { code: "no-bowl"; foil: number; mix: string }
@@ -50,6 +52,7 @@ function foilProblems(timed: TimedFoil, mixes: ReadonlyMap<string, TimedMix>): S
     ...when(timed.productG.high === 0 || roots?.productG.high === 0, { code: "foil-bare", foil }),
     ...when(!isPaced, { code: "foil-pace", foil, minutes: placeMin.mid }),
     ...when(!(limitMin > 0), { code: "foil-limit", foil }),
+    ...laterProblems(timed),
     ...coatsOf(timed).flatMap(({ part, mix }) => {
       const ready = part === "roots" ? roots?.readyMin : timed.readyMin[mix]
       return [
@@ -57,6 +60,16 @@ function foilProblems(timed: TimedFoil, mixes: ReadonlyMap<string, TimedMix>): S
         ...when(!(ready && isRange(ready) && ready.low >= 0), { code: "foil-ready", foil, mix }),
       ]
     }),
+  ]
+}
+
+function laterProblems({ mapNumber: foil, limitMin, roots }: TimedFoil): ServiceProblem[] {
+  if (!roots?.later) return []
+  const { afterMin, placeMin, limitMin: rootsLimitMin } = roots.later
+  return [
+    ...when(!(afterMin < limitMin), { code: "roots-after-limit", foil, afterMin, limitMin }),
+    ...when(!(isRange(placeMin) && placeMin.low > 0), { code: "foil-pace", foil, minutes: placeMin.mid }),
+    ...when(!(rootsLimitMin > 0), { code: "foil-limit", foil }),
   ]
 }
 

@@ -1,6 +1,7 @@
 import { isCoatedWith } from "../../../geometry/section/section"
+import { goalAtMin } from "./scheduleHeat"
 import type { Service, TimedFoil, TimedMix } from "./scheduleInput"
-import { readyOf } from "./scheduleInput"
+import { longestOn, readyOf } from "./scheduleInput"
 import { firstContacts } from "./schedulePlacing"
 
 /**
@@ -37,7 +38,10 @@ export function readySpread(service: Service): Spread {
   const open = [...firstContacts(service)].filter(
     ({ foil }) => service.soFar?.offAtMin[foil.id] === undefined,
   )
-  const ready = open.map(({ foil, onAtMin }): Ready => ({ id: foil.id, atMin: onAtMin + timeOn(foil) }))
+  const ready = open.map((placed): Ready => {
+    const { foil, onAtMin } = placed
+    return { id: foil.id, atMin: foil.roots?.later ? goalAtMin(service, placed) : onAtMin + timeOn(foil) }
+  })
   const first = ready.reduce((a, b) => (b.atMin < a.atMin ? b : a))
   const last = ready.reduce((a, b) => (b.atMin > a.atMin ? b : a))
   const waitMin = ready.reduce((total, { atMin }) => total + last.atMin - atMin, 0)
@@ -52,7 +56,7 @@ export function readySpread(service: Service): Spread {
 export const spreadMin = ({ first, last }: Spread) => last.atMin - first.atMin
 
 /** Expected minutes on: a foil that is not ready by its longest time comes off then. */
-export const timeOn = (foil: TimedFoil) => Math.min(readyOf(foil).mid, foil.limitMin)
+export const timeOn = (foil: TimedFoil) => Math.min(readyOf(foil).mid, longestOn(foil))
 
 /** The strength that the hairline may not pass: the strongest mix used off it. */
 export function baseStrength({ foils, mixes }: Service): number {

@@ -21,7 +21,9 @@ export function solveOrder(service: Service, may: Freedom): Service {
   if (puzzle.blocks.length === 0) return service
   const isNoLonger = noLongerThan(service)
   const isAllowed = may.mayTakeLonger ? () => true : isNoLonger
-  if (puzzle.blocks.length <= exactBlocks) {
+  // Roots that go on later come between foils that follow: what a beginning comes to is not told by itself.
+  const isApart = !service.foils.some(({ roots }) => roots?.later)
+  if (puzzle.blocks.length <= exactBlocks && isApart) {
     const first = climbedOrders(puzzle, asGiven(puzzle), may.reorder)
     const exact = exactOrder(puzzle, { mayReorder: may.reorder, isAllowed, first })
     return exact ? arranged(puzzle, exact) : service

@@ -40,6 +40,8 @@ export type TimingAssumption =
   | { code: "heat-left-out"; why: HeatRefusal }
   /** How many times as fast as without. */
   | { code: "heat-counted"; minutes: number; low: number; high: number }
+  /** Roots that the hands come to later than they are to go on, the one that waits longest; "others" counts the rest. */
+  | { code: "roots-wait"; foil: number; byMin: number; others: number }
   | { code: "no-sheet"; mix: string; product: string; limitMin: number }
 
 /** Times a plan, once for as long as the plan lives. */
@@ -56,7 +58,7 @@ export const timedPlan = remembered((plan: Plan): TimedPlan => {
     service,
     schedule,
     conflicts: findConflicts(service, schedule),
-    assumed: assumedOf(plan, service, choices),
+    assumed: [...assumedOf(plan, service, choices), ...rootsWaiting(service, schedule)],
   }
 })
 
@@ -93,6 +95,22 @@ function heatAssumed(service: Service): TimingAssumption[] {
   if (why) return [{ code: "heat-left-out", why }]
   const { low, high } = heatFactor(service.heat.warmthC)
   return [{ code: "heat-counted", minutes: service.heat.minutes, low, high }]
+}
+
+/** Half a minute of waiting is told of nobody. */
+const leastWaitMin = 0.5
+
+function rootsWaiting({ foils }: Service, schedule: Schedule): TimingAssumption[] {
+  const times = new Map(schedule.foils.map((each) => [each.id, each]))
+  const waits = foils
+    .flatMap(({ id, mapNumber, roots }) => {
+      const { onAtMin = 0, rootsOnAtMin } = times.get(id) ?? {}
+      if (!roots?.later || rootsOnAtMin === undefined) return []
+      return { foil: mapNumber, byMin: rootsOnAtMin - onAtMin - roots.later.afterMin }
+    })
+    .filter(({ byMin }) => byMin > leastWaitMin)
+    .sort((a, b) => b.byMin - a.byMin)
+  return waits.slice(0, 1).map((worst) => ({ code: "roots-wait", ...worst, others: waits.length - 1 }))
 }
 
 /** Mixes whose product has no sheet. */

@@ -1,11 +1,12 @@
 import type { Range } from "../../../geometry/hair/tradeFigures"
 import type { Step } from "./scheduleFinish"
 import { scheduleFinish } from "./scheduleFinish"
-import type { HeatTimes } from "./scheduleHeat"
+import { coatsReadyOn, type HeatTimes } from "./scheduleHeat"
 import type { End, Service } from "./scheduleInput"
+import { goesOnLater, laterBy } from "./scheduleInput"
 import { isSeen, lookRounds } from "./scheduleLooks"
 import type { MixedBowl, PlacedFoil } from "./schedulePlacing"
-import { coatsReadyOn, schedulePlacing } from "./schedulePlacing"
+import { schedulePlacing } from "./schedulePlacing"
 
 /** The clock of a service. `…AtMin` is a minute of the service; other minutes are minutes on. */
 export type Schedule = {
@@ -34,6 +35,9 @@ export type FoilTimes = {
   bowls: readonly number[]
   onAtMin: number
   placedAtMin: number
+  /** When its roots go on, and it is closed again, where that is later. */
+  rootsOnAtMin?: number
+  rootsPlacedAtMin?: number
   readyMin: Range
   readyAtMin: Range
   /** The same of each mix along its strand, in the order they go on. */
@@ -81,7 +85,7 @@ export function planService(service: Service): Schedule {
 type Around = { looksAtMin: readonly number[]; heat: HeatTimes | null; service: Service }
 
 function foilTimes(placed: PlacedFoil, { looksAtMin, heat, service }: Around): FoilTimes {
-  const { foil, person, bowls, onAtMin, placedAtMin, offAtMin } = placed
+  const { foil, person, bowls, onAtMin, placedAtMin, offAtMin, rootsOn, limitAtMin } = placed
   const { low, mid, high } = placed.readyMin
   return {
     id: foil.id,
@@ -89,31 +93,37 @@ function foilTimes(placed: PlacedFoil, { looksAtMin, heat, service }: Around): F
     bowls,
     onAtMin,
     placedAtMin,
+    ...(rootsOn && { rootsOnAtMin: rootsOn.onAtMin, rootsPlacedAtMin: rootsOn.placedAtMin }),
     readyMin: { low, mid, high },
-    readyAtMin: later(placed.readyMin, onAtMin),
-    coatsReadyAtMin: coatsReadyOn({ heat, service }, placed).map((range) => later(range, onAtMin)),
-    limitAtMin: onAtMin + foil.limitMin,
+    readyAtMin: laterBy(placed.readyMin, onAtMin),
+    coatsReadyAtMin: coatsReadyOn({ heat, service }, placed).map((range) => laterBy(range, onAtMin)),
+    limitAtMin,
     offAtMin,
     onMin: offAtMin - onAtMin,
     looksAtMin: looksAtMin.filter((atMin) => isSeen(placed, atMin, service.looks)),
   }
 }
 
-const later = ({ low, mid, high }: Range, byMin: number): Range => ({
-  low: low + byMin,
-  mid: mid + byMin,
-  high: high + byMin,
-})
-
 function bowlTimes(
   { mix, foils, atMin, mixedAtMin }: MixedBowl,
   bowl: number,
   placed: readonly PlacedFoil[],
 ): BowlTimes {
-  const uses = placed.filter(({ bowls }) => bowls.includes(bowl)).map(({ placedAtMin }) => placedAtMin)
+  const uses = placed
+    .filter(({ bowls }) => bowls.includes(bowl))
+    .flatMap(({ foil, placedAtMin, rootsOn }) =>
+      goesOnLater(foil, mix.id) ? (rootsOn?.placedAtMin ?? []) : placedAtMin,
+    )
   const ids = foils.map(({ id }) => id)
   const useByMin = mixedAtMin + mix.potLifeMin
-  return { mix: mix.id, foils: ids, atMin, mixedAtMin, lastUseMin: Math.max(...uses), useByMin }
+  return {
+    mix: mix.id,
+    foils: ids,
+    atMin,
+    mixedAtMin,
+    lastUseMin: uses.length > 0 ? Math.max(...uses) : mixedAtMin,
+    useByMin,
+  }
 }
 
 /** How long the client sits, from the first parting to dry hair, at one end of every range. */

@@ -71,7 +71,8 @@ function Mixed({ last: { bowls, toners } }: { last: Last }) {
 }
 
 function Foils({ foils }: { foils: readonly LastFoil[] }) {
-  const w = useWords().cards.last
+  const { cards, common } = useWords()
+  const w = cards.last
   return (
     <table className="last-foils">
       <caption>{w.foils}</caption>
@@ -87,7 +88,9 @@ function Foils({ foils }: { foils: readonly LastFoil[] }) {
         {foils.map(({ number, coats, minutesOn, level }) => (
           <tr key={number}>
             <th scope="row">{number}</th>
-            <td>{coats.length > 0 ? coatLetters(coats) : w.unknown}</td>
+            <td>
+              {coats.length > 1 ? common.coats(coats) : coats.length > 0 ? coatLetters(coats) : w.unknown}
+            </td>
             <td>{minutesOn === null ? w.unknown : Math.round(minutesOn)}</td>
             <td>{level ?? w.unknown}</td>
           </tr>

@@ -1,3 +1,4 @@
+import { pieceOf } from "../../core/kinds/kindRecords"
 import "./cards.css"
 import { type RefObject, useEffect, useRef } from "react"
 import { useStore } from "zustand"
@@ -79,7 +80,7 @@ function Twice({ plan }: { plan: Plan }) {
     <div className="stops-here" role="status">
       {twice.map(({ foil, lightened, fromMm, toMm }) => (
         <p key={`${foil.id} ${lightened.on} ${lightened.section.id}`}>
-          {w.twice({ foil: foil.mapNumber, on: lightened.on, fromMm, toMm })}
+          {w.twice({ foil: foil.mapNumber, piece: pieceOf([foil]), on: lightened.on, fromMm, toMm })}
         </p>
       ))}
     </div>
@@ -102,12 +103,13 @@ function Old({ old: { lightened, state, beginsMm }, plan }: { old: OldFoil; plan
   const w = useWords().cards.regrowth
   const { id, mapNumber } = lightened.section
   const foil = plan.sections.filter(isFoil).find((section) => section.id === id)
+  const name = w.foil(mapNumber, pieceOf([lightened.section]))
   const coat = foil ? coatMm(foil, plan) : null
   const begins = (foil && lightenedLine(foil, plan)) ?? beginsMm
   return (
     <li>
       <p>
-        <b>{w.foil(mapNumber)}</b>: {w.states[state]}
+        <b>{name}</b>: {w.states[state]}
       </p>
       <StrandPicture strand={{ coat, begins }} said={w.picture({ coat, begins })} />
       <p className="aside">{w.begins(beginsMm)}</p>
@@ -117,7 +119,7 @@ function Old({ old: { lightened, state, beginsMm }, plan }: { old: OldFoil; plan
             key={action}
             type="button"
             className="button"
-            aria-label={`${w.foil(mapNumber)}: ${w.actions[action]}`}
+            aria-label={`${name}: ${w.actions[action]}`}
             onClick={() => change("regrow", regrow([id], action))}
           >
             {w.actions[action]}

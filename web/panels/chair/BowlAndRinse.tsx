@@ -1,41 +1,41 @@
 import { useState } from "react"
+import { useStore } from "zustand"
 import { type Holds, holdsMix } from "../../core/cautions/clearance"
-import { heatOf, mixedTimes, notReadyOf, standingOf } from "../../core/chair/chairRecord"
+import { heatOf, notReadyOf, rootsToCome, standingOf } from "../../core/chair/chairRecord"
 import { mixesOn } from "../../core/chair/inHand"
+import { nextBowl } from "../../core/chair/nextBowl"
 import { stageOf } from "../../core/chair/tonerTimes"
+import type { RestOfService } from "../../core/fixes/restOfService"
 import { pieceOf } from "../../core/kinds/kindRecords"
 import { tap } from "../../session/chair/chairStore"
 import { restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
-import { useRest } from "../../session/chair/useRest"
 import { useWords } from "../../session/words"
 import { endService } from "./chairActions"
 
 /** The next bowl to mix, held by a stop or an open question that came up since; the common rinse, and the end when all is off. */
 export function BowlAndRinse({ holds }: { holds: Holds }) {
-  const mixed = useService((chair) => mixedTimes(chair).length) ?? 0
   const onNow = useService((chair) => standingOf(chair).onNow.length) ?? 0
   const isAllOff = useService((chair) => standingOf(chair).isAllOff)
   const stage = useService((chair) => stageOf(chair, standingOf(chair).isAllOff))
-  const isAllOn = useService((chair) => standingOf(chair).nextId === null)
-  const bowls = useRest((rest) => rest.bowls.length) ?? 0
-  const mix = useRest((rest) => rest.bowls.at(mixed)?.mix)
+  const bowls = useStore(restStore, ({ rest }) => rest?.bowls) ?? noBowls
+  const next = useService((chair) => nextBowl(chair, bowls)) ?? null
+  const isRootsLater = useService(({ foils }) => foils.some(({ rootsLater }) => rootsLater)) ?? false
   const w = useWords().chair.floor
-  const toMix = isAllOn ? undefined : mix
   return (
     <div className="touches">
-      {toMix && (
+      {next !== null && (
         <button
           type="button"
           className="touch"
-          disabled={holdsMix(holds, toMix)}
-          onClick={() => tap({ kind: "mixed" })}
+          disabled={holdsMix(holds, bowls[next].mix)}
+          onClick={() => tap({ kind: "mixed", ...(isRootsLater && { bowl: next }) })}
         >
-          {w.mixNow(toMix)}
+          {w.mixNow(bowls[next].mix)}
           <small>
-            {w.bowlFor({ bowl: mixed + 1, of: bowls })}{" "}
-            <Ticking of={restStore} words={({ rest }) => rest?.bowls.at(mixed)?.atMin ?? ""} />
+            {w.bowlFor({ bowl: next + 1, of: bowls.length })}{" "}
+            <Ticking of={restStore} words={({ rest }) => rest?.bowls.at(next)?.atMin ?? ""} />
           </small>
         </button>
       )}
@@ -49,6 +49,8 @@ export function BowlAndRinse({ holds }: { holds: Holds }) {
     </div>
   )
 }
+
+const noBowls: RestOfService["bowls"] = []
 
 /** All that is on rinsed at once; asks once where some have not had their planned time. */
 function Rinse({ onNow }: { onNow: number }) {
@@ -89,7 +91,10 @@ function HeatTap({ holds }: { holds: Holds }) {
   const [minutes, state] = useService((chair) => {
     const heat = heatOf(chair)
     if (heat) return [chair.heatMin ?? 0, heat.offAtMs === null ? "on" : "over"]
-    return [chair.heatMin ?? 0, standingOf(chair).nextId === null ? "to come" : "too soon"]
+    return [
+      chair.heatMin ?? 0,
+      standingOf(chair).nextId === null && rootsToCome(chair).length === 0 ? "to come" : "too soon",
+    ]
   }) ?? [0, "over"]
   const w = useWords().chair.floor
   if (state === "on")

@@ -84,21 +84,32 @@ function Call({ callKey, holds, onChoose }: CallsProps & { callKey: string }) {
         />
         {bowl && <small>{w.freshBowl}</small>}
       </button>
-      <Deeds call={call} />
+      <Deeds call={call} holds={holds} />
     </div>
   )
 }
 
 const mostOff = 4
 
-/** What answers a call in one tap: all foils of a check carried on, or each foil off. */
-function Deeds({ call }: { call: DueCall }) {
+/** What answers a call in one tap: all foils of a check carried on, the roots of a foil on, or each foil off. */
+function Deeds({ call, holds }: { call: DueCall; holds: Holds }) {
   const w = useWords().chair.calls
   const { kind, ids, foils } = call
   if (kind === "look")
     return (
       <button type="button" className="touch" onClick={() => tap({ kind: "carried-on", foils: ids })}>
         {w.carryOn(foils, call.piece)}
+      </button>
+    )
+  if (kind === "roots")
+    return (
+      <button
+        type="button"
+        className="touch"
+        disabled={holdsMix(holds, call.mix ?? "")}
+        onClick={() => tap({ kind: "roots-on", foil: ids[0] })}
+      >
+        {w.rootsOn(foils[0])}
       </button>
     )
   if (!isOff(call)) return null

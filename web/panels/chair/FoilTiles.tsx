@@ -22,11 +22,12 @@ export const FoilTiles = memo(function FoilTiles({ chosen, onChoose }: Props) {
   if (onNow.length === 0) return <p className="large">{w.noneOn(all)}</p>
   return (
     <ul className="tiles" aria-label={w.foilsOn(all)}>
-      {onNow.map(({ id, mapNumber, onAtMs, limitMs, plannedMs, isTapped, mustOff }) => (
+      {onNow.map(({ id, mapNumber, onAtMs, limitMs, plannedMs, isTapped, mustOff, rootsLater }) => (
         <Tile
           key={id}
           {...{ id, mapNumber, onAtMs, limitMs, plannedMs, isTapped, mustOff, onChoose }}
           piece={panels.includes(id) ? "panel" : "foil"}
+          isRootsToCome={rootsLater?.onAtMs === null}
           isChosen={id === chosen}
           isPast={past.includes(id)}
         />
@@ -48,6 +49,7 @@ type TileProps = Pick<
   "id" | "mapNumber" | "onAtMs" | "limitMs" | "plannedMs" | "isTapped" | "mustOff"
 > & {
   piece: Piece
+  isRootsToCome: boolean
   isChosen: boolean
   isPast: boolean
   onChoose: (foil: string) => void
@@ -59,6 +61,7 @@ const Tile = memo(function Tile({
   mapNumber,
   isTapped,
   mustOff,
+  isRootsToCome,
   isChosen,
   isPast,
   onChoose,
@@ -86,6 +89,8 @@ const Tile = memo(function Tile({
             w.offNow(on.limitMs / 60_000)
           ) : mustOff ? (
             w.offStop
+          ) : isRootsToCome ? (
+            w.rootsToCome
           ) : isTapped ? (
             <Ticking of={chairStore} words={({ live }) => leftWords(on, live?.chair.elapsedMs ?? 0, w)} />
           ) : (

@@ -1,10 +1,13 @@
-import { pieceOf } from "../../core/kinds/kindRecords"
+import { calledBy, pieceOf } from "../../core/kinds/kindRecords"
+import { chairStore } from "../../session/chair/chairStore"
 import { restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
 import { useRest } from "../../session/chair/useRest"
 import { useWords } from "../../session/words"
 import { say } from "../../words/say"
+
+const foilsNow = () => chairStore.getState().live?.chair.foils ?? []
 
 /** How the rest of the service stands after what has happened. */
 export function Outlook() {
@@ -23,7 +26,7 @@ export function Outlook() {
             of={restStore}
             words={({ rest }) => {
               const clash = rest?.conflicts.find(({ code }) => code === rule)
-              return clash ? say(timing.clashes, clash) : ""
+              return clash ? say(timing.clashes, calledBy(clash, foilsNow())) : ""
             }}
           />
         </p>

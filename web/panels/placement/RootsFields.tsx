@@ -1,4 +1,4 @@
-import { type Foil, type RootCoat, rootsOf } from "../../../geometry/section/section"
+import { type Foil, type RootCoat, rootsAfterMin, rootsOf } from "../../../geometry/section/section"
 import { rootsToMm } from "../../../presets/placement/foils"
 import { limits } from "../../core/fields/limits"
 import { traitsOf } from "../../core/kinds/kindRecords"
@@ -13,7 +13,9 @@ const none = "none"
 /** Less hair than this between where product begins and where the roots end, mm, is nobody's roots. */
 const leastMm = 5
 
-/** Another mix on the roots of a foil: which, how far down, and which of the two goes on first. */
+type RootsDone = "set-roots-mix" | "set-roots-end" | "set-roots-order" | "set-roots-after"
+
+/** Another mix on the roots of a foil: which, how far down, which of the two goes on first, and how much later the roots. */
 export function RootsFields({ foil, change }: { foil: Foil; change: GroupProps["change"] }) {
   const { common, placement } = useWords()
   const w = placement.editor.rootsMix
@@ -21,7 +23,7 @@ export function RootsFields({ foil, change }: { foil: Foil; change: GroupProps["
   const roots = rootsOf(foil)
   if (!traitsOf(foil).takesRoots) return null
   const others = mixes.filter(({ id }) => id !== foil.mix).map(({ id }) => ({ value: id, label: id }))
-  const set = (code: "set-roots-mix" | "set-roots-end" | "set-roots-order", to: RootCoat | undefined) =>
+  const set = (code: RootsDone, to: RootCoat | undefined) =>
     change({ chapter: "placement", code }, { treatment: { roots: to } })
   const usual = { toMm: Math.max(rootsToMm.value, foil.rootDistanceMm + leastMm), first: "ends" as const }
   return (
@@ -47,8 +49,23 @@ export function RootsFields({ foil, change }: { foil: Foil; change: GroupProps["
             legend={w.first}
             options={labelledOptions(w.firsts)}
             value={roots.first}
-            onChange={(first) => set("set-roots-order", { ...roots, first })}
+            onChange={(first) =>
+              set("set-roots-order", { ...roots, first, ...(first === "roots" && { afterMin: undefined }) })
+            }
           />
+          {roots.first === "ends" && (
+            <>
+              <NumberField
+                name={w.after}
+                unit={common.units.min}
+                value={rootsAfterMin(roots)}
+                range={limits.rootsAfterMin}
+                step={5}
+                onCommit={(afterMin) => set("set-roots-after", { ...roots, afterMin: afterMin || undefined })}
+              />
+              <p className="aside">{w.afterNote}</p>
+            </>
+          )}
         </>
       )}
     </>

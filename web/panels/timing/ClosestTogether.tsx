@@ -1,4 +1,5 @@
 import type { Closest } from "../../core/fixes/closestTogether"
+import { pieceOf } from "../../core/kinds/kindRecords"
 import type { Service } from "../../core/schedule/scheduleInput"
 import { useWords } from "../../session/words"
 import { FixButton } from "./FixButton"
@@ -9,7 +10,7 @@ export function ClosestTogether({ closest, service }: { closest: Closest | null;
   if (!closest) return null
   return (
     <div className="search">
-      <p>{w.closest(closest)}</p>
+      <p>{w.closest(closest, pieceOf(service.foils))}</p>
       <FixButton fix={closest.cure} service={service} />
     </div>
   )

@@ -1,3 +1,4 @@
+import { calledBy } from "../../core/kinds/kindRecords"
 import type { Conflict } from "../../core/schedule/conflicts"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
 import { type FixSearch, useFixSearch } from "../../session/timing/useFixSearch"
@@ -34,7 +35,7 @@ function OneConflict({ conflict, timed, search }: ConflictProps) {
   return (
     <div className="conflict">
       <p>
-        <strong>{say(w.clashes, conflict)}</strong>
+        <strong>{say(w.clashes, calledBy(conflict, timed.service.foils))}</strong>
       </p>
       {fixes?.length === 0 && <p>{w.noFix}</p>}
       <ul className="actions">

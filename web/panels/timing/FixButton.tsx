@@ -1,4 +1,4 @@
-import type { Fix } from "../../core/fixes/fix"
+import { calledFix, type Fix } from "../../core/fixes/fix"
 import { fixEdit } from "../../core/fixes/fixEdit"
 import type { Service } from "../../core/schedule/scheduleInput"
 import { commit } from "../../session/commit"
@@ -8,7 +8,7 @@ import { say } from "../../words/say"
 /** One fix: one touch, and one undo under the same words. */
 export function FixButton({ fix, service }: { fix: Fix; service: Service }) {
   const { fixes } = useWords().timing
-  const { after: _, left: __, costMin: ___, ...code } = fix
+  const code = calledFix(fix, service)
   return (
     <button
       type="button"

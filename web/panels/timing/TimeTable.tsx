@@ -42,7 +42,15 @@ export function TimeTable({ plan, timed: { schedule } }: { plan: Plan; timed: Ti
                   {foil &&
                     w.what({ kind: common.kinds[foil.kind], place: say(common.place, placeOf(foil, head)) })}
                 </th>
-                <td>{w.minute(onAtMin)}</td>
+                <td>
+                  {ready.rootsOnAtMin === undefined
+                    ? w.minute(onAtMin)
+                    : coats.map(({ mix, part }) => (
+                        <div key={mix}>
+                          {mix} {w.minute(part === "roots" ? (ready.rootsOnAtMin ?? onAtMin) : onAtMin)}
+                        </div>
+                      ))}
+                </td>
                 <td>{looksAtMin.length > 0 ? w.minute(looksAtMin[0]) : w.none}</td>
                 <td>
                   {coats.length < 2

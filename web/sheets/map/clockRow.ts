@@ -34,7 +34,7 @@ export function clockRow(
   { times, number, mixes }: ClockRow,
   { width, at, looksAtMin, words }: ClockScale,
 ): Block {
-  const { onAtMin, offAtMin, readyAtMin, limitAtMin } = times
+  const { onAtMin, offAtMin, readyAtMin, limitAtMin, rootsOnAtMin = onAtMin } = times
   const y = clockRowMm / 2 + capMm(type.body) / 2
   const texts = [String(number), minute(onAtMin), readyWords(times, words), minute(limitAtMin)]
   const readyTo = Math.min(readyAtMin.high, limitAtMin)
@@ -46,7 +46,7 @@ export function clockRow(
           letters(text, [clockColumns[i].rightMm, y], i === 0 ? type.strong : type.body, "right"),
         ),
         ...looksAtMin.map((min) => look(at(min))),
-        ...bars(at(onAtMin), at(offAtMin), mixes),
+        ...bars({ from: at(onAtMin), roots: at(rootsOnAtMin), to: at(offAtMin) }, mixes),
         ...(readyTo > readyAtMin.low ? readyBox(at(readyAtMin.low), at(readyTo)) : []),
         rule([at(limitAtMin), 0.5], [at(limitAtMin), clockRowMm - 0.5], 2.4),
         rule([0, clockRowMm], [width, clockRowMm], rulePt.hair),
@@ -77,10 +77,14 @@ const look = (x: number): Item => ({
   dashPt: [0.8, 2],
 })
 
-/** One bar, or a strip of it for each of two mixes. */
-function bars(from: number, to: number, mixes: readonly number[]): Item[] {
+/** One bar, or a strip of it for each of two mixes: that on the roots, the first, may go on later. */
+function bars(
+  { from: endsFrom, roots, to }: Record<"from" | "roots" | "to", number>,
+  mixes: readonly number[],
+): Item[] {
   const heightMm = (clockRowMm - 2 * insetMm) / mixes.length
   return mixes.flatMap((mix, i) => {
+    const from = i === 0 ? roots : endsFrom
     const box = rectangle(from, insetMm + i * heightMm, to - from, heightMm)
     return bar(box, hatch(from, to, mix % mixColors.length), mixColors[mix % mixColors.length])
   })

@@ -3,6 +3,7 @@ import type { ComesFor } from "../../core/calendar/daysToCome"
 import { coatLetters } from "../../core/placement/coatCodes"
 import type { CardsWords } from "../en/cards"
 import type { Tools } from "../tools"
+import { pieces } from "./common/pieces"
 
 /** The client over time: cards, the visit before, and what has grown since. */
 export const cards = (t: Tools): CardsWords => ({
@@ -181,9 +182,10 @@ export const cards = (t: Tools): CardsWords => ({
     title: (day) => `Letzter Besuch, ${t.date(day)}`,
     reactions: "Was schiefging",
     alarm: (what) => what,
-    burning: (foil) => `Folie ${foil}: die Kopfhaut brannte`,
-    "stretch-stop": (foil) => `Folie ${foil}: das Haar dehnte sich zu weit`,
-    limp: (foil) => `Folie ${foil}: das Haar war schlaff`,
+    burning: (foil, piece) => `${t.capital(pieces(t).names([foil], piece))}: die Kopfhaut brannte`,
+    "stretch-stop": (foil, piece) =>
+      `${t.capital(pieces(t).names([foil], piece))}: das Haar dehnte sich zu weit`,
+    limp: (foil, piece) => `${t.capital(pieces(t).names([foil], piece))}: das Haar war schlaff`,
     formula: "Rezeptur",
     bowl: ({ mix, product, volume, lightenerG, developerG }) =>
       `Mischung ${mix}: ${product} ${t.grams(lightenerG)} + ${t.number(volume)} vol ${t.grams(developerG)}`,
@@ -208,7 +210,7 @@ export const cards = (t: Tools): CardsWords => ({
       `${t.whole(counts.due)} fällig, ${t.whole(counts.soft)} weich, ${t.whole(counts["too-early"])} zu früh`,
     states: { due: "fällig", soft: "weich, lassen", "too-early": "zu früh" },
     begins: ({ lowMm, highMm }) => `aufgehellt ab ${t.spread(t.whole(lowMm), t.mm(highMm))} von der Kopfhaut`,
-    foil: (foil) => `Folie ${foil}`,
+    foil: (foil, piece) => t.capital(pieces(t).names([foil], piece)),
     actions: {
       root: "Nur der Ansatz",
       behind: "Halber Abstand dahinter",
@@ -221,7 +223,7 @@ export const cards = (t: Tools): CardsWords => ({
     picture: ({ coat, begins }) =>
       `Eine Strähne: ${coat ? `Produkt von ${t.whole(coat.fromMm)} bis ${t.mm(coat.toMm)}` : "kein Produkt"}; blondiert ab ${t.spread(t.whole(begins.lowMm), t.mm(begins.highMm))} von der Kopfhaut.`,
     propose: "Nur der Ansatz, wo fällig; den Rest auslassen",
-    twice: ({ foil, on, fromMm, toMm }) =>
-      `Folie ${foil} käme auf Haar, das am ${t.date(on)} aufgehellt wurde, ${t.whole(fromMm)} bis ${t.mm(toMm)} von der Kopfhaut.`,
+    twice: ({ foil, piece, on, fromMm, toMm }) =>
+      `${pieces(t).names([foil], piece)} käme auf Haar, das am ${t.date(on)} aufgehellt wurde, ${t.whole(fromMm)} bis ${t.mm(toMm)} von der Kopfhaut.`,
   },
 })

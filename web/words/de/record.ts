@@ -167,5 +167,8 @@ const looks = (t: Tools): RecordWords["looks"] => ({
     ].join(", "),
   "not-checked": ({ times }) =>
     t.count(times, { one: "nicht kontrolliert", other: "#-mal nicht kontrolliert" }),
+  "roots-on": ({ afterMin, by }) =>
+    `Ansatz ${t.minutes(afterMin)} nach den Spitzen${by ? `, ${personWords(by)}` : ""}`,
+  "roots-never": "Ansatz nie aufgetragen",
   "re-coated": ({ times }) => t.count(times, { one: "nachgetragen", other: "#-mal nachgetragen" }),
 })

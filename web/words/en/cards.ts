@@ -3,12 +3,14 @@ import type { ComesFor, DayToCome } from "../../core/calendar/daysToCome"
 import type { CardColour } from "../../core/cards/card"
 import type { CardOrder, Due } from "../../core/cards/cardList"
 import type { AllergyKind } from "../../core/document/consultation"
+import type { Piece } from "../../core/kinds/kindRecord"
 import { coatLetters } from "../../core/placement/coatCodes"
 import type { LastFoil } from "../../core/record/lastVisit"
 import type { Growth } from "../../core/regrowth/growth"
 import type { RegrowthAction } from "../../core/regrowth/regrow"
 import type { RegrowthState } from "../../core/regrowth/sectionStates"
 import type { Tools } from "../tools"
+import { pieces } from "./common/pieces"
 
 /** The client over time: cards, the visit before, and what has grown since. */
 export const cards = (t: Tools) => ({
@@ -201,9 +203,11 @@ export const cards = (t: Tools) => ({
     title: (day: string) => `Last visit, ${t.date(day)}`,
     reactions: "What went wrong",
     alarm: (what: string) => what,
-    burning: (foil: number) => `Foil ${foil}: the scalp burned`,
-    "stretch-stop": (foil: number) => `Foil ${foil}: the hair stretched too far`,
-    limp: (foil: number) => `Foil ${foil}: the hair was limp`,
+    burning: (foil: number, piece?: Piece) =>
+      `${t.capital(pieces(t).names([foil], piece))}: the scalp burned`,
+    "stretch-stop": (foil: number, piece?: Piece) =>
+      `${t.capital(pieces(t).names([foil], piece))}: the hair stretched too far`,
+    limp: (foil: number, piece?: Piece) => `${t.capital(pieces(t).names([foil], piece))}: the hair was limp`,
     formula: "Formula",
     bowl: (bowl: { mix: string; product: string; volume: number; lightenerG: number; developerG: number }) =>
       `Mix ${bowl.mix}: ${bowl.product} ${t.grams(bowl.lightenerG)} + ${t.number(bowl.volume)} vol ${t.grams(bowl.developerG)}`,
@@ -233,7 +237,7 @@ export const cards = (t: Tools) => ({
     } satisfies Record<RegrowthState, string>,
     begins: (begins: Growth) =>
       `lightened from ${t.spread(t.whole(begins.lowMm), t.mm(begins.highMm))} off the scalp`,
-    foil: (foil: number) => `Foil ${foil}`,
+    foil: (foil: number, piece?: Piece) => t.capital(pieces(t).names([foil], piece)),
     actions: {
       root: "Only the root",
       behind: "Half a pitch behind",
@@ -246,8 +250,20 @@ export const cards = (t: Tools) => ({
     picture: ({ coat, begins }: { coat: { fromMm: number; toMm: number } | null; begins: Growth }) =>
       `One strand: ${coat ? `product from ${t.whole(coat.fromMm)} to ${t.mm(coat.toMm)}` : "no product"}; lightened from ${t.spread(t.whole(begins.lowMm), t.mm(begins.highMm))} off the scalp.`,
     propose: "Only the root where due, skip the rest",
-    twice: ({ foil, on, fromMm, toMm }: { foil: number; on: string; fromMm: number; toMm: number }) =>
-      `Foil ${foil} would coat hair lightened on ${t.date(on)}, from ${t.whole(fromMm)} to ${t.mm(toMm)} off the scalp.`,
+    twice: ({
+      foil,
+      piece,
+      on,
+      fromMm,
+      toMm,
+    }: {
+      foil: number
+      piece?: Piece
+      on: string
+      fromMm: number
+      toMm: number
+    }) =>
+      `${t.capital(pieces(t).names([foil], piece))} would coat hair lightened on ${t.date(on)}, from ${t.whole(fromMm)} to ${t.mm(toMm)} off the scalp.`,
   },
 })
 

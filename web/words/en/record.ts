@@ -179,6 +179,9 @@ const looks = (t: Tools) => {
         ...(level !== null && by ? [checked(by)] : []),
       ].join(", "),
     "not-checked": ({ times }) => t.count(times, { one: "not checked", other: "not checked, # times" }),
+    "roots-on": ({ afterMin, by }) =>
+      `roots on ${t.minutes(afterMin)} after the ends${by ? `, ${person(t)(by)}` : ""}`,
+    "roots-never": "roots never went on",
     "re-coated": ({ times }) => t.count(times, { one: "re-coated", other: "re-coated # times" }),
   } satisfies Sentences<LookCode>
 }

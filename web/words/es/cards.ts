@@ -3,6 +3,7 @@ import type { ComesFor } from "../../core/calendar/daysToCome"
 import { coatLetters } from "../../core/placement/coatCodes"
 import type { CardsWords } from "../en/cards"
 import type { Tools } from "../tools"
+import { pieces } from "./common/pieces"
 
 /** The client over time: cards, the visit before, and what has grown since. */
 export const cards = (t: Tools): CardsWords => ({
@@ -181,9 +182,10 @@ export const cards = (t: Tools): CardsWords => ({
     title: (day) => `Última visita, ${t.date(day)}`,
     reactions: "Qué fue mal",
     alarm: (what) => what,
-    burning: (foil) => `Papel ${foil}: el cuero cabelludo ardía`,
-    "stretch-stop": (foil) => `Papel ${foil}: el cabello se estiró demasiado`,
-    limp: (foil) => `Papel ${foil}: el cabello estaba flojo`,
+    burning: (foil, piece) => `${t.capital(pieces(t).names([foil], piece))}: el cuero cabelludo ardía`,
+    "stretch-stop": (foil, piece) =>
+      `${t.capital(pieces(t).names([foil], piece))}: el cabello se estiró demasiado`,
+    limp: (foil, piece) => `${t.capital(pieces(t).names([foil], piece))}: el cabello estaba flojo`,
     formula: "Fórmula",
     bowl: ({ mix, product, volume, lightenerG, developerG }) =>
       `Mezcla ${mix}: ${product} ${t.grams(lightenerG)} + ${t.number(volume)} vol ${t.grams(developerG)}`,
@@ -209,7 +211,7 @@ export const cards = (t: Tools): CardsWords => ({
     states: { due: "toca", soft: "suave, dejar", "too-early": "demasiado pronto" },
     begins: ({ lowMm, highMm }) =>
       `aclarado desde ${t.spread(t.whole(lowMm), t.mm(highMm))} del cuero cabelludo`,
-    foil: (foil) => `Papel ${foil}`,
+    foil: (foil, piece) => t.capital(pieces(t).names([foil], piece)),
     actions: {
       root: "Solo la raíz",
       behind: "Medio paso atrás",
@@ -222,7 +224,7 @@ export const cards = (t: Tools): CardsWords => ({
     picture: ({ coat, begins }) =>
       `Un mechón: ${coat ? `producto de ${t.whole(coat.fromMm)} a ${t.mm(coat.toMm)}` : "sin producto"}; decolorado desde ${t.spread(t.whole(begins.lowMm), t.mm(begins.highMm))} del cuero cabelludo.`,
     propose: "Solo la raíz donde toca; omitir el resto",
-    twice: ({ foil, on, fromMm, toMm }) =>
-      `El papel ${foil} cubriría cabello aclarado el ${t.date(on)}, de ${t.whole(fromMm)} a ${t.mm(toMm)} del cuero cabelludo.`,
+    twice: ({ foil, piece, on, fromMm, toMm }) =>
+      `El ${pieces(t).names([foil], piece)} cubriría cabello aclarado el ${t.date(on)}, de ${t.whole(fromMm)} a ${t.mm(toMm)} del cuero cabelludo.`,
   },
 })

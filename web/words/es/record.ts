@@ -183,6 +183,9 @@ const looks = (t: Tools) =>
         ...(level !== null && by ? [checked(by)] : []),
       ].join(", "),
     "not-checked": ({ times }) => t.count(times, { one: "sin revisar", other: "sin revisar, # veces" }),
+    "roots-on": ({ afterMin, by }) =>
+      `raíz a los ${t.minutes(afterMin)} de las puntas${by ? `, ${personWords(by)}` : ""}`,
+    "roots-never": "la raíz nunca se puso",
     "re-coated": ({ times }) => t.count(times, { one: "reaplicado", other: "reaplicado # veces" }),
   }) satisfies Sentences<LookCode>
 

@@ -3,6 +3,7 @@ import type { ComesFor } from "../../core/calendar/daysToCome"
 import { coatLetters } from "../../core/placement/coatCodes"
 import type { CardsWords } from "../en/cards"
 import type { Tools } from "../tools"
+import { pieces } from "./common/pieces"
 
 /** The client over time: cards, the visit before, and what has grown since. */
 export const cards = (t: Tools): CardsWords => ({
@@ -180,9 +181,10 @@ export const cards = (t: Tools): CardsWords => ({
     title: (day) => `Dernière visite, ${t.date(day)}`,
     reactions: "Ce qui s’est mal passé",
     alarm: (what) => what,
-    burning: (foil) => `Papillote ${foil} : le cuir chevelu brûlait`,
-    "stretch-stop": (foil) => `Papillote ${foil} : le cheveu s’étirait trop`,
-    limp: (foil) => `Papillote ${foil} : le cheveu était mou`,
+    burning: (foil, piece) => `${t.capital(pieces(t).names([foil], piece))} : le cuir chevelu brûlait`,
+    "stretch-stop": (foil, piece) =>
+      `${t.capital(pieces(t).names([foil], piece))} : le cheveu s’étirait trop`,
+    limp: (foil, piece) => `${t.capital(pieces(t).names([foil], piece))} : le cheveu était mou`,
     formula: "Formule",
     bowl: ({ mix, product, volume, lightenerG, developerG }) =>
       `Mélange ${mix} : ${product} ${t.grams(lightenerG)} + ${t.number(volume)} vol ${t.grams(developerG)}`,
@@ -208,7 +210,7 @@ export const cards = (t: Tools): CardsWords => ({
     states: { due: "à refaire", soft: "fondue, laisser", "too-early": "trop tôt" },
     begins: ({ lowMm, highMm }) =>
       `éclairci à partir de ${t.spread(t.whole(lowMm), t.mm(highMm))} du cuir chevelu`,
-    foil: (foil) => `Papillote ${foil}`,
+    foil: (foil, piece) => t.capital(pieces(t).names([foil], piece)),
     actions: {
       root: "La racine seule",
       behind: "Un demi-pas derrière",
@@ -221,7 +223,7 @@ export const cards = (t: Tools): CardsWords => ({
     picture: ({ coat, begins }) =>
       `Une mèche : ${coat ? `produit de ${t.whole(coat.fromMm)} à ${t.mm(coat.toMm)}` : "pas de produit"} ; éclaircie à partir de ${t.spread(t.whole(begins.lowMm), t.mm(begins.highMm))} du cuir chevelu.`,
     propose: "La racine seule où il faut, laisser le reste",
-    twice: ({ foil, on, fromMm, toMm }) =>
-      `La papillote ${foil} couvrirait des cheveux éclaircis le ${t.date(on)}, de ${t.whole(fromMm)} à ${t.mm(toMm)} du cuir chevelu.`,
+    twice: ({ foil, piece, on, fromMm, toMm }) =>
+      `La ${pieces(t).names([foil], piece)} couvrirait des cheveux éclaircis le ${t.date(on)}, de ${t.whole(fromMm)} à ${t.mm(toMm)} du cuir chevelu.`,
   },
 })

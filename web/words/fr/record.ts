@@ -186,5 +186,8 @@ const looks = (t: Tools) =>
         ...(level !== null && by ? [checked(by)] : []),
       ].join(", "),
     "not-checked": ({ times }) => t.count(times, { one: "non contrôlée", other: "non contrôlée, # fois" }),
+    "roots-on": ({ afterMin, by }) =>
+      `racine ${t.minutes(afterMin)} après les pointes${by ? `, ${personWords(by)}` : ""}`,
+    "roots-never": "racine jamais posée",
     "re-coated": ({ times }) => t.count(times, { one: "réappliquée", other: "réappliquée # fois" }),
   }) satisfies Sentences<LookCode>

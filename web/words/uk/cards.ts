@@ -3,6 +3,7 @@ import type { ComesFor } from "../../core/calendar/daysToCome"
 import { coatLetters } from "../../core/placement/coatCodes"
 import type { CardsWords } from "../en/cards"
 import type { Tools } from "../tools"
+import { pieces } from "./common/pieces"
 
 /** The client over time: cards, the visit before, and what has grown since. */
 export const cards = (t: Tools): CardsWords => ({
@@ -221,9 +222,10 @@ export const cards = (t: Tools): CardsWords => ({
     title: (day) => `Останній візит, ${t.date(day)}`,
     reactions: "Що пішло не так",
     alarm: (what) => what,
-    burning: (foil) => `Фольга ${foil}: шкіра голови пекла`,
-    "stretch-stop": (foil) => `Фольга ${foil}: волосся розтягувалося занадто`,
-    limp: (foil) => `Фольга ${foil}: волосся було мляве`,
+    burning: (foil, piece) => `${t.capital(pieces(t).names([foil], piece))}: шкіра голови пекла`,
+    "stretch-stop": (foil, piece) =>
+      `${t.capital(pieces(t).names([foil], piece))}: волосся розтягувалося занадто`,
+    limp: (foil, piece) => `${t.capital(pieces(t).names([foil], piece))}: волосся було мляве`,
     formula: "Формула",
     bowl: ({ mix, product, volume, lightenerG, developerG }) =>
       `Суміш ${mix}: ${product} ${t.grams(lightenerG)} + ${t.number(volume)} vol ${t.grams(developerG)}`,
@@ -248,7 +250,7 @@ export const cards = (t: Tools): CardsWords => ({
       `час: ${t.whole(counts.due)}, м’яко: ${t.whole(counts.soft)}, зарано: ${t.whole(counts["too-early"])}`,
     states: { due: "час", soft: "м’яко, лишити", "too-early": "зарано" },
     begins: ({ lowMm, highMm }) => `освітлено від ${t.spread(t.whole(lowMm), t.mm(highMm))} від шкіри голови`,
-    foil: (foil) => `Фольга ${foil}`,
+    foil: (foil, piece) => t.capital(pieces(t).names([foil], piece)),
     actions: {
       root: "Лише корінь",
       behind: "На пів кроку позаду",
@@ -261,7 +263,7 @@ export const cards = (t: Tools): CardsWords => ({
     picture: ({ coat, begins }) =>
       `Одне пасмо: ${coat ? `засіб від ${t.whole(coat.fromMm)} до ${t.mm(coat.toMm)}` : "без засобу"}; освітлено від ${t.spread(t.whole(begins.lowMm), t.mm(begins.highMm))} від шкіри голови.`,
     propose: "Лише корінь, де час; решту пропустити",
-    twice: ({ foil, on, fromMm, toMm }) =>
-      `Фольга ${foil} покрила б волосся, освітлене ${t.date(on)}, від ${t.whole(fromMm)} до ${t.mm(toMm)} від шкіри голови.`,
+    twice: ({ foil, piece, on, fromMm, toMm }) =>
+      `${t.capital(pieces(t).names([foil], piece))} покрила б волосся, освітлене ${t.date(on)}, від ${t.whole(fromMm)} до ${t.mm(toMm)} від шкіри голови.`,
   },
 })

@@ -61,6 +61,9 @@ export const record = (t: Tools, common: CommonWords, client: ClientWords): Reco
             many: "не перевірено # разів",
             other: "не перевірено # раза",
           }),
+    "roots-on": ({ afterMin, by }) =>
+      `корінь через ${t.minutes(afterMin)} після кінців${by ? `, ${personWords(by)}` : ""}`,
+    "roots-never": "на корінь не наносили",
     "re-coated": ({ times }) =>
       times === 1
         ? "оновлено"

@@ -4,6 +4,8 @@ import { mixesOfPlan } from "../../../../web/core/bowls/mixesOfPlan"
 import { proposeMixes } from "../../../../web/core/bowls/proposeMixes"
 import { weighables } from "../../../../web/core/bowls/weighables"
 import { checkPlan } from "../../../../web/core/cautions/visitOfPlan"
+import type { Tap } from "../../../../web/core/chair/chair"
+import { tapChair } from "../../../../web/core/chair/chairClock"
 import { beginService, doneService } from "../../../../web/core/chair/liveService"
 import { sectionNotes } from "../../../../web/core/checks/sectionNotes"
 import { newSection } from "../../../../web/core/document/newSection"
@@ -20,6 +22,8 @@ import { pasteSections } from "../../../../web/core/edits/sections/pasteSections
 import { figuresOf, measured, netOf } from "../../../../web/core/figures/measured"
 import { openPlan, savePlan } from "../../../../web/core/file/planFile"
 import { coatCodes } from "../../../../web/core/placement/coatCodes"
+import { lastVisit } from "../../../../web/core/record/lastVisit"
+import { nextService } from "../../../../web/core/record/nextService"
 import { recordFoils } from "../../../../web/core/record/recordFoils"
 import { rootAlone } from "../../../../web/core/regrowth/regrow"
 import { timedPlan } from "../../../../web/core/schedule/timedPlan"
@@ -303,5 +307,107 @@ describe("what is told of two mixes", () => {
       { part: "roots", mix: "B", rootsToMm: 30 },
     ])
     expect(second.coats).toEqual([{ part: "whole", mix: "A", rootsToMm: null }])
+  })
+})
+
+describe("roots that go on minutes after the ends", () => {
+  const late = rooted({ afterMin: 15 })
+
+  it("are as in one visit where there are no minutes: the same plan on the clock, fifty times", () => {
+    const { even: dice } = makeDice(11)
+    for (let n = 0; n < 50; n++) {
+      const roots: RootCoat = { mix: "B", toMm: 10 + 60 * dice(), first: dice() > 0.5 ? "roots" : "ends" }
+      const foils = dice() > 0.5 ? [foilIn(oneEach), behind] : [behind, foilIn(oneEach)]
+      const of = (change: Partial<RootCoat>): Plan => ({
+        ...oneEach,
+        sections: foils.map((foil) =>
+          foil.id === "s1" ? ({ ...foil, roots: { ...roots, ...change } } as Foil) : foil,
+        ),
+      })
+      const [without, none, zero] = [of({}), of({ afterMin: undefined }), of({ afterMin: 0 })].map(timed)
+      expect(none).toEqual(without)
+      expect(zero).toEqual(without)
+    }
+  })
+
+  it("are put on in a visit of their own: the first takes as long as one mix, the second by its own minutes", () => {
+    const [foil] = timed(late).service.foils
+    expect(foil.placeMin).toEqual(timed(oneEach).service.foils[0].placeMin)
+    const nets = netOf(foilIn(late), late).foils
+    expect(foil.roots?.later).toMatchObject({ afterMin: 15, placeMin: { mid: 1.25 * nets } })
+    const [times] = timed(late).schedule.foils
+    expect((times.rootsOnAtMin ?? 0) - times.onAtMin).toBeCloseTo(15, 9)
+  })
+
+  it("are refused before the ends, and past what the field holds, with what to do", () => {
+    const set = (roots: Partial<RootCoat>) =>
+      changeSection("s1", { treatment: { roots: { mix: "B", toMm: 30, first: "ends", ...roots } } })
+    expect(refusal(set({ first: "roots", afterMin: 15 }), oneEach)).toContain("Let the ends go on first")
+    expect(refusal(set({ afterMin: 61 }), oneEach)).toContain("60")
+    expect(refusal(set({ afterMin: -1 }), oneEach)).not.toBeNull()
+    const tooLate = rooted({ afterMin: 55 })
+    expect(timedPlan(tooLate)).toMatchObject({
+      ok: false,
+      problems: [{ code: "roots-after-limit", foil: 1 }],
+    })
+  })
+
+  it("go with the foil to a file, a copy and the other side", () => {
+    const read = openPlan(savePlan(late))
+    expect(read.ok && rootsOf(foilIn(read.plan))?.afterMin).toBe(15)
+    const copied = done(pasteSections([foilIn(late)]), late)
+    expect(rootsOf(foilIn(copied, "s3"))?.afterMin).toBe(15)
+    const mirrored = done(mirrorSections("s1"), { ...late, sections: [foilIn(late)] })
+    expect(mirrored.sections.map((section) => isFoil(section) && rootsOf(section)?.afterMin)).toEqual([
+      15, 15,
+    ])
+  })
+
+  it("are told with their minutes", () => {
+    expect(en.common.coats(coatCodes(foilIn(late)))).toMatch(
+      /^mix A on mid-lengths and ends; 15.min later mix B on the roots to 30.mm$/,
+    )
+    const said = teachingSteps(late)
+      .flatMap((step) => stepLines(step, late))
+      .find(({ code }) => code === "product")
+    expect(said).toMatchObject({ coats: [{ mix: "A" }, { mix: "B", afterMin: 15 }] })
+  })
+
+  describe("and what was done of them", () => {
+    const at = (minutes: number) => ({ wallMs: minutes * 60_000, monotonicMs: minutes * 60_000, load: "one" })
+    const kept = (...taps: readonly [number, Tap][]): Plan => {
+      const live = beginService(late, timed(late), at(0))
+      const chair = taps.reduce(
+        (before, [minutes, tap]) =>
+          tapChair(before, tap, { at: at(minutes), revision: before.revision }).chair,
+        live.chair,
+      )
+      return { ...late, service: doneService({ ...live, chair, endedAt: "1970-01-01T01:00:00.000Z" }, late) }
+    }
+    const on: [number, Tap] = [4, { kind: "on", foil: "s1" }]
+    const with18 = kept(on, [22, { kind: "roots-on", foil: "s1" }], [40, { kind: "rinsed" }])
+    const without = kept(on, [40, { kind: "rinsed" }])
+    const lastOf = (plan: Plan) => lastVisit(nextService(plan, "1970-02-01", "UTC"), "UTC")?.foils[0].coats
+
+    it("stands on the record, and passes the door of a file", () => {
+      expect(recordFoils(with18)[0].looks).toEqual([{ code: "roots-on", afterMin: 18, by: null }])
+      expect(recordFoils(without)[0].looks).toEqual([{ code: "roots-never" }])
+      expect(openPlan(savePlan(with18))).toMatchObject({ ok: true, plan: { service: with18.service } })
+    })
+
+    it("is told at the next visit as it went", () => {
+      expect(lastOf(with18)).toMatchObject([{ mix: "A" }, { mix: "B", afterMin: 18 }])
+      expect(lastOf(without)).toEqual([{ part: "ends", mix: "A", rootsToMm: 30 }])
+    })
+
+    it("leaves roots that never had product as they were", () => {
+      const [kept18] = nextService(with18, "1970-02-01", "UTC").lightened ?? []
+      const [never] = nextService(without, "1970-02-01", "UTC").lightened ?? []
+      expect(isFoil(kept18.section) && kept18.section.rootDistanceMm).toBe(foilIn(late).rootDistanceMm)
+      expect(isFoil(never.section) && [never.section.rootDistanceMm, rootsOf(never.section)]).toEqual([
+        30,
+        undefined,
+      ])
+    })
   })
 })

@@ -1,3 +1,4 @@
+import type { Piece } from "../../kinds/kindRecord"
 import type { AlertTestFault } from "./alertTest"
 
 /** What a sheet may leave unsaid that the plan goes by. */
@@ -40,7 +41,7 @@ export type CautionCode =
   | { code: "strand-test-first" }
   | { code: "overlap" }
   /** Foils of one mix that would coat lightened hair: from where to where along the strand, mm from the scalp. */
-  | { code: "coated-twice"; foils: readonly number[]; fromMm: number; toMm: number }
+  | { code: "coated-twice"; foils: readonly number[]; piece?: Piece; fromMm: number; toMm: number }
   | { code: "porous" }
   | { code: "over-legal-limit"; mix: string; onHeadPercent: number; mostPercent: number }
   | { code: "hairline-strength"; mix: string; volume: number; mostVolume: number }

@@ -1,4 +1,5 @@
 import { hairStates, hasHistory } from "../../document/consultation"
+import type { Piece } from "../../kinds/kindRecord"
 import { caution, type Found, type PlannedTwice, type Rule, said, stop, when } from "./rule"
 
 /** What the hair has been through. */
@@ -105,5 +106,8 @@ function coatedTwice(mix: string, twice: readonly PlannedTwice[]): Found {
   const fromMm = Math.min(...own.map((each) => each.fromMm))
   const toMm = Math.max(...own.map((each) => each.toMm))
   const about = `${foils.join(", ")}: ${Math.floor(fromMm / 10)}–${Math.ceil(toMm / 10)} cm`
-  return { why: { code: "coated-twice", foils, fromMm, toMm }, mixes: [mix], about }
+  const [piece = "foil", ...others] = new Set(own.map((each) => each.piece ?? "foil"))
+  const called: Piece = others.length > 0 ? "both" : piece
+  const told = called === "foil" ? {} : { piece: called }
+  return { why: { code: "coated-twice", foils, ...told, fromMm, toMm }, mixes: [mix], about }
 }

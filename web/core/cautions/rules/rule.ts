@@ -1,5 +1,6 @@
 import type { ProductSheet } from "../../../../presets/formula/productSheet"
 import type { Consultation, Question, StandingAllergy } from "../../document/consultation"
+import type { Piece } from "../../kinds/kindRecord"
 import type { MixRatio } from "../../mixing/strength"
 import type { Now } from "../../text/zonedTime"
 import type { Days } from "../asking/questions"
@@ -35,7 +36,7 @@ export type PlannedMix = {
 }
 
 /** A foil that would coat lightened hair, by its number and its mix: from where to where along the strand, mm from the scalp. */
-export type PlannedTwice = { foil: number; mix: string; fromMm: number; toMm: number }
+export type PlannedTwice = { foil: number; piece?: Piece; mix: string; fromMm: number; toMm: number }
 
 /** What the toners go by among the mixes, which have a letter. */
 export const tonerIds = { toner: "toner", rootShade: "root-shade" } as const

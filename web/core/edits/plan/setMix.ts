@@ -2,6 +2,7 @@ import { isCoatedWith, isFoil } from "../../../../geometry/section/section"
 import { validateEdit } from "../../checks/validateEdit"
 import { type Edit, refuse } from "../../document/edit"
 import type { Mix, Plan } from "../../document/schema"
+import { saidPiece } from "../../kinds/kindRecords"
 
 /** Writes a mix down: in place of the one with its letter, or as a new one. */
 export const setMix =
@@ -18,7 +19,12 @@ export const removeMix =
   (plan) => {
     const users = plan.sections.filter(isFoil).filter((foil) => isCoatedWith(foil, id))
     if (users.length > 0)
-      return refuse({ code: "mix-in-use", mix: id, foils: users.map(({ mapNumber }) => mapNumber) })
+      return refuse({
+        code: "mix-in-use",
+        mix: id,
+        foils: users.map(({ mapNumber }) => mapNumber),
+        ...saidPiece(users),
+      })
     return validateEdit(plan, { ...plan, mixes: plan.mixes.filter((mix) => mix.id !== id) })
   }
 

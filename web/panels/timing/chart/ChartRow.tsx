@@ -10,7 +10,9 @@ type Props = { times: FoilTimes; row: number; foil: RowFoil; scale: ChartScale }
 
 /** One foil: on to off in the hatch of its mix, or a strip for each of two, when it may be ready, and the minute it never passes. */
 export function ChartRow({ times, row, foil, scale: { at, span } }: Props) {
-  const { onAtMin, offAtMin, readyAtMin, limitAtMin } = times
+  const { onAtMin, offAtMin, readyAtMin, limitAtMin, rootsOnAtMin } = times
+  // What is on the roots comes first of two, and may go on later.
+  const startOf = (strip: number) => (strip === 0 ? (rootsOnAtMin ?? onAtMin) : onAtMin)
   const top = headHeight + row * rowHeight
   const middle = top + rowHeight / 2
   const readyTo = Math.min(readyAtMin.high, limitAtMin)
@@ -29,8 +31,9 @@ export function ChartRow({ times, row, foil, scale: { at, span } }: Props) {
         {foil.mixes.map((mix, strip) => (
           <rect
             key={mix}
+            x={span(startOf(strip) - onAtMin)}
             y={strip * stripHeight}
-            width={span(offAtMin - onAtMin)}
+            width={span(offAtMin - startOf(strip))}
             height={stripHeight}
             fill={hatchFill(mix)}
             stroke={mixColors[mix % mixColors.length]}

@@ -4,6 +4,7 @@ import type {
 } from "../../en/cautions/clientCautions"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 /** What was found of the client, the hair and the tests. */
 export const clientCautions: typeof english = (t) => ({
@@ -73,8 +74,8 @@ export const clientCautions: typeof english = (t) => ({
     "Chemisch behandeltes Haar und keine Probesträhne eingetragen. Zuerst eine Strähne mit dieser Mischung testen.",
   overlap:
     "Ein Teil des Haars ist schon blondiert. Nicht überlappen, außer die Herstellerangaben erlauben es; Spitzen schützen; nach 5 Minuten kontrollieren.",
-  "coated-twice": ({ foils, fromMm, toMm }) =>
-    `${t.count(foils.length, { one: "Folie", other: "Folien" })} ${t.and(foils.map(String))} ${t.count(foils.length, { one: "käme", other: "kämen" })} auf schon blondiertes Haar, ${t.whole(fromMm)} bis ${t.mm(toMm)} von der Kopfhaut. Nur den Nachwuchs einstreichen oder auslassen.`,
+  "coated-twice": ({ foils, piece, fromMm, toMm }) =>
+    `${pieces(t).names(foils, piece)} ${t.count(foils.length, { one: "käme", other: "kämen" })} auf schon blondiertes Haar, ${t.whole(fromMm)} bis ${t.mm(toMm)} von der Kopfhaut. Nur den Nachwuchs einstreichen oder auslassen.`,
   porous:
     "Poröses Haar hellt schnell auf und nimmt Toner schnell an. Erste Kontrolle nach 5 Minuten; zuletzt tönen.",
 })

@@ -22,6 +22,7 @@ export const calls: typeof english = (t) => {
     freshBowl: "antippen, wenn eine frische Schale gemischt ist",
     carryOn: (foils, piece) => `Weiter einwirken, ${who(foils, piece)}`,
     off: (foil) => `Ab: ${foil}`,
+    rootsOn: (foil: number) => `Ansatz ${t.whole(foil)} ist drauf`,
     checkOne: "Eine kontrollieren",
     rinse: "Ausgespült",
 
@@ -51,6 +52,12 @@ export const calls: typeof english = (t) => {
         foils.length === 1
           ? `${who(foils, piece)}: jetzt abnehmen, ${t.clock(byMs)} über der Höchstzeit`
           : `${who(foils, piece)}: jetzt abnehmen, bis zu ${t.clock(byMs)} über der Höchstzeit`,
+      "roots-ahead": ({ foils, piece, mix, inMs }) =>
+        `${who(foils, piece)}: Ansatz in ${t.clock(inMs)}, Mischung ${mix}`,
+      "roots-now": ({ foils, piece, mix, byMs }) =>
+        byMs < 60_000
+          ? `${who(foils, piece)}: Ansatz auftragen, Mischung ${mix}`
+          : `${who(foils, piece)}: Ansatz auftragen, Mischung ${mix}, ${t.clock(byMs)} zu spät`,
       "check-ahead": ({ foils, piece, inMs }) => `${who(foils, piece)}: Kontrolle in ${t.clock(inMs)}`,
       "check-now": ({ foils, piece }) => `${who(foils, piece)}: jetzt kontrollieren`,
       "check-late": ({ foils, piece, byMs }) =>
@@ -73,6 +80,8 @@ export const calls: typeof english = (t) => {
       "toner-limit": ({ zone }) => `${toners[zone]}: jetzt ausspülen.`,
       "limit-ahead": ({ foils, piece }) => `${who(foils, piece)}: bald Höchstzeit.`,
       "limit-past": ({ foils, piece }) => `${who(foils, piece)}: jetzt abnehmen, Höchstzeit überschritten.`,
+      "roots-ahead": ({ foils, piece, mix }) => `${who(foils, piece)}: bald der Ansatz, Mischung ${mix}.`,
+      "roots-now": ({ foils, piece, mix }) => `${who(foils, piece)}: Ansatz auftragen, Mischung ${mix}.`,
       "check-ahead": ({ foils, piece }) => `${who(foils, piece)}: bald kontrollieren.`,
       "check-now": ({ foils, piece }) => `${who(foils, piece)}: jetzt kontrollieren.`,
       "check-late": ({ foils, piece }) => `${who(foils, piece)}: jetzt kontrollieren.`,

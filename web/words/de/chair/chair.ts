@@ -72,6 +72,10 @@ export const chair: typeof english = (t) => ({
       `${pieces(t).names([foil], piece)} ist seit Minute ${t.number(atMin, 1)} ab.`,
     "on-since": ({ foil, atMin, piece }) =>
       `${pieces(t).names([foil], piece)} liegt seit Minute ${t.number(atMin, 1)}; ihre Zeit läuft von da an.`,
+    "no-later-roots": ({ foil, piece }) =>
+      `${pieces(t).names([foil], piece)} hat keinen Ansatz, der später kommt.`,
+    "roots-on-since": ({ foil, atMin, piece }) =>
+      `${pieces(t).names([foil], piece)}: Ansatz seit Minute ${t.number(atMin, 1)}; seine Zeit läuft von da an.`,
     "never-on": ({ foil, piece }) =>
       `${pieces(t).names([foil], piece)} wurde nie als gelegt angetippt, also kann sie nicht ab. Sie wählen und zuerst „${buttons.wentOnEarlier}“ antippen.`,
     "heat-never-on": `„${buttons.heatOn}“ wurde nie angetippt, also kann die Wärme nicht aus.`,

@@ -47,7 +47,7 @@ export const emergencies: typeof english = (t) => ({
       stay: "Beim Gast bleiben. Bei diesem Gast nie wieder Blondierung.",
     },
     burning: {
-      "foils-off": "Die Folien dort jetzt abnehmen. Nicht auf die Kontrolle warten.",
+      "foils-off": "Was dort liegt, jetzt abnehmen. Nicht auf die Kontrolle warten.",
       rinse:
         "Mit viel kühlem fließendem Wasser mindestens 20 Minuten spülen. Das Wasser von den Augen fernhalten.",
       "no-ice": "Kein Eis, keine Creme.",

@@ -45,6 +45,9 @@ export const floor: typeof english = (t) => ({
   offIn: (ms) => `Abnahme geplant in ${t.clock(ms)}`,
   offOver: (ms) => `Abnahme geplant vor ${t.clock(ms)}`,
   offStop: "jetzt abnehmen",
+  rootsToCome: "Ansatz folgt",
+  rootsOn: "Ansatz ist drauf",
+  rootsWentOnEarlier: "Ansatz kam schon früher",
   offNow: (limitMin) => `max. ${t.whole(limitMin)}: jetzt abnehmen`,
   countedFromEarliest: "ab frühestens gezählt",
 

@@ -157,7 +157,11 @@ export const common: typeof english = (t) => {
     mix: (letter) => `Mischung ${letter}`,
     coats: (coats) => {
       const [first, second = null] = coats.map((each) => coat(each))
-      return second === null ? first : `${first}, dann ${second}`
+      const afterMin = coats.at(-1)?.afterMin
+      if (second === null) return first
+      return afterMin === undefined
+        ? `${first}, dann ${second}`
+        : `${first}; ${t.minutes(afterMin)} später ${second}`
     },
     twoStrips: "Balken in zwei Streifen: oben die Mischung am Ansatz, unten die auf den Spitzen.",
     workingName,

@@ -48,6 +48,7 @@ export const done: typeof english = (t, names) => {
     "set-roots-mix": "Mischung am Ansatz ändern",
     "set-roots-end": "Ende des Ansatzes ändern",
     "set-roots-order": "Reihenfolge der Mischungen ändern",
+    "set-roots-after": "Zeitpunkt des Ansatzes ändern",
     "use-mix": ({ mix }) => `Mischung ${mix} verwenden`,
     "set-behind": "Hinter die Haarlinie verschieben",
     "set-along": "An der Haarlinie verschieben",

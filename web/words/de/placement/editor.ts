@@ -95,6 +95,9 @@ export const editor: typeof english = (t, { kinds, place, onSide, sides }) => {
       to: "Ansatz endet, ab Kopfhaut",
       first: "Kommt zuerst",
       firsts: { ends: "Spitzen", roots: "Ansatz" },
+      after: "Ansatz später um",
+      afterNote:
+        "0: beides in einem Gang. Sonst wird für den Ansatz noch einmal geöffnet; er hat seine eigene Zeit und wird eigens angetippt.",
     },
 
     typing: {

@@ -73,6 +73,8 @@ export const fieldFaults: typeof englishFields = (t) => ({
     `erwartet ein Beginn vor dem Ende des Produkts, gefunden ${t.mm(startMm)} von der Kopfhaut bei ${t.cm(lengthCm)} Haarlänge: näher beginnen oder mehr von der Strähne bestreichen`,
   "no-roots": ({ startMm, toMm }) =>
     `erwartet mehr als die ${t.mm(startMm)}, bei denen das Produkt beginnt, gefunden ${t.mm(toMm)}: den Ansatz weiter unten enden lassen oder alles mit einer Mischung bestreichen`,
+  "roots-first-later": ({ afterMin }) =>
+    `erwartet 0 oder die Spitzen zuerst, gefunden ${t.minutes(afterMin)} nach den Spitzen bei Ansatz zuerst: die Spitzen zuerst auftragen oder 0 Minuten eintragen`,
   "no-ends": ({ toMm, lengthCm }) =>
     `erwartet ein Ende vor dem Ende des bestrichenen Haars, gefunden ${t.mm(toMm)} von der Kopfhaut bei ${t.cm(lengthCm)} Haarlänge: den Ansatz früher enden lassen oder alles mit einer Mischung bestreichen`,
   "one-mix-twice": ({ mix }) =>

@@ -10,6 +10,7 @@ export const fieldNames: typeof english.fieldNames = {
   rootDistanceMm: "Abstand vom Ansatz",
   roots: "Mischung am Ansatz",
   toMm: "Ende des Ansatzes",
+  afterMin: "Minuten bis zum Ansatz",
   strand: "bestrichener Teil der Strähne",
   faces: "bestrichene Seiten",
   widthMm: "Breite",

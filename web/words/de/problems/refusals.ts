@@ -3,6 +3,7 @@ import type { SectionNameCode } from "../../../core/document/sectionNameCode"
 import type { refusals as english } from "../../en/problems/refusals"
 import { type Sentences, say } from "../../say"
 import { inDative } from "../common/declined"
+import { pieces } from "../common/pieces"
 import { working } from "../placement/working"
 import { hairlineFaults } from "./faults"
 
@@ -78,14 +79,14 @@ export const refusals: typeof english = (t, problem, names) => {
     "no-room-for-start": ({ start }) => `Dieser Kopf hat keinen Platz für „${starts[start].name}“.`,
     "start-is-there": ({ start }) => `„${starts[start].name}“ ist schon auf dem Kopf.`,
 
-    "no-new-growth": ({ foil }) =>
-      `Folie ${foil} hat keinen Nachwuchs, der sich ohne Berührung mit aufgehelltem Haar bestreichen lässt.`,
-    "mix-in-use": ({ mix, foils }) =>
+    "no-new-growth": ({ foil, piece }) =>
+      `${pieces(t).names([foil], piece)} hat keinen Nachwuchs, der sich ohne Berührung mit aufgehelltem Haar bestreichen lässt.`,
+    "mix-in-use": ({ mix, foils, piece }) =>
       t.count(foils.length, {
-        one: `Mischung ${mix} wird von Folie ${t.and(foils.map(t.whole))} genutzt. Ihr zuerst eine andere Mischung geben.`,
-        other: `Mischung ${mix} wird von den Folien ${t.and(foils.map(t.whole))} genutzt. Ihnen zuerst eine andere Mischung geben.`,
+        one: `Mischung ${mix} wird von ${pieces(t).names(foils, piece)} genutzt. Ihr zuerst eine andere Mischung geben.`,
+        other: `Mischung ${mix} wird von den ${pieces(t).names(foils, piece)} genutzt. Ihnen zuerst eine andere Mischung geben.`,
       }),
-    "foil-without-mix": ({ foil }) => `Folie ${t.whole(foil)} gehört zu keiner Mischung.`,
+    "foil-without-mix": ({ foil, piece }) => `${pieces(t).names([foil], piece)} gehört zu keiner Mischung.`,
   }
   return sentences
 }

@@ -1,6 +1,8 @@
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { LiftsFirst } from "../../../core/lift/liftsFirst"
 import type { clashes as english } from "../../en/timing/clashes"
 import { say } from "../../say"
+import { pieces } from "../common/pieces"
 
 type Clashes = ReturnType<typeof english>
 
@@ -8,10 +10,11 @@ type Clashes = ReturnType<typeof english>
 export const clashes: typeof english = (t) => {
   const min = (minutes: number) => t.minutes(minutes, 1)
   const numbers = (foils: readonly number[]) => t.runs(foils, (from, to) => `${from} bis ${to}`)
-  const foils = (list: readonly number[]) =>
-    `${t.count(list.length, { one: "Folie", other: "Folien" })} ${numbers(list)}`
+  const { word, names } = pieces(t)
+  const foils = (list: readonly number[], piece?: Piece) => `${word(list.length, piece)} ${numbers(list)}`
+  const one = (foil: number, piece?: Piece) => names([foil], piece)
   const others = (count: number) =>
-    count === 0 ? "" : t.count(count, { one: " (und # weitere Folie)", other: " (und # weitere Folien)" })
+    count === 0 ? "" : t.count(count, { one: " (und # weitere)", other: " (und # weitere)" })
 
   const orOverride = "Wärme ausschalten oder diesen Stopp schriftlich übergehen."
   const heat: Clashes["heat"] = {
@@ -46,6 +49,8 @@ export const clashes: typeof english = (t) => {
       "foil-pace": ({ foil, minutes }) =>
         `Folie ${foil}: Das Tempo ist ${t.number(minutes)}; Minuten pro Folie über 0 eingeben.`,
       "foil-limit": ({ foil }) => `Folie ${foil}: Die Höchstzeit des Produkts muss über 0 Minuten liegen.`,
+      "roots-after-limit": ({ foil, afterMin, limitMin }) =>
+        `Folie ${foil}: Der Ansatz käme nach ${t.minutes(afterMin)}, wenn die Spitzen bei ihrer Höchstzeit von ${t.minutes(limitMin)} sind. Den Ansatz früher auftragen.`,
       "foil-mix": ({ foil, mix }) => `Folie ${foil}: Es gibt keine Mischung ${mix}.`,
       "foil-ready": ({ foil, mix }) =>
         `Folie ${foil}: Mit Mischung ${mix} ist nicht bekannt, wann sie fertig sein kann.`,
@@ -69,6 +74,8 @@ export const clashes: typeof english = (t) => {
         `Keine Tonhöhen eingegeben, daher typische Zeiten (${t.spread(t.number(low), t.minutes(high))}, eine Annahme). Die Strähne kontrollieren.`,
       "lifts-first": ({ hair, low, high, lookMin }) =>
         `${first[hair]} nach ${t.spread(t.number(low * 100), t.percent(high))} der üblichen Minuten, eine Annahme. Erste Kontrolle ${t.minutes(lookMin)} nach dem Legen.`,
+      "roots-wait": ({ foil, byMin, others }) =>
+        `Ansatz von Folie ${foil}${others > 0 ? ` und ${t.whole(others)} weiteren` : ""}: Die Hände kommen bis zu ${t.minutes(byMin)} später dazu als eingestellt.`,
       "learnt-pace": "Tempo am Stuhl gemessen.",
       "heat-left-out": ({ why }) => `${say(heat, why)} Die Uhr rechnet ohne die Wärme.`,
       "heat-counted": ({ minutes, low, high }) =>
@@ -87,12 +94,12 @@ export const clashes: typeof english = (t) => {
         : t.count(count, { one: "# Konflikt", other: "# Konflikte" }),
     noFix: "Partline hat dafür keine Lösung: den Plan ändern.",
     clashes: {
-      "over-run": ({ foil, overMin, limitMin, others: more }) =>
-        `Folie ${foil} wäre ${min(overMin)} über ihrer Höchstzeit von ${min(limitMin)}, bevor alle fertig sind${others(more)}.`,
-      "under-processed": ({ foil, onMin, needsMin, others: more }) =>
+      "over-run": ({ foil, overMin, limitMin, others: more, piece }) =>
+        `${one(foil, piece)} wäre ${min(overMin)} über ihrer Höchstzeit von ${min(limitMin)}, bevor alle fertig sind${others(more)}.`,
+      "under-processed": ({ foil, onMin, needsMin, others: more, piece }) =>
         needsMin === null
-          ? `Folie ${foil} würde ${min(onMin)} einwirken und wird voraussichtlich nicht fertig${others(more)}.`
-          : `Folie ${foil} würde ${min(onMin)} einwirken und braucht voraussichtlich ${min(needsMin)}${others(more)}.`,
+          ? `${one(foil, piece)} würde ${min(onMin)} einwirken und wird voraussichtlich nicht fertig${others(more)}.`
+          : `${one(foil, piece)} würde ${min(onMin)} einwirken und braucht voraussichtlich ${min(needsMin)}${others(more)}.`,
       "hairline-ahead": ({ waitMin }) =>
         waitMin === null
           ? "Die Haarlinie wäre lange vor dem Hinterkopf fertig und bliebe bis zum gemeinsamen Ausspülen drin."
@@ -104,34 +111,34 @@ export const clashes: typeof english = (t) => {
     },
 
     fixes: {
-      "each-off": "Jede Folie abnehmen, sobald sie fertig ist",
-      reorder: "Folien in anderer Reihenfolge legen, die langsamste zuerst",
-      "weaker-early": ({ count }) =>
+      "each-off": ({ piece }) => `Jede ${word(1, piece)} abnehmen, sobald sie fertig ist`,
+      reorder: ({ piece }) => `${word(2, piece)} in anderer Reihenfolge legen, die langsamste zuerst`,
+      "weaker-early": ({ count, piece }) =>
         t.count(count, {
-          one: "Schwächerer Entwickler für die erste Folie",
-          other: "Schwächerer Entwickler für die ersten # Folien",
+          one: `Schwächerer Entwickler für die erste ${word(1, piece)}`,
+          other: `Schwächerer Entwickler für die ersten # ${word(2, piece)}`,
         }),
-      "order-and-strength": ({ count }) =>
+      "order-and-strength": ({ count, piece }) =>
         t.count(count, {
-          one: "Andere Reihenfolge und schwächerer Entwickler für die erste Folie",
-          other: "Andere Reihenfolge und schwächerer Entwickler für die ersten # Folien",
+          one: `Andere Reihenfolge und schwächerer Entwickler für die erste ${word(1, piece)}`,
+          other: `Andere Reihenfolge und schwächerer Entwickler für die ersten # ${word(2, piece)}`,
         }),
-      "closest-together": "Alle Folien möglichst gleichzeitig ans Ziel bringen",
-      "fresh-bowl": ({ mixes, foils: at }) =>
-        `Frische Schale mischen, Mischung ${t.and(mixes)}, bei ${foils(at)}`,
+      "closest-together": ({ piece }) => `Alle ${word(2, piece)} möglichst gleichzeitig ans Ziel bringen`,
+      "fresh-bowl": ({ mixes, foils: at, piece }) =>
+        `Frische Schale mischen, Mischung ${t.and(mixes)}, bei ${foils(at, piece)}`,
       "second-colourist": "Mit Assistenz arbeiten",
       "no-drying": ({ savesMin }) => `Trocknen weglassen (${min(savesMin)})`,
       "later-end": ({ bookingMin, byMin }) =>
         `${t.minutes(bookingMin)} buchen: Ende ${t.minutes(byMin)} später`,
-      "fewer-foils": ({ foils: list }) =>
+      "fewer-foils": ({ foils: list, piece }) =>
         t.count(list.length, {
-          one: `Folie ${numbers(list)} weglassen`,
-          other: `# Folien weglassen, auf beide Seiten verteilt: ${numbers(list)}`,
+          one: `${word(1, piece)} ${numbers(list)} weglassen`,
+          other: `# ${word(2, piece)} weglassen, auf beide Seiten verteilt: ${numbers(list)}`,
         }),
-      "another-day": ({ foils: list }) =>
+      "another-day": ({ foils: list, piece }) =>
         t.count(list.length, {
-          one: `Folie ${numbers(list)} auf einen anderen Tag legen`,
-          other: `# Folien auf einen anderen Tag legen, auf beide Seiten verteilt: ${numbers(list)}`,
+          one: `${word(1, piece)} ${numbers(list)} auf einen anderen Tag legen`,
+          other: `# ${word(2, piece)} auf einen anderen Tag legen, auf beide Seiten verteilt: ${numbers(list)}`,
         }),
     },
 
@@ -142,8 +149,8 @@ export const clashes: typeof english = (t) => {
       failed: "Die Suche nach Lösungen ist nicht gestartet.",
       again: "Erneut suchen",
     },
-    closest: ({ nowMin, thenMin }) =>
-      `Die Folien werden voraussichtlich über ${t.minutes(nowMin)} verteilt fertig; in anderer Reihenfolge oder mit schwächerem Entwickler zuerst über ${t.minutes(thenMin)}.`,
+    closest: ({ nowMin, thenMin }, piece) =>
+      `Die ${word(2, piece)} werden voraussichtlich über ${t.minutes(nowMin)} verteilt fertig; in anderer Reihenfolge oder mit schwächerem Entwickler zuerst über ${t.minutes(thenMin)}.`,
 
     setAside: {
       foils,

@@ -2,6 +2,7 @@ import type { AlertTestFault } from "../../../core/cautions/rules/alertTest"
 import type { ClientCode } from "../../../core/cautions/rules/cautionCode"
 import { type Sentences, say } from "../../say"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 /** What was found of the client, the hair and the tests. */
 export const clientCautions = (t: Tools) =>
@@ -66,8 +67,8 @@ export const clientCautions = (t: Tools) =>
       "Chemically treated hair and no strand test recorded. Test a strand with this mix first.",
     overlap:
       "Some hair is already lightened. Do not overlap unless the directions allow it; protect the ends; check at 5 minutes.",
-    "coated-twice": ({ foils, fromMm, toMm }) =>
-      `${t.count(foils.length, { one: "Foil", other: "Foils" })} ${t.and(foils.map(String))} would coat hair that was lightened before, from ${t.whole(fromMm)} to ${t.mm(toMm)} off the scalp. Coat the new growth alone, or skip.`,
+    "coated-twice": ({ foils, piece, fromMm, toMm }) =>
+      `${t.capital(pieces(t).names(foils, piece))} would coat hair that was lightened before, from ${t.whole(fromMm)} to ${t.mm(toMm)} off the scalp. Coat the new growth alone, or skip.`,
     porous: "Porous hair lifts and tones fast. First check at 5 minutes; tone it last.",
   }) satisfies Sentences<ClientCode>
 

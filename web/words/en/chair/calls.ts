@@ -23,6 +23,7 @@ export const calls = (t: Tools) => {
     carryOn: (foils: readonly number[], piece?: Piece) =>
       `Carry on, ${foilsWords(t, foils, piece).toLocaleLowerCase(t.locale)}`,
     off: (foil: number) => `Off ${foil}`,
+    rootsOn: (foil: number) => `Roots of ${t.whole(foil)} are on`,
     checkOne: "Check one",
     rinse: "Rinsed off",
 
@@ -48,6 +49,12 @@ export const calls = (t: Tools) => {
         foils.length === 1
           ? `${who(foils, piece)}: off now, ${t.clock(byMs)} past max time`
           : `${who(foils, piece)}: off now, up to ${t.clock(byMs)} past max time`,
+      "roots-ahead": ({ foils, piece, mix, inMs }) =>
+        `${who(foils, piece)}: roots in ${t.clock(inMs)}, mix ${mix}`,
+      "roots-now": ({ foils, piece, mix, byMs }) =>
+        byMs < 60_000
+          ? `${who(foils, piece)}: roots on, mix ${mix}`
+          : `${who(foils, piece)}: roots on, mix ${mix}, ${t.clock(byMs)} late`,
       "check-ahead": ({ foils, piece, inMs }) => `${who(foils, piece)}: check in ${t.clock(inMs)}`,
       "check-now": ({ foils, piece }) => `${who(foils, piece)}: check now`,
       "check-late": ({ foils, piece, byMs }) => `${who(foils, piece)}: check now, ${t.clock(byMs)} late`,
@@ -68,6 +75,8 @@ export const calls = (t: Tools) => {
       "toner-limit": ({ zone }) => `${toners[zone]}: rinse now.`,
       "limit-ahead": ({ foils, piece }) => `${who(foils, piece)}: max time soon.`,
       "limit-past": ({ foils, piece }) => `${who(foils, piece)}: off now, past max time.`,
+      "roots-ahead": ({ foils, piece, mix }) => `${who(foils, piece)}: roots soon, mix ${mix}.`,
+      "roots-now": ({ foils, piece, mix }) => `${who(foils, piece)}: roots on, mix ${mix}.`,
       "check-ahead": ({ foils, piece }) => `${who(foils, piece)}: check soon.`,
       "check-now": ({ foils, piece }) => `${who(foils, piece)}: check now.`,
       "check-late": ({ foils, piece }) => `${who(foils, piece)}: check now.`,

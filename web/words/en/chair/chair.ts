@@ -81,6 +81,10 @@ export const chair = (t: Tools) => ({
       `${t.capital(pieces(t).names([foil], piece))} has been off since minute ${t.number(atMin, 1)}.`,
     "on-since": ({ foil, atMin, piece }) =>
       `${t.capital(pieces(t).names([foil], piece))} has been on since minute ${t.number(atMin, 1)}; its time runs from there.`,
+    "no-later-roots": ({ foil, piece }) =>
+      `${t.capital(pieces(t).names([foil], piece))} has no roots that go on later.`,
+    "roots-on-since": ({ foil, atMin, piece }) =>
+      `${t.capital(pieces(t).names([foil], piece))}: roots on since minute ${t.number(atMin, 1)}; their time runs from there.`,
     "never-on": ({ foil, piece }) =>
       `${t.capital(pieces(t).names([foil], piece))} was never tapped on, so it cannot come off. Choose it and tap “${buttons.wentOnEarlier}” first.`,
     "heat-never-on": `“${buttons.heatOn}” was never tapped, so the heat cannot be taken away.`,

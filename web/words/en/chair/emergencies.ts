@@ -54,7 +54,7 @@ export const emergencies = (t: Tools) => ({
       stay: "Stay with the client. No lightener again for this client.",
     },
     burning: {
-      "foils-off": "Take off the foils there now. Do not wait for the check.",
+      "foils-off": "Take off what lies there now. Do not wait for the check.",
       rinse:
         "Rinse with plenty of cool running water for at least 20 minutes. Keep the water out of the eyes.",
       "no-ice": "No ice, no cream.",

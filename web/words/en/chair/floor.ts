@@ -43,6 +43,9 @@ export const floor = (t: Tools) => ({
   offIn: (ms: number) => `planned off in ${t.clock(ms)}`,
   offOver: (ms: number) => `planned off ${t.clock(ms)} ago`,
   offStop: "off now",
+  rootsToCome: "roots to come",
+  rootsOn: "Roots are on",
+  rootsWentOnEarlier: "Roots went on earlier",
   offNow: (limitMin: number) => `max ${t.whole(limitMin)}: off now`,
   countedFromEarliest: "counted from earliest",
 

@@ -188,7 +188,11 @@ export const common = (t: Tools) => {
     /** What is on a strand, in the order it goes on; one mix by its letter. */
     coats: (coats: readonly CoatCode[]) => {
       const [first, second = null] = coats.map((each) => coat(each))
-      return second === null ? first : `${first}, then ${second}`
+      const afterMin = coats.at(-1)?.afterMin
+      if (second === null) return first
+      return afterMin === undefined
+        ? `${first}, then ${second}`
+        : `${first}; ${t.minutes(afterMin)} later ${second}`
     },
     /** How two mixes along a strand stand on a clock. */
     twoStrips: "A bar in two strips: the mix on the roots above, that on the ends below.",

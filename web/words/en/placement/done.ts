@@ -61,6 +61,7 @@ export const done = (t: Tools, names: CommonWords) => {
     "set-roots-mix": "Change the mix on the roots",
     "set-roots-end": "Change where the roots end",
     "set-roots-order": "Change which mix goes on first",
+    "set-roots-after": "Change when the roots go on",
     "use-mix": ({ mix }: { mix: string }) => `Use mix ${mix}`,
     "set-behind": "Move behind the hairline",
     "set-along": "Move along the hairline",

@@ -116,6 +116,9 @@ export const editor = (t: Tools, names: CommonWords) => {
       to: "Roots end, from the scalp",
       first: "Goes on first",
       firsts: { ends: "Ends", roots: "Roots" },
+      after: "Roots go on later by",
+      afterNote:
+        "0: both in one visit. Else the foil is opened again for the roots, which are timed and tapped by themselves.",
     },
 
     typing: {

@@ -44,6 +44,8 @@ export const fieldFaults = (t: Tools, faults = t.spelled(hairlineFaults)): Sente
     `expected a start before the product ends, found ${t.mm(startMm)} from the scalp on hair of ${t.told.cm(lengthCm)}: start nearer, or coat more of the strand`,
   "no-roots": ({ startMm, toMm }) =>
     `expected more than the ${t.mm(startMm)} where product starts, found ${t.mm(toMm)}: let the roots end farther down, or coat all of it in one mix`,
+  "roots-first-later": ({ afterMin }) =>
+    `expected 0, or the ends first: found ${t.minutes(afterMin)} after the ends with the roots first. Let the ends go on first, or put 0 minutes`,
   "no-ends": ({ toMm, lengthCm }) =>
     `expected an end before the coated hair ends, found ${t.mm(toMm)} from the scalp on hair of ${t.told.cm(lengthCm)}: let the roots end nearer, or coat all of it in one mix`,
   "one-mix-twice": ({ mix }) =>

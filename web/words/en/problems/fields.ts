@@ -11,6 +11,7 @@ export const fieldNames: Readonly<Record<string, string>> = {
   rootDistanceMm: "distance from the root",
   roots: "mix on the roots",
   toMm: "where the roots end",
+  afterMin: "minutes until the roots go on",
   strand: "part of the strand coated",
   faces: "sides coated",
   widthMm: "width",

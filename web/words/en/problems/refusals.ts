@@ -4,6 +4,7 @@ import type { Problem } from "../../../core/fields/problem"
 import { type Sentences, say } from "../../say"
 import type { Tools } from "../../tools"
 import type { CommonWords } from "../common/common"
+import { pieces } from "../common/pieces"
 import { working } from "../placement/working"
 import { hairlineFaults } from "./faults"
 
@@ -80,14 +81,15 @@ export function refusals(
     "no-room-for-start": ({ start }) => `This head has no room for “${starts[start].name}”.`,
     "start-is-there": ({ start }) => `“${starts[start].name}” is on the head already.`,
 
-    "no-new-growth": ({ foil }) =>
-      `Foil ${foil} has no new growth that can be coated without touching lightened hair.`,
-    "mix-in-use": ({ mix, foils }) =>
+    "no-new-growth": ({ foil, piece }) =>
+      `${t.capital(pieces(t).names([foil], piece))} has no new growth that can be coated without touching lightened hair.`,
+    "mix-in-use": ({ mix, foils, piece }) =>
       t.count(foils.length, {
-        one: `Mix ${mix} is used by foil ${t.and(foils.map(t.whole))}. Give it another mix first.`,
-        other: `Mix ${mix} is used by foils ${t.and(foils.map(t.whole))}. Give them another mix first.`,
+        one: `Mix ${mix} is used by ${pieces(t).names(foils, piece)}. Give it another mix first.`,
+        other: `Mix ${mix} is used by ${pieces(t).names(foils, piece)}. Give them another mix first.`,
       }),
-    "foil-without-mix": ({ foil }) => `Foil ${t.whole(foil)} is in none of the mixes.`,
+    "foil-without-mix": ({ foil, piece }) =>
+      `${t.capital(pieces(t).names([foil], piece))} is in none of the mixes.`,
   }
   return sentences
 }

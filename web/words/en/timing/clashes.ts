@@ -1,20 +1,24 @@
 import type { FixCode } from "../../../core/fixes/fix"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { LiftsFirst } from "../../../core/lift/liftsFirst"
 import type { GoalRefusal } from "../../../core/lift/scheduleReady"
 import type { ConflictCode } from "../../../core/schedule/conflicts"
 import type { HeatRefusal } from "../../../core/schedule/heatRefusal"
 import type { TimingAssumption, TimingProblem } from "../../../core/schedule/timedPlan"
+import type { OfPieces } from "../../pieceWords"
 import { type Sentences, say } from "../../say"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 /** What the clock finds: why there is none, what was assumed, what clashes, and what mends it. */
 export const clashes = (t: Tools) => {
   const min = (minutes: number) => t.minutes(minutes, 1)
   const numbers = (foils: readonly number[]) => t.runs(foils, (from, to) => `${from} to ${to}`)
-  const foils = (list: readonly number[]) =>
-    `${t.count(list.length, { one: "foil", other: "foils" })} ${numbers(list)}`
+  const { word, names } = pieces(t)
+  const foils = (list: readonly number[], piece?: Piece) => `${word(list.length, piece)} ${numbers(list)}`
+  const one = (foil: number, piece?: Piece) => t.capital(names([foil], piece))
   const others = (count: number) =>
-    count === 0 ? "" : t.count(count, { one: " (and # more foil)", other: " (and # more foils)" })
+    count === 0 ? "" : t.count(count, { one: " (and # more)", other: " (and # more)" })
 
   const goals = {
     "from-off-scale": ({ level, darkest, lightest }) =>
@@ -57,6 +61,8 @@ export const clashes = (t: Tools) => {
       "foil-pace": ({ foil, minutes }) =>
         `Foil ${foil}: the pace is ${t.number(minutes)}; enter minutes per foil above 0.`,
       "foil-limit": ({ foil }) => `Foil ${foil}: the product’s max time must be above 0 minutes.`,
+      "roots-after-limit": ({ foil, afterMin, limitMin }) =>
+        `Foil ${foil}: the roots would go on after ${t.minutes(afterMin)}, when the ends are at their max time of ${t.minutes(limitMin)}. Let them go on sooner.`,
       "foil-mix": ({ foil, mix }) => `Foil ${foil}: there is no mix ${mix}.`,
       "foil-ready": ({ foil, mix }) => `Foil ${foil}: with mix ${mix} it is not known when it may be ready.`,
       "no-bowl": ({ foil, mix }) => `Foil ${foil}: no bowl of mix ${mix} serves it.`,
@@ -75,6 +81,8 @@ export const clashes = (t: Tools) => {
         `No levels entered, so times are typical ones (${t.spread(t.number(low), t.minutes(high))}, an assumption). Check the strand.`,
       "lifts-first": ({ hair, low, high, lookMin }) =>
         `${first[hair]} in ${t.spread(t.number(low * 100), t.percent(high))} of the usual minutes, an assumption. First check ${t.minutes(lookMin)} on.`,
+      "roots-wait": ({ foil, byMin, others }) =>
+        `Roots of foil ${foil}${others > 0 ? ` and ${t.whole(others)} more` : ""}: hands come to them up to ${t.minutes(byMin)} later than set.`,
       "learnt-pace": "Pace measured at the chair.",
       "heat-left-out": ({ why }) => `${say(heat, why)} It is left out of the clock.`,
       "heat-counted": ({ minutes, low, high }) =>
@@ -90,12 +98,12 @@ export const clashes = (t: Tools) => {
       count === 0 ? "No clashes in the schedule" : t.count(count, { one: "# clash", other: "# clashes" }),
     noFix: "Partline has no fix for this: change the plan.",
     clashes: {
-      "over-run": ({ foil, overMin, limitMin, others: more }) =>
-        `Foil ${foil} would go ${min(overMin)} over its maximum of ${min(limitMin)} before all are ready${others(more)}.`,
-      "under-processed": ({ foil, onMin, needsMin, others: more }) =>
+      "over-run": ({ foil, overMin, limitMin, others: more, piece }) =>
+        `${one(foil, piece)} would go ${min(overMin)} over its maximum of ${min(limitMin)} before all are ready${others(more)}.`,
+      "under-processed": ({ foil, onMin, needsMin, others: more, piece }) =>
         needsMin === null
-          ? `Foil ${foil} would be on for ${min(onMin)} and is not expected to be ready${others(more)}.`
-          : `Foil ${foil} would be on for ${min(onMin)} and is expected to need ${min(needsMin)}${others(more)}.`,
+          ? `${one(foil, piece)} would be on for ${min(onMin)} and is not expected to be ready${others(more)}.`
+          : `${one(foil, piece)} would be on for ${min(onMin)} and is expected to need ${min(needsMin)}${others(more)}.`,
       "hairline-ahead": ({ waitMin }) =>
         waitMin === null
           ? "The hairline would be ready long before the back, and stay on until the common rinse."
@@ -104,38 +112,39 @@ export const clashes = (t: Tools) => {
         `A bowl of mix ${mix} would still be in use ${min(agedMin)} after mixing; its pot life is ${min(potLifeMin)}.`,
       booking: ({ chairMin: { low, mid, high }, bookingMin }) =>
         `Estimated ${t.minutes(mid)} (${t.spread(t.whole(low), t.whole(high))}); ${t.minutes(bookingMin)} are booked.`,
-    } satisfies Sentences<ConflictCode>,
+    } satisfies Sentences<OfPieces<ConflictCode>>,
 
     /** On a button; undo calls the change the same. */
     fixes: {
-      "each-off": "Take each foil off when it is ready",
-      reorder: "Place the foils in another order, slowest first",
-      "weaker-early": ({ count }) =>
+      "each-off": ({ piece }) => `Take each ${word(1, piece)} off when it is ready`,
+      reorder: ({ piece }) => `Place the ${word(2, piece)} in another order, slowest first`,
+      "weaker-early": ({ count, piece }) =>
         t.count(count, {
-          one: "Weaker developer for the first foil",
-          other: "Weaker developer for the first # foils",
+          one: `Weaker developer for the first ${word(1, piece)}`,
+          other: `Weaker developer for the first # ${word(2, piece)}`,
         }),
-      "order-and-strength": ({ count }) =>
+      "order-and-strength": ({ count, piece }) =>
         t.count(count, {
-          one: "Another order, and weaker developer for the first foil",
-          other: "Another order, and weaker developer for the first # foils",
+          one: `Another order, and weaker developer for the first ${word(1, piece)}`,
+          other: `Another order, and weaker developer for the first # ${word(2, piece)}`,
         }),
-      "closest-together": "Bring all foils to the target closest together",
-      "fresh-bowl": ({ mixes, foils: at }) => `Mix a fresh bowl of ${t.and(mixes)} at ${foils(at)}`,
+      "closest-together": ({ piece }) => `Bring all ${word(2, piece)} to the target closest together`,
+      "fresh-bowl": ({ mixes, foils: at, piece }) =>
+        `Mix a fresh bowl of ${t.and(mixes)} at ${foils(at, piece)}`,
       "second-colourist": "Work with an assistant",
       "no-drying": ({ savesMin }) => `Leave out the drying (${min(savesMin)})`,
       "later-end": ({ bookingMin, byMin }) => `Book ${t.minutes(bookingMin)}: end ${t.minutes(byMin)} later`,
-      "fewer-foils": ({ foils: list }) =>
+      "fewer-foils": ({ foils: list, piece }) =>
         t.count(list.length, {
-          one: `Leave out foil ${numbers(list)}`,
-          other: `Leave out # foils, spread over both sides: ${numbers(list)}`,
+          one: `Leave out ${word(1, piece)} ${numbers(list)}`,
+          other: `Leave out # ${word(2, piece)}, spread over both sides: ${numbers(list)}`,
         }),
-      "another-day": ({ foils: list }) =>
+      "another-day": ({ foils: list, piece }) =>
         t.count(list.length, {
-          one: `Keep foil ${numbers(list)} for another day`,
-          other: `Keep # foils for another day, spread over both sides: ${numbers(list)}`,
+          one: `Keep ${word(1, piece)} ${numbers(list)} for another day`,
+          other: `Keep # ${word(2, piece)} for another day, spread over both sides: ${numbers(list)}`,
         }),
-    } satisfies Sentences<FixCode>,
+    } satisfies Sentences<OfPieces<FixCode>>,
 
     search: {
       working: "Working out fixes",
@@ -144,8 +153,8 @@ export const clashes = (t: Tools) => {
       failed: "The search for fixes did not start.",
       again: "Search again",
     },
-    closest: ({ nowMin, thenMin }: { nowMin: number; thenMin: number }) =>
-      `The foils are expected to be ready over ${t.minutes(nowMin)}; in another order, or with weaker developer first, over ${t.minutes(thenMin)}.`,
+    closest: ({ nowMin, thenMin }: { nowMin: number; thenMin: number }, piece?: Piece) =>
+      `The ${word(2, piece)} are expected to be ready over ${t.minutes(nowMin)}; in another order, or with weaker developer first, over ${t.minutes(thenMin)}.`,
 
     setAside: {
       foils,

@@ -2,6 +2,7 @@ import type { AlertTestFault } from "../../../core/cautions/rules/alertTest"
 import type { ClientCode } from "../../../core/cautions/rules/cautionCode"
 import { type Sentences, say } from "../../say"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 /** What was found of the client, the hair and the tests. */
 export const clientCautions = (t: Tools) =>
@@ -73,8 +74,8 @@ export const clientCautions = (t: Tools) =>
       "Cabello tratado químicamente y sin prueba de mechón anotada. Pruebe antes un mechón con esta mezcla.",
     overlap:
       "Parte del cabello ya está decolorado. No solape, salvo que lo permitan las instrucciones; proteja las puntas; revise a los 5 minutos.",
-    "coated-twice": ({ foils, fromMm, toMm }) =>
-      `${t.count(foils.length, { one: "El papel", other: "Los papeles" })} ${t.and(foils.map(String))} ${t.count(foils.length, { one: "cubriría", other: "cubrirían" })} cabello ya decolorado, de ${t.whole(fromMm)} a ${t.mm(toMm)} del cuero cabelludo. Cubra solo el crecimiento nuevo, o sáltelo.`,
+    "coated-twice": ({ foils, piece, fromMm, toMm }) =>
+      `${t.count(foils.length, { one: "El", other: "Los" })} ${pieces(t).names(foils, piece)} ${t.count(foils.length, { one: "cubriría", other: "cubrirían" })} cabello ya decolorado, de ${t.whole(fromMm)} a ${t.mm(toMm)} del cuero cabelludo. Cubra solo el crecimiento nuevo, o sáltelo.`,
     porous:
       "El cabello poroso aclara y toma el tono rápido. Primera revisión a los 5 minutos; matícelo al final.",
   }) satisfies Sentences<ClientCode>

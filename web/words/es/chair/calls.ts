@@ -23,6 +23,7 @@ export const calls = (t: Tools) => {
     carryOn: (foils: readonly number[], piece?: Piece) =>
       `Seguir, ${foilsWords(t, foils, piece).toLocaleLowerCase(t.locale)}`,
     off: (foil: number) => `Retirar ${foil}`,
+    rootsOn: (foil: number) => `Raíz ${t.whole(foil)} puesta`,
     checkOne: "Revisar uno",
     rinse: "Enjuagado",
 
@@ -51,6 +52,12 @@ export const calls = (t: Tools) => {
         foils.length === 1
           ? `${who(foils, piece)}: retirar ya, ${t.clock(byMs)} pasado el tiempo máx.`
           : `${who(foils, piece)}: retirar ya, hasta ${t.clock(byMs)} pasado el tiempo máx.`,
+      "roots-ahead": ({ foils, piece, mix, inMs }) =>
+        `${who(foils, piece)}: raíz en ${t.clock(inMs)}, mezcla ${mix}`,
+      "roots-now": ({ foils, piece, mix, byMs }) =>
+        byMs < 60_000
+          ? `${who(foils, piece)}: poner la raíz, mezcla ${mix}`
+          : `${who(foils, piece)}: poner la raíz, mezcla ${mix}, ${t.clock(byMs)} de retraso`,
       "check-ahead": ({ foils, piece, inMs }) => `${who(foils, piece)}: revisar en ${t.clock(inMs)}`,
       "check-now": ({ foils, piece }) => `${who(foils, piece)}: revisar ya`,
       "check-late": ({ foils, piece, byMs }) =>
@@ -73,6 +80,8 @@ export const calls = (t: Tools) => {
       "toner-limit": ({ zone }) => `${toners[zone]}: enjuague ya.`,
       "limit-ahead": ({ foils, piece }) => `${who(foils, piece)}: tiempo máximo pronto.`,
       "limit-past": ({ foils, piece }) => `${who(foils, piece)}: retirar ya, pasado el tiempo máximo.`,
+      "roots-ahead": ({ foils, piece, mix }) => `${who(foils, piece)}: pronto la raíz, mezcla ${mix}.`,
+      "roots-now": ({ foils, piece, mix }) => `${who(foils, piece)}: poner la raíz, mezcla ${mix}.`,
       "check-ahead": ({ foils, piece }) => `${who(foils, piece)}: revisar pronto.`,
       "check-now": ({ foils, piece }) => `${who(foils, piece)}: revisar ya.`,
       "check-late": ({ foils, piece }) => `${who(foils, piece)}: revisar ya.`,

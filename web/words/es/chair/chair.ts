@@ -83,6 +83,10 @@ export const chair = (t: Tools) => ({
       `El ${pieces(t).names([foil], piece)} está retirado desde el minuto ${t.number(atMin, 1)}.`,
     "on-since": ({ foil, atMin, piece }) =>
       `El ${pieces(t).names([foil], piece)} está puesto desde el minuto ${t.number(atMin, 1)}; su tiempo corre desde ahí.`,
+    "no-later-roots": ({ foil, piece }) =>
+      `El ${pieces(t).names([foil], piece)} no tiene raíz que vaya más tarde.`,
+    "roots-on-since": ({ foil, atMin, piece }) =>
+      `El ${pieces(t).names([foil], piece)}: raíz puesta desde el minuto ${t.number(atMin, 1)}; su tiempo corre desde ahí.`,
     "never-on": ({ foil, piece }) =>
       `El ${pieces(t).names([foil], piece)} nunca se tocó como puesto, así que no se puede retirar. Elíjalo y toque antes «${buttons.wentOnEarlier}».`,
     "heat-never-on": `Nunca se tocó «${buttons.heatOn}», así que el calor no se puede quitar.`,

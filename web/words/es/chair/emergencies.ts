@@ -54,7 +54,7 @@ export const emergencies = (t: Tools) => ({
       stay: "Quédese con su cliente. Nunca más decolorante para su cliente.",
     },
     burning: {
-      "foils-off": "Retire ya los papeles de ahí. No espere a la revisión.",
+      "foils-off": "Retire ya lo que haya puesto ahí. No espere a la revisión.",
       rinse:
         "Enjuague con abundante agua corriente fresca al menos 20 minutos. Que el agua no entre en los ojos.",
       "no-ice": "Nada de hielo ni crema.",

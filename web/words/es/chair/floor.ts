@@ -48,6 +48,9 @@ export const floor = (t: Tools) => ({
   offIn: (ms: number) => `retirada en ${t.clock(ms)}`,
   offOver: (ms: number) => `retirada hace ${t.clock(ms)}`,
   offStop: "retirar ya",
+  rootsToCome: "falta la raíz",
+  rootsOn: "Raíz puesta",
+  rootsWentOnEarlier: "La raíz se puso antes",
   offNow: (limitMin: number) => `máx. ${t.whole(limitMin)}: retirar ya`,
   countedFromEarliest: "cuenta desde lo más temprano",
 

@@ -188,7 +188,11 @@ export const common = (t: Tools) => {
     /** What is on a strand, in the order it goes on; one mix by its letter. */
     coats: (coats: readonly CoatCode[]) => {
       const [first, second = null] = coats.map((each) => coat(each))
-      return second === null ? first : `${first}, después ${second}`
+      const afterMin = coats.at(-1)?.afterMin
+      if (second === null) return first
+      return afterMin === undefined
+        ? `${first}, después ${second}`
+        : `${first}; ${t.minutes(afterMin)} más tarde ${second}`
     },
     twoStrips: "Barra en dos franjas: arriba la mezcla de la raíz, abajo la de las puntas.",
     workingName,

@@ -60,6 +60,7 @@ export const done = (t: Tools, names: CommonWords) => {
     "set-roots-mix": "Cambiar la mezcla de la raíz",
     "set-roots-end": "Cambiar dónde acaba la raíz",
     "set-roots-order": "Cambiar qué mezcla va primero",
+    "set-roots-after": "Cambiar cuándo va la raíz",
     "use-mix": ({ mix }: { mix: string }) => `Usar la mezcla ${mix}`,
     "set-behind": "Mover detrás del contorno",
     "set-along": "Mover a lo largo del contorno",

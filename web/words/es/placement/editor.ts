@@ -118,6 +118,9 @@ export const editor = (t: Tools, names: CommonWords) => {
       to: "Fin de la raíz, desde el cuero",
       first: "Va primero",
       firsts: { ends: "Puntas", roots: "Raíz" },
+      after: "La raíz va más tarde",
+      afterNote:
+        "0: las dos en una sola vez. Si no, se vuelve a abrir para la raíz, que tiene su propio tiempo y se toca aparte.",
     },
 
     typing: {

@@ -44,6 +44,8 @@ export const fieldFaults = (t: Tools): Sentences<FieldCode> => ({
     `se espera un inicio antes de donde acaba el producto, se encontró a ${t.mm(startMm)} del cuero cabelludo en cabello de ${t.cm(lengthCm)}: empiece más cerca o cubra más mechón`,
   "no-roots": ({ startMm, toMm }) =>
     `se espera más que los ${t.mm(startMm)} donde empieza el producto, se encontró ${t.mm(toMm)}: acabe la raíz más abajo o cubra todo con una sola mezcla`,
+  "roots-first-later": ({ afterMin }) =>
+    `se espera 0 o las puntas primero, se encontró ${t.minutes(afterMin)} después de las puntas con la raíz primero: ponga primero las puntas o 0 minutos`,
   "no-ends": ({ toMm, lengthCm }) =>
     `se espera un final antes de donde acaba el cabello cubierto, se encontró a ${t.mm(toMm)} del cuero cabelludo en cabello de ${t.cm(lengthCm)}: acabe la raíz más cerca o cubra todo con una sola mezcla`,
   "one-mix-twice": ({ mix }) =>

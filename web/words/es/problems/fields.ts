@@ -11,6 +11,7 @@ export const fieldNames: Readonly<Record<string, string>> = {
   rootDistanceMm: "distancia a la raíz",
   roots: "mezcla de la raíz",
   toMm: "final de la raíz",
+  afterMin: "minutos hasta la raíz",
   strand: "parte cubierta del mechón",
   faces: "caras cubiertas",
   widthMm: "ancho",

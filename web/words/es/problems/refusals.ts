@@ -4,6 +4,7 @@ import type { Problem } from "../../../core/fields/problem"
 import { type Sentences, say } from "../../say"
 import type { Tools } from "../../tools"
 import { common, ofSection, theSection } from "../common/common"
+import { pieces } from "../common/pieces"
 import { working } from "../placement/working"
 import { hairlineFaults } from "./faults"
 
@@ -79,14 +80,15 @@ export function refusals(t: Tools, problem: (problem: Problem) => string): Sente
     "no-room-for-start": ({ start }) => `En esta cabeza no hay sitio para «${starts[start].name}».`,
     "start-is-there": ({ start }) => `«${starts[start].name}» ya está en la cabeza.`,
 
-    "no-new-growth": ({ foil }) =>
-      `El papel ${foil} no tiene crecimiento que se pueda cubrir sin tocar cabello aclarado.`,
-    "mix-in-use": ({ mix, foils }) =>
+    "no-new-growth": ({ foil, piece }) =>
+      `El ${pieces(t).names([foil], piece)} no tiene crecimiento que se pueda cubrir sin tocar cabello aclarado.`,
+    "mix-in-use": ({ mix, foils, piece }) =>
       t.count(foils.length, {
-        one: `La mezcla ${mix} la usa el papel ${t.and(foils.map(t.whole))}. Dele antes otra mezcla.`,
-        other: `La mezcla ${mix} la usan los papeles ${t.and(foils.map(t.whole))}. Deles antes otra mezcla.`,
+        one: `La mezcla ${mix} la usa el ${pieces(t).names(foils, piece)}. Dele antes otra mezcla.`,
+        other: `La mezcla ${mix} la usan los ${pieces(t).names(foils, piece)}. Deles antes otra mezcla.`,
       }),
-    "foil-without-mix": ({ foil }) => `El papel ${t.whole(foil)} no está en ninguna de las mezclas.`,
+    "foil-without-mix": ({ foil, piece }) =>
+      `El ${pieces(t).names([foil], piece)} no está en ninguna de las mezclas.`,
   }
   return sentences
 }

@@ -1,20 +1,23 @@
 import type { FixCode } from "../../../core/fixes/fix"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { LiftsFirst } from "../../../core/lift/liftsFirst"
 import type { GoalRefusal } from "../../../core/lift/scheduleReady"
 import type { ConflictCode } from "../../../core/schedule/conflicts"
 import type { HeatRefusal } from "../../../core/schedule/heatRefusal"
 import type { TimingAssumption, TimingProblem } from "../../../core/schedule/timedPlan"
+import type { OfPieces } from "../../pieceWords"
 import { type Sentences, say } from "../../say"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 /** What the clock finds: why there is none, what was assumed, what clashes, and what mends it. */
 export const clashes = (t: Tools) => {
   const min = (minutes: number) => t.minutes(minutes, 1)
   const numbers = (foils: readonly number[]) => t.runs(foils, (from, to) => `${from} a ${to}`)
-  const foils = (list: readonly number[]) =>
-    `${t.count(list.length, { one: "papel", other: "papeles" })} ${numbers(list)}`
+  const { word, names } = pieces(t)
+  const foils = (list: readonly number[], piece?: Piece) => `${word(list.length, piece)} ${numbers(list)}`
   const others = (count: number) =>
-    count === 0 ? "" : t.count(count, { one: " (y # papel más)", other: " (y # papeles más)" })
+    count === 0 ? "" : t.count(count, { one: " (y # más)", other: " (y # más)" })
 
   const goals = {
     "from-off-scale": ({ level, darkest, lightest }) =>
@@ -57,6 +60,8 @@ export const clashes = (t: Tools) => {
       "foil-pace": ({ foil, minutes }) =>
         `Papel ${foil}: el ritmo es ${t.number(minutes)}; introduzca minutos por papel mayores que 0.`,
       "foil-limit": ({ foil }) => `Papel ${foil}: el tiempo máx. del producto debe ser mayor que 0 minutos.`,
+      "roots-after-limit": ({ foil, afterMin, limitMin }) =>
+        `Papel ${foil}: la raíz iría a los ${t.minutes(afterMin)}, cuando las puntas están en su tiempo máx. de ${t.minutes(limitMin)}. Póngala antes.`,
       "foil-mix": ({ foil, mix }) => `Papel ${foil}: no hay mezcla ${mix}.`,
       "foil-ready": ({ foil, mix }) =>
         `Papel ${foil}: con la mezcla ${mix} no se sabe cuándo puede estar listo.`,
@@ -76,6 +81,8 @@ export const clashes = (t: Tools) => {
         `Sin niveles introducidos, los tiempos son los típicos (${t.spread(t.number(low), t.minutes(high))}, una suposición). Revise el mechón.`,
       "lifts-first": ({ hair, low, high, lookMin }) =>
         `${first[hair]} en el ${t.spread(t.number(low * 100), t.percent(high))} de los minutos habituales, una suposición. Primera revisión a los ${t.minutes(lookMin)} de poner el papel.`,
+      "roots-wait": ({ foil, byMin, others }) =>
+        `Raíz del papel ${foil}${others > 0 ? ` y de ${t.whole(others)} más` : ""}: las manos llegan hasta ${t.minutes(byMin)} más tarde de lo fijado.`,
       "learnt-pace": "Ritmo medido en el sillón.",
       "heat-left-out": ({ why }) => `${say(heat, why)} El calor no entra en el reloj.`,
       "heat-counted": ({ minutes, low, high }) =>
@@ -94,12 +101,12 @@ export const clashes = (t: Tools) => {
         : t.count(count, { one: "# conflicto", other: "# conflictos" }),
     noFix: "Partline no tiene solución para esto: cambie el plan.",
     clashes: {
-      "over-run": ({ foil, overMin, limitMin, others: more }) =>
-        `El papel ${foil} pasaría ${min(overMin)} de su máximo de ${min(limitMin)} antes de que todos estén listos${others(more)}.`,
-      "under-processed": ({ foil, onMin, needsMin, others: more }) =>
+      "over-run": ({ foil, overMin, limitMin, others: more, piece }) =>
+        `El ${names([foil], piece)} pasaría ${min(overMin)} de su máximo de ${min(limitMin)} antes de que todos estén listos${others(more)}.`,
+      "under-processed": ({ foil, onMin, needsMin, others: more, piece }) =>
         needsMin === null
-          ? `El papel ${foil} estaría puesto ${min(onMin)} y no se espera que esté listo${others(more)}.`
-          : `El papel ${foil} estaría puesto ${min(onMin)} y se espera que necesite ${min(needsMin)}${others(more)}.`,
+          ? `El ${names([foil], piece)} estaría puesto ${min(onMin)} y no se espera que esté listo${others(more)}.`
+          : `El ${names([foil], piece)} estaría puesto ${min(onMin)} y se espera que necesite ${min(needsMin)}${others(more)}.`,
       "hairline-ahead": ({ waitMin }) =>
         waitMin === null
           ? "El contorno estaría listo mucho antes que la parte trasera y seguiría puesto hasta el enjuague común."
@@ -108,39 +115,41 @@ export const clashes = (t: Tools) => {
         `Un bol de la mezcla ${mix} seguiría en uso ${min(agedMin)} después de mezclarlo; su vida útil es de ${min(potLifeMin)}.`,
       booking: ({ chairMin: { low, mid, high }, bookingMin }) =>
         `Se estiman ${t.minutes(mid)} (${t.spread(t.whole(low), t.whole(high))}); hay ${t.minutes(bookingMin)} reservados.`,
-    } satisfies Sentences<ConflictCode>,
+    } satisfies Sentences<OfPieces<ConflictCode>>,
 
     /** On a button; undo calls the change the same. */
     fixes: {
-      "each-off": "Retirar cada papel cuando esté listo",
-      reorder: "Colocar los papeles en otro orden, primero los más lentos",
-      "weaker-early": ({ count }) =>
+      "each-off": ({ piece }) => `Retirar cada ${word(1, piece)} cuando esté listo`,
+      reorder: ({ piece }) => `Colocar los ${word(2, piece)} en otro orden, primero los más lentos`,
+      "weaker-early": ({ count, piece }) =>
         t.count(count, {
-          one: "Oxidante más suave para el primer papel",
-          other: "Oxidante más suave para los primeros # papeles",
+          one: `Oxidante más suave para el primer ${word(1, piece)}`,
+          other: `Oxidante más suave para los primeros # ${word(2, piece)}`,
         }),
-      "order-and-strength": ({ count }) =>
+      "order-and-strength": ({ count, piece }) =>
         t.count(count, {
-          one: "Otro orden, y oxidante más suave para el primer papel",
-          other: "Otro orden, y oxidante más suave para los primeros # papeles",
+          one: `Otro orden, y oxidante más suave para el primer ${word(1, piece)}`,
+          other: `Otro orden, y oxidante más suave para los primeros # ${word(2, piece)}`,
         }),
-      "closest-together": "Llevar todos los papeles al nivel deseado lo más juntos posible",
-      "fresh-bowl": ({ mixes, foils: at }) => `Mezclar un bol nuevo de ${t.and(mixes)} en ${foils(at)}`,
+      "closest-together": ({ piece }) =>
+        `Llevar todos los ${word(2, piece)} al nivel deseado lo más juntos posible`,
+      "fresh-bowl": ({ mixes, foils: at, piece }) =>
+        `Mezclar un bol nuevo de ${t.and(mixes)} en ${foils(at, piece)}`,
       "second-colourist": "Trabajar con asistente",
       "no-drying": ({ savesMin }) => `Dejar fuera el secado (${min(savesMin)})`,
       "later-end": ({ bookingMin, byMin }) =>
         `Reservar ${t.minutes(bookingMin)}: acabar ${t.minutes(byMin)} más tarde`,
-      "fewer-foils": ({ foils: list }) =>
+      "fewer-foils": ({ foils: list, piece }) =>
         t.count(list.length, {
-          one: `Dejar fuera el papel ${numbers(list)}`,
-          other: `Dejar fuera # papeles, repartidos por ambos lados: ${numbers(list)}`,
+          one: `Dejar fuera el ${word(1, piece)} ${numbers(list)}`,
+          other: `Dejar fuera # ${word(2, piece)}, repartidos por ambos lados: ${numbers(list)}`,
         }),
-      "another-day": ({ foils: list }) =>
+      "another-day": ({ foils: list, piece }) =>
         t.count(list.length, {
-          one: `Dejar el papel ${numbers(list)} para otro día`,
-          other: `Dejar # papeles para otro día, repartidos por ambos lados: ${numbers(list)}`,
+          one: `Dejar el ${word(1, piece)} ${numbers(list)} para otro día`,
+          other: `Dejar # ${word(2, piece)} para otro día, repartidos por ambos lados: ${numbers(list)}`,
         }),
-    } satisfies Sentences<FixCode>,
+    } satisfies Sentences<OfPieces<FixCode>>,
 
     search: {
       working: "Buscando soluciones",
@@ -149,8 +158,8 @@ export const clashes = (t: Tools) => {
       failed: "La búsqueda de soluciones no empezó.",
       again: "Buscar otra vez",
     },
-    closest: ({ nowMin, thenMin }: { nowMin: number; thenMin: number }) =>
-      `Se espera que los papeles estén listos a lo largo de ${t.minutes(nowMin)}; en otro orden, o con oxidante más suave primero, a lo largo de ${t.minutes(thenMin)}.`,
+    closest: ({ nowMin, thenMin }: { nowMin: number; thenMin: number }, piece?: Piece) =>
+      `Se espera que los ${word(2, piece)} estén listos a lo largo de ${t.minutes(nowMin)}; en otro orden, o con oxidante más suave primero, a lo largo de ${t.minutes(thenMin)}.`,
 
     setAside: {
       foils,

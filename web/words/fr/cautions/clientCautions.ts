@@ -2,6 +2,7 @@ import type { AlertTestFault } from "../../../core/cautions/rules/alertTest"
 import type { ClientCode } from "../../../core/cautions/rules/cautionCode"
 import { type Sentences, say } from "../../say"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 /** What was found of the client, the hair and the tests. */
 export const clientCautions = (t: Tools) =>
@@ -74,8 +75,8 @@ export const clientCautions = (t: Tools) =>
       "Cheveux traités chimiquement et aucun test mèche noté. Tester d’abord une mèche avec ce mélange.",
     overlap:
       "Une partie des cheveux est déjà éclaircie. Ne pas chevaucher sauf si le mode d’emploi le permet ; protéger les pointes ; contrôler à 5 minutes.",
-    "coated-twice": ({ foils, fromMm, toMm }) =>
-      `${t.count(foils.length, { one: "La papillote", other: "Les papillotes" })} ${t.and(foils.map(String))} ${t.count(foils.length, { one: "couvrirait", other: "couvriraient" })} des cheveux déjà éclaircis, de ${t.whole(fromMm)} à ${t.mm(toMm)} du cuir chevelu. Ne couvrir que la repousse, ou passer.`,
+    "coated-twice": ({ foils, piece, fromMm, toMm }) =>
+      `${t.count(foils.length, { one: "La", other: "Les" })} ${pieces(t).names(foils, piece)} ${t.count(foils.length, { one: "couvrirait", other: "couvriraient" })} des cheveux déjà éclaircis, de ${t.whole(fromMm)} à ${t.mm(toMm)} du cuir chevelu. Ne couvrir que la repousse, ou passer.`,
     porous:
       "Les cheveux poreux s’éclaircissent et se patinent vite. Premier contrôle à 5 minutes ; patiner en dernier.",
   }) satisfies Sentences<ClientCode>

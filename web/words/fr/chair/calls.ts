@@ -23,6 +23,7 @@ export const calls = (t: Tools) => {
     carryOn: (foils: readonly number[], piece?: Piece) =>
       `Continuer, ${foilsWords(t, foils, piece).toLocaleLowerCase(t.locale)}`,
     off: (foil: number) => `Retirer ${foil}`,
+    rootsOn: (foil: number) => `Racine ${t.whole(foil)} posée`,
     checkOne: "En contrôler une",
     rinse: "Rincé",
 
@@ -50,6 +51,12 @@ export const calls = (t: Tools) => {
         foils.length === 1
           ? `${who(foils, piece)} : retirer maintenant, temps max dépassé de ${t.clock(byMs)}`
           : `${who(foils, piece)} : retirer maintenant, temps max dépassé jusqu’à ${t.clock(byMs)}`,
+      "roots-ahead": ({ foils, piece, mix, inMs }) =>
+        `${who(foils, piece)} : racine dans ${t.clock(inMs)}, mélange ${mix}`,
+      "roots-now": ({ foils, piece, mix, byMs }) =>
+        byMs < 60_000
+          ? `${who(foils, piece)} : poser la racine, mélange ${mix}`
+          : `${who(foils, piece)} : poser la racine, mélange ${mix}, ${t.clock(byMs)} de retard`,
       "check-ahead": ({ foils, piece, inMs }) => `${who(foils, piece)} : contrôler dans ${t.clock(inMs)}`,
       "check-now": ({ foils, piece }) => `${who(foils, piece)} : contrôler maintenant`,
       "check-late": ({ foils, piece, byMs }) =>
@@ -71,6 +78,8 @@ export const calls = (t: Tools) => {
       "toner-limit": ({ zone }) => `${toners[zone]} : rincer maintenant.`,
       "limit-ahead": ({ foils, piece }) => `${who(foils, piece)} : temps max bientôt.`,
       "limit-past": ({ foils, piece }) => `${who(foils, piece)} : retirer maintenant, temps max dépassé.`,
+      "roots-ahead": ({ foils, piece, mix }) => `${who(foils, piece)} : bientôt la racine, mélange ${mix}.`,
+      "roots-now": ({ foils, piece, mix }) => `${who(foils, piece)} : poser la racine, mélange ${mix}.`,
       "check-ahead": ({ foils, piece }) => `${who(foils, piece)} : contrôler bientôt.`,
       "check-now": ({ foils, piece }) => `${who(foils, piece)} : contrôler maintenant.`,
       "check-late": ({ foils, piece }) => `${who(foils, piece)} : contrôler maintenant.`,

@@ -82,6 +82,10 @@ export const chair = (t: Tools) => ({
       `La ${pieces(t).names([foil], piece)} est retirée depuis la minute ${t.number(atMin, 1)}.`,
     "on-since": ({ foil, atMin, piece }) =>
       `La ${pieces(t).names([foil], piece)} est posée depuis la minute ${t.number(atMin, 1)} ; son temps court de là.`,
+    "no-later-roots": ({ foil, piece }) =>
+      `La ${pieces(t).names([foil], piece)} n’a pas de racine à poser plus tard.`,
+    "roots-on-since": ({ foil, atMin, piece }) =>
+      `La ${pieces(t).names([foil], piece)} : racine posée depuis la minute ${t.number(atMin, 1)} ; son temps court de là.`,
     "never-on": ({ foil, piece }) =>
       `La ${pieces(t).names([foil], piece)} n’a jamais été notée posée, elle ne peut donc pas être retirée. Choisissez-la et appuyez d’abord sur « ${buttons.wentOnEarlier} ».`,
     "heat-never-on": `« ${buttons.heatOn} » n’a pas été noté, la chaleur ne peut donc pas être ôtée.`,

@@ -54,7 +54,7 @@ export const emergencies = (t: Tools) => ({
       stay: "Rester auprès de la personne. Plus jamais de décolorant pour elle.",
     },
     burning: {
-      "foils-off": "Retirer maintenant les papillotes à cet endroit. Ne pas attendre le contrôle.",
+      "foils-off": "Retirer maintenant ce qui est posé à cet endroit. Ne pas attendre le contrôle.",
       rinse:
         "Rincer abondamment à l’eau courante fraîche pendant au moins 20 minutes. Tenir l’eau à l’écart des yeux.",
       "no-ice": "Ni glace, ni crème.",

@@ -43,6 +43,9 @@ export const floor = (t: Tools) => ({
   offIn: (ms: number) => `retrait dans ${t.clock(ms)}`,
   offOver: (ms: number) => `retrait prévu il y a ${t.clock(ms)}`,
   offStop: "retirer",
+  rootsToCome: "racine à venir",
+  rootsOn: "Racine posée",
+  rootsWentOnEarlier: "Racine posée plus tôt",
   offNow: (limitMin: number) => `max ${t.whole(limitMin)} : retirer`,
   countedFromEarliest: "comptée au plus tôt",
 

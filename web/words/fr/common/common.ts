@@ -188,7 +188,11 @@ export const common = (t: Tools) => {
     /** What is on a strand, in the order it goes on; one mix by its letter. */
     coats: (coats: readonly CoatCode[]) => {
       const [first, second = null] = coats.map((each) => coat(each))
-      return second === null ? first : `${first}, puis ${second}`
+      const afterMin = coats.at(-1)?.afterMin
+      if (second === null) return first
+      return afterMin === undefined
+        ? `${first}, puis ${second}`
+        : `${first} ; ${t.minutes(afterMin)} plus tard ${second}`
     },
     twoStrips: "Barre en deux bandes : en haut le mélange de la racine, en bas celui des pointes.",
     workingName,

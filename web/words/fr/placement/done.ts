@@ -63,6 +63,7 @@ export const done = (t: Tools, names: CommonWords) => {
     "set-roots-mix": "Modifier le mélange à la racine",
     "set-roots-end": "Modifier la fin de la racine",
     "set-roots-order": "Modifier l’ordre des mélanges",
+    "set-roots-after": "Modifier le moment de la racine",
     "use-mix": ({ mix }: { mix: string }) => `Prendre le mélange ${mix}`,
     "set-behind": "Déplacer derrière la lisière",
     "set-along": "Déplacer le long de la lisière",

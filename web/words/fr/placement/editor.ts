@@ -116,6 +116,9 @@ export const editor = (t: Tools, names: CommonWords) => {
       to: "Fin de racine, du cuir chevelu",
       first: "Posé en premier",
       firsts: { ends: "Pointes", roots: "Racine" },
+      after: "Racine posée plus tard de",
+      afterNote:
+        "0 : les deux en un seul passage. Sinon on rouvre pour la racine, qui a son propre temps et se note à part.",
     },
 
     typing: {

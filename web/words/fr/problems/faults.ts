@@ -45,6 +45,8 @@ export const fieldFaults = (t: Tools): Sentences<FieldCode> => ({
     `attendu un début avant la fin du produit, trouvé ${t.mm(startMm)} du cuir chevelu sur des cheveux de ${t.cm(lengthCm)} : commencez plus près, ou enduisez plus de la mèche`,
   "no-roots": ({ startMm, toMm }) =>
     `attendu plus que les ${t.mm(startMm)} où commence le produit, trouvé ${t.mm(toMm)} : faites finir la racine plus bas, ou enduisez tout d’un seul mélange`,
+  "roots-first-later": ({ afterMin }) =>
+    `attendu 0, ou les pointes en premier, trouvé ${t.minutes(afterMin)} après les pointes avec la racine en premier : posez d’abord les pointes, ou mettez 0 minute`,
   "no-ends": ({ toMm, lengthCm }) =>
     `attendu une fin avant celle des cheveux enduits, trouvé ${t.mm(toMm)} du cuir chevelu sur des cheveux de ${t.cm(lengthCm)} : faites finir la racine plus près, ou enduisez tout d’un seul mélange`,
   "one-mix-twice": ({ mix }) =>

@@ -11,6 +11,7 @@ export const fieldNames: Readonly<Record<string, string>> = {
   rootDistanceMm: "distance à la racine",
   roots: "mélange de la racine",
   toMm: "fin de la racine",
+  afterMin: "minutes jusqu’à la racine",
   strand: "partie enduite de la mèche",
   faces: "faces enduites",
   widthMm: "largeur",

@@ -5,6 +5,7 @@ import { type Sentences, say } from "../../say"
 import type { Tools } from "../../tools"
 import { articles } from "../common/articles"
 import { common } from "../common/common"
+import { pieces } from "../common/pieces"
 import { working } from "../placement/working"
 import { hairlineFaults } from "./faults"
 
@@ -12,7 +13,7 @@ import { hairlineFaults } from "./faults"
 export function refusals(t: Tools, problem: (problem: Problem) => string): Sentences<RefusalCode> {
   const names = common(t)
   const { directions, sides } = names
-  const { the, theFoils } = articles(t, names)
+  const { the } = articles(t, names)
   const { starts } = working(t, names)
   const all = (sections: readonly SectionNameCode[]) => t.and(sections.map(the))
   const sentences: Sentences<RefusalCode> = {
@@ -84,14 +85,15 @@ export function refusals(t: Tools, problem: (problem: Problem) => string): Sente
     "no-room-for-start": ({ start }) => `Cette tête n’a pas de place pour « ${starts[start].name} ».`,
     "start-is-there": ({ start }) => `« ${starts[start].name} » est déjà sur la tête.`,
 
-    "no-new-growth": ({ foil }) =>
-      `La papillote ${foil} n’a pas de repousse à couvrir sans toucher des cheveux éclaircis.`,
-    "mix-in-use": ({ mix, foils }) =>
+    "no-new-growth": ({ foil, piece }) =>
+      `La ${pieces(t).names([foil], piece)} n’a pas de repousse à couvrir sans toucher des cheveux éclaircis.`,
+    "mix-in-use": ({ mix, foils, piece }) =>
       t.count(foils.length, {
-        one: `Le mélange ${mix} sert pour ${theFoils(foils)}. Donnez-lui d’abord un autre mélange.`,
-        other: `Le mélange ${mix} sert pour ${theFoils(foils)}. Donnez-leur d’abord un autre mélange.`,
+        one: `Le mélange ${mix} sert pour la ${pieces(t).names(foils, piece)}. Donnez-lui d’abord un autre mélange.`,
+        other: `Le mélange ${mix} sert pour les ${pieces(t).names(foils, piece)}. Donnez-leur d’abord un autre mélange.`,
       }),
-    "foil-without-mix": ({ foil }) => `La papillote ${t.whole(foil)} n’est dans aucun des mélanges.`,
+    "foil-without-mix": ({ foil, piece }) =>
+      `La ${pieces(t).names([foil], piece)} n’est dans aucun des mélanges.`,
   }
   return sentences
 }

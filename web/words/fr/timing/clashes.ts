@@ -1,25 +1,28 @@
 import type { FixCode } from "../../../core/fixes/fix"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { LiftsFirst } from "../../../core/lift/liftsFirst"
 import type { GoalRefusal } from "../../../core/lift/scheduleReady"
 import type { ConflictCode } from "../../../core/schedule/conflicts"
 import type { HeatRefusal } from "../../../core/schedule/heatRefusal"
 import type { TimingAssumption, TimingProblem } from "../../../core/schedule/timedPlan"
+import type { OfPieces } from "../../pieceWords"
 import { type Sentences, say } from "../../say"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 /** What the clock finds: why there is none, what was assumed, what clashes, and what mends it. */
 export const clashes = (t: Tools) => {
   const min = (minutes: number) => t.minutes(minutes, 1)
   const numbers = (foils: readonly number[]) => t.runs(foils, (from, to) => `${from} à ${to}`)
   /** What was given, agreeing with one foil or several: "papillote 3", "papillotes 3 à 5". */
-  const foils = (list: readonly number[]) =>
-    `${t.count(list.length, { one: "papillote", other: "papillotes" })} ${numbers(list)}`
+  const { word, names } = pieces(t)
+  const foils = (list: readonly number[]) => `${word(list.length)} ${numbers(list)}`
   const theFoils = (list: readonly number[]) =>
     `${t.count(list.length, { one: "la papillote", other: "les papillotes" })} ${numbers(list)}`
-  const toTheFoils = (list: readonly number[]) =>
-    `${t.count(list.length, { one: "à la papillote", other: "aux papillotes" })} ${numbers(list)}`
+  const toTheFoils = (list: readonly number[], piece?: Piece) =>
+    `${t.count(list.length, { one: "à la", other: "aux" })} ${word(list.length, piece)} ${numbers(list)}`
   const others = (count: number) =>
-    count === 0 ? "" : t.count(count, { one: " (et # autre papillote)", other: " (et # autres papillotes)" })
+    count === 0 ? "" : t.count(count, { one: " (et # autre)", other: " (et # autres)" })
 
   const goals = {
     "from-off-scale": ({ level, darkest, lightest }) =>
@@ -62,6 +65,8 @@ export const clashes = (t: Tools) => {
       "foil-pace": ({ foil, minutes }) =>
         `Papillote ${foil} : le rythme est ${t.number(minutes)} ; saisissez des minutes par papillote au-dessus de 0.`,
       "foil-limit": ({ foil }) => `Papillote ${foil} : le temps max du produit doit dépasser 0 minute.`,
+      "roots-after-limit": ({ foil, afterMin, limitMin }) =>
+        `Papillote ${foil} : la racine serait posée à ${t.minutes(afterMin)}, quand les pointes sont à leur temps max de ${t.minutes(limitMin)}. Posez-la plus tôt.`,
       "foil-mix": ({ foil, mix }) => `Papillote ${foil} : il n’y a pas de mélange ${mix}.`,
       "foil-ready": ({ foil, mix }) =>
         `Papillote ${foil} : avec le mélange ${mix}, on ne sait pas quand elle peut être prête.`,
@@ -81,6 +86,8 @@ export const clashes = (t: Tools) => {
         `Aucune hauteur saisie : les temps sont donc typiques (${t.spread(t.number(low), t.minutes(high))}, une hypothèse). Contrôlez la mèche.`,
       "lifts-first": ({ hair, low, high, lookMin }) =>
         `${first[hair]} en ${t.spread(t.number(low * 100), t.percent(high))} des minutes habituelles, une hypothèse. Premier contrôle à ${t.minutes(lookMin)} de pose.`,
+      "roots-wait": ({ foil, byMin, others }) =>
+        `Racine de la papillote ${foil}${others > 0 ? ` et de ${t.whole(others)} autres` : ""} : les mains y viennent jusqu’à ${t.minutes(byMin)} plus tard que prévu.`,
       "learnt-pace": "Rythme mesuré au fauteuil.",
       "heat-left-out": ({ why }) => `${say(heat, why)} La chaleur n’entre pas dans l’horloge.`,
       "heat-counted": ({ minutes, low, high }) =>
@@ -97,12 +104,12 @@ export const clashes = (t: Tools) => {
       count === 0 ? "Aucun conflit d’horaire" : t.count(count, { one: "# conflit", other: "# conflits" }),
     noFix: "Partline n’a pas de solution pour cela : modifiez le plan.",
     clashes: {
-      "over-run": ({ foil, overMin, limitMin, others: more }) =>
-        `La papillote ${foil} dépasserait de ${min(overMin)} son maximum de ${min(limitMin)} avant que toutes soient prêtes${others(more)}.`,
-      "under-processed": ({ foil, onMin, needsMin, others: more }) =>
+      "over-run": ({ foil, overMin, limitMin, others: more, piece }) =>
+        `La ${names([foil], piece)} dépasserait de ${min(overMin)} son maximum de ${min(limitMin)} avant que toutes soient prêtes${others(more)}.`,
+      "under-processed": ({ foil, onMin, needsMin, others: more, piece }) =>
         needsMin === null
-          ? `La papillote ${foil} poserait ${min(onMin)} et ne devrait pas être prête${others(more)}.`
-          : `La papillote ${foil} poserait ${min(onMin)} et devrait demander ${min(needsMin)}${others(more)}.`,
+          ? `La ${names([foil], piece)} poserait ${min(onMin)} et ne devrait pas être prête${others(more)}.`
+          : `La ${names([foil], piece)} poserait ${min(onMin)} et devrait demander ${min(needsMin)}${others(more)}.`,
       "hairline-ahead": ({ waitMin }) =>
         waitMin === null
           ? "La lisière serait prête bien avant l’arrière, et resterait en pose jusqu’au rinçage commun."
@@ -111,43 +118,44 @@ export const clashes = (t: Tools) => {
         `Un bol du mélange ${mix} servirait encore ${min(agedMin)} après le mélange ; sa durée d’emploi est de ${min(potLifeMin)}.`,
       booking: ({ chairMin: { low, mid, high }, bookingMin }) =>
         `Estimé : ${t.minutes(mid)} (${t.spread(t.whole(low), t.whole(high))}) ; ${t.minutes(bookingMin)} réservées.`,
-    } satisfies Sentences<ConflictCode>,
+    } satisfies Sentences<OfPieces<ConflictCode>>,
 
     /** On a button; undo calls the change the same. */
     fixes: {
-      "each-off": "Retirer chaque papillote quand elle est prête",
-      reorder: "Poser les papillotes dans un autre ordre, les plus lentes d’abord",
-      "weaker-early": ({ count }) =>
+      "each-off": ({ piece }) => `Retirer chaque ${word(1, piece)} quand elle est prête`,
+      reorder: ({ piece }) => `Poser les ${word(2, piece)} dans un autre ordre, les plus lentes d’abord`,
+      "weaker-early": ({ count, piece }) =>
         t.count(count, {
-          one: "Oxydant plus faible pour la première papillote",
-          other: "Oxydant plus faible pour les # premières papillotes",
+          one: `Oxydant plus faible pour la première ${word(1, piece)}`,
+          other: `Oxydant plus faible pour les # premières ${word(2, piece)}`,
         }),
-      "order-and-strength": ({ count }) =>
+      "order-and-strength": ({ count, piece }) =>
         t.count(count, {
-          one: "Un autre ordre, et un oxydant plus faible pour la première papillote",
-          other: "Un autre ordre, et un oxydant plus faible pour les # premières papillotes",
+          one: `Un autre ordre, et un oxydant plus faible pour la première ${word(1, piece)}`,
+          other: `Un autre ordre, et un oxydant plus faible pour les # premières ${word(2, piece)}`,
         }),
-      "closest-together": "Amener toutes les papillotes à la hauteur visée au plus près l’une de l’autre",
-      "fresh-bowl": ({ mixes, foils: at }) =>
+      "closest-together": ({ piece }) =>
+        `Amener toutes les ${word(2, piece)} à la hauteur visée au plus près l’une de l’autre`,
+      "fresh-bowl": ({ mixes, foils: at, piece }) =>
         t.count(mixes.length, {
-          one: `Refaire un bol du mélange ${t.and(mixes)} ${toTheFoils(at)}`,
-          other: `Refaire un bol des mélanges ${t.and(mixes)} ${toTheFoils(at)}`,
+          one: `Refaire un bol du mélange ${t.and(mixes)} ${toTheFoils(at, piece)}`,
+          other: `Refaire un bol des mélanges ${t.and(mixes)} ${toTheFoils(at, piece)}`,
         }),
       "second-colourist": "Travailler avec un renfort",
       "no-drying": ({ savesMin }) => `Supprimer le séchage (${min(savesMin)})`,
       "later-end": ({ bookingMin, byMin }) =>
         `Réserver ${t.minutes(bookingMin)} : finir ${t.minutes(byMin)} plus tard`,
-      "fewer-foils": ({ foils: list }) =>
+      "fewer-foils": ({ foils: list, piece }) =>
         t.count(list.length, {
-          one: `Supprimer la papillote ${numbers(list)}`,
-          other: `Supprimer # papillotes, réparties des deux côtés : ${numbers(list)}`,
+          one: `Supprimer la ${word(1, piece)} ${numbers(list)}`,
+          other: `Supprimer # ${word(2, piece)}, réparties des deux côtés : ${numbers(list)}`,
         }),
-      "another-day": ({ foils: list }) =>
+      "another-day": ({ foils: list, piece }) =>
         t.count(list.length, {
-          one: `Garder la papillote ${numbers(list)} pour un autre jour`,
-          other: `Garder # papillotes pour un autre jour, réparties des deux côtés : ${numbers(list)}`,
+          one: `Garder la ${word(1, piece)} ${numbers(list)} pour un autre jour`,
+          other: `Garder # ${word(2, piece)} pour un autre jour, réparties des deux côtés : ${numbers(list)}`,
         }),
-    } satisfies Sentences<FixCode>,
+    } satisfies Sentences<OfPieces<FixCode>>,
 
     search: {
       working: "Recherche de solutions",
@@ -156,8 +164,8 @@ export const clashes = (t: Tools) => {
       failed: "La recherche de solutions n’a pas démarré.",
       again: "Chercher encore",
     },
-    closest: ({ nowMin, thenMin }: { nowMin: number; thenMin: number }) =>
-      `Les papillotes devraient être prêtes sur ${t.minutes(nowMin)} ; dans un autre ordre, ou avec un oxydant plus faible d’abord, sur ${t.minutes(thenMin)}.`,
+    closest: ({ nowMin, thenMin }: { nowMin: number; thenMin: number }, piece?: Piece) =>
+      `Les ${word(2, piece)} devraient être prêtes sur ${t.minutes(nowMin)} ; dans un autre ordre, ou avec un oxydant plus faible d’abord, sur ${t.minutes(thenMin)}.`,
 
     setAside: {
       foils,

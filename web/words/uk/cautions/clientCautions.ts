@@ -2,6 +2,7 @@ import type { ClientCode } from "../../../core/cautions/rules/cautionCode"
 import type { CautionsWords } from "../../en/cautions/cautions"
 import { say } from "../../say"
 import type { Tools } from "../../tools"
+import { pieces } from "../common/pieces"
 
 /** What was found of the client, the hair and the tests. */
 export const clientCautions = (t: Tools): Pick<CautionsWords["why"], ClientCode["code"]> => ({
@@ -70,8 +71,8 @@ export const clientCautions = (t: Tools): Pick<CautionsWords["why"], ClientCode[
     "Волосся після хімічних процедур, а тесту на пасмі не записано. Спочатку перевірити пасмо цією сумішшю.",
   overlap:
     "Частину волосся вже освітлено. Не перекривати, якщо інструкція цього не дозволяє; захистити кінці; перевірити на 5-й хвилині.",
-  "coated-twice": ({ foils, fromMm, toMm }) =>
-    `${t.count(foils.length, { one: "Фольга", few: "Фольги", many: "Фольги", other: "Фольги" })} ${t.and(foils.map(String))}: засіб ліг би на вже освітлене волосся, від ${t.whole(fromMm)} до ${t.mm(toMm)} від шкіри голови. Вкрити лише те, що відросло, або пропустити.`,
+  "coated-twice": ({ foils, piece, fromMm, toMm }) =>
+    `${t.capital(pieces(t).names(foils, piece))}: засіб ліг би на вже освітлене волосся, від ${t.whole(fromMm)} до ${t.mm(toMm)} від шкіри голови. Вкрити лише те, що відросло, або пропустити.`,
   porous:
     "Пористе волосся освітлюється й тонується швидко. Перша перевірка на 5-й хвилині; тонувати його останнім.",
 })

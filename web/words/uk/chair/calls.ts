@@ -21,6 +21,7 @@ export const calls = (t: Tools): ChairWords["calls"] => {
     freshBowl: "торкніться, коли змішано свіжу миску",
     carryOn: (foils, piece) => `Витримувати далі, ${who(foils, piece).toLocaleLowerCase(t.locale)}`,
     off: (foil) => `Зняти ${foil}`,
+    rootsOn: (foil: number) => `Корінь ${t.whole(foil)} нанесено`,
     checkOne: "Перевірити одну",
     rinse: "Змито",
 
@@ -47,6 +48,12 @@ export const calls = (t: Tools): ChairWords["calls"] => {
         foils.length === 1
           ? `${who(foils, piece)}: зняти зараз, ${t.clock(byMs)} понад макс. час`
           : `${who(foils, piece)}: зняти зараз, до ${t.clock(byMs)} понад макс. час`,
+      "roots-ahead": ({ foils, piece, mix, inMs }) =>
+        `${who(foils, piece)}: корінь через ${t.clock(inMs)}, суміш ${mix}`,
+      "roots-now": ({ foils, piece, mix, byMs }) =>
+        byMs < 60_000
+          ? `${who(foils, piece)}: нанести на корінь, суміш ${mix}`
+          : `${who(foils, piece)}: нанести на корінь, суміш ${mix}, запізнення ${t.clock(byMs)}`,
       "check-ahead": ({ foils, piece, inMs }) => `${who(foils, piece)}: перевірка через ${t.clock(inMs)}`,
       "check-now": ({ foils, piece }) => `${who(foils, piece)}: перевірити зараз`,
       "check-late": ({ foils, piece, byMs }) =>
@@ -68,6 +75,8 @@ export const calls = (t: Tools): ChairWords["calls"] => {
       "toner-limit": ({ zone }) => `${toners[zone]}: змити зараз.`,
       "limit-ahead": ({ foils, piece }) => `${who(foils, piece)}: скоро максимальний час.`,
       "limit-past": ({ foils, piece }) => `${who(foils, piece)}: зняти зараз, понад максимальний час.`,
+      "roots-ahead": ({ foils, piece, mix }) => `${who(foils, piece)}: скоро корінь, суміш ${mix}.`,
+      "roots-now": ({ foils, piece, mix }) => `${who(foils, piece)}: нанести на корінь, суміш ${mix}.`,
       "check-ahead": ({ foils, piece }) => `${who(foils, piece)}: скоро перевірка.`,
       "check-now": ({ foils, piece }) => `${who(foils, piece)}: перевірити зараз.`,
       "check-late": ({ foils, piece }) => `${who(foils, piece)}: перевірити зараз.`,

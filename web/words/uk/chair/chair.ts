@@ -75,6 +75,10 @@ export const chair = (t: Tools): ChairWords => ({
       `${t.capital(pieceAsObject(piece))} ${foil} знято на хвилині ${t.number(atMin, 1)}.`,
     "on-since": ({ foil, atMin, piece }) =>
       `${t.capital(pieces(t).names([foil], piece))} на волоссі з хвилини ${t.number(atMin, 1)}; її час іде звідти.`,
+    "no-later-roots": ({ foil, piece }) =>
+      `${t.capital(pieces(t).names([foil], piece))}: кореня, який наносять пізніше, немає.`,
+    "roots-on-since": ({ foil, atMin, piece }) =>
+      `${t.capital(pieces(t).names([foil], piece))}: на корені з хвилини ${t.number(atMin, 1)}; його час іде звідти.`,
     "never-on": ({ foil, piece }) =>
       `${t.capital(pieceAsObject(piece))} ${foil} не позначено як накладену, тож її не зняти. Виберіть її і спочатку торкніться «${buttons.wentOnEarlier}».`,
     "heat-never-on": `«${buttons.heatOn}» не натискали, тож тепло не прибрати.`,

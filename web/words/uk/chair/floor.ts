@@ -47,6 +47,9 @@ export const floor = (t: Tools): ChairWords["floor"] => ({
   offIn: (ms) => `за планом зняти через ${t.clock(ms)}`,
   offOver: (ms) => `за планом зняти ${t.clock(ms)} тому`,
   offStop: "зняти зараз",
+  rootsToCome: "корінь ще попереду",
+  rootsOn: "На корінь нанесено",
+  rootsWentOnEarlier: "Корінь нанесено раніше",
   offNow: (limitMin) => `макс. ${t.whole(limitMin)}: зняти зараз`,
   countedFromEarliest: "рахується від найранішого",
 

@@ -144,7 +144,11 @@ export const common = (t: Tools): CommonWords => {
     mix: (letter) => `суміш ${letter}`,
     coats: (coats) => {
       const [first, second = null] = coats.map((each) => coat(each))
-      return second === null ? first : `${first}, потім ${second}`
+      const afterMin = coats.at(-1)?.afterMin
+      if (second === null) return first
+      return afterMin === undefined
+        ? `${first}, потім ${second}`
+        : `${first}; через ${t.minutes(afterMin)} ${second}`
     },
     twoStrips: "Дві смуги в одній: угорі суміш на корені, унизу та, що на кінцях.",
     workingName,

@@ -49,6 +49,7 @@ export const done = (t: Tools, names: CommonWords): PlacementWords["done"] => {
     "set-roots-mix": "Зміна суміші на корені",
     "set-roots-end": "Зміна кінця кореня",
     "set-roots-order": "Зміна черги сумішей",
+    "set-roots-after": "Зміна часу кореня",
     "use-mix": ({ mix }) => `Суміш ${mix}`,
     "set-behind": "Зміна відстані від лінії росту",
     "set-along": "Переміщення вздовж лінії росту",

@@ -106,6 +106,9 @@ export const editor = (t: Tools, names: CommonWords): EditorWords => {
       to: "Кінець кореня, від шкіри",
       first: "Наноситься першою",
       firsts: { ends: "Кінці", roots: "Корінь" },
+      after: "Корінь пізніше на",
+      afterNote:
+        "0: обидві за один раз. Інакше для кореня відкривають ще раз; у нього свій час, і його позначають окремо.",
     },
 
     typing: {

@@ -11,6 +11,7 @@ export const fieldNames: Readonly<Record<string, string>> = {
   rootDistanceMm: "відстань від кореня",
   roots: "суміш на корені",
   toMm: "де закінчується корінь",
+  afterMin: "хвилини до кореня",
   strand: "покрита частина пасма",
   faces: "покриті боки",
   widthMm: "ширина",

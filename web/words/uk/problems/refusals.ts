@@ -4,6 +4,7 @@ import type { Problem } from "../../../core/fields/problem"
 import { type Sentences, say } from "../../say"
 import type { Tools } from "../../tools"
 import { common } from "../common/common"
+import { pieces } from "../common/pieces"
 import { working } from "../placement/working"
 import { hairlineFaults } from "./faults"
 
@@ -78,13 +79,14 @@ export function refusals(t: Tools, problem: (problem: Problem) => string): Sente
     "no-room-for-start": ({ start }) => `На цій голові немає місця: «${starts[start].name}».`,
     "start-is-there": ({ start }) => `На голові вже є «${starts[start].name}».`,
 
-    "no-new-growth": ({ foil }) =>
-      `Фольга ${foil} не має відрослого, яке можна покрити, не торкаючись освітленого волосся.`,
-    "mix-in-use": ({ mix, foils }) =>
+    "no-new-growth": ({ foil, piece }) =>
+      `${t.capital(pieces(t).names([foil], piece))} не має відрослого, яке можна покрити, не торкаючись освітленого волосся.`,
+    "mix-in-use": ({ mix, foils, piece }) =>
       foils.length === 1
-        ? `Суміш ${mix} використовує фольга ${t.and(foils.map(t.whole))}. Спочатку дайте їй іншу суміш.`
-        : `Суміш ${mix} використовують фольги ${t.and(foils.map(t.whole))}. Спочатку дайте їм іншу суміш.`,
-    "foil-without-mix": ({ foil }) => `Фольги ${t.whole(foil)} немає в жодній суміші.`,
+        ? `Суміш ${mix} використовує ${pieces(t).names(foils, piece)}. Спочатку дайте їй іншу суміш.`
+        : `Суміш ${mix} використовують ${pieces(t).names(foils, piece)}. Спочатку дайте їм іншу суміш.`,
+    "foil-without-mix": ({ foil, piece }) =>
+      `${t.capital(pieces(t).names([foil], piece))}: немає в жодній суміші.`,
   }
   return sentences
 }

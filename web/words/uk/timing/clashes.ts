@@ -1,10 +1,13 @@
 import type { FixCode } from "../../../core/fixes/fix"
+import type { Piece } from "../../../core/kinds/kindRecord"
 import type { LiftsFirst } from "../../../core/lift/liftsFirst"
 import type { GoalRefusal } from "../../../core/lift/scheduleReady"
 import type { HeatRefusal } from "../../../core/schedule/heatRefusal"
 import type { clashes as english } from "../../en/timing/clashes"
+import type { OfPieces } from "../../pieceWords"
 import { type Sentences, say } from "../../say"
 import type { Tools } from "../../tools"
+import { pieceAsObject, pieces } from "../common/pieces"
 
 type ClashesWords = ReturnType<typeof english>
 
@@ -12,11 +15,16 @@ type ClashesWords = ReturnType<typeof english>
 export const clashes = (t: Tools): ClashesWords => {
   const min = (minutes: number) => t.minutes(minutes, 1)
   const numbers = (foils: readonly number[]) => t.runs(foils, (from, to) => `${from}–${to}`)
-  const foils = (list: readonly number[]) => `${list.length === 1 ? "фольга" : "фольги"} ${numbers(list)}`
-  const others = (count: number) =>
-    count === 0
-      ? ""
-      : ` (і ще ${t.count(count, { one: "# фольга", few: "# фольги", many: "# фольг", other: "# фольги" })})`
+  const { word, names } = pieces(t)
+  const foils = (list: readonly number[], piece?: Piece) => `${word(list.length, piece)} ${numbers(list)}`
+  const one = (foil: number, piece?: Piece) => t.capital(names([foil], piece))
+  const others = (count: number) => (count === 0 ? "" : ` (і ще ${t.whole(count)})`)
+
+  /** In the genitive. */
+  const without = (count: number, piece: Piece = "foil") =>
+    count === 1
+      ? { foil: "фольги", panel: "панелі", both: "фольги чи панелі" }[piece]
+      : { foil: "фольг", panel: "панелей", both: "фольг і панелей" }[piece]
 
   const goals: Sentences<GoalRefusal> & Pick<ClashesWords["problems"], GoalRefusal["code"]> = {
     "from-off-scale": ({ level, darkest, lightest }) =>
@@ -47,28 +55,31 @@ export const clashes = (t: Tools): ClashesWords => {
     fine: "Тонке волосся освітлюється раніше: готовність очікується",
   }
 
-  const fixes: Sentences<FixCode> & ClashesWords["fixes"] = {
-    "each-off": "Знімати кожну фольгу, коли готова",
-    reorder: "Накладати в іншому порядку, найповільніші першими",
-    "weaker-early": ({ count }) =>
+  const fixes: Sentences<OfPieces<FixCode>> & ClashesWords["fixes"] = {
+    "each-off": ({ piece }) => `Знімати кожну ${pieceAsObject(piece)}, коли готова`,
+    reorder: () => "Накладати в іншому порядку, найповільніші першими",
+    "weaker-early": ({ count, piece }) =>
       count === 1
-        ? "Слабший окислювач для першої фольги"
-        : `Слабший окислювач для перших фольг: ${t.whole(count)}`,
-    "order-and-strength": ({ count }) =>
+        ? `Слабший окислювач для першої ${without(1, piece)}`
+        : `Слабший окислювач для перших ${without(2, piece)}: ${t.whole(count)}`,
+    "order-and-strength": ({ count, piece }) =>
       count === 1
-        ? "Інший порядок і слабший окислювач для першої фольги"
-        : `Інший порядок і слабший окислювач для перших фольг: ${t.whole(count)}`,
-    "closest-together": "Звести готовність усіх фольг якнайближче",
-    "fresh-bowl": ({ mixes, foils: at }) => `Змішати свіжу миску (${t.and(mixes)}): ${foils(at)}`,
+        ? `Інший порядок і слабший окислювач для першої ${without(1, piece)}`
+        : `Інший порядок і слабший окислювач для перших ${without(2, piece)}: ${t.whole(count)}`,
+    "closest-together": ({ piece }) => `Звести готовність усіх ${without(2, piece)} якнайближче`,
+    "fresh-bowl": ({ mixes, foils: at, piece }) =>
+      `Змішати свіжу миску (${t.and(mixes)}): ${foils(at, piece)}`,
     "second-colourist": "Працювати з асистентом",
     "no-drying": ({ savesMin }) => `Без сушіння (${min(savesMin)})`,
     "later-end": ({ bookingMin, byMin }) =>
       `Записати ${t.minutes(bookingMin)}: кінець на ${t.minutes(byMin)} пізніше`,
-    "fewer-foils": ({ foils: list }) =>
-      list.length === 1 ? `Без фольги ${numbers(list)}` : `Без фольг, з обох боків порівну: ${numbers(list)}`,
-    "another-day": ({ foils: list }) =>
+    "fewer-foils": ({ foils: list, piece }) =>
       list.length === 1
-        ? `Фольгу ${numbers(list)} — на інший день`
+        ? `Без ${without(1, piece)} ${numbers(list)}`
+        : `Без ${without(2, piece)}, з обох боків порівну: ${numbers(list)}`,
+    "another-day": ({ foils: list, piece }) =>
+      list.length === 1
+        ? `${t.capital(pieceAsObject(piece))} ${numbers(list)} — на інший день`
         : `На інший день, з обох боків порівну: ${numbers(list)}`,
   }
 
@@ -84,6 +95,8 @@ export const clashes = (t: Tools): ClashesWords => {
       "foil-pace": ({ foil, minutes }) =>
         `Фольга ${foil}: темп ${t.number(minutes)}; введіть хвилини на фольгу понад 0.`,
       "foil-limit": ({ foil }) => `Фольга ${foil}: макс. час засобу має бути понад 0 хвилин.`,
+      "roots-after-limit": ({ foil, afterMin, limitMin }) =>
+        `Фольга ${foil}: корінь був би через ${t.minutes(afterMin)}, коли кінці вже на своєму макс. часі ${t.minutes(limitMin)}. Нанесіть його раніше.`,
       "foil-mix": ({ foil, mix }) => `Фольга ${foil}: суміші ${mix} немає.`,
       "foil-ready": ({ foil, mix }) =>
         `Фольга ${foil}: невідомо, коли вона може бути готова із сумішшю ${mix}.`,
@@ -103,6 +116,8 @@ export const clashes = (t: Tools): ClashesWords => {
         `Рівнів не введено, тож час типовий (${t.spread(t.number(low), t.minutes(high))}, припущення). Перевіряйте пасмо.`,
       "lifts-first": ({ hair, low, high, lookMin }) =>
         `${first[hair]} за ${t.spread(t.number(low * 100), t.percent(high))} звичайних хвилин, це припущення. Перша перевірка через ${t.minutes(lookMin)} після накладання.`,
+      "roots-wait": ({ foil, byMin, others }) =>
+        `Корінь, фольга ${foil}${others > 0 ? ` і ще ${t.whole(others)}` : ""}: руки дійдуть до нього пізніше, ніж задано, щонайбільше на ${t.minutes(byMin)}.`,
       "learnt-pace": "Темп виміряно біля крісла.",
       "heat-left-out": ({ why }) => `${say(heat, why)} Годинник тепла не враховує.`,
       "heat-counted": ({ minutes, low, high }) =>
@@ -126,12 +141,12 @@ export const clashes = (t: Tools): ClashesWords => {
           }),
     noFix: "Partline не має рішення: змініть план.",
     clashes: {
-      "over-run": ({ foil, overMin, limitMin, others: more }) =>
-        `Фольга ${foil}: ${min(overMin)} понад максимум ${min(limitMin)}, перш ніж будуть готові всі${others(more)}.`,
-      "under-processed": ({ foil, onMin, needsMin, others: more }) =>
+      "over-run": ({ foil, overMin, limitMin, others: more, piece }) =>
+        `${one(foil, piece)}: ${min(overMin)} понад максимум ${min(limitMin)}, перш ніж будуть готові всі${others(more)}.`,
+      "under-processed": ({ foil, onMin, needsMin, others: more, piece }) =>
         needsMin === null
-          ? `Фольга ${foil}: витримка ${min(onMin)}, готовність не очікується${others(more)}.`
-          : `Фольга ${foil}: витримка ${min(onMin)}, очікувано потрібно ${min(needsMin)}${others(more)}.`,
+          ? `${one(foil, piece)}: витримка ${min(onMin)}, готовність не очікується${others(more)}.`
+          : `${one(foil, piece)}: витримка ${min(onMin)}, очікувано потрібно ${min(needsMin)}${others(more)}.`,
       "hairline-ahead": ({ waitMin }) =>
         waitMin === null
           ? "Лінія росту була б готова задовго до потилиці й чекала б спільного змивання."
@@ -151,8 +166,8 @@ export const clashes = (t: Tools): ClashesWords => {
       failed: "Пошук рішень не почався.",
       again: "Шукати знову",
     },
-    closest: ({ nowMin, thenMin }) =>
-      `Готовність фольг очікується протягом ${t.minutes(nowMin)}; в іншому порядку або зі слабшим окислювачем спочатку — протягом ${t.minutes(thenMin)}.`,
+    closest: ({ nowMin, thenMin }, piece) =>
+      `Готовність ${without(2, piece)} очікується протягом ${t.minutes(nowMin)}; в іншому порядку або зі слабшим окислювачем спочатку — протягом ${t.minutes(thenMin)}.`,
 
     setAside: {
       foils,
