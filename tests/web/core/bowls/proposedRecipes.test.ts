@@ -8,7 +8,7 @@ import { samplePlan } from "../../../support/samples"
 
 const [, , cream] = houseProducts
 const [mixA] = samplePlan.mixes
-const additives = [{ name: "House bond drops (invented)", gPerG: 0.1, replacesDeveloper: false }]
+const additives = ["House bond drops (invented)"]
 /** A slice, a weave and a backcombed section, each in the mix at its place. */
 const inMixes = (...mixes: Partial<Mix>[]): Plan => ({
   ...samplePlan,
@@ -82,11 +82,11 @@ describe("mixes proposed for three small foils", () => {
 
   it("are none where two mixes were chosen for one strand by hand", () => {
     const plan = inMixes({}, {})
-    const [first, ...others] = plan.sections.filter(isFoil)
     const roots = { mix: "B", toMm: 30, first: "ends" as const }
-    expect(
-      proposeMixes({ ...plan, sections: [{ ...first, kind: "slice", roots } as never, ...others] }),
-    ).toEqual([])
+    const sections = plan.sections.map((section) =>
+      section.kind === "slice" ? { ...section, roots } : section,
+    )
+    expect(proposeMixes({ ...plan, sections })).toEqual([])
   })
 
   it("are none for no foil", () => {
