@@ -62,6 +62,19 @@ it("a past reaction is told of the client, or of the product whose test reacted"
   expect(yes("blackHennaReaction")).toEqual([{ code: "past-reaction", product: null }])
 })
 
+it("a patch test that was not read yet is no reaction", () => {
+  const unread = {
+    product: "Toner",
+    place: "",
+    appliedAt: "2026-06-08T10:00:00Z",
+    result: null,
+    validUntil: null,
+    visit: today,
+    changedSince: null,
+  }
+  expect(told({ alertTests: [unread] })).toEqual([])
+})
+
 it("age and scalp are told as they were seen", () => {
   expect(told({ ageYears: 15 })).toEqual([{ code: "under-age", youngestYears: 16 }])
   const scalp = (seen: "irritated" | "broken" | "sensitive" | "calm") => told({ scalp: { seen, on: today } })
