@@ -31,6 +31,7 @@ const seen = globalThis.__stryker__
 /** A test that takes the processor longer is not run on mutants: hundreds would wait for it. Its room is held without it. */
 const mostMs = 1000
 const quickList = "built/quick.json"
+const onLoading = "while the file is loaded"
 
 /**
  * Runs the built tests of a room within its own process: the code of a file is compiled once and evaluated anew for each
@@ -51,32 +52,52 @@ class RoomRunner {
     seen.activeMutant = undefined
     seen.hitCount = undefined
     const tests = []
-    for (const file of this.files)
-      for (const test of await collected(file)) {
+    for (const file of this.files) {
+      seen.currentTestId = onLoading
+      const all = await collected(file)
+      seen.currentTestId = undefined
+      const loaded = Object.entries(seen.mutantCoverage?.perTest[onLoading] ?? {})
+      delete seen.mutantCoverage?.perTest[onLoading]
+      for (const test of all) {
         seen.currentTestId = test.id
         const before = process.cpuUsage()
         const done = await outcome(test)
         const { user, system } = process.cpuUsage(before)
         seen.currentTestId = undefined
-        if ((user + system) / 1000 <= mostMs) tests.push(done)
-        else delete seen.mutantCoverage?.perTest[test.id]
+        if ((user + system) / 1000 <= mostMs) {
+          tests.push(done)
+          countAlso(loaded, test.id)
+        } else delete seen.mutantCoverage?.perTest[test.id]
       }
+    }
     // Another process may run the mutants.
-    writeFileSync(quickList, JSON.stringify(tests.map(({ id }) => id)))
+    writeFileSync(quickList, JSON.stringify(tests.map(({ id, timeSpentMs }) => [id, timeSpentMs])))
     return { status: DryRunStatus.Complete, tests, mutantCoverage: seen.mutantCoverage }
   }
 
   async mutantRun({ activeMutant, testFilter, hitLimit }) {
-    const wanted = new Set(testFilter ?? JSON.parse(readFileSync(quickList, "utf8")))
+    this.took ??= new Map(JSON.parse(readFileSync(quickList, "utf8")))
+    const wanted = new Set(testFilter ?? this.took.keys())
     Object.assign(seen, { activeMutant: activeMutant.id, hitCount: 0, hitLimit })
     const result = await this.firstFailure(wanted)
     const limited = determineHitLimitReached(seen.hitCount, hitLimit)
     return toMutantRunResult(limited ?? result)
   }
 
+  /** One failure is enough: the files whose tests take long are seldom come to. */
+  quickestFirst(wanted) {
+    const tookMs = ({ name }) =>
+      [...this.took].reduce((sum, [id, ms]) => (isOf(id, name) && wanted.has(id) ? sum + ms : sum), 0)
+    return this.files
+      .filter(({ name }) => [...wanted].some((id) => isOf(id, name)))
+      .map((file) => ({ file, ms: tookMs(file) }))
+      .sort((a, b) => a.ms - b.ms)
+      .map(({ file }) => file)
+  }
+
   async firstFailure(wanted) {
     const tests = []
-    for (const file of this.files.filter(({ name }) => isWanted(name, wanted))) {
+    for (const file of this.quickestFirst(wanted)) {
       const all = await collected(file).catch((error) => error)
       if (!Array.isArray(all))
         return { status: DryRunStatus.Complete, tests: [...tests, failed(file.name, all)] }
@@ -89,7 +110,15 @@ class RoomRunner {
   }
 }
 
-const isWanted = (name, wanted) => [...wanted].some((id) => id.startsWith(`${name}#`))
+/** A file is loaded anew for each mutant: what it reaches on loading is reached by each of its tests, and by no other. */
+function countAlso(loaded, testId) {
+  const { perTest } = seen.mutantCoverage ?? {}
+  if (!perTest) return
+  perTest[testId] ??= {}
+  for (const [mutant, times] of loaded) perTest[testId][mutant] = (perTest[testId][mutant] ?? 0) + times
+}
+
+const isOf = (id, name) => id.startsWith(`${name}#`)
 
 /** A file of tests as a function that registers them: its imports are asked of the caller, and it may wait. */
 function compiled(file) {

@@ -3,7 +3,7 @@ import type { Range } from "../../../geometry/hair/tradeFigures"
 import { isFoil } from "../../../geometry/section/section"
 import { bowlFigures } from "../../../presets/formula/bowlFigures"
 import type { ProductSheet } from "../../../presets/formula/productSheet"
-import { clearShare, dragDownMm, tonerGPerG, usualTonerParts } from "../../../presets/formula/tones"
+import { clearShare, tonerGPerG, usualTonerParts } from "../../../presets/formula/tones"
 import { tradeFigures } from "../../../presets/formula/tradeFigures"
 import type { Plan } from "../document/schema"
 import type { TonerChoice } from "../document/toning"
@@ -31,7 +31,7 @@ export type TonerBowl = Amounts & { clearG: number }
 export const tonersOfPlan = (plan: Plan): TonerInPlan[] =>
   groupedByShade(tonesOfPlan(plan)).map((tones) => {
     const choice = tonerOf(tones[0].zone, plan)
-    const wantedG = tonerG(tones.reduce((sum, { zone }) => sum + hairOf(zone, plan), 0))
+    const wantedG = tonerG(tones.reduce((sum, tone) => sum + hairOf(tone, plan), 0))
     const bowl = choice && wantedG.high > 0 ? bowlOf(choice, tones[0], { wantedG, plan }) : null
     return { tones, choice, wantedG, bowl }
   })
@@ -82,16 +82,16 @@ const tonerG = (hairG: number): Range => ({
 })
 
 /** Grams of hair of a zone: what was lightened of it, or for a root melt all hair of the bands as far as it is drawn down. */
-function hairOf(zone: ToneMix["zone"], plan: Plan): number {
+function hairOf({ zone, tone }: ToneMix, plan: Plan): number {
   const foils = plan.sections.filter(isFoil)
   const sum = (grams: readonly number[]) => grams.reduce((total, each) => total + each, 0)
-  if (zone !== "root-melt")
+  if (tone.code !== "melt")
     return sum(
       foils
         .filter((foil) => (zoneOf(foil, plan) === "hairline") === (zone === "hairline"))
         .map((foil) => netOf(foil, plan).hairG),
     )
-  const drawnCm = (plan.consultation?.rootMeltMm ?? dragDownMm.mid) / 10
+  const drawnCm = tone.downMm / 10
   const gPerCm = linearGPerCm(plan.hair.fibreUm, tradeFigures.hairGPerCm3)
   return sum(
     foils.map((foil) => {
