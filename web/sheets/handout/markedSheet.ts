@@ -110,14 +110,22 @@ const writingLines = (count: number, width: number): Block => ({
   ),
 })
 
-/** How often each criterion is met, and within what. */
+const betweenMm = 8
+
+/** How often each criterion is met, and within what: in two columns. */
 function criteriaTable({ comparison, allowed }: ToMark, width: number, press: Press): Block {
   const { criteria, sheet } = press.words.comparing
+  const columnMm = (width - betweenMm) / 2
   const rows = comparison.score.map(({ criterion, met, of }) => {
     const within = isMeasured(criterion) ? toleranceText(criterion, allowed[criterion], press) : ""
-    return tableRow([criteria[criterion], within, sheet.metOf(met, of)], width, press)
+    return tableRow([criteria[criterion], within, sheet.metOf(met, of)], columnMm, press)
   })
-  return stack([tableRow([sheet.criterion, sheet.tolerance, sheet.met], width, press, true), ...rows])
+  const head = tableRow([sheet.criterion, sheet.tolerance, sheet.met], columnMm, press, true)
+  const half = Math.ceil(rows.length / 2)
+  return beside(
+    { block: stack([head, ...rows.slice(0, half)]), leftMm: 0 },
+    { block: stack([head, ...rows.slice(half)]), leftMm: columnMm + betweenMm },
+  )
 }
 
 const isMeasured = (criterion: string): criterion is Measured =>
@@ -136,8 +144,8 @@ function tableRow(
   isHead = false,
 ): Block {
   const setting = isHead ? type.strong : type.body
-  const lefts = [0, 0.5 * width, 0.75 * width]
-  const rooms = [0.5 * width - 3, 0.25 * width - 3, 0.25 * width]
+  const lefts = [0, 0.56 * width, 0.81 * width]
+  const rooms = [0.56 * width - 2, 0.25 * width - 2, 0.19 * width]
   return {
     heightMm: lineMm + 1.2,
     items: [

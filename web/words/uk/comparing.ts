@@ -76,7 +76,7 @@ export const comparing: typeof english = (t, common) => {
       byCriteria: "За критеріями",
       steps: "За кроками",
       whole: "Загалом",
-      learner: "Учень або учениця",
+      learner: "Учень",
       assessor: "Оцінює",
       date: "Дата",
       remarks: "Зауваження",

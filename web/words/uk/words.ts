@@ -32,7 +32,7 @@ export const words = (tools: Tools): Words => {
     plans: plans(t),
     client: clientWords,
     cautions: cautions(t, { ...names, questions }),
-    cards: cards(tools),
+    cards: cards(t),
     offline: offline(t),
     placement: placement(t),
     techniques: techniques(t),
