@@ -4,7 +4,7 @@ import { chairOfRecord } from "../chair/liveService"
 import type { Plan } from "../document/schema"
 import type { AlarmTap, RecordedBowl, RecordedToner, ServiceRecord } from "../document/serviceRecord"
 import type { Piece } from "../kinds/kindRecord"
-import { saidPiece } from "../kinds/kindRecords"
+import { saidPiece } from "../kinds/saidPiece"
 import { type CoatCode, coatCodes } from "../placement/coatCodes"
 import { dayIn } from "../text/zonedTime"
 

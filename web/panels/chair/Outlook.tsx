@@ -1,4 +1,5 @@
-import { calledBy, pieceOf } from "../../core/kinds/kindRecords"
+import { pieceOf } from "../../core/kinds/kindRecords"
+import { calledBy } from "../../core/kinds/saidPiece"
 import { chairStore } from "../../session/chair/chairStore"
 import { restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"

@@ -1,4 +1,4 @@
-import { calledBy } from "../../core/kinds/kindRecords"
+import { calledBy } from "../../core/kinds/saidPiece"
 import type { Conflict } from "../../core/schedule/conflicts"
 import type { TimedPlan } from "../../core/schedule/timedPlan"
 import { type FixSearch, useFixSearch } from "../../session/timing/useFixSearch"

@@ -365,7 +365,7 @@ describe("roots that go on minutes after the ends", () => {
 
   it("are told with their minutes", () => {
     expect(en.common.coats(coatCodes(foilIn(late)))).toMatch(
-      /^mix A on mid-lengths and ends; 15.min later mix B on the roots to 30.mm$/,
+      /^mix A on mid-lengths and ends, then 15.min later mix B on the roots to 30.mm$/,
     )
     const said = teachingSteps(late)
       .flatMap((step) => stepLines(step, late))

@@ -2,7 +2,7 @@ import { coatsOf, isFoil } from "../../../../geometry/section/section"
 import { validateEdit } from "../../checks/validateEdit"
 import { type Edit, refuse } from "../../document/edit"
 import type { Mix } from "../../document/schema"
-import { saidPiece } from "../../kinds/kindRecords"
+import { saidPiece } from "../../kinds/saidPiece"
 
 /** Puts these mixes in place of all others, each with the foils it serves; they tell of no second mix along a strand. */
 export const regroupMixes =

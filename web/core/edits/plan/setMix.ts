@@ -2,7 +2,7 @@ import { isCoatedWith, isFoil } from "../../../../geometry/section/section"
 import { validateEdit } from "../../checks/validateEdit"
 import { type Edit, refuse } from "../../document/edit"
 import type { Mix, Plan } from "../../document/schema"
-import { saidPiece } from "../../kinds/kindRecords"
+import { saidPiece } from "../../kinds/saidPiece"
 
 /** Writes a mix down: in place of the one with its letter, or as a new one. */
 export const setMix =

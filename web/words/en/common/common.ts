@@ -55,8 +55,8 @@ export const common = (t: Tools) => {
     },
   }
 
-  const coat = ({ part, mix, rootsToMm }: CoatCode) => {
-    const letter = `mix ${mix}`
+  const coat = ({ part, mix, rootsToMm, afterMin }: CoatCode) => {
+    const letter = `${afterMin ? `${t.minutes(afterMin)} later ` : ""}mix ${mix}`
     if (part === "whole") return letter
     return part === "roots"
       ? `${letter} on the roots to ${t.told.mm(rootsToMm ?? 0)}`
@@ -186,16 +186,9 @@ export const common = (t: Tools) => {
     /** A mix by its letter. */
     mix: (letter: string) => `mix ${letter}`,
     /** What is on a strand, in the order it goes on; one mix by its letter. */
-    coats: (coats: readonly CoatCode[]) => {
-      const [first, second = null] = coats.map((each) => coat(each))
-      const afterMin = coats.at(-1)?.afterMin
-      if (second === null) return first
-      return afterMin === undefined
-        ? `${first}, then ${second}`
-        : `${first}; ${t.minutes(afterMin)} later ${second}`
-    },
+    coats: (coats: readonly CoatCode[]) => coats.map(coat).join(", then "),
     /** How two mixes along a strand stand on a clock. */
-    twoStrips: "A bar in two strips: the mix on the roots above, that on the ends below.",
+    twoStrips: "Two strips: the mix on the roots above, on the ends below.",
     workingName,
     /** The same where it stands alone. */
     workingTitle: (code: WorkingNameCode) => t.capital(say<WorkingNameCode>(workingName, code)),
