@@ -4,9 +4,6 @@ import { elementsOf } from "../surface/surfacePatch"
 import { type BandSpans, bandSpans, lineStep, rowLines, rowStep } from "./bandSpans"
 import type { Band } from "./section"
 
-/** A stretch of a line of constant v of the scalp map, radians. */
-export type Stretch = { line: number; fromU: number; toU: number }
-
 /** Whether two bands come near each other at all: the boxes round them meet. */
 export function isNear(a: Band, b: Band, head: Head): boolean {
   const [one, other] = [bandSpans(a, head), bandSpans(b, head)]
@@ -67,28 +64,6 @@ function anyWidth(one: BandSpans, other: BandSpans, first: number, end: number):
   return width
 }
 
-/** The stretches of the map that both bands cover, line by line. */
-export function sharedStretches(a: Band, b: Band, head: Head): Stretch[] {
-  const [one, other] = [bandSpans(a, head), bandSpans(b, head)]
-  const found: Stretch[] = []
-  for (let line = Math.max(one.firstLine, other.firstLine); line < endOfShared(one, other); line++)
-    for (const [fromU, toU] of stretchesOn(one, line))
-      for (const [start, end] of stretchesOn(other, line))
-        if (Math.max(fromU, start) < Math.min(toU, end))
-          found.push({ line, fromU: Math.max(fromU, start), toU: Math.min(toU, end) })
-  return found
-}
-
 /** The first line that two bands do not both reach. */
-const endOfShared = (a: BandSpans, b: BandSpans) =>
+export const endOfShared = (a: BandSpans, b: BandSpans) =>
   Math.min(a.firstLine + a.starts.length, b.firstLine + b.starts.length) - 1
-
-function stretchesOn(
-  { stretches, starts, firstLine }: BandSpans,
-  line: number,
-): (readonly [number, number])[] {
-  const found: (readonly [number, number])[] = []
-  for (let i = starts[line - firstLine]; i + 1 < starts[line - firstLine + 1]; i += 2)
-    found.push([stretches[i], stretches[i + 1]])
-  return found
-}

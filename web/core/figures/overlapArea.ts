@@ -1,8 +1,11 @@
 import type { Head } from "../../../geometry/scalp/head"
-import { lineAt } from "../../../geometry/section/bandSpans"
-import { type Stretch, sharedStretches } from "../../../geometry/section/overlap"
+import { type BandSpans, bandSpans, lineAt } from "../../../geometry/section/bandSpans"
+import { endOfShared } from "../../../geometry/section/overlap"
 import type { Section } from "../../../geometry/section/section"
 import { type SurfacePoint, surfacePoint } from "../../../geometry/surface/frames"
+
+/** A stretch of a line of constant v of the scalp map, radians. */
+type Stretch = { line: number; fromU: number; toU: number }
 
 /** Hair of a section that others have taken before it, as lines on the scalp map: closed outlines, and the strokes of a cross-hatch in them. */
 export type OverlapArea = {
@@ -17,6 +20,28 @@ export function overlapArea(section: Section, before: readonly Section[], head: 
     outlines: patches.map(outlineOf),
     strokes: patches.flatMap((patch) => [...slantedStrokes(patch, 1), ...slantedStrokes(patch, -1)]),
   }
+}
+
+/** The stretches of the map that both bands cover, line by line. */
+function sharedStretches(a: Section, b: Section, head: Head): Stretch[] {
+  const [one, other] = [bandSpans(a, head), bandSpans(b, head)]
+  const found: Stretch[] = []
+  for (let line = Math.max(one.firstLine, other.firstLine); line < endOfShared(one, other); line++)
+    for (const [fromU, toU] of stretchesOn(one, line))
+      for (const [start, end] of stretchesOn(other, line))
+        if (Math.max(fromU, start) < Math.min(toU, end))
+          found.push({ line, fromU: Math.max(fromU, start), toU: Math.min(toU, end) })
+  return found
+}
+
+function stretchesOn(
+  { stretches, starts, firstLine }: BandSpans,
+  line: number,
+): (readonly [number, number])[] {
+  const found: (readonly [number, number])[] = []
+  for (let i = starts[line - firstLine]; i + 1 < starts[line - firstLine + 1]; i += 2)
+    found.push([stretches[i], stretches[i + 1]])
+  return found
 }
 
 /** The stretches from line to line, those of one line that meet made one. */
