@@ -27,13 +27,15 @@ export type FoilRecord = {
   notChecked: number
   recoated: number
 }
+
 /** `by`: whose tap it was, where two worked and it says so. */
 export type RootsLater = { mix: string; afterMs: number; onAtMs: number | null; by?: 1 | 2 | undefined }
-/** `by`: whose check it was, where two worked and the tap says so. */
+
 /** The level seen of a foil last; null where nobody looked. */
 export const levelLastSeen = (record: Pick<FoilRecord, "looks"> | undefined): number | null =>
   record?.looks.findLast(({ seen }) => seen.level !== null)?.seen.level ?? null
 
+/** `by`: whose check it was, where two worked and the tap says so. */
 export type FoilLook = { atMs: number; seen: LookSeen; by?: 1 | 2 }
 
 /**

@@ -89,6 +89,7 @@ const ranksOf = (places: readonly number[]) =>
 
 const without = (sections: readonly Section[], taken: ReadonlySet<number>) =>
   sections.flatMap((section, i) => (taken.has(i) ? [] : [{ section, place: i + 1 }]))
+
 /** Sections of the model as they are looked for: as they stand, or as their mirror images. */
 type Sought = { sections: readonly Section[]; isMirrored: boolean }
 type Pairing = { model: number; learner: number; isMirrored: boolean }
