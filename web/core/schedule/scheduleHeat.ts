@@ -71,7 +71,7 @@ export type OnHead = {
   onAtMin: number
   placedAtMin: number
   /** When it was opened again for its roots, and closed; none of one visit, nor while they are not on. */
-  rootsOn?: { onAtMin: number; placedAtMin: number }
+  rootsOn?: { onAtMin: number; placedAtMin: number } | undefined
 }
 
 /** The earlier of the limits of its coats, each counted from its own start. */

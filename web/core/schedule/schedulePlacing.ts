@@ -286,5 +286,8 @@ function withOff(floor: Floor, id: string, together: number | null): PlacedFoil 
   const placed = floor.on.get(id)
   const offAtMin = floor.offAtMin.get(id) ?? together
   if (!placed || offAtMin === null) throw new Error(`Foil ${id} was never placed or never taken off`)
-  return { ...placed, offAtMin, readyMin: readyOn(floor, placed), limitAtMin: limitAtMin(placed) }
+  const { foil, bowls, person, onAtMin, placedAtMin, rootsOn } = placed
+  const [readyMin, endMin] = [readyOn(floor, placed), limitAtMin(placed)]
+  // Field by field: to copy all of it would take longer than to plan it.
+  return { foil, bowls, person, onAtMin, placedAtMin, rootsOn, offAtMin, readyMin, limitAtMin: endMin }
 }

@@ -36,8 +36,8 @@ export type FoilTimes = {
   onAtMin: number
   placedAtMin: number
   /** When its roots go on, and it is closed again, where that is later. */
-  rootsOnAtMin?: number
-  rootsPlacedAtMin?: number
+  rootsOnAtMin?: number | undefined
+  rootsPlacedAtMin?: number | undefined
   readyMin: Range
   readyAtMin: Range
   /** The same of each mix along its strand, in the order they go on. */
@@ -93,7 +93,8 @@ function foilTimes(placed: PlacedFoil, { looksAtMin, heat, service }: Around): F
     bowls,
     onAtMin,
     placedAtMin,
-    ...(rootsOn && { rootsOnAtMin: rootsOn.onAtMin, rootsPlacedAtMin: rootsOn.placedAtMin }),
+    rootsOnAtMin: rootsOn?.onAtMin,
+    rootsPlacedAtMin: rootsOn?.placedAtMin,
     readyMin: { low, mid, high },
     readyAtMin: laterBy(placed.readyMin, onAtMin),
     coatsReadyAtMin: coatsReadyOn({ heat, service }, placed).map((range) => laterBy(range, onAtMin)),
