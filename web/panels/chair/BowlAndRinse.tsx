@@ -1,16 +1,15 @@
 import { useState } from "react"
-import { useStore } from "zustand"
 import { type Holds, holdsMix } from "../../core/cautions/clearance"
 import { heatOf, notReadyOf, rootsToCome, standingOf } from "../../core/chair/chairRecord"
 import { mixesOn } from "../../core/chair/inHand"
-import { nextBowl } from "../../core/chair/nextBowl"
+import { mixingOrder, nextBowl } from "../../core/chair/nextBowl"
 import { stageOf } from "../../core/chair/tonerTimes"
-import type { RestOfService } from "../../core/fixes/restOfService"
 import { pieceOf } from "../../core/kinds/kindRecords"
 import { tap } from "../../session/chair/chairStore"
 import { restStore } from "../../session/chair/restStore"
 import { Ticking } from "../../session/chair/Ticking"
 import { useService } from "../../session/chair/useChair"
+import { useRest } from "../../session/chair/useRest"
 import { useWords } from "../../session/words"
 import { endService } from "./chairActions"
 
@@ -19,22 +18,23 @@ export function BowlAndRinse({ holds }: { holds: Holds }) {
   const onNow = useService((chair) => standingOf(chair).onNow.length) ?? 0
   const isAllOff = useService((chair) => standingOf(chair).isAllOff)
   const stage = useService((chair) => stageOf(chair, standingOf(chair).isAllOff))
-  const bowls = useStore(restStore, ({ rest }) => rest?.bowls) ?? noBowls
-  const next = useService((chair) => nextBowl(chair, bowls)) ?? null
+  const order = useRest(({ bowls }) => mixingOrder(bowls)) ?? noBowls
+  const next = useService((chair) => nextBowl(chair, order)) ?? null
+  const mix = useRest(({ bowls }) => (next === null ? null : bowls.at(next)?.mix)) ?? null
   const isRootsLater = useService(({ foils }) => foils.some(({ rootsLater }) => rootsLater)) ?? false
   const w = useWords().chair.floor
   return (
     <div className="touches">
-      {next !== null && (
+      {next !== null && mix !== null && (
         <button
           type="button"
           className="touch"
-          disabled={holdsMix(holds, bowls[next].mix)}
+          disabled={holdsMix(holds, mix)}
           onClick={() => tap({ kind: "mixed", ...(isRootsLater && { bowl: next }) })}
         >
-          {w.mixNow(bowls[next].mix)}
+          {w.mixNow(mix)}
           <small>
-            {w.bowlFor({ bowl: next + 1, of: bowls.length })}{" "}
+            {w.bowlFor({ bowl: next + 1, of: order.length })}{" "}
             <Ticking of={restStore} words={({ rest }) => rest?.bowls.at(next)?.atMin ?? ""} />
           </small>
         </button>
@@ -50,7 +50,7 @@ export function BowlAndRinse({ holds }: { holds: Holds }) {
   )
 }
 
-const noBowls: RestOfService["bowls"] = []
+const noBowls: readonly number[] = []
 
 /** All that is on rinsed at once; asks once where some have not had their planned time. */
 function Rinse({ onNow }: { onNow: number }) {

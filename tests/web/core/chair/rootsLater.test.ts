@@ -5,7 +5,7 @@ import { startChair, tapChair } from "../../../../web/core/chair/chairClock"
 import { dueWithin, soFarOf } from "../../../../web/core/chair/chairDue"
 import { notReadyOf, recordsOf, rootsToCome } from "../../../../web/core/chair/chairRecord"
 import { dueCalls } from "../../../../web/core/chair/dueCalls"
-import { nextBowl } from "../../../../web/core/chair/nextBowl"
+import { mixingOrder, nextBowl } from "../../../../web/core/chair/nextBowl"
 import { say } from "../../../../web/words/say"
 import { en } from "../../../support/words"
 
@@ -148,11 +148,11 @@ describe("roots that go on later, at the chair", () => {
 })
 
 describe("the bowl of roots that go on later", () => {
-  const planned = [
+  const planned = mixingOrder([
     { mix: "A", atMin: 3 },
     { mix: "B", atMin: 19 },
     { mix: "A", atMin: 9 },
-  ]
+  ])
   const mixed = (bowl: number): Tap => ({ kind: "mixed", bowl })
 
   it("is mixed in its turn by time, not by its place", () => {
