@@ -1,4 +1,4 @@
-import { type PaperName, paperNames } from "../../../presets/sheets/papers"
+import { paperNames } from "../../../presets/sheets/papers"
 import { sheetNames } from "../../../presets/sheets/sheetNames"
 import { clearanceOf } from "../../core/cautions/clearance"
 import type { ArgumentProblem } from "../../core/command/argumentProblem"
@@ -7,8 +7,8 @@ import { nowHere } from "../../session/nowHere"
 import { fontFiles } from "../../sheets/pens/loadFonts"
 import { layoutPlan, type PrintOptions, planAsHtml, toPdf } from "../../sheets/printPlan"
 import { sheetKinds } from "../../sheets/sheetKinds"
-import { usualPaper } from "../../sheets/usualPaper"
 import { readPlan } from "../input/openFile"
+import { paperMeant } from "../input/paper"
 import { knownLanguage } from "../input/spokenLanguage"
 import { done, type Request, refuse, refuseTyped, type Verb } from "../input/verb"
 import { clearanceFields } from "./check"
@@ -62,8 +62,7 @@ function askedFor({ kind, paper, front, language: tag, out }: Request["options"]
   const isHtml = /\.html?$/i.test(out ?? "")
   const known = isHtml ? withPage : sheetNames
   const name = known.find((each) => each === kind)
-  const size: PaperName | undefined =
-    paper === undefined ? usualPaper(language, language) : paperNames.find((each) => each === paper)
+  const size = paperMeant(paper, language)
   const side = fronts.find((each) => each === (front ?? "facing"))
   if (name && size && side && out !== undefined)
     return { ok: true, out, isHtml, print: { sheet: name, paper: size, mirror: side === "mirror", language } }

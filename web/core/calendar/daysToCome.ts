@@ -1,7 +1,5 @@
-import { visitLimits } from "../../../presets/timing/visitLimits"
 import type { Due } from "../cards/cardList"
-import type { Returns } from "../record/returnDates"
-import { dayAfter } from "../text/dayAfter"
+import { type Returns, testDayFor } from "../record/returnDates"
 
 /** What a client comes for: a visit that is planned, or toner or frame that are due. */
 export type ComesFor = "visit" | "toner" | "frame"
@@ -26,8 +24,6 @@ const laterOf = (a: string, b: string) => (a > b ? a : b)
 
 /** A visit with the last day on which its test may be put on the skin. */
 const withTest = (what: ComesFor, day: string, until: string | null): DayToCome[] => [
-  { what, isTest: true, day: dayAfter(day, -testDays), until: null },
+  { what, isTest: true, day: testDayFor(day), until: null },
   { what, isTest: false, day, until },
 ]
-
-const testDays = Math.ceil(visitLimits.alertTestHours / 24)

@@ -12,9 +12,12 @@ export type Returns = { toner: Days | null; frame: Days; testBy: string }
 export function returnDates(serviceDay: string, isToned: boolean): Returns {
   const frame = after(serviceDay, returnWeeks.frame)
   const toner = isToned ? after(serviceDay, returnWeeks.toner) : null
-  const testDays = Math.ceil(visitLimits.alertTestHours / 24)
-  return { toner, frame, testBy: dayAfter((toner ?? frame).from, -testDays) }
+  return { toner, frame, testBy: testDayFor((toner ?? frame).from) }
 }
+
+/** The last day on which the alert test of a visit may be put on the skin. */
+export const testDayFor = (visitDay: string) =>
+  dayAfter(visitDay, -Math.ceil(visitLimits.alertTestHours / 24))
 
 const after = (day: string, { range: [least, most] }: Figure): Days => ({
   from: dayAfter(day, 7 * least),

@@ -2,6 +2,7 @@ import type { LessonWords } from "../../words/every/lessonWords"
 import type { Item } from "../pens/page"
 import type { Block } from "../setting/block"
 import type { Flowing } from "../setting/flow"
+import { fillIn, fillInMm } from "../setting/labelledRow"
 import { lineMm, paragraph, titled } from "../setting/paragraph"
 import type { Press } from "../setting/press"
 import { beside, stack } from "../setting/stack"
@@ -58,26 +59,23 @@ function tickBox(text: string, width: number, press: Press): Block {
 
 const box = (x: number, y: number) => strokes([rectangle(x, y, boxMm, boxMm)], rulePt.medium, true)
 
-const writingMm = 9
 const padMm = 4
 const nameMm = 18
-const nameAt = [padMm + nameMm, writingMm - 2] as const
+const nameAt = [padMm + nameMm, fillInMm - 2] as const
 
 /** To be filled in by whoever watched: name, where nobody is named, date, how it was done, remarks, signature. */
 export function assessorsBox(width: number, press: Press, learner = ""): Block {
   const { words } = press
   const said = words.sheets.handout
-  const heightMm = 5 * writingMm
+  const heightMm = 5 * fillInMm
   const middle = width / 2
   const right = width - padMm
   const nameRoomMm = middle - 2 * padMm - nameMm
-  const field = (label: string, from: number, to: number, row: number, labelMm: number): Item[] => [
-    letters(label, [from, row * writingMm - 2], type.body),
-    rule([from + labelMm, row * writingMm - 1.2], [to, row * writingMm - 1.2], rulePt.hair),
-  ]
+  const field = (label: string, from: number, to: number, row: number, labelMm: number): Item[] =>
+    fillIn(label, { from, lineFrom: from + labelMm, to }, row * fillInMm)
   const tick = (label: string, x: number): Item[] => [
-    box(x, 2 * writingMm - 5.4),
-    letters(label, [x + besideBoxMm, 2 * writingMm - 2], type.body),
+    box(x, 2 * fillInMm - 5.4),
+    letters(label, [x + besideBoxMm, 2 * fillInMm - 2], type.body),
   ]
   return {
     heightMm: heightMm + 1,

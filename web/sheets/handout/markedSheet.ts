@@ -11,6 +11,7 @@ import { type Item, type Page, type Sheet, tagged } from "../pens/page"
 import type { Block } from "../setting/block"
 import { type Flowing, flow } from "../setting/flow"
 import { bodyMm, headedPages } from "../setting/headedPages"
+import { fillIn, fillInMm, writingLines } from "../setting/labelledRow"
 import { lineMm, paragraph, titled } from "../setting/paragraph"
 import { type Press, pressOf } from "../setting/press"
 import type { SheetOptions } from "../setting/sheetOptions"
@@ -55,7 +56,6 @@ export function markedSheet(marked: ToMark, options: SheetOptions, fonts: Fonts)
   return { pages, title: `${said.about}: ${title}`, date: "", language }
 }
 
-const writingMm = 9
 const labelGapMm = 3
 
 /** A label and the line behind it, with what is known already upon it. */
@@ -66,23 +66,20 @@ function field(
 ) {
   const lineMmFrom = from + fieldLabelMm
   return [
-    letters(shorten(label, fieldLabelMm - labelGapMm, type.body, press), [from, writingMm - 2], type.body),
-    rule([lineMmFrom, writingMm - 1.2], [to, writingMm - 1.2], rulePt.hair),
+    ...fillIn(
+      shorten(label, fieldLabelMm - labelGapMm, type.body, press),
+      { from, lineFrom: lineMmFrom, to },
+      fillInMm,
+    ),
     ...(text
-      ? [
-          letters(
-            shorten(text, to - lineMmFrom, type.strong, press),
-            [lineMmFrom, writingMm - 2],
-            type.strong,
-          ),
-        ]
+      ? [letters(shorten(text, to - lineMmFrom, type.strong, press), [lineMmFrom, fillInMm - 2], type.strong)]
       : []),
   ]
 }
 const fieldLabelMm = 34
 
 const whoAndWhen = (learner: string, width: number, press: Press): Block => ({
-  heightMm: writingMm + 2,
+  heightMm: fillInMm + 2,
   items: tagged(
     [
       ...field(press.words.comparing.sheet.learner, { from: 0, to: 0.6 * width - 4, text: learner }, press),
@@ -93,20 +90,13 @@ const whoAndWhen = (learner: string, width: number, press: Press): Block => ({
 })
 
 const signatures = (width: number, press: Press): Block => ({
-  heightMm: writingMm + 2,
+  heightMm: fillInMm + 2,
   items: tagged(
     [
       ...field(press.words.comparing.sheet.assessor, { from: 0, to: width / 2 - 4 }, press),
       ...field(press.words.comparing.sheet.signature, { from: width / 2, to: width }, press),
     ],
     "P",
-  ),
-})
-
-const writingLines = (count: number, width: number): Block => ({
-  heightMm: count * writingMm,
-  items: Array.from({ length: count }, (_, i) =>
-    rule([0, (i + 1) * writingMm - 1], [width, (i + 1) * writingMm - 1], rulePt.hair),
   ),
 })
 

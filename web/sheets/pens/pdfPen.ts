@@ -1,4 +1,5 @@
 import { jsPDF } from "jspdf"
+import { remembered } from "../../core/memory/remembered"
 import type { Fonts } from "./fontFile"
 import { mmPerPt, type Page, type RunItem, type Sheet, type Weight } from "./page"
 import { fillInk, strokeInk, traced } from "./pdfOperators"
@@ -145,16 +146,9 @@ function setType(pdf: jsPDF, { ink, type }: PenStyle) {
   if (type) pdf.setFont(names[type.weight], "normal").setFontSize(type.sizePt)
 }
 
-/** Written once for all the files of a class. */
-const written = new WeakMap<Uint8Array, string>()
-
-/** The library takes fonts as base64, in pieces short enough for one call. */
-function toBase64(bytes: Uint8Array): string {
-  const known = written.get(bytes)
-  if (known !== undefined) return known
+/** The library takes fonts as base64, in pieces short enough for one call; once for all the files of a class. */
+const toBase64 = remembered((bytes: Uint8Array): string => {
   let binary = ""
   for (let i = 0; i < bytes.length; i += 8192) binary += String.fromCharCode(...bytes.subarray(i, i + 8192))
-  const text = btoa(binary)
-  written.set(bytes, text)
-  return text
-}
+  return btoa(binary)
+})

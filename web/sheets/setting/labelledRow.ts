@@ -1,4 +1,4 @@
-import { tagged } from "../pens/page"
+import { type Item, tagged } from "../pens/page"
 import type { Block } from "./block"
 import { lineMm } from "./paragraph"
 import type { Press } from "./press"
@@ -36,3 +36,16 @@ export const writingLines = (count: number, width: number): Block => ({
     rule([0, (i + 1) * writingMm], [width, (i + 1) * writingMm], rulePt.hair),
   ),
 })
+
+/** How high a row is that is filled in by hand, mm. */
+export const fillInMm = 9
+
+/** A label and a line behind it to write on, over the foot of its row. */
+export const fillIn = (
+  label: string,
+  at: { from: number; lineFrom: number; to: number },
+  footMm: number,
+): Item[] => [
+  letters(label, [at.from, footMm - 2], type.body),
+  rule([at.lineFrom, footMm - 1.2], [at.to, footMm - 1.2], rulePt.hair),
+]
